@@ -1,0 +1,111 @@
+"""The page as a test sees it: what it says, where its touch targets are, what it draws."""
+
+import io
+import time
+
+from PIL import Image
+
+# Software drawing on a busy machine: long, so that only a state never reached runs into it.
+PATIENCE_S = 90
+
+
+class Page:
+    def __init__(self, driver, address):
+        self.driver = driver
+        self.address = address
+        self._console = []
+
+    def open(self, fragment=""):
+        self.driver.get(self.address + fragment)
+        return self
+
+    def run(self, script, *arguments):
+        return self.driver.execute_script(script, *arguments)
+
+    def wait_until(self, what, condition, timeout_s=PATIENCE_S):
+        """Polls `condition` until it returns something true, and returns that."""
+        deadline = time.monotonic() + timeout_s
+        while True:
+            value = condition()
+            if value:
+                return value
+            if time.monotonic() > deadline:
+                raise AssertionError(
+                    f"{what}: not within {timeout_s} s; state {self.state()!r}, "
+                    f"notice {self.notice()!r}, console {self.console()[-5:]}"
+                )
+            time.sleep(0.05)
+
+    def wait_ready(self, timeout_s=PATIENCE_S):
+        """Until the app has drawn its first picture; at once an error where it could not start."""
+        state = self.wait_until(
+            "ready", lambda: self.state() != "loading" and self.state(), timeout_s
+        )
+        assert state == "ready", (state, self.console())
+        return self
+
+    def next_frames(self, count=2):
+        """Until the browser has given the app `count` chances to draw."""
+        self.driver.execute_async_script(
+            """
+            const [count, done] = arguments;
+            const next = (left) => left > 0 ? requestAnimationFrame(() => next(left - 1)) : done();
+            next(count);
+            """,
+            count,
+        )
+
+    # What it says
+
+    def state(self):
+        return self.run("return document.documentElement.dataset.state")
+
+    def notice(self):
+        return self.run("return document.getElementById('notice')?.textContent.trim()")
+
+    def outputs(self):
+        """Every readout quantity and its text."""
+        return self.run(
+            "return Object.fromEntries([...document.querySelectorAll('output[data-quantity]')]"
+            ".map((output) => [output.dataset.quantity, output.textContent.trim()]))"
+        )
+
+    def output(self, quantity):
+        return self.outputs()[quantity]
+
+    def console(self):
+        """Every console message so far: dictionaries with `level` and `message`."""
+        self._console += self.driver.get_log("browser")
+        return self._console
+
+    # Where its touch targets are, in CSS pixels
+
+    def rects(self):
+        return self.run("return window.turnsAloft.rects()")
+
+    def centre(self, name):
+        rects = self.rects()
+        assert name in rects, f"no touch target {name!r}; there are {sorted(rects)}"
+        x, y, width, height = rects[name]
+        return x + width / 2, y + height / 2
+
+    # What it draws
+
+    def canvas_pixels(self):
+        """The canvas as it is on the screen, as an RGB image in device pixels."""
+        canvas = self.driver.find_element("id", "stage")
+        return Image.open(io.BytesIO(canvas.screenshot_as_png)).convert("RGB")
+
+
+def wait_for_output(page, quantity, predicate, timeout_s=PATIENCE_S):
+    """Until the text of a readout quantity satisfies `predicate`; returns the text."""
+
+    def satisfied():
+        text = page.outputs().get(quantity)
+        # A tuple, so that an empty text that satisfies counts as well.
+        return text is not None and predicate(text) and (text,)
+
+    try:
+        return page.wait_until(quantity, satisfied, timeout_s)[0]
+    except AssertionError as error:
+        raise AssertionError(f"{error}; it says {page.outputs().get(quantity)!r}") from None

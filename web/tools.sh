@@ -1,0 +1,104 @@
+# What the scripts beside this file share: the pinned tools of the build and how each is had from a
+# package registry when it is missing. Sourced, not run; callers have set `set -euo pipefail`.
+#
+# There is no rust-toolchain.toml: it would make rustup fetch a second toolchain on machines that
+# have a good one under another name. `rust-version` in Cargo.toml refuses one that is too old.
+
+# The same versions as in Trunk.toml. wasm-bindgen must equal the library's in Cargo.toml.
+TRUNK_VERSION=0.22.0-beta.1
+WASM_BINDGEN_VERSION=0.2.130
+WASM_OPT_VERSION=0.116.1
+
+ROOT=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
+CACHE="${XDG_CACHE_HOME:-$HOME/.cache}/turns-aloft"
+TOOLS="$CACHE/tools"
+export PATH="$TOOLS/bin:$PATH"
+export TRUNK_SKIP_VERSION_CHECK=true
+
+say() { printf '%s\n' "$*"; }
+
+fail() {
+  printf '%s\n' "$*" >&2
+  exit 1
+}
+
+have() { command -v "$1" >/dev/null 2>&1; }
+
+# need_debian COMMAND PACKAGE : installs the Debian package where COMMAND is missing.
+need_debian() {
+  have "$1" || install_debian "$2"
+}
+
+install_debian() {
+  local package=$1 as_root=()
+  have apt-get || fail "$package is missing and there is no apt-get here: install it, then run this again."
+  if [ "$(id -u)" -ne 0 ]; then
+    have sudo || fail "$package is missing: as root, run 'apt-get install $package', then run this again."
+    as_root=(sudo)
+  fi
+  say "Installing $package with apt-get (up to a minute)."
+  "${as_root[@]}" apt-get -qq update
+  "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get -qq install -y --no-install-recommends "$package" >/dev/null
+}
+
+# rustup's part: the wasm target, rustfmt and clippy.
+need_rust() {
+  have cargo || fail "Rust is missing: install it with rustup, then run this again."
+  [ -d "$(rustc --print sysroot)/lib/rustlib/wasm32-unknown-unknown" ] ||
+    rustup target add wasm32-unknown-unknown
+  # rustup's proxies are there even for what is not installed, so each is asked for its version.
+  cargo fmt --version >/dev/null 2>&1 || rustup component add rustfmt
+  cargo clippy --version >/dev/null 2>&1 || rustup component add clippy
+}
+
+# need_crate CRATE VERSION COMMAND SAYS MINUTES [FLAG...] : COMMAND --version must answer SAYS.
+need_crate() {
+  local crate=$1 version=$2 command=$3 says=$4 minutes=$5
+  shift 5
+  [ "$("$TOOLS/bin/$command" --version 2>/dev/null)" = "$says" ] && return
+  say "Installing $crate $version into $TOOLS (once; about $minutes minutes)."
+  # A target folder set for the project must not be filled with the tools' own objects.
+  env -u CARGO_TARGET_DIR cargo install --quiet --force "$@" --root "$TOOLS" --version "$version" "$crate"
+}
+
+# Everything that building the page takes.
+need_build_tools() {
+  need_rust
+  need_debian c++ g++
+  need_debian python3 python3
+  # Unlocked: the lock file that wasm-bindgen-cli ships names a crate that can't be had everywhere.
+  need_crate wasm-bindgen-cli "$WASM_BINDGEN_VERSION" wasm-bindgen "wasm-bindgen $WASM_BINDGEN_VERSION" 2
+  need_crate trunk "$TRUNK_VERSION" trunk "trunk $TRUNK_VERSION" 10 --locked
+  need_crate wasm-opt "$WASM_OPT_VERSION" wasm-opt "wasm-opt version 116" 7 --locked
+}
+
+# inputs_hash PATH... : one hash over the compiler and all files under those of the paths that exist.
+inputs_hash() {
+  local path paths=()
+  for path in "$@"; do
+    [ ! -e "$path" ] || paths+=("$path")
+  done
+  {
+    rustc --version
+    find "${paths[@]}" -type f -print0 | LC_ALL=C sort -z | xargs -0 sha256sum
+  } | sha256sum | cut -d ' ' -f 1
+}
+
+# Chromium, its driver, and in BROWSER_PYTHON a Python with the packages of the browser tests: kept
+# per set of requirements and Python, outside the tree.
+need_browser() {
+  local wanted venv
+  need_debian chromium chromium
+  need_debian chromedriver chromium-driver
+  need_debian python3 python3
+  wanted=$(cat "$ROOT/tests/browser/requirements.txt" <(python3 --version) | sha256sum | cut -c 1-12)
+  venv="$CACHE/python-$wanted"
+  if [ ! -f "$venv/complete" ]; then
+    python3 -c 'import ensurepip' 2>/dev/null || install_debian python3-venv
+    say "Installing the browser tests' Python packages into $venv (half a minute)."
+    python3 -m venv --clear "$venv"
+    "$venv/bin/pip" install --quiet --disable-pip-version-check -r "$ROOT/tests/browser/requirements.txt"
+    touch "$venv/complete"
+  fi
+  BROWSER_PYTHON="$venv/bin/python"
+}
