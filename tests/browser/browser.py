@@ -34,6 +34,8 @@ def chromium(size, scale=1, flags=(), downloads=None):
             *flags,
         ]:
             options.add_argument(flag)
+        # Opening a page returns while its module is still on the way: loading is part of the page.
+        options.page_load_strategy = "eager"
         options.set_capability("goog:loggingPrefs", {"browser": "ALL"})
 
         driver = webdriver.Chrome(options=options, service=Service(required("chromedriver")))

@@ -1,5 +1,6 @@
 """The page around the app: it loads from anywhere, says what it is, and says when it can't start."""
 
+import re
 import shutil
 
 import pytest
@@ -72,6 +73,41 @@ def test_progress_bar_knows_the_modules_real_size(page, dist):
     [module] = dist.glob("*.wasm")
     bar = page.driver.find_element("id", "loading-progress")
     assert int(bar.get_attribute("data-bytes")) == module.stat().st_size
+
+
+def test_loading_says_how_far_it_has_come(new_page, dist):
+    [module] = dist.glob("*.wasm")
+    size = module.stat().st_size
+    page = new_page()
+    page.driver.set_network_conditions(latency=0, throughput=size / 30)
+    page.open()
+
+    def bar():
+        return page.run(
+            "const bar = document.getElementById('loading-progress');"
+            "return bar?.hasAttribute('value') && [bar.value, bar.max]"
+        )
+
+    value, most = page.wait_until("progress", bar)
+    assert 0 < value < most == size
+    text = page.driver.find_element("id", "loading-text").text
+    assert re.fullmatch(rf"Loading the simulator: [\d.]+ of {size / 1e6:.1f} MB", text)
+
+    page.driver.delete_network_conditions()
+    page.wait_ready()
+    assert not page.driver.find_element("id", "loading").is_displayed()
+
+
+def test_a_trap_while_running_is_said_in_a_sentence(page):
+    def report(error):
+        page.run(f"dispatchEvent(new ErrorEvent('error', {{ error: {error} }}))")
+
+    report("new Error('not the simulator')")
+    assert page.notice() == ""
+    report("new WebAssembly.RuntimeError('unreachable')")
+    assert page.notice() == (
+        "The simulator has stopped because of a fault of its own; reload the page to go on."
+    )
 
 
 def test_a_module_that_is_missing_is_said_in_a_sentence(new_page, dist, tmp_path):
