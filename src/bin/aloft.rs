@@ -1,0 +1,144 @@
+//! The command beside the page: flies the very same scenario files.
+
+#[cfg(not(target_arch = "wasm32"))]
+fn main() -> std::process::ExitCode {
+    command::main()
+}
+
+/// The page is the browser's; the command has no business there.
+#[cfg(target_arch = "wasm32")]
+fn main() {}
+
+#[cfg(not(target_arch = "wasm32"))]
+mod command {
+    use std::fs;
+    use std::io::{self, Write as _};
+    use std::path::PathBuf;
+    use std::process::ExitCode;
+
+    use clap::{Args, Parser, Subcommand};
+
+    use turns_aloft::physics::motion;
+    use turns_aloft::scenario::Scenario;
+    use turns_aloft::scenario::report::Report;
+    use turns_aloft::scenario::starts;
+
+    /// How many turns a body completes before it comes down.
+    #[derive(Parser)]
+    #[command(version)]
+    struct Command {
+        #[command(subcommand)]
+        task: Task,
+    }
+
+    #[derive(Subcommand)]
+    enum Task {
+        /// List the starting points, or print one as a scenario file.
+        Starts { name: Option<String> },
+        /// Fly a starting point or a scenario file and print every readout as JSON.
+        Fly(Fly),
+    }
+
+    #[derive(Args)]
+    struct Fly {
+        /// A starting point's name or a scenario file.
+        scenario: String,
+        /// Change one value of the scenario before flying it; may be given many times.
+        #[arg(long, value_name = "KEY=VALUE")]
+        set: Vec<String>,
+        /// Write where every part of the body is, one row per part and time, to this CSV file.
+        #[arg(long, value_name = "OUT.csv")]
+        motion: Option<PathBuf>,
+        /// Time between rows of the motion table, s.
+        #[arg(long, value_name = "S", default_value = "0.001")]
+        step: String,
+    }
+
+    /// Shortest and longest admissible time between rows, s.
+    const STEP_S: [f64; 2] = [1e-5, 1.0];
+
+    pub fn main() -> ExitCode {
+        match run(Command::parse()) {
+            Ok(text) => match io::stdout().write_all(text.as_bytes()) {
+                // A reader that stops early, such as `head`, is no fault.
+                Ok(()) | Err(_) => ExitCode::SUCCESS,
+            },
+            Err(why) => {
+                eprintln!("aloft: {why}");
+                ExitCode::from(2)
+            }
+        }
+    }
+
+    fn run(command: Command) -> Result<String, String> {
+        match command.task {
+            Task::Starts { name: None } => Ok(list()),
+            Task::Starts { name: Some(name) } => starts::named(&name)
+                .map(|start| start.scenario.to_file())
+                .ok_or_else(|| unknown_start(&name)),
+            Task::Fly(fly) => fly_one(&fly),
+        }
+    }
+
+    fn list() -> String {
+        starts::all()
+            .iter()
+            .map(|start| format!("{:20} {}\n", start.name, start.scenario.note))
+            .collect()
+    }
+
+    fn unknown_start(name: &str) -> String {
+        let known: Vec<&str> = starts::all().iter().map(|start| start.name).collect();
+        format!("{name} is no starting point; they are {}", known.join(", "))
+    }
+
+    /// A starting point by its name, else a scenario file by its path.
+    fn open(name: &str) -> Result<Scenario, String> {
+        if let Some(start) = starts::named(name) {
+            return Ok(start.scenario.clone());
+        }
+        let text = match fs::read(name) {
+            Ok(bytes) => String::from_utf8(bytes)
+                .map_err(|_| format!("{name}: this file is not text; open a scenario file"))?,
+            Err(why) if why.kind() == io::ErrorKind::NotFound => {
+                return Err(format!(
+                    "{}, and there is no such file",
+                    unknown_start(name)
+                ));
+            }
+            Err(why) => return Err(format!("{name} cannot be read: {why}")),
+        };
+        Scenario::from_file(&text).map_err(|why| format!("{name}: {why}"))
+    }
+
+    fn fly_one(fly: &Fly) -> Result<String, String> {
+        let mut scenario = open(&fly.scenario)?;
+        for setting in &fly.set {
+            let (key, value) = setting
+                .split_once('=')
+                .ok_or_else(|| format!("--set {setting}: write KEY=VALUE"))?;
+            scenario.set(key, value).map_err(|why| why.to_string())?;
+        }
+        let step_s = step_s(&fly.step)?;
+        let jump = scenario.fly();
+        if let Some(path) = &fly.motion {
+            fs::write(path, motion::table(&jump.flight, step_s))
+                .map_err(|why| format!("{} cannot be written: {why}", path.display()))?;
+        }
+        let report = Report::new(&scenario, &jump);
+        let json = serde_json::to_string_pretty(&report).map_err(|why| why.to_string())?;
+        Ok(format!("{json}\n"))
+    }
+
+    fn step_s(text: &str) -> Result<f64, String> {
+        text.parse()
+            .ok()
+            .filter(|step_s| (STEP_S[0]..=STEP_S[1]).contains(step_s))
+            .ok_or_else(|| {
+                format!(
+                    "step = {text} is out of range: it goes from {} to {} s",
+                    STEP_S[0], STEP_S[1]
+                )
+            })
+    }
+}

@@ -1,0 +1,52 @@
+//! The call on a jump that came up short, by the sport's own published rule.
+//!
+//! ISU Communications 2324 (2020) and 2334 (season 2020/21), as quoted from the Technical Panel
+//! Handbook, Single Skating (secondary sources): a quarter missing is "landed on the quarter"
+//! (q); more than a quarter and less than a half is "under-rotated" (<); a half or more is
+//! "downgraded" (<<).
+
+use serde::Serialize;
+
+/// The rule gives q a single value, a quarter turn, which a continuous number never hits. Our own
+/// band, not the sport's: q is called from this much missing up to the quarter itself, so that the
+/// two published limits (more than 90, 180 or more) stay exact.
+pub const QUARTER_BAND_FROM_DEG: f64 = 75.0;
+
+/// How a jump's rotation is called.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+pub enum Call {
+    /// Full rotation.
+    #[serde(rename = "full")]
+    Full,
+    #[serde(rename = "q")]
+    Quarter,
+    #[serde(rename = "<")]
+    Under,
+    #[serde(rename = "<<")]
+    Downgraded,
+}
+
+impl Call {
+    /// The call for turns that fall short by `shortfall_deg` (negative: turned further).
+    pub fn of(shortfall_deg: f64) -> Self {
+        if shortfall_deg >= 180.0 {
+            Self::Downgraded
+        } else if shortfall_deg > 90.0 {
+            Self::Under
+        } else if shortfall_deg >= QUARTER_BAND_FROM_DEG {
+            Self::Quarter
+        } else {
+            Self::Full
+        }
+    }
+
+    /// The sign the panel writes behind the jump; none for a full one.
+    pub const fn sign(self) -> &'static str {
+        match self {
+            Self::Full => "",
+            Self::Quarter => "q",
+            Self::Under => "<",
+            Self::Downgraded => "<<",
+        }
+    }
+}

@@ -1,0 +1,238 @@
+//! The motion plan: which posture when. Joint angles are prescribed; the body as a whole is free.
+
+use glam::{DQuat, DVec3};
+
+use super::angles::rad;
+use super::blend::minimum_jerk;
+use super::body::{SEGMENTS, Segment};
+use super::momentum::{JointRates, STILL};
+use super::posture::{Arm, Leg, Posture};
+use super::rotation::{exp, log};
+
+/// Which way the jumper turns, seen from above.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Turning {
+    Anticlockwise,
+    Clockwise,
+}
+
+impl Turning {
+    /// +1 anticlockwise, -1 clockwise.
+    pub const fn sign(self) -> f64 {
+        match self {
+            Self::Anticlockwise => 1.0,
+            Self::Clockwise => -1.0,
+        }
+    }
+}
+
+/// What the jumper means to do in the air. Described for an anticlockwise jumper, who lands on
+/// the right foot; a clockwise one does the mirror image.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PlanSpec {
+    pub turning: Turning,
+    /// 0: arms and free leg close to the body as the ice is left; 1: wide open.
+    pub takeoff_openness: f64,
+    /// 0: arms as at take-off; 1: as tight as this body can get.
+    pub arm_tuck: f64,
+    /// 0: legs as at take-off; 1: as tight as this body can get.
+    pub leg_tuck: f64,
+    /// Part of the arms' closing that the left arm never makes, 0 to 1.
+    pub arm_asymmetry: f64,
+    pub close_delay_s: f64,
+    pub close_time_s: f64,
+    /// How much later than the rest the left arm closes.
+    pub arm_lag_s: f64,
+    /// How long before touch-down the opening begins.
+    pub open_lead_s: f64,
+    pub open_time_s: f64,
+}
+
+/// The postures at the ends of the blends and the rotations between them.
+#[derive(Debug, Clone)]
+pub struct Plan {
+    pub spec: PlanSpec,
+    takeoff: Posture,
+    /// Rotation vector of each joint from take-off to the air position, segment axes, rad.
+    closing: [DVec3; SEGMENTS],
+    /// The same from the air position to landing.
+    opening: [DVec3; SEGMENTS],
+    /// The arm that closes late.
+    late_arm: [bool; SEGMENTS],
+}
+
+/// The posture in which the ice is left.
+///
+/// Take-off from a stretched left leg, on the toe; openness moves the arms out and the free leg
+/// away. Shapes of common practice, no source.
+pub fn takeoff_posture(openness: f64) -> Posture {
+    let arm = Arm {
+        plane_rad: rad(35.0),
+        elevation_rad: rad(15.0 + 65.0 * openness),
+        axial_rad: 0.0,
+        elbow_flexion_rad: rad(20.0),
+    };
+    let stance = Leg {
+        hip_flexion_rad: 0.0,
+        hip_abduction_rad: 0.0,
+        knee_flexion_rad: rad(4.0),
+        plantarflexion_rad: rad(35.0),
+    };
+    let free = Leg {
+        hip_flexion_rad: rad(8.0 + 32.0 * openness),
+        hip_abduction_rad: rad(20.0 * openness),
+        knee_flexion_rad: rad(15.0 + 35.0 * openness),
+        plantarflexion_rad: rad(25.0),
+    };
+    Posture::new(arm, arm, stance, free)
+}
+
+/// The tightest posture: forearms folded up in front of the chest, legs stretched and crossed at
+/// the shanks, left in front. Shape of common practice, no source.
+pub fn tight_posture() -> Posture {
+    let arm = Arm {
+        plane_rad: rad(105.0),
+        elevation_rad: rad(32.0),
+        axial_rad: rad(70.0),
+        elbow_flexion_rad: rad(135.0),
+    };
+    let left = Leg {
+        hip_flexion_rad: rad(11.0),
+        hip_abduction_rad: rad(-10.0),
+        knee_flexion_rad: rad(6.0),
+        plantarflexion_rad: rad(45.0),
+    };
+    let right = Leg {
+        hip_flexion_rad: rad(3.0),
+        hip_abduction_rad: rad(-6.0),
+        knee_flexion_rad: rad(4.0),
+        plantarflexion_rad: rad(45.0),
+    };
+    Posture::new(arm, arm, left, right)
+}
+
+/// The posture towards which the body opens: on the right toe with a soft knee, free leg behind,
+/// arms out. Shape of common practice, no source.
+pub fn landing_posture() -> Posture {
+    let arm = Arm {
+        plane_rad: rad(20.0),
+        elevation_rad: rad(70.0),
+        axial_rad: 0.0,
+        elbow_flexion_rad: rad(15.0),
+    };
+    let free = Leg {
+        hip_flexion_rad: rad(-22.0),
+        hip_abduction_rad: rad(16.0),
+        knee_flexion_rad: rad(12.0),
+        plantarflexion_rad: rad(40.0),
+    };
+    let landing = Leg {
+        hip_flexion_rad: rad(14.0),
+        hip_abduction_rad: rad(-3.0),
+        knee_flexion_rad: rad(22.0),
+        plantarflexion_rad: rad(28.0),
+    };
+    Posture::new(arm, arm, free, landing)
+}
+
+/// Segments of the arms, which follow the arm tuck; the left one can lag.
+const fn is_arm(segment: Segment) -> bool {
+    is_left_arm(segment)
+        || matches!(
+            segment,
+            Segment::RightUpperArm | Segment::RightForearm | Segment::RightHand
+        )
+}
+
+const fn is_left_arm(segment: Segment) -> bool {
+    matches!(
+        segment,
+        Segment::LeftUpperArm | Segment::LeftForearm | Segment::LeftHand
+    )
+}
+
+impl Plan {
+    pub fn new(spec: PlanSpec) -> Self {
+        let takeoff = takeoff_posture(spec.takeoff_openness);
+        let (tight, landing) = (tight_posture(), landing_posture());
+        let mut plan = Self {
+            spec,
+            takeoff,
+            closing: STILL,
+            opening: STILL,
+            late_arm: [false; SEGMENTS],
+        };
+        for segment in Segment::ALL {
+            let i = segment as usize;
+            plan.closing[i] =
+                log(takeoff[segment].conjugate() * tight[segment]) * spec.tuck(segment);
+            let air = takeoff[segment] * exp(plan.closing[i]);
+            plan.opening[i] = log(air.conjugate() * landing[segment]);
+            plan.late_arm[i] = is_left_arm(segment);
+        }
+        match spec.turning {
+            Turning::Anticlockwise => plan,
+            Turning::Clockwise => plan.mirrored(),
+        }
+    }
+
+    fn mirrored(self) -> Self {
+        let mut other = self.clone();
+        other.takeoff = self.takeoff.mirrored();
+        for segment in Segment::ALL {
+            let (from, to) = (segment as usize, segment.mirrored() as usize);
+            // A rotation vector is axial: the mirror turns the parts in its own plane round.
+            let reflect = |v: DVec3| DVec3::new(-v.x, -v.y, v.z);
+            other.closing[to] = reflect(self.closing[from]);
+            other.opening[to] = reflect(self.opening[from]);
+            other.late_arm[to] = self.late_arm[from];
+        }
+        other
+    }
+
+    /// The moment at which every joint has closed, s after take-off.
+    pub fn closed_s(&self) -> f64 {
+        self.spec.close_delay_s + self.spec.close_time_s + self.spec.arm_lag_s
+    }
+
+    /// Posture and joint rates at `t_s` after take-off when the opening begins at `open_s`.
+    ///
+    /// A plan that cannot fit closes and opens at the same time: each joint's way is the product
+    /// of both blends, so angle and rate stay continuous whatever the times are.
+    pub fn at(&self, t_s: f64, open_s: f64) -> (Posture, JointRates) {
+        let spec = &self.spec;
+        let close = minimum_jerk(t_s, spec.close_delay_s, spec.close_time_s);
+        let late = minimum_jerk(t_s, spec.close_delay_s + spec.arm_lag_s, spec.close_time_s);
+        let open = minimum_jerk(t_s, open_s, spec.open_time_s);
+        let mut posture = self.takeoff;
+        let mut rates = STILL;
+        for i in 0..SEGMENTS {
+            let (closed, closing) = if self.late_arm[i] { late } else { close };
+            let way = |vector: DVec3, part: f64| -> DQuat {
+                if part == 0.0 {
+                    DQuat::IDENTITY
+                } else {
+                    exp(vector * part)
+                }
+            };
+            let opened = way(self.opening[i], open.0);
+            posture.joints[i] = posture.joints[i] * way(self.closing[i], closed) * opened;
+            rates[i] = opened.conjugate() * (self.closing[i] * closing) + self.opening[i] * open.1;
+        }
+        (posture, rates)
+    }
+}
+
+impl PlanSpec {
+    /// How far towards the tightest posture a joint goes.
+    fn tuck(&self, segment: Segment) -> f64 {
+        if is_left_arm(segment) {
+            self.arm_tuck * (1.0 - self.arm_asymmetry)
+        } else if is_arm(segment) {
+            self.arm_tuck
+        } else {
+            self.leg_tuck
+        }
+    }
+}

@@ -1,0 +1,80 @@
+//! What a finished flight says: every number a screen or a file shows of the whole flight.
+
+use glam::DVec3;
+
+use super::GRAVITY_M_S2;
+use super::flight::{Flight, Moment, turns_of};
+use super::landing::Ground;
+
+/// The numbers of a whole flight. Rates are about the vertical and positive in the jumper's own
+/// turning direction.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Readout {
+    /// Turned from take-off to touch-down.
+    pub air_turns: f64,
+    pub hang_time_s: f64,
+    pub jump_height_m: f64,
+    pub takeoff_rate_rad_s: f64,
+    pub peak_rate_rad_s: f64,
+    pub mean_rate_rad_s: f64,
+    pub touchdown_rate_rad_s: f64,
+    /// About the direction of the angular momentum.
+    pub inertia_takeoff_kg_m2: f64,
+    /// The smallest reached.
+    pub inertia_least_kg_m2: f64,
+    /// About the CM, world axes; constant in flight.
+    pub angular_momentum_kg_m2_s: DVec3,
+    /// Rotational energy at take-off.
+    pub energy_takeoff_j: f64,
+    /// The largest reached.
+    pub energy_peak_j: f64,
+    /// What the muscles add by pulling in: largest energy less the one at take-off.
+    pub pull_in_work_j: f64,
+    /// The larger of both hands.
+    pub hand_pull_peak_n: f64,
+    /// Long axis against the vertical.
+    pub tilt_takeoff_rad: f64,
+    pub tilt_peak_rad: f64,
+    pub tilt_touchdown_rad: f64,
+    /// Vertical speed of the CM at touch-down, downwards positive.
+    pub touchdown_speed_m_s: f64,
+    /// Estimate, lowest and highest, in body weights.
+    pub landing_load_bw: [f64; 2],
+}
+
+impl Readout {
+    pub fn new(flight: &Flight, ground: Ground) -> Self {
+        let (first, last) = (flight.takeoff(), flight.touchdown());
+        let sign = flight.table.plan.spec.turning.sign();
+        let most = |of: &dyn Fn(&Moment) -> f64| {
+            flight
+                .moments
+                .iter()
+                .map(of)
+                .fold(f64::NEG_INFINITY, f64::max)
+        };
+        let energy_peak_j = most(&|m| m.energy_j);
+        let touchdown_speed_m_s = GRAVITY_M_S2 * flight.touchdown_s - flight.takeoff_speed_m_s;
+        Self {
+            air_turns: turns_of(last.turned_rad),
+            hang_time_s: flight.touchdown_s,
+            jump_height_m: flight.launch.jump_height_m,
+            takeoff_rate_rad_s: sign * first.rate_rad_s.y,
+            peak_rate_rad_s: most(&|m| sign * m.rate_rad_s.y),
+            mean_rate_rad_s: last.turned_rad / flight.touchdown_s,
+            touchdown_rate_rad_s: sign * last.rate_rad_s.y,
+            inertia_takeoff_kg_m2: first.inertia_kg_m2,
+            inertia_least_kg_m2: -most(&|m| -m.inertia_kg_m2),
+            angular_momentum_kg_m2_s: flight.h_kg_m2_s,
+            energy_takeoff_j: first.energy_j,
+            energy_peak_j,
+            pull_in_work_j: energy_peak_j - first.energy_j,
+            hand_pull_peak_n: most(&|m| m.hand_pull_n[0].max(m.hand_pull_n[1])),
+            tilt_takeoff_rad: first.tilt_rad(),
+            tilt_peak_rad: most(&Moment::tilt_rad),
+            tilt_touchdown_rad: last.tilt_rad(),
+            touchdown_speed_m_s,
+            landing_load_bw: ground.load_bw(touchdown_speed_m_s),
+        }
+    }
+}

@@ -1,0 +1,117 @@
+//! The saved form of a scenario: a small, versioned JSON file.
+
+use std::fmt;
+
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+
+use super::Scenario;
+use super::keys::Refused;
+
+/// Version written by this build; older ones would be read by their own step here.
+pub const VERSION: u64 = 1;
+
+/// A scenario takes well under a kilobyte; anything this large is something else.
+pub const LARGEST_BYTES: usize = 100_000;
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Saved<T> {
+    turns_aloft_scenario: u64,
+    scenario: T,
+}
+
+/// Why a file was not opened: one sentence that says what is wrong and what to do.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Unreadable {
+    TooLarge,
+    NotJson(String),
+    NotAScenario,
+    Newer(u64),
+    Broken(String),
+    OutOfRange(Refused),
+}
+
+impl fmt::Display for Unreadable {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::TooLarge => f.write_str(
+                "this file is too large to be a scenario; open one saved by Turns Aloft",
+            ),
+            Self::NotJson(why) => write!(
+                f,
+                "this file is not a scenario, or a damaged one ({why}); open one saved by Turns Aloft"
+            ),
+            Self::NotAScenario => f.write_str(
+                "this file is not a Turns Aloft scenario; open one saved by Turns Aloft",
+            ),
+            Self::Newer(version) => write!(
+                f,
+                "this scenario is of version {version} and this Turns Aloft reads up to version {VERSION}; update Turns Aloft to open it"
+            ),
+            Self::Broken(why) => write!(
+                f,
+                "this scenario is broken: {why}; save it again or mend that entry"
+            ),
+            Self::OutOfRange(why) => {
+                write!(f, "this scenario has a value that cannot be flown: {why}")
+            }
+        }
+    }
+}
+
+impl std::error::Error for Unreadable {}
+
+impl Scenario {
+    /// The file's text.
+    pub fn to_file(&self) -> String {
+        let saved = Saved {
+            turns_aloft_scenario: VERSION,
+            scenario: self,
+        };
+        let mut text = serde_json::to_string_pretty(&saved)
+            .expect("a scenario holds nothing that JSON cannot say");
+        text.push('\n');
+        text
+    }
+
+    /// Reads a file's text.
+    pub fn from_file(text: &str) -> Result<Self, Unreadable> {
+        if text.len() > LARGEST_BYTES {
+            return Err(Unreadable::TooLarge);
+        }
+        let value: Value =
+            serde_json::from_str(text).map_err(|why| Unreadable::NotJson(why.to_string()))?;
+        let version = value
+            .get("turns_aloft_scenario")
+            .and_then(Value::as_u64)
+            .ok_or(Unreadable::NotAScenario)?;
+        if version > VERSION {
+            return Err(Unreadable::Newer(version));
+        }
+        if version != VERSION {
+            return Err(Unreadable::NotAScenario);
+        }
+        let saved: Saved<Self> =
+            serde_json::from_value(value).map_err(|why| Unreadable::Broken(why.to_string()))?;
+        saved.scenario.check().map_err(Unreadable::OutOfRange)?;
+        Ok(saved.scenario)
+    }
+
+    /// A name for the file: the scenario's own, in letters every file system takes.
+    pub fn file_name(&self) -> String {
+        let words: Vec<String> = self
+            .name
+            .to_lowercase()
+            .split(|c: char| !c.is_ascii_alphanumeric())
+            .filter(|word| !word.is_empty())
+            .map(str::to_owned)
+            .collect();
+        let stem = if words.is_empty() {
+            "jump".to_owned()
+        } else {
+            words.join("-")
+        };
+        format!("{stem}.aloft.json")
+    }
+}

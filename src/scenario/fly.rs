@@ -1,0 +1,129 @@
+//! From a scenario into the mechanics, and the flown jump with what the sport says of it.
+
+use std::sync::Arc;
+
+use super::{HandsKeep, Scenario};
+use crate::physics::body::{Body, BodySpec};
+use crate::physics::call::Call;
+use crate::physics::flight::{Flight, Launch, Spin};
+use crate::physics::momentum::MassState;
+use crate::physics::plan::{Plan, PlanSpec};
+use crate::physics::readout::Readout;
+use crate::physics::table::{PlanTable, Resolution};
+
+/// A scenario that has been flown.
+#[derive(Debug, Clone)]
+pub struct Jump {
+    pub flight: Arc<Flight>,
+    pub readout: Readout,
+    /// In the air and on the ice before it.
+    pub turns: f64,
+    /// None for a free jump.
+    pub owed: Option<Owed>,
+}
+
+/// What the jump's name asks for, and what came of it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Owed {
+    pub turns: f64,
+    /// Missing rotation, degrees; negative when turned further.
+    pub shortfall_deg: f64,
+    /// None off the ice, where the rule does not reach.
+    pub call: Option<Call>,
+}
+
+impl Scenario {
+    pub fn body_spec(&self) -> BodySpec {
+        BodySpec {
+            table: self.table,
+            stature_m: self.stature_m,
+            body_mass_kg: self.body_mass_kg,
+            hand_mass_kg: self.hand_mass_kg,
+            boot_mass_kg: self.boot_mass_kg,
+            footwear: self.ground.footwear(),
+        }
+    }
+
+    pub fn plan_spec(&self) -> PlanSpec {
+        PlanSpec {
+            turning: self.turning,
+            takeoff_openness: self.takeoff_openness,
+            arm_tuck: self.arm_tuck,
+            leg_tuck: self.leg_tuck,
+            arm_asymmetry: self.arm_asymmetry,
+            close_delay_s: self.close_delay_s,
+            close_time_s: self.close_time_s,
+            arm_lag_s: self.arm_lag_s,
+            open_lead_s: self.open_lead_s,
+            open_time_s: self.open_time_s,
+        }
+    }
+
+    pub fn launch(&self) -> Launch {
+        let heading_rad = self.jump.entry_heading_rad()
+            + self.turning.sign() * std::f64::consts::TAU * self.pre_rotation_turns;
+        let launch = Launch {
+            spin: Spin::Rate(self.takeoff_rate_rad_s),
+            jump_height_m: self.jump_height_m,
+            lean_rad: self.lean_rad,
+            heading_rad,
+        };
+        if self.hand_mass_kg == 0.0 || self.hands_keep == HandsKeep::Rate {
+            return launch;
+        }
+        let bare = Body::new(BodySpec {
+            hand_mass_kg: 0.0,
+            ..self.body_spec()
+        });
+        let (posture, rates) = Plan::new(self.plan_spec()).at(0.0, f64::INFINITY);
+        let bare = MassState::new(&bare, &posture, &rates);
+        let (momentum, energy) = launch.kept_from(&bare, self.turning);
+        let spin = match self.hands_keep {
+            HandsKeep::Rate => launch.spin,
+            HandsKeep::AngularMomentum => momentum,
+            HandsKeep::Energy => energy,
+        };
+        Launch { spin, ..launch }
+    }
+
+    /// Flies the scenario.
+    pub fn fly(&self) -> Jump {
+        self.fly_after(None)
+    }
+
+    /// Flies the scenario; what the last flight tabulated is used again where the body and the
+    /// plan are the same.
+    pub fn fly_after(&self, last: Option<&Jump>) -> Jump {
+        let (body, plan) = (self.body_spec(), self.plan_spec());
+        let table = last
+            .map(|last| &last.flight.table)
+            .filter(|table| table.body.spec == body && table.plan.spec == plan)
+            .map_or_else(
+                || {
+                    Arc::new(PlanTable::new(
+                        Body::new(body),
+                        Plan::new(plan),
+                        Resolution::STANDARD,
+                    ))
+                },
+                Arc::clone,
+            );
+        let flight = Arc::new(Flight::new(table, self.launch()));
+        let readout = Readout::new(&flight, self.ground);
+        let turns = readout.air_turns + self.pre_rotation_turns;
+        let owed = self.jump.turns_owed(self.jump_turns).map(|owed| {
+            let shortfall_deg = 360.0 * (owed - turns);
+            Owed {
+                turns: owed,
+                shortfall_deg,
+                call: self.jump.is_called().then(|| Call::of(shortfall_deg)),
+            }
+        });
+        Jump {
+            flight,
+            readout,
+            turns,
+            owed,
+        }
+    }
+}
