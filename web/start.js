@@ -7,6 +7,17 @@ const bar = document.getElementById("loading-progress");
 
 const megabytes = (bytes) => (bytes / 1e6).toFixed(1);
 
+// Where everything that can be touched is, by name, in CSS pixels of the page.
+function rects() {
+  const canvas = document.getElementById("stage").getBoundingClientRect();
+  const targets = JSON.parse(window.wasmBindings.touch_targets());
+  for (const rect of Object.values(targets)) {
+    rect[0] += canvas.left;
+    rect[1] += canvas.top;
+  }
+  return targets;
+}
+
 export default function initializer() {
   // Trunk's own total is the size before the module was shrunk; web/finish.py wrote the real one.
   const total = Number(bar.dataset.bytes);
@@ -26,6 +37,7 @@ export default function initializer() {
     },
 
     onSuccess() {
+      window.turnsAloft = { rects };
       // A trap ends the app for good, whatever its cause; leaving a frozen picture would mislead.
       addEventListener("error", ({ error }) => {
         if (error instanceof WebAssembly.RuntimeError) {

@@ -5,6 +5,7 @@ pub mod file;
 pub mod fly;
 pub mod jump;
 pub mod keys;
+pub mod reach;
 pub mod report;
 pub mod starts;
 pub mod units;

@@ -1,0 +1,58 @@
+//! The few elements of the page that the app touches.
+
+use wasm_bindgen::JsCast;
+use web_sys::{Document, Element, HtmlCanvasElement, HtmlElement, Window};
+
+/// Selector of the canvas the app draws on.
+pub const CANVAS: &str = "#stage";
+
+pub fn window() -> Option<Window> {
+    web_sys::window()
+}
+
+pub fn document() -> Option<Document> {
+    window()?.document()
+}
+
+pub fn element(id: &str) -> Option<Element> {
+    document()?.get_element_by_id(id)
+}
+
+/// Whether the browser has the WebGL 2 that the picture needs. Asked of a canvas of its own: a
+/// canvas that has had one kind of context cannot have another.
+pub fn can_draw() -> bool {
+    let canvas = document()
+        .and_then(|document| document.create_element("canvas").ok())
+        .and_then(|canvas| canvas.dyn_into::<HtmlCanvasElement>().ok());
+    canvas.is_some_and(|canvas| matches!(canvas.get_context("webgl2"), Ok(Some(_))))
+}
+
+/// Puts the readable page in the picture's place, with the readout in sight.
+pub fn show_no_graphics() {
+    if let Some(canvas) = element("stage") {
+        canvas.remove();
+    }
+    if let Some(section) = element("no-graphics") {
+        section.remove_attribute("hidden").ok();
+    }
+    if let Some(readout) = element("readout") {
+        readout.set_class_name("");
+    }
+}
+
+/// One sentence in the page's own text, read out by screen readers.
+pub fn say(sentence: &str) {
+    if let Some(notice) = element("notice")
+        && notice.text_content().as_deref() != Some(sentence)
+    {
+        notice.set_text_content(Some(sentence));
+    }
+}
+
+/// Tells the page that the first picture is there.
+pub fn ready() {
+    let root = document().and_then(|document| document.document_element());
+    if let Some(root) = root.and_then(|root| root.dyn_into::<HtmlElement>().ok()) {
+        root.dataset().set("state", "ready").ok();
+    }
+}

@@ -1,0 +1,163 @@
+//! Scenario files in and out: by button, or dropped on the page.
+
+use std::cell::RefCell;
+use std::rc::Rc;
+
+use bevy::prelude::*;
+use bevy::winit::{EventLoopProxyWrapper, WinitUserEvent};
+use wasm_bindgen::prelude::Closure;
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::{Blob, BlobPropertyBag, DragEvent, File, HtmlAnchorElement, HtmlInputElement, Url};
+
+use super::dom;
+use crate::panel::{Wish, Wished};
+use crate::scenario::file::LARGEST_BYTES;
+use crate::session::Session;
+
+/// What has been read, or why not; taken by the app in its next frame.
+type Inbox = Rc<RefCell<Vec<Result<String, String>>>>;
+
+/// The browser's side of opening a file. Lives as long as the page.
+struct Doorway {
+    inbox: Inbox,
+    input: HtmlInputElement,
+}
+
+pub fn plugin(app: &mut App) {
+    app.add_systems(Startup, open_doorway)
+        .add_systems(PreUpdate, (grant, take_in));
+}
+
+fn open_doorway(world: &mut World) {
+    let proxy = (**world.resource::<EventLoopProxyWrapper>()).clone();
+    // A file arrives while nothing moves: the app has to be woken to look at it.
+    let wake = move || {
+        proxy.send_event(WinitUserEvent::WakeUp).ok();
+    };
+    if let Some(doorway) = Doorway::build(wake) {
+        world.insert_non_send(doorway);
+    }
+}
+
+impl Doorway {
+    fn build(wake: impl Fn() + Clone + 'static) -> Option<Self> {
+        let inbox = Inbox::default();
+        let document = dom::document()?;
+        let input: HtmlInputElement = document.create_element("input").ok()?.dyn_into().ok()?;
+        input.set_type("file");
+        input.set_accept(".json,application/json");
+        input.set_id("scenario-file");
+        input.set_class_name("unseen");
+        input.set_attribute("aria-label", "Open a scenario file").ok()?;
+        document.body()?.append_child(&input).ok()?;
+
+        let (chosen, to, waker) = (input.clone(), Rc::clone(&inbox), wake.clone());
+        let change = Closure::<dyn FnMut()>::new(move || {
+            if let Some(file) = chosen.files().and_then(|files| files.get(0)) {
+                read(&file, Rc::clone(&to), waker.clone());
+            }
+            // The same file can be chosen again.
+            chosen.set_value("");
+        });
+        input.set_onchange(Some(change.as_ref().unchecked_ref()));
+        change.forget();
+
+        let over = Closure::<dyn FnMut(DragEvent)>::new(|event: DragEvent| event.prevent_default());
+        let to = Rc::clone(&inbox);
+        let drop = Closure::<dyn FnMut(DragEvent)>::new(move |event: DragEvent| {
+            event.prevent_default();
+            let files = event.data_transfer().and_then(|transfer| transfer.files());
+            if let Some(file) = files.and_then(|files| files.get(0)) {
+                read(&file, Rc::clone(&to), wake.clone());
+            }
+        });
+        let listen = |name: &str, closure: &Closure<dyn FnMut(DragEvent)>| {
+            document
+                .add_event_listener_with_callback(name, closure.as_ref().unchecked_ref())
+                .ok()
+        };
+        listen("dragover", &over)?;
+        listen("drop", &drop)?;
+        over.forget();
+        drop.forget();
+        Some(Self { inbox, input })
+    }
+}
+
+/// Reads a file into the inbox. One that is far too large is not read at all.
+fn read(file: &File, inbox: Inbox, wake: impl Fn() + 'static) {
+    if file.size() > LARGEST_BYTES as f64 {
+        inbox
+            .borrow_mut()
+            .push(Err(crate::scenario::file::Unreadable::TooLarge.to_string()));
+        wake();
+        return;
+    }
+    let (good, bad) = (Rc::clone(&inbox), inbox);
+    let wake = Rc::new(wake);
+    let wake_bad = Rc::clone(&wake);
+    let done = Closure::once(move |text: JsValue| {
+        good.borrow_mut().push(Ok(text.as_string().unwrap_or_default()));
+        wake();
+    });
+    let failed = Closure::once(move |_: JsValue| {
+        bad.borrow_mut()
+            .push(Err("the file could not be read; try again".to_owned()));
+        wake_bad();
+    });
+    drop(file.text().then2(&done, &failed));
+    done.forget();
+    failed.forget();
+}
+
+/// Does what the bar asked for.
+fn grant(
+    mut wishes: MessageReader<Wished>,
+    mut session: ResMut<Session>,
+    doorway: Option<NonSend<Doorway>>,
+) {
+    for Wished(wish) in wishes.read() {
+        match wish {
+            Wish::Open => {
+                if let Some(doorway) = &doorway {
+                    doorway.input.click();
+                }
+            }
+            Wish::Save => {
+                let scenario = session.scenario();
+                if save(&scenario.file_name(), &scenario.to_file()).is_none() {
+                    session.say("The file could not be saved; this browser does not allow downloads.");
+                }
+            }
+        }
+    }
+}
+
+fn take_in(mut session: ResMut<Session>, doorway: Option<NonSend<Doorway>>) {
+    let Some(doorway) = doorway else {
+        return;
+    };
+    if doorway.inbox.borrow().is_empty() {
+        return;
+    }
+    for read in doorway.inbox.borrow_mut().drain(..) {
+        match read {
+            Ok(text) => session.open_text(&text),
+            Err(why) => session.say(format!("Not opened: {why}.")),
+        }
+    }
+}
+
+/// Offers text as a download.
+fn save(name: &str, text: &str) -> Option<()> {
+    let parts = js_sys::Array::of1(&text.into());
+    let options = BlobPropertyBag::new();
+    options.set_type("application/json");
+    let blob = Blob::new_with_str_sequence_and_options(&parts, &options).ok()?;
+    let address = Url::create_object_url_with_blob(&blob).ok()?;
+    let link: HtmlAnchorElement = dom::document()?.create_element("a").ok()?.dyn_into().ok()?;
+    link.set_href(&address);
+    link.set_download(name);
+    link.click();
+    Url::revoke_object_url(&address).ok()
+}

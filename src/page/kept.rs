@@ -1,0 +1,45 @@
+//! What survives a reload: the present jump and the units, in the browser's own storage.
+
+use bevy::prelude::*;
+use web_sys::Storage;
+
+use super::dom;
+use crate::scenario::units::Units;
+use crate::session::Session;
+
+const NAME: &str = "turns-aloft/session";
+
+pub fn plugin(app: &mut App) {
+    app.add_systems(Last, keep);
+}
+
+/// The browser's storage, where it is allowed.
+fn storage() -> Option<Storage> {
+    dom::window()?.local_storage().ok()?
+}
+
+/// Takes up what the last visit left, if it left anything.
+pub fn take_up(session: &mut Session) {
+    if let Some(text) = storage().and_then(|storage| storage.get_item(NAME).ok()?) {
+        session.take_up(&text);
+    }
+}
+
+/// Keeps the session once it has come to rest after a change.
+fn keep(mut session: ResMut<Session>, mut last: Local<Option<Mark>>, mut warned: Local<bool>) {
+    let mark = (session.revision(), session.units);
+    if session.held || *last == Some(mark) {
+        return;
+    }
+    let text = session.keep();
+    let kept = storage().is_some_and(|storage| storage.set_item(NAME, &text).is_ok());
+    // A visitor who has changed nothing has nothing to lose.
+    if !kept && last.is_some() && !*warned {
+        *warned = true;
+        session.say("This browser keeps nothing for this page, so a reload starts afresh; save the jump as a file to keep it.");
+    }
+    *last = Some(mark);
+}
+
+/// What tells one state to keep from another: the flight's revision and the units.
+type Mark = (u64, Units);

@@ -1,0 +1,60 @@
+//! The browser around the app: what is kept, files in and out, the page's own text, and when to
+//! draw.
+
+mod dom;
+mod files;
+mod kept;
+mod outputs;
+mod pace;
+
+use bevy::prelude::*;
+use bevy::window::{PresentMode, WindowPlugin};
+use bevy_egui::EguiPlugin;
+use wasm_bindgen::prelude::wasm_bindgen;
+
+use crate::panel::{self, PanelPlugin};
+use crate::session::Session;
+use crate::stage::StagePlugin;
+
+/// Starts the app on the page's canvas, or without a picture where the browser cannot draw one.
+pub fn run() {
+    let mut session = Session::default();
+    kept::take_up(&mut session);
+    if !dom::can_draw() {
+        dom::show_no_graphics();
+        outputs::write(&session);
+        dom::say(session.notice().unwrap_or_default());
+        dom::ready();
+        return;
+    }
+    App::new()
+        .add_plugins(DefaultPlugins.set(WindowPlugin {
+            primary_window: Some(Window {
+                canvas: Some(dom::CANVAS.to_owned()),
+                fit_canvas_to_parent: true,
+                present_mode: PresentMode::AutoVsync,
+                // The on-screen keyboard of tablets works only when the app takes the events.
+                prevent_default_event_handling: true,
+                ..default()
+            }),
+            ..default()
+        }))
+        .add_plugins(EguiPlugin::default())
+        .insert_resource(session)
+        .add_plugins((
+            StagePlugin,
+            PanelPlugin,
+            files::plugin,
+            kept::plugin,
+            outputs::plugin,
+            pace::plugin,
+        ))
+        .run();
+}
+
+/// Where everything that can be touched is on the page: JSON of name to [x, y, width, height] in
+/// CSS pixels.
+#[wasm_bindgen]
+pub fn touch_targets() -> String {
+    panel::targets::json()
+}

@@ -1,0 +1,78 @@
+//! The readout as real text elements of the page, for people and programs that cannot see the
+//! canvas.
+
+use bevy::prelude::*;
+use web_sys::Element;
+
+use super::dom;
+use crate::session::Session;
+use crate::session::readings::{Reading, readings};
+
+pub fn plugin(app: &mut App) {
+    app.add_systems(Last, follow);
+}
+
+/// Brings the text up to date whenever the jump is at rest: no slider held, not playing.
+fn follow(session: Res<Session>, mut last: Local<Vec<Reading>>) {
+    dom::say(session.notice().unwrap_or_default());
+    if (session.playback.playing || session.held) && !last.is_empty() {
+        return;
+    }
+    let lines = readings(&session);
+    if *last != lines {
+        write_lines(&lines);
+        *last = lines;
+    }
+}
+
+/// Writes the readout of a session.
+pub fn write(session: &Session) {
+    write_lines(&readings(session));
+}
+
+fn write_lines(lines: &[Reading]) {
+    let Some(section) = dom::element("readout") else {
+        return;
+    };
+    for line in lines {
+        if let Some(output) = output(&section, line)
+            && output.text_content().as_deref() != Some(&line.text)
+        {
+            output.set_text_content(Some(&line.text));
+        }
+    }
+    drop_stale(&section, lines);
+}
+
+/// The element of a line; made when it is first needed.
+fn output(section: &Element, line: &Reading) -> Option<Element> {
+    let selector = format!("output[data-quantity={}]", line.quantity);
+    if let Ok(Some(output)) = section.query_selector(&selector) {
+        return Some(output);
+    }
+    let document = dom::document()?;
+    let row = document.create_element("p").ok()?;
+    let label = document.create_element("span").ok()?;
+    label.set_text_content(Some(&format!("{}, {}: ", line.group.label(), line.label)));
+    let output = document.create_element("output").ok()?;
+    output.set_attribute("data-quantity", line.quantity).ok()?;
+    row.append_child(&label).ok()?;
+    row.append_child(&output).ok()?;
+    section.append_child(&row).ok()?;
+    Some(output)
+}
+
+/// Takes away lines that no longer exist, such as the shortfall of a free jump.
+fn drop_stale(section: &Element, lines: &[Reading]) {
+    let rows = section.children();
+    for row in (0..rows.length()).rev().filter_map(|i| rows.item(i)) {
+        let quantity = row
+            .query_selector("output")
+            .ok()
+            .flatten()
+            .and_then(|output| output.get_attribute("data-quantity"));
+        if !lines.iter().any(|line| quantity.as_deref() == Some(line.quantity)) {
+            row.remove();
+        }
+    }
+}

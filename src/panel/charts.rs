@@ -1,0 +1,244 @@
+//! Turning rate, moment of inertia and turns so far over the flight, on one time line.
+
+use bevy_egui::egui::{Align2, Color32, Rect, Sense, Stroke, Ui, UiBuilder, Vec2, Vec2b, pos2, vec2};
+use egui_plot::{HLine, Line, Plot, PlotBounds, PlotPoint, PlotPoints, Span, VLine};
+
+use super::look::{self, AMBER, CLOSING, FROST, INK, OPENING, SLATE, SNOW, TEAL, TIGHT};
+use super::targets;
+use crate::physics::flight::Moment;
+use crate::scenario::keys::Kind;
+use crate::session::Session;
+use crate::session::readings::turns_at;
+
+/// One curve.
+struct Curve {
+    name: &'static str,
+    colour: Color32,
+    of: fn(&Session, &Moment) -> f64,
+    text: fn(&Session, f64) -> String,
+    /// A value worth a line across.
+    mark: fn(&Session) -> Option<f64>,
+}
+
+const CURVES: [Curve; 3] = [
+    Curve {
+        name: "Turning rate",
+        colour: INK,
+        of: |session, moment| session.scenario().turning.sign() * moment.rate_rad_s.y,
+        text: |session, value| session.units.of(Kind::Rate).text(value),
+        mark: |_| None,
+    },
+    Curve {
+        name: "Moment of inertia",
+        colour: Color32::from_rgb(0x5B, 0x3F, 0x8C),
+        of: |_, moment| moment.inertia_kg_m2,
+        text: |_, value| format!("{value:.2} kg m²"),
+        mark: |_| None,
+    },
+    Curve {
+        name: "Turns so far",
+        colour: TEAL,
+        of: turns_at,
+        text: |_, value| format!("{value:.2}"),
+        mark: |session| session.jump().owed.map(|owed| owed.turns),
+    },
+];
+
+/// Room for the ticks of the time line, and for names and values beside the curves.
+const TICKS: f32 = 20.0;
+const NAMES: f32 = 128.0;
+
+/// Draws the charts into `rect`; dragging anywhere on them moves the playhead.
+pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
+    let height = (rect.height() - TICKS) / CURVES.len() as f32;
+    let (names, line) = rect.split_left_right_at_x(rect.left() + NAMES);
+    targets::note("charts", line);
+    for (i, curve) in CURVES.iter().enumerate() {
+        let top = rect.top() + height * i as f32;
+        let own = |side: Rect| {
+            Rect::from_min_size(pos2(side.left(), top), vec2(side.width(), height - 3.0))
+        };
+        name(ui, session, curve, own(names));
+        chart(ui, session, curve, own(line));
+        if i == 0 {
+            span_names(ui, session, own(line));
+        }
+    }
+    ticks(ui, session, line);
+    scrub(ui, session, line);
+}
+
+/// A bare time line to scrub on, where there is no room for curves.
+pub fn time_line(ui: &mut Ui, session: &mut Session, rect: Rect) {
+    targets::note("time line", rect);
+    let end_s = session.flight().touchdown_s;
+    let x = |t_s: f64| rect.left() + rect.width() * (t_s / end_s).clamp(0.0, 1.0) as f32;
+    let painter = ui.painter();
+    let band = rect.shrink2(vec2(0.0, 10.0));
+    painter.rect_filled(band, 4.0, SNOW);
+    for (from_s, to_s, colour, _) in spans(session) {
+        let own = Rect::from_x_y_ranges(x(from_s)..=x(to_s), band.y_range());
+        painter.rect_filled(own, 0.0, colour);
+    }
+    span_names(ui, session, band.expand(1.0));
+    painter.vline(x(session.playhead_s()), rect.y_range(), Stroke::new(3.0, AMBER));
+    scrub(ui, session, rect);
+}
+
+/// The beginning and end of closing, tight and opening, s.
+fn spans(session: &Session) -> [(f64, f64, Color32, &'static str); 3] {
+    let flight = session.flight();
+    let end_s = flight.touchdown_s;
+    let open_s = if flight.table.plan.spec.open_lead_s > 0.0 {
+        flight.open_s
+    } else {
+        end_s
+    };
+    let delay_s = flight.table.plan.spec.close_delay_s.min(end_s);
+    let closed_s = flight.table.plan.closed_s().min(open_s).max(delay_s);
+    [
+        (delay_s, closed_s, CLOSING, "closing"),
+        (closed_s, open_s.max(closed_s), TIGHT, "tight"),
+        (open_s.max(closed_s), end_s, OPENING, "opening"),
+    ]
+}
+
+fn chart(ui: &mut Ui, session: &Session, curve: &Curve, rect: Rect) {
+    let flight = session.flight();
+    let points: Vec<[f64; 2]> = flight
+        .moments
+        .iter()
+        .map(|moment| [moment.t_s, (curve.of)(session, moment)])
+        .collect();
+    let mark = (curve.mark)(session);
+    let most = points
+        .iter()
+        .map(|point| point[1])
+        .chain(mark)
+        .fold(0.0, f64::max);
+    let now_s = session.playhead_s().clamp(0.0, flight.touchdown_s);
+    let now = (curve.of)(session, &flight.at(now_s));
+
+    ui.painter().rect_filled(rect, 4.0, SNOW);
+    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).id_salt(curve.name));
+    Plot::new(curve.name)
+        .width(rect.width())
+        .height(rect.height())
+        .show_axes(Vec2b::FALSE)
+        .show_grid(Vec2b::FALSE)
+        .show_background(false)
+        .show_x(false)
+        .show_y(false)
+        .allow_drag(false)
+        .allow_zoom(false)
+        .allow_scroll(false)
+        .allow_boxed_zoom(false)
+        .allow_double_click_reset(false)
+        .set_margin_fraction(Vec2::ZERO)
+        .sense(Sense::hover())
+        .show(&mut child, |plot| {
+            plot.set_plot_bounds(PlotBounds::from_min_max(
+                [0.0, 0.0],
+                [flight.touchdown_s, most * 1.18],
+            ));
+            for (from_s, to_s, colour, _) in spans(session) {
+                if to_s > from_s {
+                    plot.span(Span::new("", from_s..=to_s).fill(colour).border(Stroke::NONE));
+                }
+            }
+            if let Some(mark) = mark {
+                plot.hline(HLine::new("", mark).stroke(Stroke::new(1.0, SLATE)));
+            }
+            plot.line(Line::new("", PlotPoints::from(points)).color(curve.colour).width(2.5));
+            plot.vline(VLine::new("", now_s).stroke(Stroke::new(2.0, AMBER)));
+            plot.points(
+                egui_plot::Points::new("", PlotPoints::Owned(vec![PlotPoint::new(now_s, now)]))
+                    .radius(5.0)
+                    .color(curve.colour),
+            );
+        });
+}
+
+/// What the curve is, and its value at the playhead.
+fn name(ui: &Ui, session: &Session, curve: &Curve, rect: Rect) {
+    let now_s = session.playhead_s().clamp(0.0, session.flight().touchdown_s);
+    let now = (curve.of)(session, &session.flight().at(now_s));
+    let painter = ui.painter();
+    painter.text(
+        rect.left_center() - vec2(0.0, 2.0),
+        Align2::LEFT_BOTTOM,
+        curve.name,
+        look::text(14.0),
+        SLATE,
+    );
+    painter.text(
+        rect.left_center() - vec2(0.0, 3.0),
+        Align2::LEFT_TOP,
+        (curve.text)(session, now),
+        look::bold(18.0),
+        curve.colour,
+    );
+}
+
+/// Names of the spans along the foot of the first chart, where they fit.
+fn span_names(ui: &Ui, session: &Session, rect: Rect) {
+    let x = |t_s: f64| rect.left() + rect.width() * (t_s / session.flight().touchdown_s) as f32;
+    for (from_s, to_s, _, name) in spans(session) {
+        let (from, to) = (x(from_s), x(to_s));
+        if to - from > 52.0 {
+            ui.painter().text(
+                pos2(0.5 * (from + to), rect.bottom() - 2.0),
+                Align2::CENTER_BOTTOM,
+                name,
+                look::text(13.0),
+                SLATE,
+            );
+        }
+    }
+}
+
+fn ticks(ui: &Ui, session: &Session, rect: Rect) {
+    let end_s = session.flight().touchdown_s;
+    // As many as fit without touching each other.
+    let most = f64::from(rect.width()) / 56.0;
+    let step_s = [0.1, 0.2, 0.5, 1.0]
+        .into_iter()
+        .find(|step_s| end_s / step_s <= most)
+        .unwrap_or(1.0);
+    for i in 0..=(end_s / step_s) as u32 {
+        let t_s = f64::from(i) * step_s;
+        let x = rect.left() + rect.width() * (t_s / end_s) as f32;
+        let (align, text) = if i == 0 {
+            (Align2::LEFT_BOTTOM, "take-off".to_owned())
+        } else {
+            (Align2::CENTER_BOTTOM, format!("{t_s:.1} s"))
+        };
+        if i > 0 && (x < rect.left() + 76.0 || x > rect.right() - 96.0) {
+            continue;
+        }
+        ui.painter()
+            .text(pos2(x, rect.bottom()), align, text, look::text(13.0), SLATE);
+    }
+    ui.painter().text(
+        rect.right_bottom(),
+        Align2::RIGHT_BOTTOM,
+        format!("down at {end_s:.2} s"),
+        look::text(13.0),
+        SLATE,
+    );
+    ui.painter().hline(
+        rect.x_range(),
+        rect.bottom() - TICKS + 1.0,
+        Stroke::new(1.0, FROST),
+    );
+}
+
+fn scrub(ui: &Ui, session: &mut Session, rect: Rect) {
+    let response = ui.interact(rect, ui.id().with("scrub"), Sense::click_and_drag());
+    if (response.dragged() || response.clicked())
+        && let Some(at) = response.interact_pointer_pos()
+    {
+        let share = f64::from((at.x - rect.left()) / rect.width());
+        session.scrub(share * session.flight().touchdown_s);
+    }
+}

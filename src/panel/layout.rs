@@ -1,0 +1,106 @@
+//! Where things go on a screen of a given size.
+
+use bevy_egui::egui::{Rect, Vec2, pos2, vec2};
+
+/// How the page is cut up.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Layout {
+    pub bar: Rect,
+    /// The 3D picture.
+    pub stage: Rect,
+    /// Playing, and the charts where they fit, under the stage.
+    pub timeline: Rect,
+    /// Turns and sliders; scrolls.
+    pub controls: Rect,
+    /// Readouts beside the controls, where there is room for a second column.
+    pub readouts: Option<Rect>,
+    /// A narrow page writes less.
+    pub narrow: bool,
+}
+
+impl Layout {
+    /// Whether the charts stand under the stage; elsewhere they scroll with the controls.
+    pub fn charts_under_stage(&self) -> bool {
+        self.timeline.height() > 1.5 * TIME_LINE
+    }
+}
+
+const BAR: f32 = 56.0;
+
+/// Buttons for playing and a bare time line, without the charts.
+const TIME_LINE: f32 = 104.0;
+
+impl Layout {
+    pub fn of(screen: Rect) -> Self {
+        let (bar, rest) = split_top(screen, BAR);
+        if screen.width() > screen.height() {
+            Self::wide(bar, rest)
+        } else {
+            Self::tall(bar, rest)
+        }
+    }
+
+    /// Picture left, controls right.
+    fn wide(bar: Rect, rest: Rect) -> Self {
+        let side = (0.34 * rest.width()).clamp(300.0, 430.0);
+        let stage_width = rest.width() - side;
+        let (left, controls) = split_left(rest, stage_width);
+        let timeline_height = if rest.height() < 480.0 {
+            TIME_LINE
+        } else {
+            (0.36 * rest.height()).clamp(240.0, 340.0)
+        };
+        let (stage, timeline) = split_top(left, left.height() - timeline_height);
+        Self {
+            bar,
+            stage,
+            timeline,
+            controls,
+            readouts: None,
+            narrow: rest.width() < 900.0,
+        }
+    }
+
+    /// Picture on top; below it one column, or two where they fit.
+    fn tall(bar: Rect, rest: Rect) -> Self {
+        let narrow = rest.width() < 600.0;
+        let stage_height = 0.36 * rest.height();
+        let timeline_height = if narrow {
+            TIME_LINE
+        } else {
+            (0.26 * rest.height()).max(200.0)
+        };
+        let (stage, below) = split_top(rest, stage_height);
+        let (timeline, below) = split_top(below, timeline_height);
+        let (controls, readouts) = if narrow {
+            (below, None)
+        } else {
+            let (left, right) = split_left(below, 0.52 * below.width());
+            (left, Some(right))
+        };
+        Self {
+            bar,
+            stage,
+            timeline,
+            controls,
+            readouts,
+            narrow,
+        }
+    }
+}
+
+fn split_top(rect: Rect, height: f32) -> (Rect, Rect) {
+    let height = height.clamp(0.0, rect.height());
+    (
+        Rect::from_min_size(rect.min, vec2(rect.width(), height)),
+        Rect::from_min_max(pos2(rect.left(), rect.top() + height), rect.max),
+    )
+}
+
+fn split_left(rect: Rect, width: f32) -> (Rect, Rect) {
+    let width = width.clamp(0.0, rect.width());
+    (
+        Rect::from_min_size(rect.min, Vec2::new(width, rect.height())),
+        Rect::from_min_max(pos2(rect.left() + width, rect.top()), rect.max),
+    )
+}

@@ -1,0 +1,295 @@
+//! Everything on the screen that is not the 3D picture: the answer, the sliders, the charts.
+//!
+//! Panels read the session's finished flight and call the session's methods; they compute nothing.
+
+mod bar;
+mod caution;
+mod charts;
+mod choice;
+mod layout;
+mod look;
+mod readouts;
+mod rest;
+mod slider;
+pub mod targets;
+mod transport;
+mod turns;
+
+use bevy::prelude::*;
+use bevy_egui::egui::{
+    self, Align2, CornerRadius, LayerId, ScrollArea, Sense, Stroke, StrokeKind, Ui,
+    UiBuilder, pos2, vec2,
+};
+use bevy_egui::{EguiContexts, EguiPrimaryContextPass};
+
+pub use bar::Wish;
+use layout::Layout;
+use look::{APART, FROST, ICE, INK, NEAR, SNOW, TEAL, TOUCH};
+use slider::Typing;
+
+use crate::session::{Session, main_keys};
+use crate::stage::{Orbit, StageArea, View};
+
+/// Draws the panels and tells the stage what room is left to it.
+pub struct PanelPlugin;
+
+/// What the user asked for that only the page can do.
+#[derive(Message, Debug, Clone, Copy)]
+pub struct Wished(pub Wish);
+
+/// What is open on the panels themselves.
+#[derive(Resource, Default)]
+struct Panels {
+    typing: Typing,
+    /// The number or readout that is explained.
+    about: Option<&'static str>,
+    dressed: bool,
+}
+
+impl Plugin for PanelPlugin {
+    fn build(&self, app: &mut App) {
+        app.init_resource::<Panels>()
+            .add_message::<Wished>()
+            .add_systems(EguiPrimaryContextPass, show);
+    }
+}
+
+fn show(
+    mut contexts: EguiContexts,
+    mut panels: ResMut<Panels>,
+    mut session: ResMut<Session>,
+    mut area: ResMut<StageArea>,
+    mut orbit: ResMut<Orbit>,
+    mut wishes: MessageWriter<Wished>,
+) -> Result {
+    let ctx = contexts.ctx_mut()?;
+    if !panels.dressed {
+        look::dress(ctx);
+        panels.dressed = true;
+        // The fonts are there from the next pass on.
+        return Ok(());
+    }
+    targets::clear();
+    let screen = ctx.viewport_rect();
+    let layout = Layout::of(screen);
+    let wanted = StageArea {
+        rect: Some(Rect::new(
+            layout.stage.left(),
+            layout.stage.top(),
+            layout.stage.right(),
+            layout.stage.bottom(),
+        )),
+    };
+    area.set_if_neq(wanted);
+    let mut ui = Ui::new(
+        ctx.clone(),
+        "panels".into(),
+        UiBuilder::new()
+            .layer_id(LayerId::background())
+            .max_rect(screen),
+    );
+    if let Some(wish) = bar::show(&mut ui, &mut session, layout.bar, layout.narrow) {
+        wishes.write(Wished(wish));
+    }
+    timeline(&mut ui, &mut session, &layout);
+    column(&mut ui, "controls", layout.controls, |ui| {
+        controls(ui, &mut session, &mut panels, layout.narrow);
+        if !layout.charts_under_stage() {
+            fold(ui, "Charts over the flight", true, |ui| {
+                let size = vec2(ui.available_width(), 230.0);
+                let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
+                charts::show(ui, &mut session, rect);
+            });
+        }
+        if layout.readouts.is_none() {
+            readings(ui, &session, &mut panels, layout.narrow);
+        }
+        folded(ui, &mut session, &mut panels);
+    });
+    if let Some(rect) = layout.readouts {
+        column(&mut ui, "readouts", rect, |ui| {
+            readouts::show(ui, &session, &mut panels.about);
+        });
+    }
+    views(&ui, &mut orbit, &layout);
+    session.held = ui.ctx().dragged_id().is_some();
+    notice(&ui, &mut session, layout.stage);
+    Ok(())
+}
+
+/// A scrolling column on the ice.
+fn column(ui: &mut Ui, name: &str, rect: egui::Rect, add: impl FnOnce(&mut Ui)) {
+    ui.painter().rect_filled(rect, 0.0, ICE);
+    let inside = rect.shrink2(vec2(APART - 2.0, 0.0));
+    let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt(name));
+    ScrollArea::vertical()
+        .id_salt(name)
+        .auto_shrink(false)
+        .scroll_bar_visibility(egui::scroll_area::ScrollBarVisibility::AlwaysHidden)
+        .show(&mut child, |ui| {
+            add(ui);
+            ui.add_space(APART);
+        });
+}
+
+fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels, narrow: bool) {
+    turns::card(ui, session, narrow);
+    turns::progress(ui, session);
+    for key in main_keys() {
+        let reach = session.scenario().reach(key, session.jump());
+        slider::number(
+            ui,
+            session,
+            &mut panels.typing,
+            &mut panels.about,
+            key,
+            reach.as_ref(),
+        );
+        if key.key == "hand_mass_kg" {
+            rest::hands_keep(ui, session);
+        }
+    }
+    slider::legend(ui);
+    if session.differs_from_base() {
+        let reset = ui.add_sized(
+            vec2(ui.available_width(), TOUCH),
+            egui::Button::new("Put everything back"),
+        );
+        targets::note("reset all", reset.rect);
+        if reset.clicked() {
+            session.reset_all();
+        }
+    }
+    turns::note(ui, session);
+    caution::show(ui);
+}
+
+/// All readouts: folded on a narrow page, open elsewhere.
+fn readings(ui: &mut Ui, session: &Session, panels: &mut Panels, narrow: bool) {
+    fold(ui, "All readouts", !narrow, |ui| {
+        readouts::show(ui, session, &mut panels.about);
+    });
+}
+
+fn folded(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
+    let Panels { typing, about, .. } = panels;
+    fold(ui, "Which jump", false, |ui| rest::named_jump(ui, session));
+    fold(ui, "The jumper", false, |ui| {
+        rest::jumper(ui, session, typing, about);
+    });
+    fold(ui, "Take-off, closing, opening", false, |ui| {
+        rest::motion(ui, session, typing, about);
+    });
+}
+
+/// A part that opens and closes, its title as tall as a thumb.
+fn fold(ui: &mut Ui, title: &str, open_at_first: bool, add: impl FnOnce(&mut Ui)) {
+    let id = ui.id().with(title);
+    let mut open = ui.data_mut(|data| *data.get_persisted_mut_or(id, open_at_first));
+    let (rect, response) =
+        ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
+    targets::note(&format!("fold:{title}"), rect);
+    if response.clicked() {
+        open = !open;
+        ui.data_mut(|data| data.insert_persisted(id, open));
+    }
+    let painter = ui.painter();
+    painter.hline(rect.x_range(), rect.top(), Stroke::new(1.0, FROST));
+    painter.text(
+        rect.left_center(),
+        Align2::LEFT_CENTER,
+        title,
+        look::bold(18.0),
+        INK,
+    );
+    let tip = rect.right_center() - vec2(10.0, 0.0);
+    let way = if open { -1.0 } else { 1.0 };
+    painter.add(egui::Shape::line(
+        vec![
+            tip + vec2(-7.0, -3.5 * way),
+            tip + vec2(0.0, 3.5 * way),
+            tip + vec2(7.0, -3.5 * way),
+        ],
+        Stroke::new(2.5, INK),
+    ));
+    if open {
+        add(ui);
+    }
+}
+
+fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
+    let rect = layout.timeline;
+    ui.painter().rect_filled(rect, 0.0, ICE);
+    let inside = rect.shrink2(vec2(APART - 2.0, NEAR));
+    let (row, rest) = inside.split_top_bottom_at_y(inside.top() + transport::HEIGHT);
+    transport::show(ui, session, row);
+    if layout.charts_under_stage() {
+        charts::show(ui, session, rest);
+    } else {
+        charts::time_line(ui, session, rest);
+    }
+}
+
+/// The named views, over a corner of the stage: in a row, or one below the other where a row
+/// would cover the jumper.
+fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) {
+    const VIEWS: [(View, &str); 3] = [
+        (View::Front, "Front"),
+        (View::Above, "Above"),
+        (View::AlongAxis, "Axis"),
+    ];
+    let size = vec2(62.0, TOUCH);
+    let step = if layout.narrow {
+        vec2(0.0, size.y + NEAR)
+    } else {
+        vec2(size.x + NEAR, 0.0)
+    };
+    let corner = layout.stage.right_top() + vec2(-APART - size.x, APART) - vec2(2.0 * step.x, 0.0);
+    for (i, (view, label)) in VIEWS.into_iter().enumerate() {
+        let own = egui::Rect::from_min_size(corner + i as f32 * step, size);
+        let chosen = orbit.view() == Some(view);
+        let response = transport::button(ui, &format!("view {label}"), own, chosen);
+        let ink = if chosen { egui::Color32::WHITE } else { INK };
+        ui.painter()
+            .text(own.center(), Align2::CENTER_CENTER, label, look::text(16.0), ink);
+        if response.clicked() {
+            orbit.set_view(view);
+        }
+    }
+}
+
+/// The one sentence, at the foot of the stage, until it is touched.
+fn notice(ui: &Ui, session: &mut Session, stage: egui::Rect) {
+    let Some(sentence) = session.notice() else {
+        return;
+    };
+    let width = (stage.width() - 2.0 * APART).min(560.0);
+    let galley = ui.painter().layout(
+        sentence.to_owned(),
+        look::text(17.0),
+        INK,
+        width - 2.0 * APART,
+    );
+    let size = vec2(width, (galley.size().y + 2.0 * APART).max(TOUCH));
+    let rect = egui::Rect::from_min_size(
+        pos2(stage.center().x - 0.5 * width, stage.bottom() - size.y - APART),
+        size,
+    );
+    targets::note("notice", rect);
+    let response = ui.interact(rect, ui.id().with("notice"), Sense::click());
+    ui.painter().rect(
+        rect,
+        CornerRadius::same(look::ROUND),
+        SNOW,
+        Stroke::new(2.0, TEAL),
+        StrokeKind::Inside,
+    );
+    ui.painter().galley(
+        pos2(rect.left() + APART, rect.center().y - 0.5 * galley.size().y),
+        galley,
+        INK,
+    );
+    if response.clicked() {
+        session.dismiss();
+    }
+}

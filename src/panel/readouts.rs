@@ -1,0 +1,81 @@
+//! Every readout, grouped; a tap on one tells in a sentence what it means.
+
+use bevy_egui::egui::{
+    self, Align2, CornerRadius, CursorIcon, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
+};
+
+use super::look::{self, FROST, INK, NEAR, SLATE, SNOW, TEAL};
+use super::targets;
+use crate::session::Session;
+use crate::session::readings::{Group, Reading, readings};
+
+const TILE: f32 = 54.0;
+/// A tile that is narrower cuts its text.
+const NARROWEST: f32 = 136.0;
+
+pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<&'static str>) {
+    let all = readings(session);
+    for group in Group::ALL {
+        let lines: Vec<&Reading> = all.iter().filter(|line| line.group == group).collect();
+        ui.add_space(NEAR);
+        ui.label(egui::RichText::new(group.label()).font(look::bold(16.0)).color(SLATE));
+        let across = columns(ui.available_width(), &lines);
+        for lines in lines.chunks(across) {
+            row(ui, lines, across, about);
+        }
+    }
+}
+
+/// How many tiles stand side by side.
+fn columns(width: f32, lines: &[&Reading]) -> usize {
+    let fit = ((width / NARROWEST) as usize).clamp(1, 3);
+    fit.min(lines.len())
+}
+
+fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<&'static str>) {
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TILE), Sense::hover());
+    let width = (rect.width() - NEAR * (across - 1) as f32) / across as f32;
+    for (i, line) in lines.iter().enumerate() {
+        let left = rect.left() + (width + NEAR) * i as f32;
+        let own = Rect::from_min_size(pos2(left, rect.top()), vec2(width, TILE));
+        tile(ui, line, own, about);
+    }
+    if let Some(line) = lines.iter().find(|line| *about == Some(line.quantity)) {
+        ui.label(egui::RichText::new(&line.about).size(14.5).color(SLATE));
+        ui.add_space(NEAR);
+    }
+}
+
+fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<&'static str>) {
+    let response = ui
+        .interact(rect, ui.id().with(line.quantity), Sense::click())
+        .on_hover_cursor(CursorIcon::Help);
+    targets::note(&format!("reading:{}", line.quantity), rect);
+    let open = *about == Some(line.quantity);
+    let edge = if open || response.hovered() { TEAL } else { FROST };
+    let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
+    painter.rect(
+        rect,
+        CornerRadius::same(8),
+        SNOW,
+        Stroke::new(1.0, edge),
+        StrokeKind::Inside,
+    );
+    painter.text(
+        rect.left_top() + vec2(10.0, 6.0),
+        Align2::LEFT_TOP,
+        line.label,
+        look::text(14.0),
+        SLATE,
+    );
+    painter.text(
+        rect.left_bottom() + vec2(10.0, -6.0),
+        Align2::LEFT_BOTTOM,
+        &line.text,
+        look::bold(18.0),
+        INK,
+    );
+    if response.clicked() {
+        *about = (!open).then_some(line.quantity);
+    }
+}

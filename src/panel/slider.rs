@@ -1,0 +1,237 @@
+//! A number with its slider: value with unit, typed or dragged, put back by a double tap.
+
+use bevy_egui::egui::{
+    self, Align2, Color32, CornerRadius, CursorIcon, Key as Keyboard, Pos2, Rect, Sense, Stroke,
+    StrokeKind, TextEdit, Ui, pos2, vec2,
+};
+
+use super::look::{self, APART, FROST, INK, NEAR, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::targets;
+use crate::scenario::keys::Key;
+use crate::scenario::reach::Reach;
+use crate::session::Session;
+
+/// A number being typed.
+#[derive(Debug, Clone, Default)]
+pub struct Typing {
+    key: Option<&'static str>,
+    text: String,
+    /// The field has just opened and still has to take the keyboard.
+    fresh: bool,
+}
+
+const KNOB: f32 = 13.0;
+const TRACK: f32 = 6.0;
+const VALUE_WIDTH: f32 = 104.0;
+
+/// One row: label, value and slider. The label tells what the number means.
+pub fn number(
+    ui: &mut Ui,
+    session: &mut Session,
+    typing: &mut Typing,
+    about: &mut Option<&'static str>,
+    key: &'static Key,
+    reach: Option<&Reach>,
+) {
+    let width = ui.available_width();
+    let (row, _) = ui.allocate_exact_size(vec2(width, TOUCH + 22.0), Sense::hover());
+    let head = Rect::from_min_size(row.min, vec2(width, TOUCH));
+    let value_rect = Rect::from_min_max(pos2(head.right() - VALUE_WIDTH, head.top()), head.max);
+    let label_rect = Rect::from_min_max(head.min, pos2(value_rect.left() - NEAR, head.bottom()));
+    let track_rect = Rect::from_min_max(pos2(row.left(), row.bottom() - TOUCH), row.max);
+
+    track(ui, session, key, reach, track_rect);
+    label(ui, about, key, label_rect);
+    value(ui, session, typing, key, value_rect);
+    if *about == Some(key.key) {
+        explain(ui, key, reach);
+    }
+}
+
+fn label(ui: &Ui, about: &mut Option<&'static str>, key: &'static Key, rect: Rect) {
+    let response = ui
+        .interact(rect, ui.id().with(("about", key.key)), Sense::click())
+        .on_hover_cursor(CursorIcon::Help);
+    ui.painter().text(
+        rect.left_center(),
+        Align2::LEFT_CENTER,
+        key.label,
+        look::text(17.0),
+        INK,
+    );
+    if response.clicked() {
+        *about = (*about != Some(key.key)).then_some(key.key);
+    }
+}
+
+fn explain(ui: &mut Ui, key: &Key, reach: Option<&Reach>) {
+    ui.add_space(-2.0);
+    ui.label(egui::RichText::new(key.about).size(14.5).color(SLATE));
+    if let Some(reach) = reach {
+        ui.label(egui::RichText::new(reach.source).size(14.5).color(SLATE));
+    }
+    ui.add_space(NEAR);
+}
+
+/// The value as a button; touched, it becomes a field to type in.
+fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static Key, rect: Rect) {
+    let unit = session.units.of(key.kind);
+    let box_rect = rect.shrink2(vec2(0.0, 5.0));
+    targets::note(&format!("value:{}", key.key), rect);
+    if typing.key != Some(key.key) {
+        let response = ui
+            .interact(rect, ui.id().with(("value", key.key)), Sense::click())
+            .on_hover_cursor(CursorIcon::Text);
+        let stroke = if response.hovered() { TEAL } else { FROST };
+        ui.painter().rect(
+            box_rect,
+            CornerRadius::same(8),
+            SNOW,
+            Stroke::new(1.0, stroke),
+            StrokeKind::Inside,
+        );
+        ui.painter().text(
+            box_rect.right_center() - vec2(10.0, 0.0),
+            Align2::RIGHT_CENTER,
+            unit.text((key.get)(session.scenario())),
+            look::bold(17.0),
+            INK,
+        );
+        if response.clicked() {
+            *typing = Typing {
+                key: Some(key.key),
+                text: unit.number((key.get)(session.scenario())),
+                fresh: true,
+            };
+        }
+        return;
+    }
+    let field = ui.put(
+        box_rect,
+        TextEdit::singleline(&mut typing.text)
+            .font(look::bold(17.0))
+            .margin(vec2(10.0, 6.0))
+            .id_salt(("typed", key.key)),
+    );
+    if std::mem::take(&mut typing.fresh) {
+        field.request_focus();
+        return;
+    }
+    if field.lost_focus() {
+        let given_up = ui.input(|input| input.key_pressed(Keyboard::Escape));
+        if !given_up {
+            typed(session, key, &typing.text);
+        }
+        *typing = Typing::default();
+    }
+}
+
+/// Takes a typed number; a comma is read as the decimal sign, a unit behind it is passed over.
+fn typed(session: &mut Session, key: &Key, text: &str) {
+    let unit = session.units.of(key.kind);
+    let plain = text
+        .trim()
+        .trim_end_matches(unit.sign)
+        .trim()
+        .replace(',', ".")
+        .replace('−', "-");
+    match plain.parse::<f64>() {
+        Ok(shown) => session.set(key, unit.to_si(shown)),
+        Err(_) => session.set(key, f64::NAN),
+    }
+}
+
+/// Position on the track, 0 to 1, of a value. Wide ranges are finer at their lower end.
+fn place(key: &Key, value: f64) -> f32 {
+    let x = (value - key.least) / (key.most - key.least);
+    (if fine(key) { x.max(0.0).sqrt() } else { x }) as f32
+}
+
+fn value_at(key: &Key, place: f32) -> f64 {
+    let x = f64::from(place.clamp(0.0, 1.0));
+    key.least + (key.most - key.least) * if fine(key) { x * x } else { x }
+}
+
+/// Jumps on ice and hands that a child can hold take up the lower fifth of their range.
+fn fine(key: &Key) -> bool {
+    matches!(key.key, "jump_height_m" | "hand_mass_kg")
+}
+
+fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach>, rect: Rect) {
+    let response = ui
+        .interact(rect, ui.id().with(("track", key.key)), Sense::click_and_drag())
+        .on_hover_cursor(CursorIcon::ResizeHorizontal);
+    targets::note(&format!("slider:{}", key.key), rect);
+    let left = rect.left() + KNOB;
+    let span = rect.width() - 2.0 * KNOB;
+    let y = rect.bottom() - KNOB - 2.0;
+    let x_of = |value: f64| left + span * place(key, value).clamp(0.0, 1.0);
+
+    if response.double_clicked() {
+        session.reset(key);
+    } else if (response.dragged() || response.clicked())
+        && let Some(at) = response.interact_pointer_pos()
+    {
+        let wanted = value_at(key, (at.x - left) / span);
+        if wanted != (key.get)(session.scenario()) {
+            session.set(key, wanted);
+        }
+    }
+
+    let bar = |from: f32, to: f32, height: f32| {
+        Rect::from_min_max(pos2(from, y - 0.5 * height), pos2(to, y + 0.5 * height))
+    };
+    let painter = ui.painter();
+    let round = CornerRadius::same(3);
+    painter.rect_filled(bar(left, left + span, TRACK), round, FROST);
+    if let Some(reach) = reach {
+        painter.rect_filled(bar(x_of(reach.seen[0]), x_of(reach.seen[1]), TRACK), round, SEEN);
+        if let Some(beyond) = reach.beyond.filter(|beyond| *beyond < key.most) {
+            hatch(ui, bar(x_of(beyond), left + span, 2.0 * TRACK));
+        }
+    }
+    let x = x_of((key.get)(session.scenario()));
+    let held = response.dragged() || response.hovered();
+    painter.circle(
+        pos2(x, y),
+        KNOB,
+        if held { TEAL } else { SNOW },
+        Stroke::new(2.5, if held { TEAL } else { INK }),
+    );
+    painter.circle_filled(pos2(x, y), 3.5, if held { Color32::WHITE } else { INK });
+}
+
+/// Slanting lines: out of reach also without colour.
+fn hatch(ui: &Ui, rect: Rect) {
+    let painter = ui.painter().with_clip_rect(rect);
+    let mut x = rect.left() - rect.height();
+    while x < rect.right() {
+        painter.line_segment(
+            [
+                Pos2::new(x, rect.bottom()),
+                Pos2::new(x + rect.height(), rect.top()),
+            ],
+            Stroke::new(2.0, VERMILION),
+        );
+        x += 6.0;
+    }
+}
+
+/// What the marks on the sliders mean.
+pub fn legend(ui: &mut Ui) {
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = NEAR;
+        let swatch = |ui: &mut Ui| ui.allocate_exact_size(vec2(26.0, 14.0), Sense::hover()).0;
+        let seen = swatch(ui);
+        ui.painter().rect_filled(
+            Rect::from_center_size(seen.center(), vec2(26.0, TRACK)),
+            CornerRadius::same(3),
+            SEEN,
+        );
+        ui.label(egui::RichText::new("seen in people").size(14.0).color(SLATE));
+        ui.add_space(APART);
+        let beyond = swatch(ui);
+        hatch(ui, Rect::from_center_size(beyond.center(), vec2(26.0, 2.0 * TRACK)));
+        ui.label(egui::RichText::new("out of reach").size(14.0).color(SLATE));
+    });
+}

@@ -1,0 +1,29 @@
+//! Where the things that can be touched are, by name, for what stands beside the canvas.
+//!
+//! A canvas has no elements: the page's own layer, and whoever operates the page by script, ask
+//! here where a slider or a button is.
+
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+
+use bevy_egui::egui::Rect;
+
+thread_local! {
+    static TARGETS: RefCell<BTreeMap<String, [f32; 4]>> = const { RefCell::new(BTreeMap::new()) };
+}
+
+/// Forgets the last frame's.
+pub fn clear() {
+    TARGETS.with_borrow_mut(BTreeMap::clear);
+}
+
+/// Notes one, in CSS pixels.
+pub fn note(name: &str, rect: Rect) {
+    let at = [rect.left(), rect.top(), rect.width(), rect.height()];
+    TARGETS.with_borrow_mut(|targets| targets.insert(name.to_owned(), at));
+}
+
+/// All of the last frame as JSON: name to [x, y, width, height].
+pub fn json() -> String {
+    TARGETS.with_borrow(|targets| serde_json::to_string(targets).unwrap_or_default())
+}

@@ -1,0 +1,160 @@
+//! The answer: turns at landing in figures to be read from three metres, and the call.
+
+use bevy_egui::egui::{
+    Align2, Color32, CornerRadius, FontId, Pos2, Rect, RichText, Sense, Ui, pos2, vec2,
+};
+
+use super::look::{self, AMBER, APART, INK, NEAR, SLATE, SNOW, TEAL, VERMILION};
+use crate::physics::call::Call;
+use crate::session::Session;
+use crate::session::readings::{call_text, shortfall_text};
+
+/// Height of the big figures' font. A digit is then about 80 CSS pixels high, 15 mm on a tablet:
+/// a two-hundredth of three metres, as signs are made to be read.
+const FIGURES: f32 = 116.0;
+
+pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
+    let jump = session.jump();
+    let figures = if narrow { 0.8 * FIGURES } else { FIGURES };
+    let number = ui
+        .painter()
+        .layout_no_wrap(format!("{:.2}", jump.turns), look::bold(figures), INK);
+    let lines = verdict(session);
+    let room = ui.available_width() - number.size().x - 3.0 * APART;
+    let beside = lines.iter().all(|line| line.width(ui) <= room);
+    let height = 0.98 * figures;
+    let foot = if beside { 0.0 } else { 36.0 };
+    let (rect, _) =
+        ui.allocate_exact_size(vec2(ui.available_width(), height + foot), Sense::hover());
+    ui.painter()
+        .rect_filled(rect, CornerRadius::same(look::ROUND), SNOW);
+
+    let top = Rect::from_min_size(rect.min, vec2(rect.width(), height));
+    let across = number.size().x;
+    ui.painter().galley(
+        pos2(top.left() + APART, top.center().y + 2.0 - 0.5 * number.size().y),
+        number,
+        INK,
+    );
+    if beside {
+        let left = top.left() + across + 2.0 * APART;
+        for (line, y) in lines.iter().zip([-31.0, -3.0, 27.0]) {
+            line.write(ui, pos2(left, top.center().y + y));
+        }
+    } else {
+        // What is owed stands beside the figures still; the verdict below them.
+        lines[0].write(ui, pos2(top.left() + across + 2.0 * APART, top.bottom() - 34.0));
+        let y = rect.bottom() - 0.5 * foot - 4.0;
+        let mut x = rect.left() + APART;
+        for line in &lines[1..] {
+            line.write(ui, pos2(x, y));
+            x += line.width(ui) + APART;
+        }
+    }
+}
+
+/// A line of the verdict.
+struct Line {
+    text: String,
+    size: f32,
+    colour: Color32,
+}
+
+impl Line {
+    fn font(&self) -> FontId {
+        if self.size > 20.0 {
+            look::bold(self.size)
+        } else {
+            look::text(self.size)
+        }
+    }
+
+    fn width(&self, ui: &Ui) -> f32 {
+        ui.painter()
+            .layout_no_wrap(self.text.clone(), self.font(), self.colour)
+            .size()
+            .x
+    }
+
+    fn write(&self, ui: &Ui, at: Pos2) {
+        ui.painter()
+            .text(at, Align2::LEFT_CENTER, &self.text, self.font(), self.colour);
+    }
+}
+
+/// Owed, missing and called.
+fn verdict(session: &Session) -> Vec<Line> {
+    let line = |text, size, colour| Line { text, size, colour };
+    let Some(owed) = session.jump().owed else {
+        return vec![line("turns".to_owned(), 22.0, SLATE)];
+    };
+    let scenario = session.scenario();
+    let short = match owed.call {
+        Some(call) => call != Call::Full,
+        None => owed.shortfall_deg > 90.0,
+    };
+    let colour = if short { VERMILION } else { TEAL };
+    let call = if scenario.jump.is_called() {
+        let sign = owed.call.map_or("", Call::sign);
+        format!(
+            "{}{sign}  {}",
+            scenario.jump.notation(scenario.jump_turns),
+            short_call(owed.call)
+        )
+    } else {
+        "not called".to_owned()
+    };
+    let turns = if owed.turns == 1.0 { "turn" } else { "turns" };
+    vec![
+        line(format!("of {} {turns}", owed.turns), 18.0, SLATE),
+        line(shortfall_text(owed.shortfall_deg), 24.0, colour),
+        line(call, 17.0, colour),
+    ]
+}
+
+/// The call without its sign, which stands behind the jump already.
+fn short_call(call: Option<Call>) -> &'static str {
+    let text = call_text(call);
+    text.split(" (").next().unwrap_or(text)
+}
+
+/// What has been opened, and that it is invented or whose it is.
+pub fn note(ui: &mut Ui, session: &Session) {
+    if !session.scenario().note.is_empty() {
+        ui.label(
+            RichText::new(&session.scenario().note)
+                .size(14.5)
+                .color(SLATE),
+        );
+        ui.add_space(NEAR);
+    }
+}
+
+/// A bar of the turns owed, filled as far as the playhead has come.
+pub fn progress(ui: &mut Ui, session: &Session) {
+    let Some(owed) = session.jump().owed else {
+        return;
+    };
+    let now = session.flight().at(session.playhead_s());
+    let turns = crate::session::readings::turns_at(session, &now);
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), 10.0), Sense::hover());
+    let most = owed.turns.max(session.jump().turns);
+    let x = |turns: f64| rect.left() + rect.width() * (turns / most).clamp(0.0, 1.0) as f32;
+    let painter = ui.painter();
+    let round = CornerRadius::same(5);
+    painter.rect_filled(rect, round, look::FROST);
+    painter.rect_filled(
+        Rect::from_min_max(rect.min, pos2(x(turns), rect.bottom())),
+        round,
+        AMBER,
+    );
+    for quarter in 1..(4.0 * most) as u32 {
+        let whole = quarter % 4 == 0;
+        let mark = x(f64::from(quarter) / 4.0);
+        let top = if whole { rect.top() } else { rect.center().y };
+        painter.line_segment(
+            [pos2(mark, top), pos2(mark, rect.bottom())],
+            (if whole { 2.0 } else { 1.0 }, INK),
+        );
+    }
+}

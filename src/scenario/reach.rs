@@ -1,0 +1,89 @@
+//! How the main numbers stand against people: what has been seen, and what is out of reach.
+
+use super::Scenario;
+use super::fly::Jump;
+use super::keys::Key;
+use crate::physics::landing::Ground;
+use crate::physics::segments::SegmentTable;
+use crate::scenario::units::RateUnit;
+
+/// Marks on a main slider.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Reach {
+    /// People have been measured or seen from here to there.
+    pub seen: [f64; 2],
+    /// From here on, out of reach for people; none where the range itself is the limit.
+    pub beyond: Option<f64>,
+    /// Where both come from.
+    pub source: &'static str,
+}
+
+/// Highest peak rate seen, and the one five turns would ask for, rpm. Common practice, no source.
+const PEAK_SEEN_RPM: f64 = 440.0;
+const PEAK_BEYOND_RPM: f64 = 500.0;
+
+/// Peak median hand grip of women and men, N: 31 and 51 kg force, Dodds et al. 2014, PLoS One
+/// 9(12):e113637.
+const GRIP_N: [f64; 2] = [304.0, 500.0];
+
+impl Scenario {
+    /// The marks of a main number for this jumper's flown jump.
+    pub fn reach(&self, key: &Key, jump: &Jump) -> Option<Reach> {
+        match key.key {
+            "takeoff_rate_rad_s" => Some(rate(jump)),
+            "arm_tuck" | "leg_tuck" => Some(Reach {
+                seen: [0.0, 1.0],
+                beyond: None,
+                source: "The whole range is within the body's reach; no published measure of tuck was found.",
+            }),
+            "hand_mass_kg" => Some(self.hand_mass(jump)),
+            "jump_height_m" => Some(self.height()),
+            _ => None,
+        }
+    }
+
+    /// The mass at which the pull on a hand meets the median grip.
+    fn hand_mass(&self, jump: &Jump) -> Reach {
+        let grip_n = match self.table {
+            SegmentTable::Female => GRIP_N[0],
+            SegmentTable::Male => GRIP_N[1],
+        };
+        let hand_kg = jump.flight.table.takeoff().hand_kg;
+        // The pull is m w² r: at this jump's peak w² r, the mass that pulls as hard as the grip.
+        let held_kg = hand_kg * grip_n / jump.readout.hand_pull_peak_n.max(f64::MIN_POSITIVE);
+        let beyond = (held_kg - (hand_kg - self.hand_mass_kg)).max(0.0);
+        Reach {
+            seen: [0.0, beyond.min(0.25)],
+            beyond: Some(beyond),
+            source: "Training gloves weigh a few hundred grams (common practice, no source). Beyond: the pull would exceed the median adult hand grip (Dodds et al. 2014), at this jump's peak.",
+        }
+    }
+
+    fn height(&self) -> Reach {
+        if self.ground == Ground::Trampoline {
+            return Reach {
+                seen: [0.2, 2.5],
+                beyond: None,
+                source: "Trampoline flights of about 1.7 s have been scored (press, secondary): the whole range is in reach.",
+            };
+        }
+        Reach {
+            seen: [0.20, 0.60],
+            beyond: Some(0.90),
+            source: "20 cm: girls of 10 to 16 off the ice, mean less two deviations (29.1 cm, 4.8 cm; Myklebust). 60 cm: 0.7 s quoted for four turns (press, 2003). Beyond 90 cm no jump from the feet alone is known to us (from memory).",
+        }
+    }
+}
+
+/// Take-off rates that lead to the highest peaks seen, on this plan: the peak grows with the
+/// take-off rate in proportion.
+fn rate(jump: &Jump) -> Reach {
+    let readout = &jump.readout;
+    let rpm = RateUnit::Rpm.unit();
+    let per_peak = readout.takeoff_rate_rad_s / readout.peak_rate_rad_s;
+    Reach {
+        seen: [0.0, per_peak * rpm.to_si(PEAK_SEEN_RPM)],
+        beyond: Some(per_peak * rpm.to_si(PEAK_BEYOND_RPM)),
+        source: "Marked by the peak that this body and plan make of it: up to 440 rpm has been seen, 500 rpm by nobody (common practice, no source).",
+    }
+}

@@ -1,0 +1,278 @@
+//! What the user is doing: the jump at hand, its finished flight, and where the playhead stands.
+//!
+//! Screens read it and call its methods; it knows no screen.
+
+pub mod readings;
+
+use std::sync::Arc;
+
+use serde::{Deserialize, Serialize};
+
+use crate::physics::flight::Flight;
+use crate::scenario::Scenario;
+use crate::scenario::fly::Jump;
+use crate::scenario::keys::{KEYS, Key};
+use crate::scenario::starts;
+use crate::scenario::units::Units;
+
+/// Shown before take-off and after touch-down, s.
+pub const BEFORE_S: f64 = 0.25;
+pub const AFTER_S: f64 = 0.35;
+
+/// One frame of the playhead's single step, s: video of 60 pictures a second.
+pub const FRAME_S: f64 = 1.0 / 60.0;
+
+/// Playing speeds, over real time.
+pub const SPEEDS: [f64; 4] = [1.0, 0.5, 0.25, 0.1];
+
+/// The jump on the screen.
+#[derive(Debug)]
+#[cfg_attr(feature = "page", derive(bevy::prelude::Resource))]
+pub struct Session {
+    scenario: Scenario,
+    /// What the controls go back to: the starting point or file last opened.
+    base: Scenario,
+    jump: Jump,
+    revision: u64,
+    pub units: Units,
+    pub playback: Playback,
+    /// A finger or the mouse holds a control: what follows the session at leisure waits.
+    pub held: bool,
+    notice: Option<String>,
+}
+
+/// Where the playhead is and how it moves.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Playback {
+    /// s after take-off.
+    pub t_s: f64,
+    pub playing: bool,
+    pub speed: f64,
+    /// Starts over after the landing.
+    pub repeat: bool,
+}
+
+/// What survives a reload.
+#[derive(Serialize, Deserialize)]
+struct Kept {
+    scenario: String,
+    base: String,
+    units: Units,
+}
+
+impl Default for Session {
+    /// The first starting point, about to fly at a quarter of its speed.
+    fn default() -> Self {
+        Self::opened(starts::all()[0].scenario.clone())
+    }
+}
+
+impl Session {
+    fn opened(scenario: Scenario) -> Self {
+        let jump = scenario.fly();
+        Self {
+            base: scenario.clone(),
+            scenario,
+            jump,
+            revision: 0,
+            units: Units::default(),
+            playback: Playback {
+                t_s: -BEFORE_S,
+                playing: true,
+                speed: 0.25,
+                repeat: false,
+            },
+            held: false,
+            notice: None,
+        }
+    }
+
+    pub const fn scenario(&self) -> &Scenario {
+        &self.scenario
+    }
+
+    pub const fn jump(&self) -> &Jump {
+        &self.jump
+    }
+
+    pub const fn flight(&self) -> &Arc<Flight> {
+        &self.jump.flight
+    }
+
+    /// Grows with every flight.
+    pub const fn revision(&self) -> u64 {
+        self.revision
+    }
+
+    /// Time shown, s after take-off; from a little before take-off to a little after touch-down.
+    pub const fn playhead_s(&self) -> f64 {
+        self.playback.t_s
+    }
+
+    /// Heading of the pelvis that the named jump's landing owes; none for a free jump.
+    pub fn owed_heading_rad(&self) -> Option<f64> {
+        let scenario = &self.scenario;
+        scenario
+            .jump
+            .landing_heading_rad(scenario.jump_turns, scenario.turning)
+    }
+
+    /// One sentence for the user, until the next one or until dismissed.
+    pub fn notice(&self) -> Option<&str> {
+        self.notice.as_deref()
+    }
+
+    pub fn say(&mut self, sentence: impl Into<String>) {
+        self.notice = Some(sentence.into());
+    }
+
+    pub fn dismiss(&mut self) {
+        self.notice = None;
+    }
+
+    /// Sets a number; outside its range it is held at the limit, and that is said.
+    pub fn set(&mut self, key: &Key, value: f64) {
+        if !value.is_finite() {
+            self.say(format!("{} needs a number; it stays as it was.", key.label));
+            return;
+        }
+        let held = key.hold(&mut self.scenario, value);
+        self.notice = held.map(|held| {
+            let unit = self.units.of(key.kind);
+            format!(
+                "{} goes from {} to {}; it is held at {}.",
+                key.label,
+                unit.text(key.least),
+                unit.text(key.most),
+                unit.text(held)
+            )
+        });
+        self.fly();
+    }
+
+    /// Puts a number back to what the opened jump had.
+    pub fn reset(&mut self, key: &Key) {
+        self.set(key, (key.get)(&self.base));
+    }
+
+    /// Whether any control differs from the opened jump.
+    pub fn differs_from_base(&self) -> bool {
+        self.scenario != self.base
+    }
+
+    /// Puts every control back.
+    pub fn reset_all(&mut self) {
+        self.scenario = self.base.clone();
+        self.fly();
+    }
+
+    /// Changes what is not a number.
+    pub fn change(&mut self, change: impl FnOnce(&mut Scenario)) {
+        change(&mut self.scenario);
+        self.fly();
+    }
+
+    /// Opens a jump and plays it.
+    pub fn open(&mut self, scenario: Scenario) {
+        self.base = scenario.clone();
+        self.scenario = scenario;
+        self.notice = None;
+        self.fly();
+        self.playback.t_s = -BEFORE_S;
+        self.playback.playing = true;
+    }
+
+    /// Opens a scenario file's text; a bad one is said and leaves the present jump as it was.
+    pub fn open_text(&mut self, text: &str) {
+        match Scenario::from_file(text) {
+            Ok(scenario) => self.open(scenario),
+            Err(why) => self.say(format!("Not opened: {why}.")),
+        }
+    }
+
+    fn fly(&mut self) {
+        let rests = self.playback.t_s >= self.jump.flight.touchdown_s;
+        let after_s = self.playback.t_s - self.jump.flight.touchdown_s;
+        self.jump = self.scenario.fly_after(Some(&self.jump));
+        self.revision += 1;
+        if rests {
+            // Who looks at the landing goes on looking at the landing.
+            self.playback.t_s = self.jump.flight.touchdown_s + after_s;
+        }
+        self.playback.t_s = self.playback.t_s.min(self.last_s());
+    }
+
+    fn last_s(&self) -> f64 {
+        self.jump.flight.touchdown_s + AFTER_S
+    }
+
+    /// Moves the playhead on by `passed_s` of real time.
+    pub fn advance(&mut self, passed_s: f64) {
+        if !self.playback.playing {
+            return;
+        }
+        self.playback.t_s += passed_s * self.playback.speed;
+        if self.playback.t_s < self.last_s() {
+            return;
+        }
+        if self.playback.repeat {
+            self.playback.t_s = -BEFORE_S;
+        } else {
+            self.playback.t_s = self.last_s();
+            self.playback.playing = false;
+        }
+    }
+
+    /// Starts or stops; from the end it starts over.
+    pub fn play_or_pause(&mut self) {
+        if !self.playback.playing && self.playback.t_s >= self.last_s() {
+            self.playback.t_s = -BEFORE_S;
+        }
+        self.playback.playing = !self.playback.playing;
+    }
+
+    /// Puts the playhead somewhere inside the flight and stops there.
+    pub fn scrub(&mut self, t_s: f64) {
+        self.playback.playing = false;
+        self.playback.t_s = t_s.clamp(0.0, self.jump.flight.touchdown_s);
+    }
+
+    /// One frame on or back.
+    pub fn step(&mut self, frames: f64) {
+        let inside_s = self.playback.t_s.clamp(0.0, self.jump.flight.touchdown_s);
+        self.scrub(inside_s + frames * FRAME_S);
+    }
+
+    /// What a reload needs, as text.
+    pub fn keep(&self) -> String {
+        serde_json::to_string(&Kept {
+            scenario: self.scenario.to_file(),
+            base: self.base.to_file(),
+            units: self.units,
+        })
+        .expect("a session holds nothing that JSON cannot say")
+    }
+
+    /// Takes up what was kept. Rubbish is said and the usual start stays.
+    pub fn take_up(&mut self, text: &str) {
+        let kept: Result<Kept, _> = serde_json::from_str(text);
+        let opened = kept.map_err(|why| why.to_string()).and_then(|kept| {
+            let read = |text: &str| Scenario::from_file(text).map_err(|why| why.to_string());
+            Ok((read(&kept.scenario)?, read(&kept.base)?, kept.units))
+        });
+        match opened {
+            Ok((scenario, base, units)) => {
+                self.units = units;
+                self.open(scenario);
+                self.base = base;
+            }
+            Err(_) => self
+                .say("What was kept of the last visit could not be read; here is the usual start."),
+        }
+    }
+}
+
+/// The rows of the five numbers always in sight.
+pub fn main_keys() -> impl Iterator<Item = &'static Key> {
+    KEYS.iter().take(crate::scenario::keys::MAIN)
+}

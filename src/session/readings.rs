@@ -1,0 +1,425 @@
+//! Every readout as a line for a person: name, text in the user's units, and what it means.
+//!
+//! The panels and the page's own text show these very lines.
+
+use super::Session;
+use crate::physics::call::{Call, QUARTER_BAND_FROM_DEG};
+use crate::physics::flight::Moment;
+use crate::scenario::HandsKeep;
+use crate::scenario::keys::Kind;
+use crate::scenario::units::Unit;
+
+/// One line.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Reading {
+    /// The readout's published key.
+    pub quantity: &'static str,
+    pub group: Group,
+    pub label: &'static str,
+    pub text: String,
+    /// One sentence.
+    pub about: String,
+}
+
+/// Readings that belong together.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Group {
+    Turns,
+    Time,
+    Rate,
+    Inertia,
+    Energy,
+    Hands,
+    Axis,
+    Landing,
+}
+
+impl Group {
+    pub const ALL: [Self; 8] = [
+        Self::Turns,
+        Self::Time,
+        Self::Rate,
+        Self::Inertia,
+        Self::Energy,
+        Self::Hands,
+        Self::Axis,
+        Self::Landing,
+    ];
+
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::Turns => "Turns",
+            Self::Time => "Time and height",
+            Self::Rate => "Turning rate",
+            Self::Inertia => "Moment of inertia",
+            Self::Energy => "Momentum and energy",
+            Self::Hands => "Hands",
+            Self::Axis => "Axis",
+            Self::Landing => "Landing",
+        }
+    }
+}
+
+const TURNS: Unit = fixed("turns", 2);
+const SECONDS: Unit = fixed("s", 2);
+const INERTIA: Unit = fixed("kg m²", 2);
+const MOMENTUM: Unit = fixed("kg m²/s", 1);
+const JOULES: Unit = fixed("J", 0);
+const NEWTONS: Unit = fixed("N", 0);
+const DEGREES: Unit = fixed("°", 0);
+
+const fn fixed(sign: &'static str, decimals: usize) -> Unit {
+    Unit {
+        si: 1.0,
+        sign,
+        decimals,
+    }
+}
+
+/// Missing rotation in words: "169° short", "12° too far".
+pub fn shortfall_text(shortfall_deg: f64) -> String {
+    let degrees = DEGREES.number(shortfall_deg.abs());
+    if shortfall_deg >= 0.0 {
+        format!("{degrees}° short")
+    } else {
+        format!("{degrees}° too far")
+    }
+}
+
+/// The call in words.
+pub const fn call_text(call: Option<Call>) -> &'static str {
+    match call {
+        None => "not called",
+        Some(Call::Full) => "full rotation",
+        Some(Call::Quarter) => "on the quarter (q)",
+        Some(Call::Under) => "under-rotated (<)",
+        Some(Call::Downgraded) => "downgraded (<<)",
+    }
+}
+
+/// What the phase of the flight at the playhead is called.
+pub fn phase(session: &Session) -> &'static str {
+    let (t_s, flight) = (session.playhead_s(), session.flight());
+    let spec = &flight.table.plan.spec;
+    if t_s < 0.0 {
+        "on the ice"
+    } else if t_s >= flight.touchdown_s {
+        "landed"
+    } else if t_s >= flight.open_s && spec.open_lead_s > 0.0 {
+        "opening"
+    } else if t_s < spec.close_delay_s {
+        "still open"
+    } else if t_s < flight.table.plan.closed_s() {
+        "closing"
+    } else {
+        "held tight"
+    }
+}
+
+/// Turns up to a moment, the part turned on the ice included.
+pub fn turns_at(session: &Session, moment: &Moment) -> f64 {
+    crate::physics::flight::turns_of(moment.turned_rad) + session.scenario().pre_rotation_turns
+}
+
+/// All lines, those of one group together.
+pub fn readings(session: &Session) -> Vec<Reading> {
+    let now = session.flight().at(session.playhead_s());
+    let mut lines = turns(session);
+    lines.extend(time(session, &now));
+    lines.extend(rate(session, &now));
+    lines.extend(inertia(session, &now));
+    lines.extend(energy(session, &now));
+    lines.extend(hands(session, &now));
+    lines.extend(axis(session, &now));
+    lines.extend(landing(session));
+    lines
+}
+
+fn line(
+    group: Group,
+    quantity: &'static str,
+    label: &'static str,
+    text: String,
+    about: impl Into<String>,
+) -> Reading {
+    Reading {
+        quantity,
+        group,
+        label,
+        text,
+        about: about.into(),
+    }
+}
+
+fn turns(session: &Session) -> Vec<Reading> {
+    let (jump, scenario) = (session.jump(), session.scenario());
+    let line =
+        |quantity, label, text, about: &str| line(Group::Turns, quantity, label, text, about);
+    let mut lines = vec![
+        line(
+            "turns",
+            "Turns in all",
+            TURNS.number(jump.turns),
+            "Turns in the air plus the part already turned on the ice before leaving it.",
+        ),
+        line(
+            "air_turns",
+            "Turns in the air",
+            TURNS.number(jump.readout.air_turns),
+            "How far the hips turned about the vertical from take-off to touch-down.",
+        ),
+        line(
+            "pre_rotation_turns",
+            "Turned on the ice",
+            TURNS.number(scenario.pre_rotation_turns),
+            "Turned before leaving the ice; it counts towards the jump.",
+        ),
+    ];
+    let Some(owed) = jump.owed else {
+        return lines;
+    };
+    lines.push(line(
+        "turns_owed",
+        "Turns owed",
+        format!("{}", owed.turns),
+        "What the jump's name asks for; an Axel owes half a turn more because it takes off forwards.",
+    ));
+    lines.push(line(
+        "shortfall_deg",
+        "Missing",
+        shortfall_text(owed.shortfall_deg),
+        "Rotation still missing at touch-down, in degrees: 360 are a whole turn.",
+    ));
+    let about = format!(
+        "The sport's rule: a quarter turn missing is q, more than a quarter <, a half or more <<. \
+         The rule gives q the single value 90°; our own band for it, not the sport's, is \
+         {QUARTER_BAND_FROM_DEG}° to 90°."
+    );
+    lines.push(line(
+        "call",
+        "Call",
+        call_text(owed.call).to_owned(),
+        &about,
+    ));
+    lines
+}
+
+fn time(session: &Session, now: &Moment) -> Vec<Reading> {
+    let length = session.units.of(Kind::Length);
+    let readout = &session.jump().readout;
+    vec![
+        line(
+            Group::Time,
+            "hang_time_s",
+            "Hang time",
+            SECONDS.text(readout.hang_time_s),
+            "Time from take-off to the first touch of the ice; bent legs at landing make it longer.",
+        ),
+        line(
+            Group::Time,
+            "jump_height_m",
+            "Jump height",
+            length.text(readout.jump_height_m),
+            "How far the centre of mass rises from take-off to the top.",
+        ),
+        line(
+            Group::Time,
+            "cm_height_now_m",
+            "Centre of mass now",
+            length.text(now.cm_m.y),
+            "Height of the body's centre of mass over the ice at the playhead.",
+        ),
+    ]
+}
+
+fn rate(session: &Session, now: &Moment) -> Vec<Reading> {
+    let unit = session.units.of(Kind::Rate);
+    let readout = &session.jump().readout;
+    let sign = session.scenario().turning.sign();
+    let line = |quantity, label, rate_rad_s, about: &str| {
+        line(Group::Rate, quantity, label, unit.text(rate_rad_s), about)
+    };
+    vec![
+        line(
+            "rate_now_rad_s",
+            "Now",
+            sign * now.rate_rad_s.y,
+            "How fast the hips turn about the vertical at the playhead.",
+        ),
+        line(
+            "takeoff_rate_rad_s",
+            "At take-off",
+            readout.takeoff_rate_rad_s,
+            "How fast the hips turn as the ice is left.",
+        ),
+        line(
+            "peak_rate_rad_s",
+            "Peak",
+            readout.peak_rate_rad_s,
+            "The fastest of the flight; the highest peaks seen are about 430 to 440 rpm (common practice, no source).",
+        ),
+        line(
+            "mean_rate_rad_s",
+            "Mean",
+            readout.mean_rate_rad_s,
+            "Turns in the air over hang time: this, not the peak, decides how many turns there are.",
+        ),
+        line(
+            "touchdown_rate_rad_s",
+            "At touch-down",
+            readout.touchdown_rate_rad_s,
+            "What the landing still has to stop.",
+        ),
+    ]
+}
+
+fn inertia(session: &Session, now: &Moment) -> Vec<Reading> {
+    let readout = &session.jump().readout;
+    let line = |quantity, label, inertia, about: &str| {
+        line(
+            Group::Inertia,
+            quantity,
+            label,
+            INERTIA.text(inertia),
+            about,
+        )
+    };
+    vec![
+        line(
+            "inertia_now_kg_m2",
+            "Now",
+            now.inertia_kg_m2,
+            "How hard the body is to turn about its axis: mass far out counts by the square of its distance.",
+        ),
+        line(
+            "inertia_takeoff_kg_m2",
+            "At take-off",
+            readout.inertia_takeoff_kg_m2,
+            "Open arms and a free leg make it large as the ice is left.",
+        ),
+        line(
+            "inertia_least_kg_m2",
+            "Tightest",
+            readout.inertia_least_kg_m2,
+            "The smallest of the flight; the mass tables behind it describe adults, so it is an estimate for a child.",
+        ),
+    ]
+}
+
+fn energy(session: &Session, now: &Moment) -> Vec<Reading> {
+    let readout = &session.jump().readout;
+    let h = readout.angular_momentum_kg_m2_s.length();
+    let line =
+        |quantity, label, text, about: &str| line(Group::Energy, quantity, label, text, about);
+    vec![
+        line(
+            "angular_momentum_kg_m2_s",
+            "Angular momentum",
+            MOMENTUM.text(h),
+            "Fixed as the ice is left and the same all through the flight: nothing in the air can turn the body. The air itself would take about 0.1 to 1 % of the turns (an estimate); it is left out.",
+        ),
+        line(
+            "energy_now_j",
+            "Energy now",
+            JOULES.text(now.energy_j),
+            "Energy of the turning, limbs included, at the playhead.",
+        ),
+        line(
+            "energy_takeoff_j",
+            "Energy at take-off",
+            JOULES.text(readout.energy_takeoff_j),
+            "Energy of the turning as the ice is left.",
+        ),
+        line(
+            "pull_in_work_j",
+            "Pull-in work",
+            JOULES.text(readout.pull_in_work_j),
+            "What the muscles add by pulling arms and legs in against the turning.",
+        ),
+    ]
+}
+
+fn hands(session: &Session, now: &Moment) -> Vec<Reading> {
+    let readout = &session.jump().readout;
+    let [left, right] = now.hand_pull_n;
+    let keeps = match (
+        session.scenario().hand_mass_kg > 0.0,
+        session.scenario().hands_keep,
+    ) {
+        (false, _) => "",
+        (true, HandsKeep::Rate) => " The heavier hands keep the take-off rate.",
+        (true, HandsKeep::AngularMomentum) => " The heavier hands keep the angular momentum.",
+        (true, HandsKeep::Energy) => " The heavier hands keep the energy of take-off.",
+    };
+    let line = |quantity, label, pull, about: String| {
+        line(Group::Hands, quantity, label, NEWTONS.text(pull), about)
+    };
+    let about = "Inward pull that keeps this hand, with what it holds, on its circle: mass times rate squared times distance.";
+    vec![
+        line("hand_pull_left_now_n", "Left now", left, about.to_owned()),
+        line(
+            "hand_pull_right_now_n",
+            "Right now",
+            right,
+            about.to_owned(),
+        ),
+        line(
+            "hand_pull_peak_n",
+            "Largest",
+            readout.hand_pull_peak_n,
+            format!(
+                "The larger of both hands over the flight; it grows with the square of the rate.{keeps}"
+            ),
+        ),
+    ]
+}
+
+fn axis(session: &Session, now: &Moment) -> Vec<Reading> {
+    let readout = &session.jump().readout;
+    let unit = session.units.of(Kind::Angle);
+    let line = |quantity, label, angle_rad, about: &str| {
+        line(
+            Group::Axis,
+            quantity,
+            label,
+            format!("{}°", unit.number(angle_rad)),
+            about,
+        )
+    };
+    vec![
+        line(
+            "tilt_now_rad",
+            "Tilt now",
+            now.tilt_rad(),
+            "Angle between the body's long axis and the vertical at the playhead.",
+        ),
+        line(
+            "tilt_peak_rad",
+            "Largest tilt",
+            readout.tilt_peak_rad,
+            "A tilted body wobbles about the upright angular momentum and turns more slowly.",
+        ),
+        line(
+            "tilt_touchdown_rad",
+            "Tilt at touch-down",
+            readout.tilt_touchdown_rad,
+            "How crooked the body comes down.",
+        ),
+    ]
+}
+
+fn landing(session: &Session) -> Vec<Reading> {
+    let readout = &session.jump().readout;
+    let [low, high] = readout.landing_load_bw;
+    let [short_s, long_s] = session.scenario().ground.stopping_time_s();
+    vec![line(
+        Group::Landing,
+        "landing_load_bw",
+        "Landing load, estimate",
+        format!("{low:.1} to {high:.1} body weights"),
+        format!(
+            "An estimate, not a measurement: the fall stopped by a half-sine push over {long_s} to {short_s} s (assumed). \
+             No safe number of jumps is known; ask the coach and, where it hurts, a clinician."
+        ),
+    )]
+}
