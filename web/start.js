@@ -41,6 +41,7 @@ export default function initializer() {
       // A trap ends the app for good, whatever its cause; leaving a frozen picture would mislead.
       addEventListener("error", ({ error }) => {
         if (error instanceof WebAssembly.RuntimeError) {
+          root.dataset.state = "stopped";
           document.getElementById("notice").textContent =
             "The simulator has stopped because of a fault of its own; reload the page to go on.";
         }

@@ -28,7 +28,7 @@ impl Layout {
 const BAR: f32 = 56.0;
 
 /// Buttons for playing and a bare time line, without the charts.
-const TIME_LINE: f32 = 104.0;
+const TIME_LINE: f32 = 110.0;
 
 impl Layout {
     pub fn of(screen: Rect) -> Self {

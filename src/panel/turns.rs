@@ -104,9 +104,8 @@ fn verdict(session: &Session) -> Vec<Line> {
     } else {
         "not called".to_owned()
     };
-    let turns = if owed.turns == 1.0 { "turn" } else { "turns" };
     vec![
-        line(format!("of {} {turns}", owed.turns), 18.0, SLATE),
+        line(format!("of {}", owed.turns), 20.0, SLATE),
         line(shortfall_text(owed.shortfall_deg), 24.0, colour),
         line(call, 17.0, colour),
     ]

@@ -210,6 +210,13 @@ fn time(session: &Session, now: &Moment) -> Vec<Reading> {
     vec![
         line(
             Group::Time,
+            "phase",
+            "Phase",
+            phase(session).to_owned(),
+            "What the body is doing at the playhead.",
+        ),
+        line(
+            Group::Time,
             "hang_time_s",
             "Hang time",
             SECONDS.text(readout.hang_time_s),

@@ -1,0 +1,94 @@
+"""The command beside the page, and what the page shows held against it."""
+
+import json
+import math
+import re
+import subprocess
+
+from server import REPOSITORY
+
+# The page's name for what it keeps in the browser.
+KEPT = "turns-aloft/session"
+
+RPM = 60 / math.tau
+DEG = 180 / math.pi
+
+# Quantity, units shown per SI unit. Shown in the units of a first visit.
+NUMBERS = {
+    "turns": 1,
+    "air_turns": 1,
+    "pre_rotation_turns": 1,
+    "turns_owed": 1,
+    "hang_time_s": 1,
+    "jump_height_m": 100,
+    "takeoff_rate_rad_s": RPM,
+    "peak_rate_rad_s": RPM,
+    "mean_rate_rad_s": RPM,
+    "touchdown_rate_rad_s": RPM,
+    "inertia_takeoff_kg_m2": 1,
+    "inertia_least_kg_m2": 1,
+    "energy_takeoff_j": 1,
+    "pull_in_work_j": 1,
+    "hand_pull_peak_n": 1,
+    "tilt_peak_rad": DEG,
+    "tilt_touchdown_rad": DEG,
+}
+
+CALLS = {
+    None: "not called",
+    "full": "full rotation",
+    "q": "on the quarter (q)",
+    "<": "under-rotated (<)",
+    "<<": "downgraded (<<)",
+}
+
+
+def aloft(*arguments):
+    """What the command prints."""
+    command = ["cargo", "run", "--quiet", "--locked", "--no-default-features", "--bin", "aloft", "--"]
+    done = subprocess.run(
+        [*command, *map(str, arguments)], cwd=REPOSITORY, capture_output=True, text=True, check=True
+    )
+    return done.stdout
+
+
+def fly(scenario):
+    return json.loads(aloft("fly", scenario))
+
+
+def kept_scenario(page):
+    """The scenario file's text that the page keeps of its present jump."""
+    kept = page.run("return localStorage.getItem(arguments[0])", KEPT)
+    return json.loads(kept)["scenario"]
+
+
+def fly_kept(page, folder):
+    file = folder / "kept.aloft.json"
+    file.write_text(kept_scenario(page))
+    return fly(file)
+
+
+def shown(text):
+    """The number at the head of a text, and half of its last digit."""
+    digits = re.match(r"-?\d+(?:\.(\d+))?", text)
+    assert digits, text
+    return float(digits[0]), 0.5 * 10 ** -len(digits[1] or "")
+
+
+def assert_equal(outputs, flown):
+    """Every readout on the page equals the command's to the digits shown."""
+    for quantity, scale in NUMBERS.items():
+        number, half_digit = shown(outputs[quantity])
+        expected = flown[quantity] * scale
+        assert abs(number - expected) <= half_digit * (1 + 1e-9), (quantity, outputs[quantity], expected)
+
+    size = math.hypot(*flown["angular_momentum_kg_m2_s"])
+    assert abs(shown(outputs["angular_momentum_kg_m2_s"])[0] - size) <= 0.05 * (1 + 1e-9)
+    low, high = flown["landing_load_bw"]
+    assert outputs["landing_load_bw"] == f"{low:.1f} to {high:.1f} body weights"
+    assert outputs["call"] == CALLS[flown["call"]]
+    short = flown["shortfall_deg"]
+    direction = "short" if short >= 0 else "too far"
+    number, half_digit = shown(outputs["shortfall_deg"])
+    assert outputs["shortfall_deg"].endswith(direction)
+    assert abs(number - abs(short)) <= half_digit * (1 + 1e-9)
