@@ -50,7 +50,12 @@ mod command {
         #[arg(long, value_name = "OUT.csv")]
         motion: Option<PathBuf>,
         /// Time between rows of the motion table, s.
-        #[arg(long, value_name = "S", default_value = "0.001")]
+        #[arg(
+            long,
+            value_name = "S",
+            default_value = "0.001",
+            allow_negative_numbers = true
+        )]
         step: String,
     }
 

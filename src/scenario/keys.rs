@@ -271,7 +271,8 @@ impl Scenario {
     /// Sets one key from text, as on the command line.
     pub fn set(&mut self, name: &str, text: &str) -> Result<(), Refused> {
         if let Some(key) = key(name) {
-            let value: f64 = text.parse().map_err(|_| {
+            let number = text.parse().ok().filter(|value: &f64| value.is_finite());
+            let value = number.ok_or_else(|| {
                 Refused::new(format!(
                     "{name} = {text} is not a number: it goes from {} to {}{}",
                     key.least,

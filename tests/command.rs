@@ -1,0 +1,430 @@
+//! The command beside the page, run as a user runs it.
+
+use std::collections::BTreeMap;
+use std::f64::consts::{PI, TAU};
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+
+use glam::{DMat3, DQuat, DVec3};
+use serde_json::Value;
+use turns_aloft::scenario::starts;
+
+fn aloft(arguments: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_aloft"))
+        .args(arguments)
+        .output()
+        .expect("the command runs")
+}
+
+/// What it printed, when it went well.
+#[track_caller]
+fn printed(arguments: &[&str]) -> String {
+    let output = aloft(arguments);
+    let complaint = String::from_utf8_lossy(&output.stderr);
+    assert!(output.status.success(), "{arguments:?}: {complaint}");
+    assert_eq!(complaint, "");
+    String::from_utf8(output.stdout).expect("it prints text")
+}
+
+#[track_caller]
+fn report(arguments: &[&str]) -> Value {
+    serde_json::from_str(&printed(arguments)).expect("it prints JSON")
+}
+
+/// What it said, when it refused: one line on the error stream, nothing else, status 2.
+#[track_caller]
+fn refused(arguments: &[&str]) -> String {
+    let output = aloft(arguments);
+    assert_eq!(output.status.code(), Some(2), "{arguments:?}");
+    assert_eq!(output.stdout, b"", "{arguments:?}");
+    let said = String::from_utf8(output.stderr).expect("it says text");
+    assert!(said.ends_with('\n'), "{said:?}");
+    assert_eq!(said.lines().count(), 1, "{said:?}");
+    said
+}
+
+/// A path for this test alone.
+fn scratch(name: &str) -> PathBuf {
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR"));
+    let path = folder.join(format!("{}-{name}", std::process::id()));
+    if path.exists() {
+        fs::remove_file(&path).expect("an old file goes");
+    }
+    path
+}
+
+fn text(path: &Path) -> &str {
+    path.to_str().expect("a plain path")
+}
+
+fn number(report: &Value, key: &str) -> f64 {
+    report[key]
+        .as_f64()
+        .unwrap_or_else(|| panic!("{key} is a number, not {}", report[key]))
+}
+
+#[test]
+fn starts_lists_every_starting_point() {
+    let list = printed(&["starts"]);
+    assert_eq!(list.lines().count(), starts::all().len());
+    for (line, start) in list.lines().zip(starts::all()) {
+        assert!(
+            line.starts_with(start.name) && line.contains("invented"),
+            "{line}"
+        );
+    }
+    assert!(refused(&["starts", "no-such"]).contains("no-such"));
+}
+
+/// Printed as a file and flown from it, a starting point is the same jump to the last digit.
+#[test]
+fn a_starting_point_flies_the_same_by_name_and_by_file() {
+    for start in starts::all() {
+        let path = scratch(&format!("{}.json", start.name));
+        fs::write(&path, printed(&["starts", start.name])).expect("a file is written");
+        assert_eq!(
+            printed(&["fly", text(&path)]),
+            printed(&["fly", start.name]),
+            "{}",
+            start.name
+        );
+        fs::remove_file(&path).expect("the file goes");
+    }
+}
+
+#[test]
+fn fly_prints_every_readout() {
+    for start in starts::all() {
+        let report = report(&["fly", start.name]);
+        for key in [
+            "air_turns",
+            "turns",
+            "hang_time_s",
+            "jump_height_m",
+            "takeoff_rate_rad_s",
+            "peak_rate_rad_s",
+            "mean_rate_rad_s",
+            "touchdown_rate_rad_s",
+            "inertia_takeoff_kg_m2",
+            "inertia_least_kg_m2",
+            "tilt_peak_rad",
+            "tilt_touchdown_rad",
+            "pull_in_work_j",
+            "hand_pull_peak_n",
+            "turns_owed",
+            "shortfall_deg",
+        ] {
+            assert!(number(&report, key).is_finite(), "{key}");
+        }
+        assert_eq!(
+            report["angular_momentum_kg_m2_s"].as_array().map(Vec::len),
+            Some(3)
+        );
+        assert_eq!(report["landing_load_bw"].as_array().map(Vec::len), Some(2));
+        let call = &report["call"];
+        let on_ice = start.scenario.jump.is_called();
+        assert_eq!(call.is_string(), on_ice, "{call}");
+    }
+    // A free jump owes nothing, and says so by nothing.
+    let free = report(&["fly", "senior-triple", "--set", "jump=free"]);
+    for key in ["turns_owed", "shortfall_deg", "call"] {
+        assert!(free[key].is_null(), "{key}");
+    }
+}
+
+/// Every key changes the jump, and several at once do what the file with those values does.
+#[test]
+fn every_key_can_be_set() {
+    let before = printed(&["fly", "crooked-takeoff"]);
+    for setting in [
+        "stature_m=1.7",
+        "body_mass_kg=60",
+        "takeoff_rate_rad_s=9.5",
+        "arm_tuck=0.5",
+        "leg_tuck=0.4",
+        "hand_mass_kg=0.3",
+        "jump_height_m=0.3",
+        "close_delay_s=0.1",
+        "close_time_s=0.3",
+        "open_lead_s=0.15",
+        "open_time_s=0.1",
+        "lean_rad=0.05",
+        "arm_lag_s=0.02",
+        "pre_rotation_turns=0.1",
+        "boot_mass_kg=0.5",
+        "takeoff_openness=0.9",
+        "arm_asymmetry=0.6",
+        "jump=axel",
+        "jump_turns=2",
+        "table=male",
+        "ground=floor",
+        "turning=clockwise",
+    ] {
+        let after = printed(&["fly", "crooked-takeoff", "--set", setting]);
+        assert_ne!(after, before, "{setting}");
+    }
+    let keep = |keep: &str| {
+        let keep = format!("hands_keep={keep}");
+        printed(&["fly", "weighted-hands", "--set", &keep])
+    };
+    assert_ne!(keep("rate"), keep("energy"));
+
+    let mut scenario = starts::named("senior-triple")
+        .expect("a start")
+        .scenario
+        .clone();
+    scenario.jump_height_m = 0.5;
+    scenario.arm_tuck = 0.25;
+    let path = scratch("set.json");
+    fs::write(&path, scenario.to_file()).expect("a file is written");
+    let both = ["--set", "jump_height_m=0.5", "--set", "arm_tuck=0.25"];
+    let set = printed(&[&["fly", "senior-triple"], &both[..]].concat());
+    assert_eq!(set, printed(&["fly", text(&path)]));
+    assert_eq!(number(&report(&["fly", text(&path)]), "jump_height_m"), 0.5);
+    fs::remove_file(&path).expect("the file goes");
+}
+
+#[test]
+fn what_is_wrong_is_said_in_one_line_and_nothing_is_written() {
+    let motion = scratch("refused.csv");
+    let fly = |more: &[&str]| {
+        let all = [&["fly", "senior-triple", "--motion", text(&motion)], more].concat();
+        let said = refused(&all);
+        assert!(!motion.exists(), "{more:?} wrote a motion file");
+        said
+    };
+    for (setting, words) in [
+        ("jump_height_m=9", ["jump_height_m", "9", "0.1", "2.5"]),
+        ("arm_tuck=-0.01", ["arm_tuck", "-0.01", "0", "1"]),
+        ("stature_m=NaN", ["stature_m", "NaN", "1", "2.1"]),
+        ("stature_m=1e999", ["stature_m", "1e999", "1", "2.1"]),
+        ("body_mass_kg=heavy", ["body_mass_kg", "heavy", "15", "130"]),
+        ("jump_turns=6", ["jump_turns", "6", "1", "5"]),
+        ("jump=cartwheel", ["jump", "cartwheel", "toe_loop", "axel"]),
+        (
+            "height=0.4",
+            ["height", "0.4", "jump_height_m", "stature_m"],
+        ),
+        ("jump_height_m", ["jump_height_m", "KEY=VALUE", "--set", ""]),
+    ] {
+        let said = fly(&["--set", setting]);
+        for word in words {
+            assert!(said.contains(word), "{said:?} does not say {word:?}");
+        }
+    }
+    for step in ["0", "-0.001", "NaN", "2", "often", "1e-9"] {
+        assert!(fly(&["--step", step]).contains(step));
+    }
+    // A good setting before a bad one does not save it.
+    fly(&["--set", "arm_tuck=0.5", "--set", "leg_tuck=5"]);
+}
+
+#[test]
+fn files_that_cannot_be_flown_are_named() {
+    let good = printed(&["starts", "four-turns"]);
+    let cases: [(&str, Vec<u8>); 6] = [
+        ("empty.json", Vec::new()),
+        ("words.json", b"not JSON\nat all\n".to_vec()),
+        ("binary.json", vec![0xff, 0xfe, 0x00, 0x81]),
+        ("array.json", b"[1, 2, 3]".to_vec()),
+        ("large.json", vec![b' '; 1_000_000]),
+        (
+            "range.json",
+            good.replace("\"jump_height_m\": 0.46", "\"jump_height_m\": 46.0")
+                .into_bytes(),
+        ),
+    ];
+    let motion = scratch("unflown.csv");
+    for (name, bytes) in cases {
+        assert_ne!(bytes, good.as_bytes());
+        let path = scratch(name);
+        fs::write(&path, bytes).expect("a file is written");
+        let said = refused(&["fly", text(&path), "--motion", text(&motion)]);
+        assert!(said.contains(name), "{said}");
+        fs::remove_file(&path).expect("the file goes");
+    }
+    let missing = scratch("missing.json");
+    let said = refused(&["fly", text(&missing), "--motion", text(&motion)]);
+    assert!(
+        said.contains("missing.json") && said.contains("no such file"),
+        "{said}"
+    );
+    let folder = env!("CARGO_TARGET_TMPDIR");
+    refused(&["fly", folder, "--motion", text(&motion)]);
+    assert!(!motion.exists());
+    // A motion file that cannot be written is a fault too, and no readout pretends otherwise.
+    refused(&["fly", "four-turns", "--motion", folder]);
+}
+
+/// One row of the motion table.
+struct Row {
+    mass_kg: f64,
+    at: DVec3,
+    turn: DQuat,
+    moments: DVec3,
+}
+
+/// All rows of one time, by segment.
+type Frame = (f64, BTreeMap<String, Row>);
+
+fn frames(path: &Path) -> Vec<Frame> {
+    let mut reader = csv::Reader::from_path(path).expect("a table");
+    let header: Vec<String> = reader
+        .headers()
+        .expect("a header")
+        .iter()
+        .map(str::to_owned)
+        .collect();
+    assert_eq!(
+        header.join(","),
+        "time_s,segment,mass_kg,x_m,y_m,z_m,qw,qx,qy,qz,ix_kg_m2,iy_kg_m2,iz_kg_m2"
+    );
+    let mut frames: Vec<Frame> = Vec::new();
+    for record in reader.records() {
+        let record = record.expect("a whole row");
+        let n = |i: usize| -> f64 { record[i].parse().expect("a number") };
+        let row = Row {
+            mass_kg: n(2),
+            at: DVec3::new(n(3), n(4), n(5)),
+            turn: DQuat::from_xyzw(n(7), n(8), n(9), n(6)),
+            moments: DVec3::new(n(10), n(11), n(12)),
+        };
+        if frames.last().is_none_or(|(t_s, _)| *t_s != n(0)) {
+            frames.push((n(0), BTreeMap::new()));
+        }
+        let (_, rows) = frames.last_mut().expect("one was pushed");
+        assert!(rows.insert(record[1].to_owned(), row).is_none());
+    }
+    frames
+}
+
+fn cm((_, rows): &Frame) -> DVec3 {
+    let mass: f64 = rows.values().map(|row| row.mass_kg).sum();
+    rows.values().map(|row| row.at * row.mass_kg).sum::<DVec3>() / mass
+}
+
+/// Angular velocity between two attitudes, world axes: 2 q' q*, for small turns.
+fn rate(before: DQuat, after: DQuat, span_s: f64) -> DVec3 {
+    let turned = after * before.conjugate();
+    let turned = if turned.w < 0.0 { -turned } else { turned };
+    let vector = DVec3::new(turned.x, turned.y, turned.z);
+    let half = libm::atan2(vector.length(), turned.w);
+    vector * (2.0 * half / vector.length().max(1e-300) / span_s)
+}
+
+/// Angular momentum about the CM at the middle one of three frames.
+fn angular_momentum(frames: &[Frame]) -> DVec3 {
+    let [before, now, after] = frames else {
+        panic!("three frames")
+    };
+    let span_s = after.0 - before.0;
+    let centre = cm(now);
+    let drift = (cm(after) - cm(before)) / span_s;
+    now.1
+        .iter()
+        .map(|(segment, row)| {
+            let (old, new) = (&before.1[segment], &after.1[segment]);
+            let velocity = (new.at - old.at) / span_s - drift;
+            let axes = DMat3::from_quat(row.turn);
+            let inertia = axes * DMat3::from_diagonal(row.moments) * axes.transpose();
+            inertia * rate(old.turn, new.turn, span_s)
+                + (row.at - centre).cross(velocity) * row.mass_kg
+        })
+        .sum()
+}
+
+/// From the rows alone: mass, the CM's parabola, angular momentum and turns, against what was
+/// printed.
+fn recompute(arguments: &[&str], name: &str) {
+    let path = scratch(name);
+    let report = report(&[arguments, &["--motion", text(&path)]].concat());
+    let frames = frames(&path);
+    fs::remove_file(&path).expect("the file goes");
+
+    let last_s = frames.last().expect("a last time").0;
+    assert_eq!(frames[0].0, 0.0);
+    assert_eq!(last_s, number(&report, "hang_time_s"));
+    let names: Vec<&String> = frames[0].1.keys().collect();
+    assert!(names.len() >= 16);
+    for (_, rows) in &frames {
+        assert!(rows.keys().eq(names.iter().copied()));
+    }
+    for pair in frames.windows(2) {
+        let step_s = pair[1].0 - pair[0].0;
+        assert!(step_s > 0.0 && step_s < 1e-3 + 1e-12, "{step_s}");
+    }
+
+    // Mass: sums of printed numbers, rounding only.
+    let mass: f64 = frames[0].1.values().map(|row| row.mass_kg).sum();
+    assert!((mass / number(&report, "flying_mass_kg") - 1.0).abs() < 1e-12);
+
+    // The CM goes straight up and down under standard gravity, by the height printed: rounding.
+    let height_m = number(&report, "jump_height_m");
+    let speed_m_s = (2.0 * 9.806_65 * height_m).sqrt();
+    let start = cm(&frames[0]);
+    for frame in &frames {
+        let rise_m = speed_m_s * frame.0 - 0.5 * 9.806_65 * frame.0 * frame.0;
+        let off = cm(frame) - start - DVec3::Y * rise_m;
+        assert!(off.length() < 1e-11, "{off} at {}", frame.0);
+    }
+
+    // Angular momentum by central differences over 2 ms. A circle of w = 50 rad/s is cut short by
+    // (w dt)^2 / 6 = 4e-4, and the limbs' own motion adds about as much again.
+    let h = &report["angular_momentum_kg_m2_s"];
+    let h = DVec3::from_array([0, 1, 2].map(|i| h[i].as_f64().expect("a number")));
+    let mut most = 0.0_f64;
+    // The last step before touch-down is a shorter one.
+    for three in frames[..frames.len() - 1].windows(3) {
+        most = most.max((angular_momentum(three) - h).length() / h.length());
+    }
+    assert!(most < 2e-3, "{most:e}");
+
+    // Turns: the pelvis's right-left axis, z, unwrapped. Rounding only.
+    let heading = |frame: &Frame| {
+        let right = frame.1["lower_trunk"].turn * DVec3::Z;
+        libm::atan2(right.x, right.z)
+    };
+    let turned: f64 = frames
+        .windows(2)
+        .map(|pair| (heading(&pair[1]) - heading(&pair[0]) + PI).rem_euclid(TAU) - PI)
+        .sum();
+    let sign = if report["turning"] == "clockwise" {
+        -1.0
+    } else {
+        1.0
+    };
+    assert!((sign * turned / TAU - number(&report, "air_turns")).abs() < 1e-10);
+}
+
+#[test]
+fn the_motion_table_says_what_the_readout_says() {
+    recompute(&["fly", "four-turns"], "four.csv");
+    recompute(&["fly", "crooked-takeoff"], "crooked.csv");
+    recompute(&["fly", "weighted-hands"], "weighted.csv");
+    recompute(
+        &["fly", "senior-triple", "--set", "turning=clockwise"],
+        "clockwise.csv",
+    );
+}
+
+/// `--step` is the time between rows; take-off and touch-down are always there.
+#[test]
+fn the_step_is_the_users() {
+    let path = scratch("step.csv");
+    let report = report(&[
+        "fly",
+        "senior-triple",
+        "--motion",
+        text(&path),
+        "--step",
+        "0.05",
+    ]);
+    let frames = frames(&path);
+    fs::remove_file(&path).expect("the file goes");
+    let whole = libm::floor(number(&report, "hang_time_s") / 0.05) as usize;
+    assert_eq!(frames.len(), whole + 2);
+    for (i, frame) in frames[..=whole].iter().enumerate() {
+        assert!((frame.0 - 0.05 * i as f64).abs() < 1e-12);
+    }
+}

@@ -1,0 +1,41 @@
+//! Flights of made-up bodies through the product's own flight: a closing from one inertia to
+//! another, whatever it is that has them.
+
+use std::sync::Arc;
+
+use turns_aloft::physics::body::Body;
+use turns_aloft::physics::flight::{Flight, Launch};
+use turns_aloft::physics::momentum::MassState;
+use turns_aloft::physics::plan::{Plan, PlanSpec, Turning};
+use turns_aloft::physics::table::{PlanTable, Resolution, Tape};
+use turns_aloft::scenario::starts;
+
+/// A plan that only closes, in `close_time_s` from take-off.
+pub fn closing_only(close_time_s: f64) -> PlanSpec {
+    PlanSpec {
+        turning: Turning::Anticlockwise,
+        close_delay_s: 0.0,
+        close_time_s,
+        arm_lag_s: 0.0,
+        open_lead_s: 0.0,
+        arm_asymmetry: 0.0,
+        ..starts::all()[0].scenario.plan_spec()
+    }
+}
+
+/// Flies these states, evenly spaced over the closing (two a step), then the last one.
+pub fn fly(body: Body, spec: PlanSpec, states: Vec<MassState>, launch: Launch) -> Flight {
+    let steps = (states.len() - 1) / 2;
+    let table = PlanTable {
+        body,
+        plan: Plan::new(spec),
+        resolution: Resolution::STANDARD,
+        closing: Tape {
+            start_s: spec.close_delay_s,
+            step_s: spec.close_time_s / steps as f64,
+            states,
+        },
+        opening: None,
+    };
+    Flight::new(Arc::new(table), launch)
+}

@@ -1,0 +1,67 @@
+//! The whole admissible input space, as something that proptest can draw from.
+
+use proptest::prelude::*;
+use proptest::test_runner::RngSeed;
+use turns_aloft::physics::landing::Ground;
+use turns_aloft::physics::plan::Turning;
+use turns_aloft::physics::segments::SegmentTable;
+use turns_aloft::scenario::jump::{JUMP_TURNS, JumpName};
+use turns_aloft::scenario::keys::{KEYS, Key};
+use turns_aloft::scenario::{HandsKeep, Scenario, starts};
+
+/// So many cases, the same ones on every run. `PROPTEST_CASES` and `PROPTEST_RNG_SEED` ask for
+/// more and for others.
+pub fn cases(cases: u32) -> ProptestConfig {
+    let given = |name| std::env::var_os(name).is_some();
+    let mut config = ProptestConfig {
+        failure_persistence: None,
+        max_shrink_iters: 200,
+        ..ProptestConfig::default()
+    };
+    if !given("PROPTEST_CASES") {
+        config.cases = cases;
+    }
+    if !given("PROPTEST_RNG_SEED") {
+        config.rng_seed = RngSeed::Fixed(1996);
+    }
+    config
+}
+
+/// A value of one key: anywhere in its range, its limits often.
+fn value(key: &Key) -> impl Strategy<Value = f64> + use<> {
+    let (least, most) = (key.least, key.most);
+    prop_oneof![3 => least..=most, 1 => Just(least), 1 => Just(most)]
+}
+
+/// Any admissible scenario: every number drawn from its own range, every word from its list.
+pub fn scenario() -> impl Strategy<Value = Scenario> {
+    let numbers: Vec<_> = KEYS.iter().map(value).collect();
+    let words = (
+        prop::sample::select(JumpName::ALL.to_vec()),
+        JUMP_TURNS[0]..=JUMP_TURNS[1],
+        prop::sample::select(vec![SegmentTable::Female, SegmentTable::Male]),
+        prop::sample::select(vec![Ground::Ice, Ground::Floor, Ground::Trampoline]),
+        prop::sample::select(vec![Turning::Anticlockwise, Turning::Clockwise]),
+        prop::sample::select(vec![
+            HandsKeep::Rate,
+            HandsKeep::AngularMomentum,
+            HandsKeep::Energy,
+        ]),
+    );
+    (numbers, words).prop_map(|(numbers, words)| {
+        let mut drawn = starts::all()[0].scenario.clone();
+        for (key, number) in KEYS.iter().zip(numbers) {
+            key.set(&mut drawn, number)
+                .expect("it was drawn from the key's own range");
+        }
+        (
+            drawn.jump,
+            drawn.jump_turns,
+            drawn.table,
+            drawn.ground,
+            drawn.turning,
+            drawn.hands_keep,
+        ) = words;
+        drawn
+    })
+}
