@@ -17,9 +17,11 @@ mod command {
     use std::process::ExitCode;
 
     use clap::{Args, Parser, Subcommand};
+    use serde::Serialize;
 
     use turns_aloft::physics::motion;
     use turns_aloft::scenario::Scenario;
+    use turns_aloft::scenario::export::Export;
     use turns_aloft::scenario::report::Report;
     use turns_aloft::scenario::starts;
 
@@ -37,15 +39,25 @@ mod command {
         Starts { name: Option<String> },
         /// Fly a starting point or a scenario file and print every readout as JSON.
         Fly(Fly),
+        /// Print the exact body, joint motion and start of a flight as JSON, to compute it again by
+        /// other means.
+        Export(Chosen),
     }
 
+    /// A scenario, and what is to be changed of it.
     #[derive(Args)]
-    struct Fly {
+    struct Chosen {
         /// A starting point's name or a scenario file.
         scenario: String,
         /// Change one value of the scenario before flying it; may be given many times.
         #[arg(long, value_name = "KEY=VALUE")]
         set: Vec<String>,
+    }
+
+    #[derive(Args)]
+    struct Fly {
+        #[command(flatten)]
+        chosen: Chosen,
         /// Write where every part of the body is, one row per part and time, to this CSV file.
         #[arg(long, value_name = "OUT.csv")]
         motion: Option<PathBuf>,
@@ -82,6 +94,7 @@ mod command {
                 .map(|start| start.scenario.to_file())
                 .ok_or_else(|| unknown_start(&name)),
             Task::Fly(fly) => fly_one(&fly),
+            Task::Export(chosen) => printed(&Export::new(&chosen.scenario()?.fly())),
         }
     }
 
@@ -116,23 +129,33 @@ mod command {
         Scenario::from_file(&text).map_err(|why| format!("{name}: {why}"))
     }
 
-    fn fly_one(fly: &Fly) -> Result<String, String> {
-        let mut scenario = open(&fly.scenario)?;
-        for setting in &fly.set {
-            let (key, value) = setting
-                .split_once('=')
-                .ok_or_else(|| format!("--set {setting}: write KEY=VALUE"))?;
-            scenario.set(key, value).map_err(|why| why.to_string())?;
+    impl Chosen {
+        fn scenario(&self) -> Result<Scenario, String> {
+            let mut scenario = open(&self.scenario)?;
+            for setting in &self.set {
+                let (key, value) = setting
+                    .split_once('=')
+                    .ok_or_else(|| format!("--set {setting}: write KEY=VALUE"))?;
+                scenario.set(key, value).map_err(|why| why.to_string())?;
+            }
+            Ok(scenario)
         }
+    }
+
+    fn printed(what: &impl Serialize) -> Result<String, String> {
+        let json = serde_json::to_string_pretty(what).map_err(|why| why.to_string())?;
+        Ok(format!("{json}\n"))
+    }
+
+    fn fly_one(fly: &Fly) -> Result<String, String> {
+        let scenario = fly.chosen.scenario()?;
         let step_s = step_s(&fly.step)?;
         let jump = scenario.fly();
         if let Some(path) = &fly.motion {
             fs::write(path, motion::table(&jump.flight, step_s))
                 .map_err(|why| format!("{} cannot be written: {why}", path.display()))?;
         }
-        let report = Report::new(&scenario, &jump);
-        let json = serde_json::to_string_pretty(&report).map_err(|why| why.to_string())?;
-        Ok(format!("{json}\n"))
+        printed(&Report::new(&scenario, &jump))
     }
 
     fn step_s(text: &str) -> Result<f64, String> {

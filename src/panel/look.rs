@@ -57,6 +57,8 @@ pub fn bold(size: f32) -> FontId {
 /// Dresses a context that has just been made.
 pub fn dress(ctx: &Context) {
     ctx.set_fonts(fonts());
+    // A gloved or hesitant finger stays down for long: it is still a tap.
+    ctx.options_mut(|options| options.input_options.max_click_duration = f64::INFINITY);
     ctx.set_theme(Theme::Light);
     ctx.all_styles_mut(|style| {
         style.visuals = visuals();

@@ -196,31 +196,46 @@ impl Plan {
         self.spec.close_delay_s + self.spec.close_time_s + self.spec.arm_lag_s
     }
 
+    /// When a joint's closing starts, s after take-off.
+    pub fn close_start_s(&self, segment: Segment) -> f64 {
+        let late = self.late_arm[segment as usize];
+        self.spec.close_delay_s + if late { self.spec.arm_lag_s } else { 0.0 }
+    }
+
+    /// A joint's way: its rotation at take-off, then the rotation vectors of closing and opening.
+    pub fn way(&self, segment: Segment) -> (DQuat, DVec3, DVec3) {
+        let i = segment as usize;
+        (self.takeoff[segment], self.closing[i], self.opening[i])
+    }
+
     /// Posture and joint rates at `t_s` after take-off when the opening begins at `open_s`.
     ///
     /// A plan that cannot fit closes and opens at the same time: each joint's way is the product
     /// of both blends, so angle and rate stay continuous whatever the times are.
     pub fn at(&self, t_s: f64, open_s: f64) -> (Posture, JointRates) {
         let spec = &self.spec;
-        let close = minimum_jerk(t_s, spec.close_delay_s, spec.close_time_s);
+        let closing = minimum_jerk(t_s, spec.close_delay_s, spec.close_time_s);
         let late = minimum_jerk(t_s, spec.close_delay_s + spec.arm_lag_s, spec.close_time_s);
-        let open = minimum_jerk(t_s, open_s, spec.open_time_s);
+        let opening = minimum_jerk(t_s, open_s, spec.open_time_s);
         let mut posture = self.takeoff;
         let mut rates = STILL;
-        for i in 0..SEGMENTS {
-            let (closed, closing) = if self.late_arm[i] { late } else { close };
-            let way = |vector: DVec3, part: f64| -> DQuat {
-                if part == 0.0 {
-                    DQuat::IDENTITY
-                } else {
-                    exp(vector * part)
-                }
-            };
-            let opened = way(self.opening[i], open.0);
-            posture.joints[i] = posture.joints[i] * way(self.closing[i], closed) * opened;
-            rates[i] = opened.conjugate() * (self.closing[i] * closing) + self.opening[i] * open.1;
+        for (i, (joint, rate)) in posture.joints.iter_mut().zip(&mut rates).enumerate() {
+            let closing = if self.late_arm[i] { late } else { closing };
+            let opened = part_of(self.opening[i], opening.0);
+            *joint = *joint * part_of(self.closing[i], closing.0) * opened;
+            *rate =
+                opened.conjugate() * (self.closing[i] * closing.1) + self.opening[i] * opening.1;
         }
         (posture, rates)
+    }
+}
+
+/// A part of a rotation; the trigonometry is spared where nothing has moved.
+fn part_of(rotation: DVec3, part: f64) -> DQuat {
+    if part == 0.0 {
+        DQuat::IDENTITY
+    } else {
+        exp(rotation * part)
     }
 }
 

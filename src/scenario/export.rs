@@ -1,0 +1,135 @@
+//! A flown jump as plain data: the exact body, the exact joint motion and the exact start, for
+//! whoever wants to compute the flight again with other means.
+
+use serde::Serialize;
+
+use super::fly::Jump;
+use crate::physics::GRAVITY_M_S2;
+use crate::physics::body::Segment;
+
+/// Version of the form.
+const VERSION: u32 = 1;
+
+/// Everything that the flight is computed from. SI units; vectors are [x, y, z], quaternions
+/// [w, x, y, z] from the own axes to those named.
+#[derive(Debug, Serialize)]
+pub struct Export {
+    turns_aloft_export: u32,
+    gravity_m_s2: f64,
+    /// Seen from above: 1 anticlockwise, -1 clockwise.
+    turning: f64,
+    segments: Vec<SegmentData>,
+    parts: Vec<PartData>,
+    start: Start,
+    /// Heel and toe of either sole, in the axes of its foot, from the ankle, m.
+    sole_m: [[f64; 3]; 2],
+    touchdown_s: f64,
+}
+
+/// A rigid segment and the joint towards its parent.
+///
+/// Its rotation against the parent at time t is `takeoff exp(s1 closing) exp(s2 opening)`, where
+/// s1 and s2 are minimum-jerk blends 10 x³ - 15 x⁴ + 6 x⁵ of x = (t - start) / time, held to 0..1.
+#[derive(Debug, Serialize)]
+struct SegmentData {
+    name: &'static str,
+    parent: Option<&'static str>,
+    /// Joint in the parent's axes, from the parent's own joint, m.
+    joint_m: [f64; 3],
+    /// Own axes to the parent's.
+    takeoff: [f64; 4],
+    closing: Blend,
+    opening: Blend,
+}
+
+#[derive(Debug, Serialize)]
+struct Blend {
+    rotation_vector_rad: [f64; 3],
+    start_s: f64,
+    time_s: f64,
+}
+
+/// A rigid body fixed to a segment: its own tissue or what it carries.
+#[derive(Debug, Serialize)]
+struct PartData {
+    name: &'static str,
+    segment: &'static str,
+    mass_kg: f64,
+    /// CM in the segment's axes, from its joint, m.
+    cm_m: [f64; 3],
+    /// Principal moments about the CM along the segment's axes, kg m².
+    moments_kg_m2: [f64; 3],
+}
+
+/// The instant the ice is left. World: X travel, Y up, Z right.
+#[derive(Debug, Serialize)]
+struct Start {
+    /// Pelvis axes to world axes.
+    orientation: [f64; 4],
+    cm_height_m: f64,
+    cm_velocity_m_s: [f64; 3],
+    /// About the CM, kg m²/s.
+    angular_momentum_kg_m2_s: [f64; 3],
+}
+
+impl Export {
+    pub fn new(jump: &Jump) -> Self {
+        let flight = &jump.flight;
+        let body = &flight.table.body;
+        let start = flight.takeoff();
+        Self {
+            turns_aloft_export: VERSION,
+            gravity_m_s2: GRAVITY_M_S2,
+            turning: flight.table.plan.spec.turning.sign(),
+            segments: Segment::ALL
+                .map(|segment| SegmentData::new(jump, segment))
+                .into(),
+            parts: body
+                .parts
+                .iter()
+                .map(|part| PartData {
+                    name: part.name,
+                    segment: part.segment.name(),
+                    mass_kg: part.mass_kg,
+                    cm_m: part.cm_m.to_array(),
+                    moments_kg_m2: part.moments_kg_m2.to_array(),
+                })
+                .collect(),
+            start: Start {
+                orientation: wxyz(start.orientation),
+                cm_height_m: flight.takeoff_cm_m,
+                cm_velocity_m_s: [0.0, flight.takeoff_speed_m_s, 0.0],
+                angular_momentum_kg_m2_s: flight.h_kg_m2_s.to_array(),
+            },
+            sole_m: body.sole_m.map(|sole| sole.to_array()),
+            touchdown_s: flight.touchdown_s,
+        }
+    }
+}
+
+impl SegmentData {
+    fn new(jump: &Jump, segment: Segment) -> Self {
+        let plan = &jump.flight.table.plan;
+        let (takeoff, closing, opening) = plan.way(segment);
+        Self {
+            name: segment.name(),
+            parent: segment.parent().map(Segment::name),
+            joint_m: jump.flight.table.body.link(segment).joint_m.to_array(),
+            takeoff: wxyz(takeoff),
+            closing: Blend {
+                rotation_vector_rad: closing.to_array(),
+                start_s: plan.close_start_s(segment),
+                time_s: plan.spec.close_time_s,
+            },
+            opening: Blend {
+                rotation_vector_rad: opening.to_array(),
+                start_s: jump.flight.open_s,
+                time_s: plan.spec.open_time_s,
+            },
+        }
+    }
+}
+
+fn wxyz(q: glam::DQuat) -> [f64; 4] {
+    [q.w, q.x, q.y, q.z]
+}
