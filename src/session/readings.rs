@@ -191,9 +191,9 @@ fn turns(session: &Session) -> Vec<Reading> {
         "Rotation still missing at touch-down, in degrees: 360 are a whole turn.",
     ));
     let about = format!(
-        "The sport's rule: a quarter turn missing is q, more than a quarter <, a half or more <<. \
-         The rule gives q the single value 90°; our own band for it, not the sport's, is \
-         {QUARTER_BAND_FROM_DEG}° to 90°."
+        "By the sport's rule a quarter turn missing is q, more than a quarter <, a half or more <<; \
+         the rule gives q the single value 90°, and its band here, {QUARTER_BAND_FROM_DEG}° to 90°, \
+         is our own."
     );
     lines.push(line(
         "call",
@@ -323,7 +323,7 @@ fn energy(session: &Session, now: &Moment) -> Vec<Reading> {
             "angular_momentum_kg_m2_s",
             "Angular momentum",
             MOMENTUM.text(h),
-            "Fixed as the ice is left and the same all through the flight: nothing in the air can turn the body. The air itself would take about 0.1 to 1 % of the turns (an estimate); it is left out.",
+            "Fixed as the ice is left and the same all through the flight, because nothing in the air can turn the body but the air itself, which would take 0.1 to 1 % by estimate and is left out.",
         ),
         line(
             "energy_now_j",
@@ -354,9 +354,9 @@ fn hands(session: &Session, now: &Moment) -> Vec<Reading> {
         session.scenario().hands_keep,
     ) {
         (false, _) => "",
-        (true, HandsKeep::Rate) => " The heavier hands keep the take-off rate.",
-        (true, HandsKeep::AngularMomentum) => " The heavier hands keep the angular momentum.",
-        (true, HandsKeep::Energy) => " The heavier hands keep the energy of take-off.",
+        (true, HandsKeep::Rate) => "; the heavier hands here keep the take-off rate",
+        (true, HandsKeep::AngularMomentum) => "; the heavier hands here keep the angular momentum",
+        (true, HandsKeep::Energy) => "; the heavier hands here keep the energy of take-off",
     };
     let line = |quantity, label, pull, about: String| {
         line(Group::Hands, quantity, label, NEWTONS.text(pull), about)
@@ -375,7 +375,7 @@ fn hands(session: &Session, now: &Moment) -> Vec<Reading> {
             "Largest",
             readout.hand_pull_peak_n,
             format!(
-                "The larger of both hands over the flight; it grows with the square of the rate.{keeps}"
+                "The larger of both hands over the flight; it grows with the square of the rate{keeps}."
             ),
         ),
     ]
@@ -425,8 +425,9 @@ fn landing(session: &Session) -> Vec<Reading> {
         "Landing load, estimate",
         format!("{low:.1} to {high:.1} body weights"),
         format!(
-            "An estimate, not a measurement: the fall stopped by a half-sine push over {long_s} to {short_s} s (assumed). \
-             No safe number of jumps is known; ask the coach and, where it hurts, a clinician."
+            "An estimate, not a measurement, of the peak when a half-sine push stops the fall within \
+             {short_s} to {long_s} s (assumed); no safe number of jumps is known, and what is too \
+             much is for the coach and a clinician to say."
         ),
     )]
 }
