@@ -1,0 +1,15 @@
+//! What must hold on any admissible input: property tests over the whole input space.
+
+mod accuracy;
+mod mirror;
+mod momentum;
+mod motion;
+mod pose;
+mod scaling;
+#[path = "../support/space.rs"]
+mod space;
+mod sums;
+mod touchdown;
+mod turns;
+#[path = "../support/whole.rs"]
+mod whole;

@@ -1,0 +1,79 @@
+//! Turning the other way mirrors the whole jump: no readout but the sign of h changes.
+
+use proptest::prelude::*;
+use turns_aloft::physics::plan::Turning;
+use turns_aloft::scenario::Scenario;
+use turns_aloft::scenario::report::Report;
+
+use crate::space;
+
+fn report(scenario: &Scenario, turning: Turning) -> serde_json::Map<String, serde_json::Value> {
+    let scenario = Scenario {
+        turning,
+        ..scenario.clone()
+    };
+    let report = Report::new(&scenario, &scenario.fly());
+    match serde_json::to_value(report) {
+        Ok(serde_json::Value::Object(map)) => map,
+        other => panic!("a report is an object, not {other:?}"),
+    }
+}
+
+proptest! {
+    #![proptest_config(space::cases(200))]
+
+    /// Every number of the report. Both flights do the same arithmetic on mirrored numbers, so
+    /// they differ by rounding, and by when a foot is within a nanometre of the ice: 1e-6.
+    #[test]
+    fn only_the_sign_of_h_changes(scenario in space::scenario()) {
+        let left = report(&scenario, Turning::Anticlockwise);
+        let right = report(&scenario, Turning::Clockwise);
+        prop_assert_eq!(left.len(), right.len());
+        for (key, one) in &left {
+            let other = &right[key];
+            match key.as_str() {
+                "turning" => prop_assert_ne!(one, other),
+                "angular_momentum_kg_m2_s" => {
+                    let [a, b] = [one, other].map(|h| h[1].as_f64().expect("a number"));
+                    prop_assert!(a > 0.0);
+                    prop_assert!((a + b).abs() <= 1e-12 * a);
+                }
+                "landing_load_bw" => {
+                    for i in 0..2 {
+                        let [a, b] = [one, other].map(|h| h[i].as_f64().expect("a number"));
+                        prop_assert!((a - b).abs() <= 1e-6 * (1.0 + a.abs()));
+                    }
+                }
+                _ => match (one.as_f64(), other.as_f64()) {
+                    (Some(a), Some(b)) => {
+                        // A shortfall of some degrees is a difference of thousands of degrees.
+                        let scale = if key == "shortfall_deg" { 3600.0 } else { 1.0 };
+                        prop_assert!(
+                            (a - b).abs() <= 1e-6 * (scale + a.abs()),
+                            "{}: {} {}", key, a, b
+                        );
+                    }
+                    _ => prop_assert_eq!(one, other, "{}", key),
+                },
+            }
+        }
+    }
+
+    /// The body itself is the mirror image at every moment: the same height and tilt, the left
+    /// hand's pull on the right hand.
+    #[test]
+    fn the_flight_is_the_mirror_image(scenario in space::scenario(), share in 0.0..=1.0_f64) {
+        let fly = |turning| Scenario { turning, ..scenario.clone() }.fly().flight;
+        let (left, right) = (fly(Turning::Anticlockwise), fly(Turning::Clockwise));
+        prop_assert_eq!(left.moments.len(), right.moments.len());
+        let t_s = share * left.touchdown_s;
+        let (a, b) = (left.at(t_s), right.at(t_s));
+        prop_assert!((a.turned_rad - b.turned_rad).abs() < 1e-6);
+        prop_assert!((a.tilt_rad() - b.tilt_rad()).abs() < 1e-6);
+        prop_assert!((a.lowest_m - b.lowest_m).abs() < 1e-6);
+        for (one, other) in [(0, 1), (1, 0)] {
+            let (one, other) = (a.hand_pull_n[one], b.hand_pull_n[other]);
+            prop_assert!((one - other).abs() <= 1e-6 * (1.0 + one), "{} {}", one, other);
+        }
+    }
+}

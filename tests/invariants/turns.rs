@@ -1,0 +1,82 @@
+//! The turns are those of the body: found again from its attitudes, and from its rate.
+
+use std::f64::consts::{PI, TAU};
+
+use glam::{DMat3, DVec3};
+use proptest::prelude::*;
+use turns_aloft::physics::flight::Moment;
+
+use crate::space;
+
+/// Heading of the pelvis's right-left axis, anticlockwise from above, rad.
+fn heading(moment: &Moment) -> f64 {
+    let right = DMat3::from_quat(moment.orientation).z_axis;
+    libm::atan2(right.x, right.z)
+}
+
+/// How fast that heading turns: u' = w x u, then the derivative of the arc tangent.
+fn heading_rate(moment: &Moment) -> f64 {
+    let u: DVec3 = DMat3::from_quat(moment.orientation).z_axis;
+    let du = moment.rate_rad_s.cross(u);
+    (u.z * du.x - u.x * du.z) / (u.x * u.x + u.z * u.z)
+}
+
+proptest! {
+    #![proptest_config(space::cases(128))]
+
+    /// Unwrapped here in steps of half a millisecond, in which no admissible body turns half
+    /// round. Rounding only.
+    #[test]
+    fn turns_are_the_unwrapped_heading(scenario in space::scenario()) {
+        let jump = scenario.fly();
+        let flight = &jump.flight;
+        let steps = libm::ceil(flight.touchdown_s / 5e-4) as usize;
+        let mut turned = 0.0;
+        let mut last = heading(flight.takeoff());
+        for i in 1..=steps {
+            let now = heading(&flight.at(flight.touchdown_s * i as f64 / steps as f64));
+            let step = (now - last + PI).rem_euclid(TAU) - PI;
+            prop_assert!(step.abs() < 0.5 * PI);
+            turned += step;
+            last = now;
+        }
+        let turns = scenario.turning.sign() * turned / TAU;
+        prop_assert!((turns - jump.readout.air_turns).abs() < 1e-9);
+    }
+
+    /// The integral of the heading's rate over the flight, by Simpson's rule over every step. The
+    /// rate wobbles with the body, so 2e-5 of a turn.
+    #[test]
+    fn turns_are_the_integral_of_the_rate(scenario in space::scenario()) {
+        let jump = scenario.fly();
+        let turned: f64 = jump
+            .flight
+            .moments
+            .windows(2)
+            .map(|pair| {
+                let step_s = pair[1].t_s - pair[0].t_s;
+                // Four panels a step keep the rule's own error below the tolerance.
+                let rate = |i: usize| {
+                    heading_rate(&jump.flight.at(pair[0].t_s + step_s * i as f64 / 8.0))
+                };
+                let sum = (0..4).map(|i| rate(2 * i) + 4.0 * rate(2 * i + 1) + rate(2 * i + 2));
+                sum.sum::<f64>() * step_s / 24.0
+            })
+            .sum();
+        let turns = scenario.turning.sign() * turned / TAU;
+        prop_assert!((turns - jump.readout.air_turns).abs() < 2e-5);
+    }
+
+    /// Turns in all are those in the air and those on the ice; what is missing follows from them.
+    #[test]
+    fn the_tally_adds_up(scenario in space::scenario()) {
+        let jump = scenario.fly();
+        let turns = jump.readout.air_turns + scenario.pre_rotation_turns;
+        prop_assert!((jump.turns - turns).abs() < 1e-14 * turns.abs().max(1.0));
+        if let Some(owed) = jump.owed {
+            prop_assert!((owed.shortfall_deg - 360.0 * (owed.turns - turns)).abs() < 1e-9);
+        }
+        let mean = TAU * jump.readout.air_turns / jump.readout.hang_time_s;
+        prop_assert!((jump.readout.mean_rate_rad_s - mean).abs() < 1e-9 * mean.abs().max(1.0));
+    }
+}
