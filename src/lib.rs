@@ -3,3 +3,10 @@
 pub mod physics;
 pub mod scenario;
 pub mod session;
+
+#[cfg(all(feature = "page", target_arch = "wasm32"))]
+pub mod page;
+#[cfg(all(feature = "page", target_arch = "wasm32"))]
+pub mod panel;
+#[cfg(all(feature = "page", target_arch = "wasm32"))]
+pub mod stage;

@@ -1,1 +1,5 @@
-fn main() {}
+//! The page.
+
+fn main() {
+    turns_aloft::page::run();
+}

@@ -1,0 +1,118 @@
+//! The axis of the turning with the angular momentum on it, and the body's own long axis.
+
+use bevy::prelude::*;
+
+use super::clay::Clay;
+use super::paint::{Paints, thing};
+use super::palette;
+use super::{ShownFlight, ShownMoment, StageSystems};
+
+/// Length of the arrow for each kg m²/s, and its shortest and longest.
+const ARROW_M_PER_KG_M2_S: f32 = 0.02;
+const ARROW_M: [f32; 2] = [0.22, 0.46];
+const ARROW_HEAD_M: f32 = 0.14;
+/// Between the head and the arrow, m.
+const GAP_M: f32 = 0.11;
+/// Over the CM: just above the head of the standing jumper, in parts of the stature.
+const CROWN_PER_STATURE: f32 = 0.475;
+
+pub fn plugin(app: &mut App) {
+    app.add_systems(Startup, spawn).add_systems(
+        PostUpdate,
+        (
+            draw.run_if(resource_exists_and_changed::<ShownFlight>),
+            follow.run_if(resource_exists_and_changed::<ShownMoment>),
+        )
+            .in_set(StageSystems::Follow),
+    );
+}
+
+/// Moves with the CM and stays parallel to itself.
+#[derive(Component)]
+struct Momentum;
+
+/// The line down from the arrow through the CM, one metre long from its top.
+#[derive(Component)]
+struct Line;
+
+/// Moves and tilts with the body.
+#[derive(Component)]
+struct LongAxis;
+
+fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<Paints>) {
+    let mut line = Clay::default();
+    let ink = palette::MOMENTUM.linear();
+    line.limb(Vec3::ZERO, -Vec3::Y, 0.0065, 0.0065, ink);
+    commands.spawn((Line, thing(meshes.add(line.mesh()), &paints.flat)));
+    commands.spawn((Momentum, thing(Handle::default(), &paints.flat)));
+    commands.spawn((LongAxis, thing(Handle::default(), &paints.flat)));
+}
+
+/// Top of the arrow over the CM, m.
+pub fn reach_m(shown: &ShownFlight) -> f32 {
+    crown_m(shown) + GAP_M + arrow_m(shown)
+}
+
+fn crown_m(shown: &ShownFlight) -> f32 {
+    CROWN_PER_STATURE * shown.flight.table.body.spec.stature_m as f32
+}
+
+fn arrow_m(shown: &ShownFlight) -> f32 {
+    let size = shown.flight.h_kg_m2_s.length() as f32;
+    (ARROW_M_PER_KG_M2_S * size).clamp(ARROW_M[0], ARROW_M[1])
+}
+
+fn draw(
+    shown: Res<ShownFlight>,
+    mut meshes: ResMut<Assets<Mesh>>,
+    mut momentum: Single<&mut Mesh3d, (With<Momentum>, Without<LongAxis>)>,
+    mut long_axis: Single<&mut Mesh3d, (With<LongAxis>, Without<Momentum>)>,
+) {
+    let up = Vec3::Y;
+    let (low, high) = (crown_m(&shown) + GAP_M, reach_m(&shown));
+    // An arrow that points down comes down to the head.
+    let (from, to) = if shown.flight.h_kg_m2_s.y < 0.0 {
+        (high, low)
+    } else {
+        (low, high)
+    };
+    let neck = to + (from - to).signum() * ARROW_HEAD_M;
+    let ink = palette::MOMENTUM.linear();
+    let mut clay = Clay::default();
+    clay.limb(up * from, up * neck, 0.022, 0.022, ink);
+    clay.cone(up * neck, up * to, 0.058, ink);
+    momentum.0 = meshes.add(clay.mesh());
+
+    let ink = palette::LONG_AXIS.linear();
+    let mut clay = Clay::default();
+    // Its lower end stays over the ice at take-off and at touch-down.
+    let flight = &shown.flight;
+    let lowest = flight.takeoff_cm_m.min(flight.touchdown().cm_m.y) as f32;
+    let (low, high) = (-up * (lowest - 0.04), up * (crown_m(&shown) + 0.06));
+    clay.limb(low, high, 0.005, 0.005, ink);
+    for end in [low, high] {
+        clay.ball(end, Vec3::splat(0.021), ink);
+    }
+    long_axis.0 = meshes.add(clay.mesh());
+}
+
+type Moved<T, Other1, Other2> = (With<T>, Without<Other1>, Without<Other2>);
+
+fn follow(
+    flight: Res<ShownFlight>,
+    shown: Res<ShownMoment>,
+    mut momentum: Single<&mut Transform, Moved<Momentum, Line, LongAxis>>,
+    mut line: Single<&mut Transform, Moved<Line, Momentum, LongAxis>>,
+    mut long_axis: Single<&mut Transform, Moved<LongAxis, Momentum, Line>>,
+) {
+    let moment = &shown.pose.moment;
+    let cm = moment.cm_m.as_vec3();
+    momentum.translation = cm;
+    long_axis.translation = cm;
+    long_axis.rotation = Quat::from_rotation_arc(Vec3::Y, moment.long_axis.as_vec3().normalize());
+    // From the arrow to a little under the feet, but not into the ice.
+    let top = crown_m(&flight) + GAP_M;
+    let under_feet = flight.flight.takeoff_cm_m as f32 + 0.12;
+    line.translation = cm + Vec3::Y * top;
+    line.scale.y = top + under_feet.min(cm.y);
+}

@@ -1,0 +1,152 @@
+//! The camera: goes around the jump, and keeps all of it in the picture.
+
+use bevy::camera::SubCameraView;
+use bevy::core_pipeline::tonemapping::Tonemapping;
+use bevy::prelude::*;
+use bevy::window::{PrimaryWindow, RequestRedraw};
+
+use super::framing::Subject;
+use super::gesture::Pointers;
+use super::orbit::Orbit;
+use super::{ShownFlight, StageArea, StageSystems, axis, dial, ice};
+
+/// Half of the upright field of view, rad: long enough a lens not to bend the figure.
+const HALF_FIELD_RAD: f32 = 0.24;
+/// Screens of fewer device pixels to a px than this show their pixels.
+const COARSE_SCALE: f32 = 1.5;
+/// Part of the picture left free around the jump.
+const MARGIN: f32 = 0.035;
+/// A named view is reached as fast as this, 1/s.
+const EASE_PER_S: f32 = 7.0;
+/// Heights of jumps are framed in steps, so that a higher jump is seen to be higher, m.
+const FRAMED_STEP_M: f32 = 0.15;
+
+/// The camera.
+pub struct CameraPlugin {
+    /// Smooths edges on coarse screens; nearly doubles the work of a frame there.
+    pub smooth: bool,
+}
+
+impl Plugin for CameraPlugin {
+    fn build(&self, app: &mut App) {
+        let smooth = self.smooth;
+        let start = move |commands: Commands,
+                          images: ResMut<Assets<Image>>,
+                          window: Single<&Window, With<PrimaryWindow>>| {
+            let msaa = if smooth && window.scale_factor() < COARSE_SCALE {
+                Msaa::Sample4
+            } else {
+                Msaa::Off
+            };
+            spawn(commands, images, msaa);
+        };
+        app.init_resource::<Orbit>()
+            .add_systems(Startup, start)
+            .add_systems(
+                PostUpdate,
+                (
+                    frame.run_if(resource_exists_and_changed::<ShownFlight>),
+                    steer,
+                    place,
+                )
+                    .chain()
+                    .in_set(StageSystems::Follow),
+            );
+    }
+}
+
+fn spawn(mut commands: Commands, mut images: ResMut<Assets<Image>>, msaa: Msaa) {
+    commands.spawn((
+        Camera3d::default(),
+        Tonemapping::None,
+        ice::sky(&mut images),
+        msaa,
+        Projection::from(PerspectiveProjection {
+            fov: 2.0 * HALF_FIELD_RAD,
+            ..default()
+        }),
+    ));
+}
+
+/// Makes room for another jump.
+fn frame(shown: Res<ShownFlight>, mut orbit: ResMut<Orbit>) {
+    let flight = &shown.flight;
+    let stature_m = flight.table.body.spec.stature_m as f32;
+    let apex_m = (flight.takeoff_cm_m + flight.launch.jump_height_m) as f32;
+    let stepped_m = (apex_m / FRAMED_STEP_M).ceil() * FRAMED_STEP_M;
+    let goal = Subject {
+        dial_m: dial::reach_m(&shown),
+        arms_m: [stepped_m + 0.25 * stature_m, 0.52 * stature_m],
+        top_m: stepped_m + axis::reach_m(&shown),
+    };
+    orbit.make_room(goal);
+}
+
+/// Follows fingers, mouse and named views, and asks for another frame while under way.
+fn steer(
+    area: Res<StageArea>,
+    window: Single<&Window, With<PrimaryWindow>>,
+    mut pointers: Pointers,
+    mut orbit: ResMut<Orbit>,
+    time: Res<Time>,
+    mut redraw: MessageWriter<RequestRedraw>,
+) {
+    let gesture = pointers.gesture(area.on(&window));
+    if !gesture.is_none() {
+        orbit.drag(gesture.drag_px, gesture.zoom);
+    }
+    if orbit.is_settled() {
+        return;
+    }
+    // After a pause the clock may have run far; the camera still takes its time.
+    let step_s = time.delta_secs().min(0.1);
+    orbit.ease(1.0 - (-EASE_PER_S * step_s).exp());
+    redraw.write(RequestRedraw);
+}
+
+fn place(
+    orbit: Res<Orbit>,
+    area: Res<StageArea>,
+    window: Single<Ref<Window>, With<PrimaryWindow>>,
+    camera: Single<(&mut Transform, &mut Camera)>,
+) {
+    if !(orbit.is_changed() || area.is_changed() || window.is_changed()) {
+        return;
+    }
+    let Some(subject) = orbit.subject() else {
+        return;
+    };
+    let rect = area.on(&window);
+    let (mut transform, mut camera) = camera.into_inner();
+    let up = HALF_FIELD_RAD.tan() * (1.0 - 2.0 * MARGIN);
+    let tangents = Vec2::new(up * rect.width() / rect.height(), up);
+    let (turn, zoom) = (orbit.turn(), orbit.zoom());
+    *transform = Transform {
+        translation: subject.eye(turn, tangents, zoom),
+        rotation: turn,
+        ..default()
+    };
+    camera.sub_camera_view = Some(sub_view(rect, &window));
+}
+
+/// The picture fills the area; the rest of the window sees what lies around it.
+fn sub_view(rect: Rect, window: &Window) -> SubCameraView {
+    let scale = window.scale_factor();
+    SubCameraView {
+        full_size: (rect.size() * scale).round().as_uvec2().max(UVec2::ONE),
+        offset: -rect.min * scale,
+        size: window.physical_size().max(UVec2::ONE),
+    }
+}
+
+impl StageArea {
+    /// The area on this window, never empty.
+    fn on(&self, window: &Window) -> Rect {
+        let whole = Rect::from_corners(Vec2::ZERO, window.size());
+        let rect = self.rect.map_or(whole, |rect| rect.intersect(whole));
+        if rect.width() < 1.0 || rect.height() < 1.0 {
+            return Rect::from_center_half_size(whole.center(), Vec2::ONE);
+        }
+        rect
+    }
+}

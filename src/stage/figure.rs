@@ -1,0 +1,117 @@
+//! The jumper, and the shadow under the jumper.
+
+use bevy::prelude::*;
+use glam::DVec3;
+
+use super::clay::{Clay, circle};
+use super::ice::level;
+use super::mannequin::Mannequin;
+use super::paint::{Paints, thing};
+use super::{ShownFlight, ShownMoment, StageSystems, palette};
+use crate::physics::body::{BodySpec, Segment};
+
+pub fn plugin(app: &mut App) {
+    app.add_systems(Startup, (spawn_figure, spawn_shadow))
+        .add_systems(
+            PostUpdate,
+            (
+                dress.run_if(resource_exists_and_changed::<ShownFlight>),
+                (pose_figure, place_shadow).run_if(resource_exists_and_changed::<ShownMoment>),
+            )
+                .in_set(StageSystems::Follow),
+        );
+}
+
+/// A segment of the figure.
+#[derive(Component)]
+struct Limb(Segment);
+
+#[derive(Component)]
+struct Shadow;
+
+fn spawn_figure(mut commands: Commands, paints: Res<Paints>) {
+    for segment in Segment::ALL {
+        commands.spawn((Limb(segment), thing(Handle::default(), &paints.solid)));
+    }
+}
+
+/// Makes the figure anew when another body jumps.
+fn dress(
+    shown: Res<ShownFlight>,
+    limbs: Query<(&Limb, &mut Mesh3d)>,
+    mut meshes: ResMut<Assets<Mesh>>,
+    mut dressed: Local<Option<BodySpec>>,
+) {
+    let body = &shown.flight.table.body;
+    if dressed.replace(body.spec) == Some(body.spec) {
+        return;
+    }
+    let mannequin = Mannequin::new(body);
+    for (limb, mut mesh) in limbs {
+        mesh.0 = meshes.add(mannequin.segment(limb.0).mesh());
+    }
+}
+
+fn pose_figure(shown: Res<ShownMoment>, limbs: Query<(&Limb, &mut Transform)>) {
+    for (limb, mut transform) in limbs {
+        transform.translation = shown.pose.point_m(limb.0, DVec3::ZERO).as_vec3();
+        transform.rotation = shown.pose.orientation(limb.0).as_quat();
+    }
+}
+
+/// How dark the shadow's middle is while the feet are on the ice.
+const SHADOW_DARK: f32 = 0.42;
+const SHADOW_RADIUS_M: f32 = 0.46;
+/// Height of the feet at which the shadow has faded to half.
+const SHADOW_HALF_M: f32 = 0.55;
+
+/// A dark spot that thins out to its rim, one metre in radius.
+fn spot() -> Clay {
+    let mut clay = Clay::default();
+    let row = |clay: &mut Clay, radius: f32| -> Vec<u32> {
+        // Falls smoothly from the middle to nothing at the rim.
+        let alpha = (1.0 - radius * radius).powi(2);
+        let color = palette::NAVY.linear_alpha(alpha);
+        circle(32)
+            .map(|p| clay.vertex(Vec3::new(p.x, 0.0, -p.y) * radius, Vec3::Y, color))
+            .collect()
+    };
+    let mut inner = row(&mut clay, 0.0);
+    for i in 1..=6 {
+        let outer = row(&mut clay, i as f32 / 6.0);
+        for a in 0..32 {
+            let b = (a + 1) % 32;
+            clay.quad(inner[a], outer[a], outer[b], inner[b]);
+        }
+        inner = outer;
+    }
+    clay
+}
+
+fn spawn_shadow(
+    mut commands: Commands,
+    mut meshes: ResMut<Assets<Mesh>>,
+    mut materials: ResMut<Assets<StandardMaterial>>,
+    paints: Res<Paints>,
+) {
+    // Its own material, because it fades.
+    let sheer = materials.get(&paints.sheer).cloned().unwrap_or_default();
+    let paint = materials.add(sheer);
+    commands.spawn((Shadow, thing(meshes.add(spot().mesh()), &paint)));
+}
+
+fn place_shadow(
+    shown: Res<ShownMoment>,
+    shadow: Single<(&mut Transform, &MeshMaterial3d<StandardMaterial>), With<Shadow>>,
+    mut materials: ResMut<Assets<StandardMaterial>>,
+) {
+    let (mut transform, paint) = shadow.into_inner();
+    let moment = &shown.pose.moment;
+    let height_m = (moment.lowest_m as f32).max(0.0);
+    let near = 0.5_f32.powf(height_m / SHADOW_HALF_M);
+    transform.translation = Vec3::new(moment.cm_m.x as f32, level::SHADOW, moment.cm_m.z as f32);
+    transform.scale = Vec3::splat(SHADOW_RADIUS_M * (0.7 + 0.3 * near));
+    if let Some(mut material) = materials.get_mut(&paint.0) {
+        material.base_color = Color::WHITE.with_alpha(SHADOW_DARK * near);
+    }
+}

@@ -1,0 +1,127 @@
+//! How far away the camera has to be for the whole jump to fit.
+
+use glam::{Quat, Vec2, Vec3};
+
+/// Rings around the vertical through the CM that must stay in the picture.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Subject {
+    /// Radius of the dial on the ice, m.
+    pub dial_m: f32,
+    /// Height and reach of the spread arms at the top of the flight, m.
+    pub arms_m: [f32; 2],
+    /// Highest point of all, m.
+    pub top_m: f32,
+}
+
+impl Subject {
+    fn points(&self) -> impl Iterator<Item = Vec3> {
+        let ring = |height: f32, radius: f32| {
+            (0..24).map(move |i| {
+                let p = Vec2::from_angle(std::f32::consts::TAU * i as f32 / 24.0) * radius;
+                Vec3::new(p.x, height, p.y)
+            })
+        };
+        ring(0.0, self.dial_m)
+            .chain(ring(self.arms_m[0], self.arms_m[1]))
+            .chain(ring(self.top_m, 0.06))
+    }
+
+    fn middle(&self) -> Vec3 {
+        Vec3::Y * 0.5 * self.top_m
+    }
+
+    /// This subject on its way to another, `part` 1 being there.
+    pub fn towards(&self, other: &Self, part: f32) -> Self {
+        let mix = |a: f32, b: f32| {
+            if (b - a).abs() < 1e-3 {
+                b
+            } else {
+                a + (b - a) * part
+            }
+        };
+        Self {
+            dial_m: mix(self.dial_m, other.dial_m),
+            arms_m: [
+                mix(self.arms_m[0], other.arms_m[0]),
+                mix(self.arms_m[1], other.arms_m[1]),
+            ],
+            top_m: mix(self.top_m, other.top_m),
+        }
+    }
+
+    /// Where the eye stands, looking along `-Z` of `turn`, so that everything just fits into half
+    /// angles with these tangents (across, up). A zoom over 1 moves nearer.
+    pub fn eye(&self, turn: Quat, tangents: Vec2, zoom: f32) -> Vec3 {
+        let (right, up, ahead) = (turn * Vec3::X, turn * Vec3::Y, turn * Vec3::NEG_Z);
+        let across = Fit::new(
+            self.points().map(|p| (p.dot(right), p.dot(ahead))),
+            tangents.x,
+        );
+        let upward = Fit::new(self.points().map(|p| (p.dot(up), p.dot(ahead))), tangents.y);
+        let fitting = across.depth.min(upward.depth);
+        let middle = self.middle().dot(ahead);
+        let depth = middle - (middle - fitting) / zoom;
+        right * across.offset + up * upward.offset + ahead * depth
+    }
+}
+
+/// The fit in one direction across the picture.
+struct Fit {
+    /// Furthest along the line of sight that the eye may stand.
+    depth: f32,
+    /// Where across it then stands.
+    offset: f32,
+}
+
+impl Fit {
+    /// For points (across, ahead) within `tangent` of the line of sight:
+    /// |across - offset| <= tangent (ahead - depth).
+    fn new(points: impl Iterator<Item = (f32, f32)>, tangent: f32) -> Self {
+        let (mut right, mut left) = (f32::NEG_INFINITY, f32::NEG_INFINITY);
+        for (across, ahead) in points {
+            right = right.max(across - tangent * ahead);
+            left = left.max(-across - tangent * ahead);
+        }
+        Self {
+            depth: -0.5 * (right + left) / tangent,
+            offset: 0.5 * (right - left),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const JUMP: Subject = Subject {
+        dial_m: 1.1,
+        arms_m: [1.9, 0.9],
+        top_m: 2.7,
+    };
+
+    /// Every point is inside the picture, and one touches its edge.
+    #[test]
+    fn whole_jump_fits_every_shape_of_picture_and_fills_it() {
+        for pitch_deg in [0.0_f32, 15.0, 45.0, 80.0, 90.0] {
+            for aspect in [0.4_f32, 0.75, 1.0, 1.8, 3.0] {
+                let tangents = Vec2::new(0.25 * aspect, 0.25);
+                let turn =
+                    Quat::from_rotation_y(0.7) * Quat::from_rotation_x(-pitch_deg.to_radians());
+                let eye = JUMP.eye(turn, tangents, 1.0);
+                let widest = JUMP
+                    .points()
+                    .map(|p| {
+                        let seen = turn.inverse() * (p - eye);
+                        assert!(seen.z < 0.0, "behind the eye at {pitch_deg}, {aspect}");
+                        (seen.truncate().abs() / (-seen.z * tangents)).max_element()
+                    })
+                    .fold(0.0, f32::max);
+                // Single precision over a few metres.
+                assert!(
+                    (widest - 1.0).abs() < 1e-3,
+                    "{widest} at {pitch_deg}, {aspect}"
+                );
+            }
+        }
+    }
+}

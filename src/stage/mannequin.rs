@@ -1,0 +1,264 @@
+//! What each segment of the jumper looks like.
+//!
+//! Lengths come from the body that is flown; thicknesses are drawn to please the eye and mean
+//! nothing. One mesh a segment, in the segment's own frame.
+
+use bevy::math::Vec3;
+
+use super::clay::{Clay, Section};
+use super::palette::{self, Ink};
+use crate::physics::body::{Body, Part, Segment};
+
+/// The stature for which the thicknesses below were drawn, m.
+const DRAWN_STATURE_M: f64 = 1.735;
+
+/// Half depth and half width of the trunk in m, by height over the hips in parts of the way from
+/// hips to shoulders.
+const TRUNK: [(f32, f32, f32); 12] = [
+    (-0.20, 0.020, 0.030),
+    (-0.15, 0.076, 0.104),
+    (-0.05, 0.104, 0.150),
+    (0.08, 0.106, 0.156),
+    (0.24, 0.092, 0.132),
+    (0.40, 0.080, 0.112),
+    (0.58, 0.090, 0.124),
+    (0.76, 0.104, 0.148),
+    (0.90, 0.100, 0.158),
+    (1.00, 0.078, 0.142),
+    (1.06, 0.058, 0.094),
+    (1.11, 0.030, 0.036),
+];
+
+/// How much larger than a steel ball of that mass a hand mass is drawn, to be seen beside a hand.
+const HAND_MASS_SHOWN: f32 = 2.2;
+
+/// The looks of one body.
+pub struct Mannequin<'a> {
+    pub body: &'a Body,
+    /// Drawn thicknesses to this body's.
+    pub scale: f32,
+}
+
+impl<'a> Mannequin<'a> {
+    pub fn new(body: &'a Body) -> Self {
+        Self {
+            body,
+            scale: (body.spec.stature_m / DRAWN_STATURE_M) as f32,
+        }
+    }
+
+    pub fn segment(&self, segment: Segment) -> Clay {
+        use Segment::{
+            Head, LeftFoot, LeftForearm, LeftHand, LeftShank, LeftThigh, LeftUpperArm, LowerTrunk,
+            MiddleTrunk, RightFoot, RightForearm, RightHand, RightShank, RightThigh, RightUpperArm,
+            UpperTrunk,
+        };
+        let tint = tint(segment);
+        match segment {
+            LowerTrunk | MiddleTrunk => self.trunk(segment),
+            UpperTrunk => self.chest(),
+            Head => self.head(),
+            LeftUpperArm | RightUpperArm => self.limb(segment, 0.050, 0.037, tint),
+            LeftForearm | RightForearm => self.limb(segment, 0.037, 0.027, tint),
+            LeftHand | RightHand => self.hand(segment),
+            LeftThigh | RightThigh => self.limb(segment, 0.082, 0.053, tint),
+            LeftShank | RightShank => self.shank(segment, tint),
+            LeftFoot | RightFoot => self.foot(tint),
+        }
+    }
+
+    /// From the segment's joint to the next one.
+    fn limb(&self, segment: Segment, from_m: f32, to_m: f32, tint: Ink) -> Clay {
+        let mut clay = Clay::default();
+        let scale = self.scale;
+        clay.limb(
+            Vec3::ZERO,
+            self.end(segment),
+            from_m * scale,
+            to_m * scale,
+            tint.linear(),
+        );
+        clay
+    }
+
+    /// The segment's part of the trunk, seamless with its neighbours' while the trunk is straight.
+    fn trunk(&self, segment: Segment) -> Clay {
+        let lengths = [
+            Segment::LowerTrunk,
+            Segment::MiddleTrunk,
+            Segment::UpperTrunk,
+        ]
+        .map(|s| self.end(s).y);
+        let shoulder = self.joint(Segment::LeftUpperArm).y;
+        let shoulders_m = lengths[0] + lengths[1] + shoulder;
+        let (top, bottom) = (TRUNK[TRUNK.len() - 1].0, TRUNK[0].0);
+        let (base_m, from_m, to_m) = match segment {
+            Segment::LowerTrunk => (0.0, bottom * shoulders_m, lengths[0]),
+            Segment::MiddleTrunk => (lengths[0], 0.0, lengths[1]),
+            _ => (
+                lengths[0] + lengths[1],
+                0.0,
+                shoulder + (top - 1.0) * shoulders_m,
+            ),
+        };
+        let rows = 10;
+        let heights = (0..=rows).map(|i| from_m + (to_m - from_m) * i as f32 / rows as f32);
+        let section = |height_m: f32| {
+            let (depth, width) = trunk_at((base_m + height_m) / shoulders_m);
+            Section {
+                middle_m: Vec3::new(0.0, height_m, 0.0),
+                half_depth_m: depth * self.scale,
+                half_width_m: width * self.scale,
+            }
+        };
+        let mut clay = Clay::default();
+        clay.loft(heights, section, palette::SUIT.linear());
+        clay
+    }
+
+    /// Upper trunk with the shoulder line and the neck.
+    fn chest(&self) -> Clay {
+        let mut clay = self.trunk(Segment::UpperTrunk);
+        let suit = palette::SUIT.linear();
+        let scale = self.scale;
+        let shoulder = self.joint(Segment::LeftUpperArm);
+        let neck = Vec3::new(0.0, shoulder.y + 0.035 * scale, 0.0);
+        for arm in [Segment::LeftUpperArm, Segment::RightUpperArm] {
+            clay.limb(neck, self.joint(arm), 0.050 * scale, 0.046 * scale, suit);
+        }
+        let skin = palette::SKIN.linear();
+        clay.limb(
+            neck,
+            self.end(Segment::UpperTrunk),
+            0.056 * scale,
+            0.051 * scale,
+            skin,
+        );
+        clay
+    }
+
+    fn head(&self) -> Clay {
+        let mut clay = Clay::default();
+        let scale = self.scale;
+        let at = |x: f32, y: f32, z: f32| Vec3::new(x, y, z) * scale;
+        let (skin, hair) = (palette::SKIN.linear(), palette::NAVY.linear());
+        // The face ends at the crown, which is the end of the segment.
+        let middle = self.end(Segment::Head) - at(-0.012, 0.120, 0.0);
+        clay.limb(
+            Vec3::ZERO,
+            middle - at(0.02, 0.04, 0.0),
+            0.051 * scale,
+            0.055 * scale,
+            skin,
+        );
+        clay.ball(middle, at(0.097, 0.120, 0.083), skin);
+        clay.ball(
+            middle + at(-0.019, 0.022, 0.0),
+            at(0.099, 0.111, 0.090),
+            hair,
+        );
+        clay.ball(
+            middle + at(-0.118, 0.060, 0.0),
+            at(0.040, 0.040, 0.040),
+            hair,
+        );
+        clay.ball(
+            middle + at(0.095, -0.018, 0.0),
+            at(0.022, 0.019, 0.013),
+            skin,
+        );
+        for side in [-1.0, 1.0] {
+            clay.ball(
+                middle + at(0.081, 0.012, 0.033 * side),
+                at(0.012, 0.013, 0.010),
+                hair,
+            );
+        }
+        clay
+    }
+
+    fn hand(&self, segment: Segment) -> Clay {
+        let scale = self.scale;
+        let knuckle = self.end(segment);
+        let skin = palette::SKIN.linear();
+        let mut clay = Clay::default();
+        clay.limb(Vec3::ZERO, knuckle, 0.027 * scale, 0.034 * scale, skin);
+        clay.limb(knuckle, knuckle * 2.0, 0.033 * scale, 0.018 * scale, skin);
+        for held in self.body.parts.iter().filter(|part| is_held(part, segment)) {
+            // A ball's moment is 0.4 m r².
+            let radius_m = (held.moments_kg_m2.x / (0.4 * held.mass_kg)).sqrt() as f32;
+            let shown = Vec3::splat(HAND_MASS_SHOWN * radius_m);
+            clay.ball(held.cm_m.as_vec3(), shown, palette::HAND_MASS.linear());
+        }
+        clay
+    }
+
+    /// With a calf behind and, on skates, the shaft of the boot.
+    fn shank(&self, segment: Segment, tint: Ink) -> Clay {
+        let mut clay = self.limb(segment, 0.053, 0.036, tint);
+        self.add_shaft(&mut clay, self.end(segment), tint);
+        let calf = self.end(segment) * 0.30 - Vec3::X * 0.014 * self.scale;
+        clay.ball(
+            calf,
+            Vec3::new(0.050, 0.120, 0.048) * self.scale,
+            tint.linear(),
+        );
+        clay
+    }
+
+    fn end(&self, segment: Segment) -> Vec3 {
+        self.body.link(segment).end_m.as_vec3()
+    }
+
+    fn joint(&self, segment: Segment) -> Vec3 {
+        self.body.link(segment).joint_m.as_vec3()
+    }
+}
+
+/// Limbs on the left are lighter than those on the right.
+const fn tint(segment: Segment) -> Ink {
+    use Segment::{
+        LeftFoot, LeftForearm, LeftHand, LeftShank, LeftThigh, LeftUpperArm, RightFoot,
+        RightForearm, RightHand, RightShank, RightThigh, RightUpperArm,
+    };
+    match segment {
+        LeftUpperArm | LeftForearm | LeftHand | LeftThigh | LeftShank | LeftFoot => {
+            palette::LEFT_SIDE
+        }
+        RightUpperArm | RightForearm | RightHand | RightThigh | RightShank | RightFoot => {
+            palette::RIGHT_SIDE
+        }
+        _ => palette::SUIT,
+    }
+}
+
+/// Whether the part is what the hand holds.
+fn is_held(part: &Part, hand: Segment) -> bool {
+    part.segment == hand && part.name != hand.name()
+}
+
+/// Half depth and half width of the trunk at a height, smoothly between the drawn ones.
+fn trunk_at(height: f32) -> (f32, f32) {
+    let last = TRUNK.len() - 1;
+    let height = height.clamp(TRUNK[0].0, TRUNK[last].0);
+    let above = TRUNK.partition_point(|row| row.0 <= height).clamp(1, last);
+    let row = |i: usize| TRUNK[i.min(last)];
+    let (a, b) = (row(above - 1), row(above));
+    let span = b.0 - a.0;
+    let x = (height - a.0) / span;
+    // Cubic Hermite, slopes from the neighbours on both sides.
+    let blend = |of: fn((f32, f32, f32)) -> f32| {
+        let slope = |low: usize, high: usize| {
+            let (low, high) = (row(low), row(high));
+            (of(high) - of(low)) / (high.0 - low.0) * span
+        };
+        let from = slope(above.saturating_sub(2), above);
+        let to = slope(above - 1, (above + 1).min(last));
+        let (x2, x3) = (x * x, x * x * x);
+        of(a) * (2.0 * x3 - 3.0 * x2 + 1.0)
+            + from * (x3 - 2.0 * x2 + x)
+            + of(b) * (3.0 * x2 - 2.0 * x3)
+            + to * (x3 - x2)
+    };
+    (blend(|row| row.1), blend(|row| row.2))
+}

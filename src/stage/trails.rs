@@ -1,0 +1,132 @@
+//! Where the hands have just been.
+
+use bevy::prelude::*;
+use glam::DVec3;
+
+use super::clay::{Clay, basis, circle};
+use super::paint::{Paints, thing};
+use super::palette::{self, Ink};
+use super::{ShownFlight, ShownMoment, StageSystems};
+use crate::physics::body::{Body, Segment};
+use crate::physics::flight::Pose;
+
+/// A trail is this old at its end, s.
+const AGE_S: f64 = 0.25;
+/// Time between the points of a trail, s: a sixteenth of a turn at the fastest rates jumped.
+const STEP_S: f64 = 0.008;
+/// Radius and opacity where the hand is; both dwindle to nothing.
+const RADIUS_M: f32 = 0.02;
+const OPACITY: f32 = 0.85;
+const AROUND: usize = 6;
+
+pub fn plugin(app: &mut App) {
+    app.add_systems(Startup, spawn).add_systems(
+        PostUpdate,
+        (
+            trace.run_if(resource_exists_and_changed::<ShownFlight>),
+            draw.run_if(resource_exists_and_changed::<ShownMoment>),
+        )
+            .chain()
+            .in_set(StageSystems::Follow),
+    );
+}
+
+/// One hand's way through the whole flight, a point every step.
+#[derive(Component)]
+struct Trail {
+    hand: Segment,
+    ink: Ink,
+    points: Vec<Vec3>,
+}
+
+fn spawn(mut commands: Commands, paints: Res<Paints>) {
+    for (hand, ink) in [
+        (Segment::LeftHand, palette::LEFT_SIDE),
+        (Segment::RightHand, palette::NAVY),
+    ] {
+        let points = Vec::new();
+        commands.spawn((
+            Trail { hand, ink, points },
+            thing(Handle::default(), &paints.sheer),
+        ));
+    }
+}
+
+fn trace(shown: Res<ShownFlight>, mut trails: Query<&mut Trail>) {
+    let flight = &shown.flight;
+    for mut trail in &mut trails {
+        trail.points.clear();
+    }
+    let steps = (flight.touchdown_s / STEP_S) as u32;
+    for i in 0..=steps {
+        let pose = flight.pose_at(STEP_S * f64::from(i));
+        for mut trail in &mut trails {
+            let at = hand_at(&pose, &flight.table.body, trail.hand);
+            trail.points.push(at);
+        }
+    }
+}
+
+fn hand_at(pose: &Pose, body: &Body, hand: Segment) -> Vec3 {
+    let knuckle: DVec3 = body.link(hand).end_m;
+    pose.point_m(hand, knuckle).as_vec3()
+}
+
+fn draw(
+    flight: Res<ShownFlight>,
+    moment: Res<ShownMoment>,
+    mut meshes: ResMut<Assets<Mesh>>,
+    trails: Query<(&Trail, &mut Mesh3d, &mut Visibility)>,
+) {
+    let now_s = moment.pose.moment.t_s;
+    // The trail goes on ageing after touch-down, while the pose stands still.
+    let oldest_s = moment.playhead_s - AGE_S;
+    for (trail, mut mesh, mut visibility) in trails {
+        let hand = hand_at(&moment.pose, &flight.flight.table.body, trail.hand);
+        let mut points: Vec<(Vec3, f32)> = trail
+            .points
+            .iter()
+            .enumerate()
+            .map(|(i, &at)| (at, STEP_S * i as f64))
+            .filter(|&(_, t_s)| t_s >= oldest_s && t_s < now_s - 0.2 * STEP_S)
+            .map(|(at, t_s)| (at, ((t_s - oldest_s) / AGE_S) as f32))
+            .collect();
+        points.push((hand, ((now_s - oldest_s) / AGE_S) as f32));
+        if points.len() < 2 || moment.playhead_s <= 0.0 {
+            *visibility = Visibility::Hidden;
+            continue;
+        }
+        *visibility = Visibility::Inherited;
+        mesh.0 = meshes.add(tube(&points, trail.ink).mesh());
+    }
+}
+
+/// A tube through points, as thick and as dense as each point is fresh (0 to 1).
+fn tube(points: &[(Vec3, f32)], ink: Ink) -> Clay {
+    let mut clay = Clay::default();
+    let mut side = basis((points[1].0 - points[0].0).normalize_or(Vec3::Y)).0;
+    let mut last: Option<Vec<u32>> = None;
+    for (i, &(at, fresh)) in points.iter().enumerate() {
+        let ahead = points[(i + 1).min(points.len() - 1)].0;
+        let along = (ahead - points[i.saturating_sub(1)].0).normalize_or(Vec3::Y);
+        side = side
+            .reject_from_normalized(along)
+            .normalize_or(basis(along).0);
+        let other = along.cross(side);
+        let color = ink.linear_alpha(OPACITY * fresh * fresh);
+        let ring: Vec<u32> = circle(AROUND)
+            .map(|p| {
+                let normal = side * p.x + other * p.y;
+                clay.vertex(at + normal * RADIUS_M * fresh, normal, color)
+            })
+            .collect();
+        if let Some(last) = last {
+            for a in 0..AROUND {
+                let b = (a + 1) % AROUND;
+                clay.quad(last[a], last[b], ring[b], ring[a]);
+            }
+        }
+        last = Some(ring);
+    }
+    clay
+}

@@ -1,0 +1,57 @@
+//! What a flight costs: `cargo bench --no-default-features`.
+
+use std::hint::black_box;
+use std::sync::Arc;
+
+use turns_aloft::physics::flight::Flight;
+use turns_aloft::physics::momentum::MassState;
+use turns_aloft::scenario::Scenario;
+use turns_aloft::scenario::starts;
+
+fn main() {
+    divan::main();
+}
+
+fn scenario() -> Scenario {
+    starts::named("four-turns").expect("a starting point").scenario.clone()
+}
+
+/// Joint angles and rates of one posture of the plan.
+#[divan::bench]
+fn posture_of_plan(bencher: divan::Bencher) {
+    let jump = scenario().fly();
+    let plan = jump.flight.table.plan.clone();
+    bencher.bench_local(|| plan.at(black_box(0.1), 0.5));
+}
+
+/// Inertia and joint-motion momentum of one given posture.
+#[divan::bench]
+fn mass_state(bencher: divan::Bencher) {
+    let jump = scenario().fly();
+    let table = Arc::clone(&jump.flight.table);
+    let (posture, rates) = table.plan.at(0.1, 0.5);
+    bencher.bench_local(|| MassState::new(&table.body, black_box(&posture), black_box(&rates)));
+}
+
+/// A whole jump from its scenario, all readouts included.
+#[divan::bench]
+fn whole_jump(bencher: divan::Bencher) {
+    let scenario = scenario();
+    bencher.bench_local(|| black_box(&scenario).fly());
+}
+
+/// The same body and plan at another take-off rate, all readouts included.
+#[divan::bench]
+fn flown_again(bencher: divan::Bencher) {
+    let scenario = scenario();
+    let last = scenario.fly();
+    bencher.bench_local(|| black_box(&scenario).fly_after(Some(&last)));
+}
+
+/// The flight alone on a tabulated plan.
+#[divan::bench]
+fn flight_on_table(bencher: divan::Bencher) {
+    let jump = scenario().fly();
+    let (table, launch) = (Arc::clone(&jump.flight.table), jump.flight.launch);
+    bencher.bench_local(|| Flight::new(Arc::clone(&table), black_box(launch)));
+}
