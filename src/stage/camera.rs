@@ -3,6 +3,7 @@
 use bevy::camera::SubCameraView;
 use bevy::core_pipeline::tonemapping::Tonemapping;
 use bevy::prelude::*;
+use bevy::render::renderer::RenderAdapterInfo;
 use bevy::window::{PrimaryWindow, RequestRedraw};
 
 use super::framing::Subject;
@@ -21,41 +22,35 @@ const EASE_PER_S: f32 = 7.0;
 /// Heights of jumps are framed in steps, so that a higher jump is seen to be higher, m.
 const FRAMED_STEP_M: f32 = 0.15;
 
-/// The camera.
-pub struct CameraPlugin {
-    /// Smooths edges on coarse screens; nearly doubles the work of a frame there.
-    pub smooth: bool,
+pub fn plugin(app: &mut App) {
+    app.init_resource::<Orbit>()
+        .add_systems(Startup, spawn)
+        .add_systems(
+            PostUpdate,
+            (
+                frame.run_if(resource_exists_and_changed::<ShownFlight>),
+                steer,
+                place,
+            )
+                .chain()
+                .in_set(StageSystems::Follow),
+        );
 }
 
-impl Plugin for CameraPlugin {
-    fn build(&self, app: &mut App) {
-        let smooth = self.smooth;
-        let start = move |commands: Commands,
-                          images: ResMut<Assets<Image>>,
-                          window: Single<&Window, With<PrimaryWindow>>| {
-            let msaa = if smooth && window.scale_factor() < COARSE_SCALE {
-                Msaa::Sample4
-            } else {
-                Msaa::Off
-            };
-            spawn(commands, images, msaa);
-        };
-        app.init_resource::<Orbit>()
-            .add_systems(Startup, start)
-            .add_systems(
-                PostUpdate,
-                (
-                    frame.run_if(resource_exists_and_changed::<ShownFlight>),
-                    steer,
-                    place,
-                )
-                    .chain()
-                    .in_set(StageSystems::Follow),
-            );
-    }
-}
-
-fn spawn(mut commands: Commands, mut images: ResMut<Assets<Image>>, msaa: Msaa) {
+fn spawn(
+    mut commands: Commands,
+    mut images: ResMut<Assets<Image>>,
+    window: Single<&Window, With<PrimaryWindow>>,
+    adapter: Option<Res<RenderAdapterInfo>>,
+) {
+    // Smooth edges nearly double the work of a frame: they are for coarse screens, and not for
+    // browsers that draw without a graphics processor. (wgpu's type has no name here.)
+    let in_software = adapter.is_some_and(|info| format!("{:?}", info.device_type) == "Cpu");
+    let msaa = if window.scale_factor() < COARSE_SCALE && !in_software {
+        Msaa::Sample4
+    } else {
+        Msaa::Off
+    };
     commands.spawn((
         Camera3d::default(),
         Tonemapping::None,

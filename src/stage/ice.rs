@@ -35,7 +35,7 @@ const SCRATCH_WIDTH_M: f32 = 0.016;
 const EDGE_M: f32 = 10.0;
 
 /// How far below and above the horizon, rad, the haze has cleared.
-const CLEAR_BELOW_RAD: f32 = 0.42;
+const CLEAR_BELOW_RAD: f32 = 0.36;
 const CLEAR_ABOVE_RAD: f32 = 0.55;
 /// Pixels along the edge of a face of the sky.
 const SKY_PX: u32 = 128;

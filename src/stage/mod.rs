@@ -32,10 +32,7 @@ use crate::physics::flight::{Flight, Pose};
 use crate::session::Session;
 
 /// All that is drawn in 3D. Needs a [`Session`], Bevy's default plugins and egui's.
-pub struct StagePlugin {
-    /// Smooths edges on coarse screens, at the price of nearly twice the work for a frame.
-    pub smooth: bool,
-}
+pub struct StagePlugin;
 
 /// Where on the window the picture is meant to be looked at, logical px; set by the panels. The
 /// whole window until then. What lies outside is drawn behind the panels all the same.
@@ -93,9 +90,7 @@ impl Plugin for StagePlugin {
                 axis::plugin,
                 trails::plugin,
                 figure::plugin,
-                camera::CameraPlugin {
-                    smooth: self.smooth,
-                },
+                camera::plugin,
             ));
     }
 }

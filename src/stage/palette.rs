@@ -8,8 +8,8 @@ pub struct Ink(pub u8, pub u8, pub u8);
 
 pub const ICE: Ink = Ink(0xF4, 0xF8, 0xFB);
 /// Between ice and air.
-pub const HAZE: Ink = Ink(0xDC, 0xE7, 0xEF);
-pub const AIR: Ink = Ink(0xC6, 0xD7, 0xE4);
+pub const HAZE: Ink = Ink(0xD3, 0xE1, 0xEB);
+pub const AIR: Ink = Ink(0xCC, 0xDC, 0xE7);
 /// Lines drawn into the ice.
 pub const SCRATCH: Ink = Ink(0xD3, 0xE0, 0xE9);
 
