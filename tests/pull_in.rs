@@ -140,11 +140,11 @@ fn turns_are_the_integral_of_the_rate() {
 /// h settles everything: rates and peak grow in proportion to it, whichever way it is given.
 #[test]
 fn every_rate_is_in_proportion_to_h() {
-    let slow = flight(Spin::Rate(8.0));
+    let slow = flight(Spin::Rate(3.0));
     let h = slow.h_kg_m2_s.y;
     let energy_j = slow.takeoff().energy_j;
     for (spin, times) in [
-        (Spin::Rate(20.0), 2.5),
+        (Spin::Rate(7.5), 2.5),
         (Spin::AngularMomentum(2.5 * h), 2.5),
         (Spin::Energy(6.25 * energy_j), 2.5),
         (Spin::AngularMomentum(h), 1.0),

@@ -48,7 +48,9 @@ impl Doorway {
         input.set_accept(".json,application/json");
         input.set_id("scenario-file");
         input.set_class_name("unseen");
-        input.set_attribute("aria-label", "Open a scenario file").ok()?;
+        input
+            .set_attribute("aria-label", "Open a scenario file")
+            .ok()?;
         document.body()?.append_child(&input).ok()?;
 
         let (chosen, to, waker) = (input.clone(), Rc::clone(&inbox), wake.clone());
@@ -97,7 +99,8 @@ fn read(file: &File, inbox: Inbox, wake: impl Fn() + 'static) {
     let wake = Rc::new(wake);
     let wake_bad = Rc::clone(&wake);
     let done = Closure::once(move |text: JsValue| {
-        good.borrow_mut().push(Ok(text.as_string().unwrap_or_default()));
+        good.borrow_mut()
+            .push(Ok(text.as_string().unwrap_or_default()));
         wake();
     });
     let failed = Closure::once(move |_: JsValue| {
@@ -126,7 +129,8 @@ fn grant(
             Wish::Save => {
                 let scenario = session.scenario();
                 if save(&scenario.file_name(), &scenario.to_file()).is_none() {
-                    session.say("The file could not be saved; this browser does not allow downloads.");
+                    session
+                        .say("The file could not be saved; this browser does not allow downloads.");
                 }
             }
         }

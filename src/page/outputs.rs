@@ -71,7 +71,10 @@ fn drop_stale(section: &Element, lines: &[Reading]) {
             .ok()
             .flatten()
             .and_then(|output| output.get_attribute("data-quantity"));
-        if !lines.iter().any(|line| quantity.as_deref() == Some(line.quantity)) {
+        if !lines
+            .iter()
+            .any(|line| quantity.as_deref() == Some(line.quantity))
+        {
             row.remove();
         }
     }

@@ -63,8 +63,13 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
 
 fn labelled(ui: &Ui, label: &str, rect: Rect) -> Response {
     let response = button(ui, label, rect, false);
-    ui.painter()
-        .text(rect.center(), Align2::CENTER_CENTER, label, look::text(16.0), INK);
+    ui.painter().text(
+        rect.center(),
+        Align2::CENTER_CENTER,
+        label,
+        look::text(16.0),
+        INK,
+    );
     response
 }
 
@@ -74,7 +79,11 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     let painter = ui
         .painter()
         .with_clip_rect(Rect::from_min_max(rect.min, rect.max - vec2(28.0, 0.0)));
-    let changed = if session.differs_from_base() { " (changed)" } else { "" };
+    let changed = if session.differs_from_base() {
+        " (changed)"
+    } else {
+        ""
+    };
     painter.text(
         rect.left_center() + vec2(12.0, 0.0),
         Align2::LEFT_CENTER,

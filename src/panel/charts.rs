@@ -1,6 +1,8 @@
 //! Turning rate, moment of inertia and turns so far over the flight, on one time line.
 
-use bevy_egui::egui::{Align2, Color32, Rect, Sense, Stroke, Ui, UiBuilder, Vec2, Vec2b, pos2, vec2};
+use bevy_egui::egui::{
+    Align2, Color32, Rect, Sense, Stroke, Ui, UiBuilder, Vec2, Vec2b, pos2, vec2,
+};
 use egui_plot::{HLine, Line, Plot, PlotBounds, PlotPoint, PlotPoints, Span, VLine};
 
 use super::look::{self, AMBER, CLOSING, FROST, INK, OPENING, SLATE, SNOW, TEAL, TIGHT};
@@ -81,7 +83,11 @@ pub fn time_line(ui: &mut Ui, session: &mut Session, rect: Rect) {
         painter.rect_filled(own, 0.0, colour);
     }
     span_names(ui, session, band.expand(1.0));
-    painter.vline(x(session.playhead_s()), rect.y_range(), Stroke::new(3.0, AMBER));
+    painter.vline(
+        x(session.playhead_s()),
+        rect.y_range(),
+        Stroke::new(3.0, AMBER),
+    );
     scrub(ui, session, rect);
 }
 
@@ -143,13 +149,21 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, rect: Rect) {
             ));
             for (from_s, to_s, colour, _) in spans(session) {
                 if to_s > from_s {
-                    plot.span(Span::new("", from_s..=to_s).fill(colour).border(Stroke::NONE));
+                    plot.span(
+                        Span::new("", from_s..=to_s)
+                            .fill(colour)
+                            .border(Stroke::NONE),
+                    );
                 }
             }
             if let Some(mark) = mark {
                 plot.hline(HLine::new("", mark).stroke(Stroke::new(1.0, SLATE)));
             }
-            plot.line(Line::new("", PlotPoints::from(points)).color(curve.colour).width(2.5));
+            plot.line(
+                Line::new("", PlotPoints::from(points))
+                    .color(curve.colour)
+                    .width(2.5),
+            );
             plot.vline(VLine::new("", now_s).stroke(Stroke::new(2.0, AMBER)));
             plot.points(
                 egui_plot::Points::new("", PlotPoints::Owned(vec![PlotPoint::new(now_s, now)]))
@@ -161,7 +175,9 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, rect: Rect) {
 
 /// What the curve is, and its value at the playhead.
 fn name(ui: &Ui, session: &Session, curve: &Curve, rect: Rect) {
-    let now_s = session.playhead_s().clamp(0.0, session.flight().touchdown_s);
+    let now_s = session
+        .playhead_s()
+        .clamp(0.0, session.flight().touchdown_s);
     let now = (curve.of)(session, &session.flight().at(now_s));
     let painter = ui.painter();
     painter.text(

@@ -16,8 +16,14 @@ pub fn of<T: Copy + PartialEq>(
     options: &[(T, &str)],
 ) -> Option<T> {
     let width = ui.available_width();
-    let needed = options.iter().map(|(_, label)| text_width(ui, label)).fold(0.0, f32::max) + 20.0;
-    let across = ((width + NEAR) / (needed + NEAR)).floor().clamp(1.0, options.len() as f32) as usize;
+    let needed = options
+        .iter()
+        .map(|(_, label)| text_width(ui, label))
+        .fold(0.0, f32::max)
+        + 20.0;
+    let across = ((width + NEAR) / (needed + NEAR))
+        .floor()
+        .clamp(1.0, options.len() as f32) as usize;
     // As even as they come: five that fit four in a row stand three and two.
     let rows = options.len().div_ceil(across);
     let across = options.len().div_ceil(rows);
@@ -38,7 +44,12 @@ pub fn of<T: Copy + PartialEq>(
 
 fn text_width(ui: &Ui, label: &str) -> f32 {
     WidgetText::from(label)
-        .into_galley(ui, None, f32::INFINITY, FontSelection::FontId(look::text(16.0)))
+        .into_galley(
+            ui,
+            None,
+            f32::INFINITY,
+            FontSelection::FontId(look::text(16.0)),
+        )
         .size()
         .x
 }
@@ -46,7 +57,11 @@ fn text_width(ui: &Ui, label: &str) -> f32 {
 fn single(ui: &Ui, name: &str, rect: Rect, label: &str, present: bool) -> bool {
     targets::note(&format!("{name}:{label}"), rect);
     let response = ui.interact(rect, ui.id().with((name, label)), Sense::click());
-    let (fill, ink) = if present { (TEAL, Color32::WHITE) } else { (SNOW, INK) };
+    let (fill, ink) = if present {
+        (TEAL, Color32::WHITE)
+    } else {
+        (SNOW, INK)
+    };
     let edge = if response.hovered() { TEAL } else { FROST };
     ui.painter().rect(
         rect,
@@ -55,7 +70,12 @@ fn single(ui: &Ui, name: &str, rect: Rect, label: &str, present: bool) -> bool {
         Stroke::new(1.0, edge),
         StrokeKind::Inside,
     );
-    ui.painter()
-        .text(rect.center(), Align2::CENTER_CENTER, label, look::text(16.0), ink);
+    ui.painter().text(
+        rect.center(),
+        Align2::CENTER_CENTER,
+        label,
+        look::text(16.0),
+        ink,
+    );
     response.clicked()
 }

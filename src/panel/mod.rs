@@ -17,8 +17,8 @@ mod turns;
 
 use bevy::prelude::*;
 use bevy_egui::egui::{
-    self, Align2, CornerRadius, LayerId, ScrollArea, Sense, Stroke, StrokeKind, Ui,
-    UiBuilder, pos2, vec2,
+    self, Align2, CornerRadius, LayerId, ScrollArea, Sense, Stroke, StrokeKind, Ui, UiBuilder,
+    pos2, vec2,
 };
 use bevy_egui::{EguiContexts, EguiPrimaryContextPass};
 
@@ -250,8 +250,13 @@ fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) {
         let chosen = orbit.view() == Some(view);
         let response = transport::button(ui, &format!("view {label}"), own, chosen);
         let ink = if chosen { egui::Color32::WHITE } else { INK };
-        ui.painter()
-            .text(own.center(), Align2::CENTER_CENTER, label, look::text(16.0), ink);
+        ui.painter().text(
+            own.center(),
+            Align2::CENTER_CENTER,
+            label,
+            look::text(16.0),
+            ink,
+        );
         if response.clicked() {
             orbit.set_view(view);
         }
@@ -272,7 +277,10 @@ fn notice(ui: &Ui, session: &mut Session, stage: egui::Rect) {
     );
     let size = vec2(width, (galley.size().y + 2.0 * APART).max(TOUCH));
     let rect = egui::Rect::from_min_size(
-        pos2(stage.center().x - 0.5 * width, stage.bottom() - size.y - APART),
+        pos2(
+            stage.center().x - 0.5 * width,
+            stage.bottom() - size.y - APART,
+        ),
         size,
     );
     targets::note("notice", rect);

@@ -18,7 +18,11 @@ pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<&'static str>) {
     for group in Group::ALL {
         let lines: Vec<&Reading> = all.iter().filter(|line| line.group == group).collect();
         ui.add_space(NEAR);
-        ui.label(egui::RichText::new(group.label()).font(look::bold(16.0)).color(SLATE));
+        ui.label(
+            egui::RichText::new(group.label())
+                .font(look::bold(16.0))
+                .color(SLATE),
+        );
         let across = columns(ui.available_width(), &lines);
         for lines in lines.chunks(across) {
             row(ui, lines, across, about);
@@ -52,7 +56,11 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<&'static str>) {
         .on_hover_cursor(CursorIcon::Help);
     targets::note(&format!("reading:{}", line.quantity), rect);
     let open = *about == Some(line.quantity);
-    let edge = if open || response.hovered() { TEAL } else { FROST };
+    let edge = if open || response.hovered() {
+        TEAL
+    } else {
+        FROST
+    };
     let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
     painter.rect(
         rect,

@@ -26,7 +26,10 @@ pub fn named_jump(ui: &mut Ui, session: &mut Session) {
     let turns: Vec<(u8, String)> = (JUMP_TURNS[0]..=JUMP_TURNS[1])
         .map(|turns| (turns, turns.to_string()))
         .collect();
-    let turns: Vec<(u8, &str)> = turns.iter().map(|(n, label)| (*n, label.as_str())).collect();
+    let turns: Vec<(u8, &str)> = turns
+        .iter()
+        .map(|(n, label)| (*n, label.as_str()))
+        .collect();
     if let Some(turns) = choice::of(ui, "turns", session.scenario().jump_turns, &turns) {
         session.change(|scenario| scenario.jump_turns = turns);
     }
@@ -56,7 +59,10 @@ pub fn jumper(
     typing: &mut Typing,
     about: &mut Option<&'static str>,
 ) {
-    let tables = [(SegmentTable::Female, "Female"), (SegmentTable::Male, "Male")];
+    let tables = [
+        (SegmentTable::Female, "Female"),
+        (SegmentTable::Male, "Male"),
+    ];
     heading(ui, "Mass table of adults; an estimate for a child");
     if let Some(table) = choice::of(ui, "table", session.scenario().table, &tables) {
         session.change(|scenario| scenario.table = table);
@@ -93,7 +99,12 @@ pub fn motion(
     let takeoff = ["takeoff_openness", "lean_rad", "pre_rotation_turns"];
     numbers(ui, session, typing, about, &takeoff);
     heading(ui, "Closing");
-    let closing = ["close_delay_s", "close_time_s", "arm_lag_s", "arm_asymmetry"];
+    let closing = [
+        "close_delay_s",
+        "close_time_s",
+        "arm_lag_s",
+        "arm_asymmetry",
+    ];
     numbers(ui, session, typing, about, &closing);
     heading(ui, "Opening");
     numbers(ui, session, typing, about, &["open_lead_s", "open_time_s"]);

@@ -159,7 +159,11 @@ fn fine(key: &Key) -> bool {
 
 fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach>, rect: Rect) {
     let response = ui
-        .interact(rect, ui.id().with(("track", key.key)), Sense::click_and_drag())
+        .interact(
+            rect,
+            ui.id().with(("track", key.key)),
+            Sense::click_and_drag(),
+        )
         .on_hover_cursor(CursorIcon::ResizeHorizontal);
     targets::note(&format!("slider:{}", key.key), rect);
     let left = rect.left() + KNOB;
@@ -185,7 +189,11 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
     let round = CornerRadius::same(3);
     painter.rect_filled(bar(left, left + span, TRACK), round, FROST);
     if let Some(reach) = reach {
-        painter.rect_filled(bar(x_of(reach.seen[0]), x_of(reach.seen[1]), TRACK), round, SEEN);
+        painter.rect_filled(
+            bar(x_of(reach.seen[0]), x_of(reach.seen[1]), TRACK),
+            round,
+            SEEN,
+        );
         if let Some(beyond) = reach.beyond.filter(|beyond| *beyond < key.most) {
             hatch(ui, bar(x_of(beyond), left + span, 2.0 * TRACK));
         }
@@ -228,10 +236,17 @@ pub fn legend(ui: &mut Ui) {
             CornerRadius::same(3),
             SEEN,
         );
-        ui.label(egui::RichText::new("seen in people").size(14.0).color(SLATE));
+        ui.label(
+            egui::RichText::new("seen in people")
+                .size(14.0)
+                .color(SLATE),
+        );
         ui.add_space(APART);
         let beyond = swatch(ui);
-        hatch(ui, Rect::from_center_size(beyond.center(), vec2(26.0, 2.0 * TRACK)));
+        hatch(
+            ui,
+            Rect::from_center_size(beyond.center(), vec2(26.0, 2.0 * TRACK)),
+        );
         ui.label(egui::RichText::new("out of reach").size(14.0).color(SLATE));
     });
 }

@@ -22,9 +22,17 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     };
 
     let play = next(TOUCH + 12.0);
-    let name = if session.playback.playing { "pause" } else { "play" };
+    let name = if session.playback.playing {
+        "pause"
+    } else {
+        "play"
+    };
     let response = button(ui, "play", play, session.playback.playing);
-    let ink = if session.playback.playing { Color32::WHITE } else { INK };
+    let ink = if session.playback.playing {
+        Color32::WHITE
+    } else {
+        INK
+    };
     icon(ui, name, play.center(), ink);
     if response.clicked() {
         session.play_or_pause();
@@ -41,11 +49,17 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     if button(ui, "repeat", repeat, session.playback.repeat).clicked() {
         session.playback.repeat = !session.playback.repeat;
     }
-    let ink = if session.playback.repeat { Color32::WHITE } else { INK };
+    let ink = if session.playback.repeat {
+        Color32::WHITE
+    } else {
+        INK
+    };
     icon(ui, "repeat", repeat.center(), ink);
 
     if rect.right() - x > 150.0 {
-        let t_s = session.playhead_s().clamp(0.0, session.flight().touchdown_s);
+        let t_s = session
+            .playhead_s()
+            .clamp(0.0, session.flight().touchdown_s);
         ui.painter().text(
             pos2(rect.right() - 4.0, rect.top() + 0.5 * TOUCH),
             Align2::RIGHT_CENTER,
@@ -60,11 +74,18 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
 fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, narrow: bool) {
     const LABELS: [&str; 4] = ["1", "1/2", "1/4", "1/10"];
     let write = |own: Rect, label: &str, ink: Color32| {
-        ui.painter()
-            .text(own.center(), Align2::CENTER_CENTER, label, look::bold(16.0), ink);
+        ui.painter().text(
+            own.center(),
+            Align2::CENTER_CENTER,
+            label,
+            look::bold(16.0),
+            ink,
+        );
     };
     if narrow {
-        let present = SPEEDS.iter().position(|&speed| speed == session.playback.speed);
+        let present = SPEEDS
+            .iter()
+            .position(|&speed| speed == session.playback.speed);
         let present = present.unwrap_or_default();
         let own = next(TOUCH + 12.0);
         if button(ui, "speed", own, false).clicked() {
@@ -138,7 +159,11 @@ fn icon(ui: &Ui, name: &str, at: Pos2, ink: Color32) {
             let end = points[points.len() - 1];
             painter.add(Shape::line(points, Stroke::new(2.5, ink)));
             painter.add(Shape::convex_polygon(
-                vec![end + vec2(5.5, 3.5), end + vec2(-5.5, 1.5), end + vec2(2.0, -6.0)],
+                vec![
+                    end + vec2(5.5, 3.5),
+                    end + vec2(-5.5, 1.5),
+                    end + vec2(2.0, -6.0),
+                ],
                 ink,
                 Stroke::NONE,
             ));

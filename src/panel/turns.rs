@@ -16,9 +16,9 @@ const FIGURES: f32 = 116.0;
 pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     let jump = session.jump();
     let figures = if narrow { 0.8 * FIGURES } else { FIGURES };
-    let number = ui
-        .painter()
-        .layout_no_wrap(format!("{:.2}", jump.turns), look::bold(figures), INK);
+    let number =
+        ui.painter()
+            .layout_no_wrap(format!("{:.2}", jump.turns), look::bold(figures), INK);
     let lines = verdict(session);
     let room = ui.available_width() - number.size().x - 3.0 * APART;
     let beside = lines.iter().all(|line| line.width(ui) <= room);
@@ -32,7 +32,10 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     let top = Rect::from_min_size(rect.min, vec2(rect.width(), height));
     let across = number.size().x;
     ui.painter().galley(
-        pos2(top.left() + APART, top.center().y + 2.0 - 0.5 * number.size().y),
+        pos2(
+            top.left() + APART,
+            top.center().y + 2.0 - 0.5 * number.size().y,
+        ),
         number,
         INK,
     );
@@ -43,7 +46,10 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
         }
     } else {
         // What is owed stands beside the figures still; the verdict below them.
-        lines[0].write(ui, pos2(top.left() + across + 2.0 * APART, top.bottom() - 34.0));
+        lines[0].write(
+            ui,
+            pos2(top.left() + across + 2.0 * APART, top.bottom() - 34.0),
+        );
         let y = rect.bottom() - 0.5 * foot - 4.0;
         let mut x = rect.left() + APART;
         for line in &lines[1..] {
@@ -77,8 +83,13 @@ impl Line {
     }
 
     fn write(&self, ui: &Ui, at: Pos2) {
-        ui.painter()
-            .text(at, Align2::LEFT_CENTER, &self.text, self.font(), self.colour);
+        ui.painter().text(
+            at,
+            Align2::LEFT_CENTER,
+            &self.text,
+            self.font(),
+            self.colour,
+        );
     }
 }
 

@@ -7,11 +7,6 @@ pub const fn rad(degrees: f64) -> f64 {
     degrees * (PI / 180.0)
 }
 
-/// Radians to whole turns.
-pub const fn turns(radians: f64) -> f64 {
-    radians / TAU
-}
-
 /// The same angle in (-pi, pi].
 pub fn wrapped_rad(angle_rad: f64) -> f64 {
     let turned = angle_rad - TAU * libm::round(angle_rad / TAU);

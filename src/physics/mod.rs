@@ -11,9 +11,12 @@ pub mod angles;
 pub mod blend;
 pub mod body;
 pub mod call;
+pub mod course;
 pub mod flight;
 pub mod integrate;
 pub mod landing;
+pub mod launch;
+pub mod moment;
 pub mod momentum;
 pub mod motion;
 pub mod plan;
@@ -22,6 +25,7 @@ pub mod readout;
 pub mod rotation;
 pub mod segments;
 pub mod table;
+pub mod touchdown;
 
 /// Standard gravity, m/s² (3rd CGPM 1901, exact by definition).
 pub const GRAVITY_M_S2: f64 = 9.806_65;

@@ -138,6 +138,14 @@ impl MassState {
             + self.joint_energy_j
     }
 
+    /// Lowest sole point relative to the CM for a body in this attitude, m.
+    pub fn lowest_m(&self, orientation: DQuat) -> f64 {
+        self.soles_m
+            .iter()
+            .map(|&sole| (orientation * sole).y)
+            .fold(f64::INFINITY, f64::min)
+    }
+
     /// Pull m w² r that keeps the left and the right hand, with what it holds, on its circle
     /// about the axis `axis` (unit, pelvis axes) through the CM, N.
     pub fn hand_pull_n(&self, axis: DVec3, rate_rad_s: f64) -> [f64; 2] {

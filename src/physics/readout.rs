@@ -3,8 +3,9 @@
 use glam::DVec3;
 
 use super::GRAVITY_M_S2;
-use super::flight::{Flight, Moment, turns_of};
+use super::flight::Flight;
 use super::landing::Ground;
+use super::moment::Moment;
 
 /// The numbers of a whole flight. Rates are about the vertical and positive in the jumper's own
 /// turning direction.
@@ -54,9 +55,11 @@ impl Readout {
                 .fold(f64::NEG_INFINITY, f64::max)
         };
         let energy_peak_j = most(&|m| m.energy_j);
-        let touchdown_speed_m_s = GRAVITY_M_S2 * flight.touchdown_s - flight.takeoff_speed_m_s;
+        // A foot can meet the ice while the body still rises: then nothing falls.
+        let touchdown_speed_m_s =
+            (GRAVITY_M_S2 * flight.touchdown_s - flight.takeoff_speed_m_s).max(0.0);
         Self {
-            air_turns: turns_of(last.turned_rad),
+            air_turns: last.air_turns(),
             hang_time_s: flight.touchdown_s,
             jump_height_m: flight.launch.jump_height_m,
             takeoff_rate_rad_s: sign * first.rate_rad_s.y,

@@ -138,6 +138,15 @@ impl PlanTable {
         }
     }
 
+    /// The same with steps half as long.
+    pub fn finer(&self) -> Self {
+        Self::new(
+            self.body.clone(),
+            self.plan.clone(),
+            self.resolution.halved(),
+        )
+    }
+
     /// The posture in which the ice is left.
     pub fn takeoff(&self) -> &MassState {
         &self.closing.states[0]

@@ -6,11 +6,15 @@ use serde::Serialize;
 use super::fly::Jump;
 use crate::physics::GRAVITY_M_S2;
 use crate::physics::body::Segment;
+use crate::physics::flight::Flight;
 
 /// Version of the form.
 const VERSION: u32 = 1;
 
-/// Everything that the flight is computed from. SI units; vectors are [x, y, z], quaternions
+/// Even steps between the first and the last sample.
+const SAMPLE_STEPS: u32 = 24;
+
+/// Everything that the flight is computed from, then what came of it. SI units; vectors are [x, y, z], quaternions
 /// [w, x, y, z] from the own axes to those named.
 #[derive(Debug, Serialize)]
 pub struct Export {
@@ -24,6 +28,8 @@ pub struct Export {
     /// Heel and toe of either sole, in the axes of its foot, from the ankle, m.
     sole_m: [[f64; 3]; 2],
     touchdown_s: f64,
+    /// At even times from take-off to touch-down.
+    samples: Vec<Sample>,
 }
 
 /// A rigid segment and the joint towards its parent.
@@ -72,6 +78,25 @@ struct Start {
     angular_momentum_kg_m2_s: [f64; 3],
 }
 
+/// What the flight found at one instant.
+#[derive(Debug, Serialize)]
+struct Sample {
+    t_s: f64,
+    /// Pelvis axes to world axes.
+    orientation: [f64; 4],
+    /// Of the pelvis, world axes.
+    rate_rad_s: [f64; 3],
+    /// About the vertical since take-off, in the turning direction.
+    turned_rad: f64,
+    /// Relative to the CM.
+    energy_j: f64,
+    cm_in_pelvis_m: [f64; 3],
+    /// Rows of the tensor about the CM, pelvis axes.
+    inertia_kg_m2: [[f64; 3]; 3],
+    /// Of the joint motion alone (pelvis held), about the CM, pelvis axes.
+    joint_momentum_kg_m2_s: [f64; 3],
+}
+
 impl Export {
     pub fn new(jump: &Jump) -> Self {
         let flight = &jump.flight;
@@ -103,6 +128,27 @@ impl Export {
             },
             sole_m: body.sole_m.map(|sole| sole.to_array()),
             touchdown_s: flight.touchdown_s,
+            samples: (0..=SAMPLE_STEPS)
+                .map(|i| f64::from(i) / f64::from(SAMPLE_STEPS))
+                .map(|part| Sample::new(flight, part * flight.touchdown_s))
+                .collect(),
+        }
+    }
+}
+
+impl Sample {
+    fn new(flight: &Flight, t_s: f64) -> Self {
+        let moment = flight.at(t_s);
+        let state = flight.table.state_at(t_s, flight.open_s);
+        Self {
+            t_s,
+            orientation: wxyz(moment.orientation),
+            rate_rad_s: moment.rate_rad_s.to_array(),
+            turned_rad: moment.turned_rad,
+            energy_j: moment.energy_j,
+            cm_in_pelvis_m: state.cm_m.to_array(),
+            inertia_kg_m2: state.inertia_kg_m2.transpose().to_cols_array_2d(),
+            joint_momentum_kg_m2_s: state.joint_momentum_kg_m2_s.to_array(),
         }
     }
 }

@@ -97,7 +97,12 @@ impl Scenario {
         let (body, plan) = (self.body_spec(), self.plan_spec());
         let table = last
             .map(|last| &last.flight.table)
-            .filter(|table| table.body.spec == body && table.plan.spec == plan)
+            .filter(|table| {
+                table.body.spec == body
+                    && table.plan.spec == plan
+                    // A table made finer for a fast turn would make the next flight depend on it.
+                    && table.resolution == Resolution::STANDARD
+            })
             .map_or_else(
                 || {
                     Arc::new(PlanTable::new(

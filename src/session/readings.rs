@@ -118,7 +118,7 @@ pub fn phase(session: &Session) -> &'static str {
 
 /// Turns up to a moment, the part turned on the ice included.
 pub fn turns_at(session: &Session, moment: &Moment) -> f64 {
-    crate::physics::flight::turns_of(moment.turned_rad) + session.scenario().pre_rotation_turns
+    moment.air_turns() + session.scenario().pre_rotation_turns
 }
 
 /// All lines, those of one group together.

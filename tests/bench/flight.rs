@@ -13,7 +13,10 @@ fn main() {
 }
 
 fn scenario() -> Scenario {
-    starts::named("four-turns").expect("a starting point").scenario.clone()
+    starts::named("four-turns")
+        .expect("a starting point")
+        .scenario
+        .clone()
 }
 
 /// Joint angles and rates of one posture of the plan.

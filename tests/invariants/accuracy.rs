@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use proptest::prelude::*;
 use turns_aloft::physics::body::Body;
-use turns_aloft::physics::flight::{Flight, turns_of};
+use turns_aloft::physics::flight::Flight;
 use turns_aloft::physics::plan::Plan;
 use turns_aloft::physics::table::PlanTable;
 use turns_aloft::scenario::report::Report;
@@ -45,7 +45,7 @@ proptest! {
             )),
             scenario.launch(),
         );
-        let [a, b] = [&*standard, &halved].map(|f| turns_of(f.touchdown().turned_rad));
+        let [a, b] = [&*standard, &halved].map(|f| f.touchdown().air_turns());
         prop_assert!((a - b).abs() < 1e-5, "{:e}", a - b);
         prop_assert!((standard.touchdown_s - halved.touchdown_s).abs() < 1e-5);
     }
@@ -85,7 +85,8 @@ proptest! {
 
     /// The readout's extremes are those of the flight: a look between two steps finds hardly more.
     /// Where a blend of 0.05 s peaks, half a step is 2 % of it and a parabola is cut by 0.1 %; the
-    /// rate of a slow, open body peaks more sharply than its joints do, so half a per cent there.
+    /// rate of a slow, open body peaks more sharply than its joints do, so half a per cent there,
+    /// and twice that for the pull, which goes by the rate's square.
     #[test]
     fn extremes_are_not_missed(scenario in space::scenario(), share in 0.0..=1.0_f64) {
         let jump = scenario.fly();
@@ -96,7 +97,7 @@ proptest! {
         prop_assert!(moment.inertia_kg_m2 >= r.inertia_least_kg_m2 * 0.999);
         prop_assert!(moment.energy_j <= r.energy_peak_j * 1.001);
         prop_assert!(moment.tilt_rad() <= r.tilt_peak_rad + 1e-3);
-        prop_assert!(moment.hand_pull_n[0] <= r.hand_pull_peak_n * 1.001);
-        prop_assert!(moment.hand_pull_n[1] <= r.hand_pull_peak_n * 1.001);
+        prop_assert!(moment.hand_pull_n[0] <= r.hand_pull_peak_n * 1.01);
+        prop_assert!(moment.hand_pull_n[1] <= r.hand_pull_peak_n * 1.01);
     }
 }

@@ -1,0 +1,82 @@
+//! How the ice is left: what take-off fixes for the whole flight.
+
+use glam::{DQuat, DVec3};
+
+use super::GRAVITY_M_S2;
+use super::momentum::MassState;
+use super::plan::Turning;
+use super::rotation::{about, arc, heading_rad};
+
+/// What the take-off fixes about the angular momentum: it is vertical, and its size follows from
+/// one of these.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Spin {
+    /// Rate of the pelvis about the vertical at take-off, rad/s, in the turning direction.
+    Rate(f64),
+    /// Angular momentum about the CM, kg m²/s.
+    AngularMomentum(f64),
+    /// Rotational energy at take-off, J.
+    Energy(f64),
+}
+
+/// How the ice is left.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Launch {
+    pub spin: Spin,
+    /// Rise of the CM from take-off to the top, m.
+    pub jump_height_m: f64,
+    /// Tilt of the body's long axis against h, towards the side the jumper turns to, rad.
+    pub lean_rad: f64,
+    /// Heading of the pelvis as the ice is left, rad.
+    pub heading_rad: f64,
+}
+
+impl Spin {
+    /// Angular momentum for a body of which a unit turns it at the rate `ease` (1/(kg m²)).
+    fn momentum(self, ease: f64) -> f64 {
+        match self {
+            Self::Rate(rate_rad_s) => rate_rad_s / ease,
+            Self::AngularMomentum(h) => h,
+            Self::Energy(energy_j) => (2.0 * energy_j / ease).sqrt(),
+        }
+    }
+}
+
+impl Launch {
+    /// Attitude at take-off: balanced with the long axis on the vertical, then leaned sideways,
+    /// then headed.
+    fn orientation(&self, state: &MassState, turning: Turning) -> DQuat {
+        let leaned =
+            about(DVec3::X, -turning.sign() * self.lean_rad) * arc(state.long_axis(), DVec3::Y);
+        (about(DVec3::Y, self.heading_rad - heading_rad(leaned)) * leaned).normalize()
+    }
+
+    /// The same launch of the same posture with another body: what that body leaves the ice with.
+    /// The returned spins keep its angular momentum and its rotational energy.
+    pub fn kept_from(&self, state: &MassState, turning: Turning) -> (Spin, Spin) {
+        let ease = ease(state, self.orientation(state, turning));
+        let h = self.spin.momentum(ease);
+        (Spin::AngularMomentum(h), Spin::Energy(0.5 * h * h * ease))
+    }
+}
+
+/// Vertical rate that a unit of vertical angular momentum gives to a still posture, 1/(kg m²).
+fn ease(state: &MassState, orientation: DQuat) -> f64 {
+    let up = orientation.conjugate() * DVec3::Y;
+    up.dot(state.inverse * up)
+}
+
+impl Launch {
+    /// Vertical speed of the CM at take-off, m/s.
+    pub fn speed_m_s(&self) -> f64 {
+        (2.0 * GRAVITY_M_S2 * self.jump_height_m).sqrt()
+    }
+
+    /// Angular momentum about the CM for a body that leaves the ice in this posture, world,
+    /// kg m²/s; and its attitude.
+    pub fn of(&self, state: &MassState, turning: Turning) -> (DVec3, DQuat) {
+        let orientation = self.orientation(state, turning);
+        let size = self.spin.momentum(ease(state, orientation));
+        (DVec3::Y * (turning.sign() * size), orientation)
+    }
+}
