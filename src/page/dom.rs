@@ -27,6 +27,17 @@ pub fn can_draw() -> bool {
     canvas.is_some_and(|canvas| matches!(canvas.get_context("webgl2"), Ok(Some(_))))
 }
 
+/// Whether the user has asked the system for less motion.
+pub fn wants_stillness() -> bool {
+    window()
+        .and_then(|window| {
+            window
+                .match_media("(prefers-reduced-motion: reduce)")
+                .ok()?
+        })
+        .is_some_and(|query| query.matches())
+}
+
 /// Puts the readable page in the picture's place, with the readout in sight.
 pub fn show_no_graphics() {
     if let Some(canvas) = element("stage") {

@@ -20,6 +20,9 @@ use crate::stage::StagePlugin;
 pub fn run() {
     let mut session = Session::default();
     kept::take_up(&mut session);
+    if dom::wants_stillness() {
+        session.keep_still();
+    }
     if !dom::can_draw() {
         dom::show_no_graphics();
         outputs::write(&session);

@@ -13,6 +13,9 @@ use crate::session::Session;
 /// stage its shaders in the second.
 const FIRST_FRAMES: u32 = 4;
 
+/// A frame that took longer was no frame: the page was hidden or the device asleep.
+const LONGEST_FRAME_S: f64 = 1.0;
+
 pub fn plugin(app: &mut App) {
     app.insert_resource(WinitSettings::continuous())
         .add_systems(
@@ -29,8 +32,7 @@ pub fn plugin(app: &mut App) {
 fn advance(time: Res<Time<Real>>, mut session: ResMut<Session>) {
     if session.playback.playing {
         // After a pause of the page itself the flight goes on where it was.
-        let passed_s = time.delta_secs_f64().min(0.1);
-        session.advance(passed_s);
+        session.advance(time.delta_secs_f64().min(LONGEST_FRAME_S));
     }
 }
 

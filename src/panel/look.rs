@@ -57,8 +57,12 @@ pub fn bold(size: f32) -> FontId {
 /// Dresses a context that has just been made.
 pub fn dress(ctx: &Context) {
     ctx.set_fonts(fonts());
-    // A gloved or hesitant finger stays down for long: it is still a tap.
-    ctx.options_mut(|options| options.input_options.max_click_duration = f64::INFINITY);
+    ctx.options_mut(|options| {
+        // A gloved or hesitant finger stays down for long: it is still a tap, and two slow taps
+        // are still a double one.
+        options.input_options.max_click_duration = f64::INFINITY;
+        options.input_options.max_double_click_delay = 0.8;
+    });
     ctx.set_theme(Theme::Light);
     ctx.all_styles_mut(|style| {
         style.visuals = visuals();

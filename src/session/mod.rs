@@ -38,6 +38,8 @@ pub struct Session {
     pub playback: Playback,
     /// A finger or the mouse holds a control: what follows the session at leisure waits.
     pub held: bool,
+    /// Nothing is to move unasked.
+    still: bool,
     notice: Option<String>,
 }
 
@@ -83,6 +85,7 @@ impl Session {
                 repeat: false,
             },
             held: false,
+            still: false,
             notice: None,
         }
     }
@@ -178,8 +181,7 @@ impl Session {
         self.scenario = scenario;
         self.notice = None;
         self.fly();
-        self.playback.t_s = -BEFORE_S;
-        self.playback.playing = true;
+        self.show();
     }
 
     /// Opens a scenario file's text; a bad one is said and leaves the present jump as it was.
@@ -229,6 +231,18 @@ impl Session {
             self.playback.t_s = -BEFORE_S;
         }
         self.playback.playing = !self.playback.playing;
+    }
+
+    /// From now on plays only when asked: an opened jump shows its landing at once.
+    pub fn keep_still(&mut self) {
+        self.still = true;
+        self.show();
+    }
+
+    /// Shows what has been opened.
+    fn show(&mut self) {
+        self.playback.playing = !self.still;
+        self.playback.t_s = if self.still { self.last_s() } else { -BEFORE_S };
     }
 
     /// Puts the playhead somewhere inside the flight and stops there.

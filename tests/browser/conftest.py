@@ -46,7 +46,9 @@ def new_page(request, site, downloads):
 
     with ExitStack() as browsers:
 
-        def new(address=site, expected_errors=(), **options):
+        def new(address=site, expected_errors=(), still=True, flags=(), **options):
+            # For a user who wants no motion unasked the page opens at rest, on the landing.
+            options["flags"] = [*flags, *(["--force-prefers-reduced-motion"] if still else [])]
             options.setdefault("size", marker.args if marker else (1024, 768))
             driver = browsers.enter_context(chromium(downloads=downloads, **options))
             page = Page(driver, address)
