@@ -1,0 +1,80 @@
+"""The joint motion that an export prescribes, computed from its words alone.
+
+A segment's rotation against its parent is `takeoff exp(s1 closing) exp(s2 opening)` with
+minimum-jerk blends s1, s2 (Flash & Hogan 1985). Quaternions are w, x, y, z, one a row.
+"""
+
+import numpy as np
+
+_NEXT, _LAST = [1, 2, 0], [2, 0, 1]
+
+
+def cross(a, b):
+    return a[..., _NEXT] * b[..., _LAST] - a[..., _LAST] * b[..., _NEXT]
+
+
+def product(a, b):
+    aw, av, bw, bv = a[..., :1], a[..., 1:], b[..., :1], b[..., 1:]
+    scalar = aw * bw - (av * bv).sum(axis=-1, keepdims=True)
+    return np.concatenate([scalar, aw * bv + bw * av + cross(av, bv)], axis=-1)
+
+
+def exponential(vector):
+    """The rotation by |vector| about it."""
+    angle = np.sqrt((vector * vector).sum(axis=-1, keepdims=True))
+    return np.concatenate(
+        [np.cos(0.5 * angle), 0.5 * np.sinc(0.5 * angle / np.pi) * vector], axis=-1
+    )
+
+
+def turned_back(q, vector):
+    """A vector in the axes that q turns away from."""
+    w, u = q[..., :1], -q[..., 1:]
+    twice = 2.0 * cross(u, vector)
+    return vector + w * twice + cross(u, twice)
+
+
+def blend(t_s, start_s, time_s):
+    """Progress 10 x³ - 15 x⁴ + 6 x⁵ and its first two derivatives by time, element by element."""
+    x = np.clip((t_s - start_s) / time_s, 0.0, 1.0)
+    y = 1.0 - x
+    return (
+        x * x * x * (10.0 - x * (15.0 - 6.0 * x)),
+        30.0 * x * x * y * y / time_s,
+        60.0 * x * y * (y - x) / (time_s * time_s),
+    )
+
+
+class Motion:
+    """All joints but the root's, in the order of the export."""
+
+    def __init__(self, export):
+        segments = export["segments"][1:]
+        parts = [[segment[which] for segment in segments] for which in ("closing", "opening")]
+
+        def column(key):
+            return np.array([[part[key] for part in each] for each in parts])
+
+        self._takeoff = np.array([segment["takeoff"] for segment in segments])
+        self._way = column("rotation_vector_rad")
+        self._start = column("start_s")[..., None]
+        self._time = column("time_s")[..., None]
+
+    def at(self, t_s):
+        """Rotations (own axes to the parent's) and rates (own axes, rad/s)."""
+        progress, speed, _ = blend(t_s, self._start, self._time)
+        closed, opened = exponential(progress * self._way)
+        closing, opening = speed * self._way
+        rotation = product(self._takeoff, product(closed, opened))
+        return rotation, turned_back(opened, closing) + opening
+
+    def accelerations(self, t_s):
+        """Change of the rates, rad/s²."""
+        progress, speed, change = (b * self._way for b in blend(t_s, self._start, self._time))
+        opened = exponential(progress[1])
+        closing = turned_back(opened, speed[0])
+        return turned_back(opened, change[0]) + change[1] - cross(speed[1], closing)
+
+    def knots(self):
+        """Times at which a blend begins or ends; in between the motion is smooth."""
+        return sorted(set(self._start.flat) | set((self._start + self._time).flat))
