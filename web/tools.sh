@@ -84,21 +84,33 @@ inputs_hash() {
   } | sha256sum | cut -d ' ' -f 1
 }
 
-# Chromium, its driver, and in BROWSER_PYTHON a Python with the packages of the browser tests: kept
-# per set of requirements and Python, outside the tree.
-need_browser() {
-  local wanted venv
-  need_debian chromium chromium
-  need_debian chromedriver chromium-driver
+# need_python FOLDER : sets PYTHON to one that has the packages of tests/FOLDER; kept per set of
+# requirements and Python, outside the tree.
+need_python() {
+  local requirements="$ROOT/tests/$1/requirements.txt" wanted venv
   need_debian python3 python3
-  wanted=$(cat "$ROOT/tests/browser/requirements.txt" <(python3 --version) | sha256sum | cut -c 1-12)
+  wanted=$(cat "$requirements" <(python3 --version) | sha256sum | cut -c 1-12)
   venv="$CACHE/python-$wanted"
   if [ ! -f "$venv/complete" ]; then
     python3 -c 'import ensurepip' 2>/dev/null || install_debian python3-venv
-    say "Installing the browser tests' Python packages into $venv (half a minute)."
+    say "Installing the Python packages of tests/$1 into $venv (up to a minute)."
     python3 -m venv --clear "$venv"
-    "$venv/bin/pip" install --quiet --disable-pip-version-check -r "$ROOT/tests/browser/requirements.txt"
+    "$venv/bin/pip" install --quiet --disable-pip-version-check -r "$requirements"
     touch "$venv/complete"
   fi
-  BROWSER_PYTHON="$venv/bin/python"
+  PYTHON="$venv/bin/python"
+}
+
+# In OUTSIDE_PYTHON a Python with the engines that compute the flights again.
+need_outside() {
+  need_python outside
+  OUTSIDE_PYTHON=$PYTHON
+}
+
+# Chromium, its driver, and in BROWSER_PYTHON a Python with the packages of the browser tests.
+need_browser() {
+  need_debian chromium chromium
+  need_debian chromedriver chromium-driver
+  need_python browser
+  BROWSER_PYTHON=$PYTHON
 }

@@ -1,8 +1,10 @@
 //! A number with its slider: value with unit, typed or dragged, put back by a double tap.
 
+use bevy_egui::egui::text::{CCursor, CCursorRange};
+use bevy_egui::egui::text_edit::TextEditState;
 use bevy_egui::egui::{
     self, Align2, Color32, CornerRadius, CursorIcon, Key as Keyboard, Pos2, Rect, Sense, Stroke,
-    StrokeKind, TextEdit, Ui, pos2, vec2,
+    StrokeKind, TextEdit, Ui, UiBuilder, pos2, vec2,
 };
 
 use super::look::{self, APART, FROST, INK, NEAR, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION};
@@ -106,17 +108,23 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
         }
         return;
     }
-    let field = ui.put(
-        box_rect,
-        TextEdit::singleline(&mut typing.text)
-            .font(look::bold(17.0))
-            .margin(vec2(10.0, 6.0))
-            .id_salt(("typed", key.key)),
-    );
+    let id = ui.id().with(("typed", key.key));
     if std::mem::take(&mut typing.fresh) {
-        field.request_focus();
-        return;
+        // All of the old number is marked: the first digit typed replaces it.
+        let all = CCursorRange::two(CCursor::new(0), CCursor::new(typing.text.chars().count()));
+        let mut state = TextEditState::default();
+        state.cursor.set_char_range(Some(all));
+        state.store(ui.ctx(), id);
+        ui.memory_mut(|memory| memory.request_focus(id));
     }
+    // A child of its own: the field must not move the rows below it.
+    let field = ui.new_child(UiBuilder::new().max_rect(box_rect)).add_sized(
+        box_rect.size(),
+        TextEdit::singleline(&mut typing.text)
+            .id(id)
+            .font(look::bold(17.0))
+            .margin(vec2(10.0, 6.0)),
+    );
     if field.lost_focus() {
         let given_up = ui.input(|input| input.key_pressed(Keyboard::Escape));
         if !given_up {

@@ -99,9 +99,10 @@ def test_a_value_out_of_range_in_a_file_is_named(page):
 def type_value(page, key, text):
     touch.tap(page, *page.centre(f"value:{key}"))
     page.next_frames(4)
-    keys = ActionChains(page.driver)
-    keys.key_down(Keys.CONTROL).send_keys("a").key_up(Keys.CONTROL)
-    keys.send_keys(text).send_keys(Keys.ENTER).perform()
+    # The old number is marked as a whole, so that typing replaces it.
+    ActionChains(page.driver).send_keys(text).perform()
+    page.next_frames(4)
+    ActionChains(page.driver).send_keys(Keys.ENTER).perform()
     page.next_frames(4)
 
 
