@@ -49,8 +49,8 @@ mod command {
     struct Chosen {
         /// A starting point's name or a scenario file.
         scenario: String,
-        /// Change one value of the scenario before flying it; may be given many times.
-        #[arg(long, value_name = "KEY=VALUE")]
+        /// Change values of the scenario before flying it; comes after the scenario.
+        #[arg(long, value_name = "KEY=VALUE", num_args = 1..)]
         set: Vec<String>,
     }
 

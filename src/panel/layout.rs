@@ -10,9 +10,9 @@ pub struct Layout {
     pub stage: Rect,
     /// Playing, and the charts where they fit, under the stage.
     pub timeline: Rect,
-    /// Turns and sliders; scrolls.
+    /// Sliders, and above them the answer where there is no second column; scrolls.
     pub controls: Rect,
-    /// Readouts beside the controls, where there is room for a second column.
+    /// The answer and the readouts beside the controls, where there is room for a second column.
     pub readouts: Option<Rect>,
     /// A narrow page writes less.
     pub narrow: bool,
@@ -64,11 +64,11 @@ impl Layout {
     /// Picture on top; below it one column, or two where they fit.
     fn tall(bar: Rect, rest: Rect) -> Self {
         let narrow = rest.width() < 600.0;
-        let stage_height = 0.36 * rest.height();
+        let stage_height = 0.34 * rest.height();
         let timeline_height = if narrow {
             TIME_LINE
         } else {
-            (0.26 * rest.height()).max(200.0)
+            (0.22 * rest.height()).max(200.0)
         };
         let (stage, below) = split_top(rest, stage_height);
         let (timeline, below) = split_top(below, timeline_height);

@@ -93,7 +93,10 @@ fn show(
     }
     timeline(&mut ui, &mut session, &layout);
     column(&mut ui, "controls", layout.controls, |ui| {
-        controls(ui, &mut session, &mut panels, layout.narrow);
+        if layout.readouts.is_none() {
+            answer(ui, &session, layout.narrow);
+        }
+        controls(ui, &mut session, &mut panels);
         if !layout.charts_under_stage() {
             fold(ui, "Charts over the flight", true, |ui| {
                 let size = vec2(ui.available_width(), 230.0);
@@ -108,6 +111,7 @@ fn show(
     });
     if let Some(rect) = layout.readouts {
         column(&mut ui, "readouts", rect, |ui| {
+            answer(ui, &session, layout.narrow);
             readouts::show(ui, &session, &mut panels.about);
         });
     }
@@ -132,9 +136,13 @@ fn column(ui: &mut Ui, name: &str, rect: egui::Rect, add: impl FnOnce(&mut Ui)) 
         });
 }
 
-fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels, narrow: bool) {
+/// Turns at landing, and how far the playhead has come.
+fn answer(ui: &mut Ui, session: &Session, narrow: bool) {
     turns::card(ui, session, narrow);
     turns::progress(ui, session);
+}
+
+fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
     for key in main_keys() {
         let reach = session.scenario().reach(key, session.jump());
         slider::number(

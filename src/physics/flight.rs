@@ -1,7 +1,7 @@
 //! Free flight of a body that moves its joints by plan.
 //!
 //! The CM follows the parabola; the angular momentum h about it is constant in the world. In
-//! pelvis axes w = I⁻¹ (Rᵀ h - k), R' = R [w]x.
+//! pelvis axes w = I⁻¹ (Rᵀ h - k), `R' = R [w]x`.
 
 use std::sync::Arc;
 

@@ -1,6 +1,6 @@
 //! One step of the attitude equation on the rotation group.
 //!
-//! R' = R [w]x with w a rate in body axes. Fourth-order Runge-Kutta-Munthe-Kaas: Munthe-Kaas H.
+//! `R' = R [w]x` with w a rate in body axes. Fourth-order Runge-Kutta-Munthe-Kaas: Munthe-Kaas H.
 //! High order Runge-Kutta methods on manifolds. Appl Numer Math 1999;29:115-127. The quaternion
 //! stays a unit one to rounding; there are no angles that could lock.
 
@@ -8,7 +8,7 @@ use glam::{DQuat, DVec3};
 
 use super::rotation::exp;
 
-/// Inverse of the derivative of the exponential map for R' = R [w]x, to the order the method
+/// Inverse of the derivative of the exponential map for `R' = R [w]x`, to the order the method
 /// needs: w + u x w / 2 + u x (u x w) / 12.
 fn dexp_inverse(u: DVec3, w: DVec3) -> DVec3 {
     let first = u.cross(w);
