@@ -36,7 +36,7 @@ pub fn number(
     reach: Option<&Reach>,
 ) {
     let width = ui.available_width();
-    let (row, _) = ui.allocate_exact_size(vec2(width, TOUCH + 24.0), Sense::hover());
+    let (row, _) = ui.allocate_exact_size(vec2(width, TOUCH + 20.0), Sense::hover());
     let head = Rect::from_min_size(row.min, vec2(width, TOUCH));
     let value_rect = Rect::from_min_max(pos2(head.right() - VALUE_WIDTH, head.top()), head.max);
     let label_rect = Rect::from_min_max(head.min, pos2(value_rect.left() - NEAR, head.bottom()));

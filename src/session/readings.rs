@@ -53,7 +53,7 @@ impl Group {
             Self::Rate => "Turning rate",
             Self::Inertia => "Moment of inertia",
             Self::Energy => "Momentum and energy",
-            Self::Hands => "Hands",
+            Self::Hands => "Pull at the hands",
             Self::Axis => "Axis",
             Self::Landing => "Landing",
         }
