@@ -1,12 +1,9 @@
 //! One of a few: buttons side by side, wrapped where they do not fit.
 
-use bevy_egui::egui::{
-    Align2, Color32, CornerRadius, FontSelection, Rect, Sense, Stroke, StrokeKind, Ui, WidgetText,
-    pos2, vec2,
-};
+use bevy_egui::egui::{Align2, Color32, FontSelection, Rect, Sense, Ui, WidgetText, pos2, vec2};
 
-use super::look::{self, FROST, INK, NEAR, SNOW, TEAL, TOUCH};
-use super::targets;
+use super::look::{self, INK, NEAR, TOUCH};
+use super::transport::button;
 
 /// Shows all options and returns the one that was touched, if it is not the present one.
 pub fn of<T: Copy + PartialEq>(
@@ -55,21 +52,8 @@ fn text_width(ui: &Ui, label: &str) -> f32 {
 }
 
 fn single(ui: &Ui, name: &str, rect: Rect, label: &str, present: bool) -> bool {
-    targets::note(&format!("{name}:{label}"), rect);
-    let response = ui.interact(rect, ui.id().with((name, label)), Sense::click());
-    let (fill, ink) = if present {
-        (TEAL, Color32::WHITE)
-    } else {
-        (SNOW, INK)
-    };
-    let edge = if response.hovered() { TEAL } else { FROST };
-    ui.painter().rect(
-        rect,
-        CornerRadius::same(look::ROUND),
-        fill,
-        Stroke::new(1.0, edge),
-        StrokeKind::Inside,
-    );
+    let response = button(ui, &format!("{name}:{label}"), rect, present);
+    let ink = if present { Color32::WHITE } else { INK };
     ui.painter().text(
         rect.center(),
         Align2::CENTER_CENTER,
