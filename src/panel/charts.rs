@@ -55,13 +55,14 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     let height = (rect.height() - TICKS) / CURVES.len() as f32;
     let (names, line) = rect.split_left_right_at_x(rect.left() + NAMES);
     targets::note("charts", line);
+    let now = session.now();
     for (i, curve) in CURVES.iter().enumerate() {
         let top = rect.top() + height * i as f32;
         let own = |side: Rect| {
             Rect::from_min_size(pos2(side.left(), top), vec2(side.width(), height - 3.0))
         };
-        name(ui, session, curve, own(names));
-        chart(ui, session, curve, own(line));
+        name(ui, session, curve, &now, own(names));
+        chart(ui, session, curve, &now, own(line));
         if i == 0 {
             span_names(ui, session, own(line));
         }
@@ -109,7 +110,7 @@ fn spans(session: &Session) -> [(f64, f64, Color32, &'static str); 3] {
     ]
 }
 
-fn chart(ui: &mut Ui, session: &Session, curve: &Curve, rect: Rect) {
+fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect) {
     let flight = session.flight();
     let points: Vec<[f64; 2]> = flight
         .moments
@@ -122,8 +123,7 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, rect: Rect) {
         .map(|point| point[1])
         .chain(mark)
         .fold(0.0, f64::max);
-    let now_s = session.playhead_s().clamp(0.0, flight.touchdown_s);
-    let now = (curve.of)(session, &flight.at(now_s));
+    let (now_s, now) = (now.t_s, (curve.of)(session, now));
 
     ui.painter().rect_filled(rect, 4.0, SNOW);
     let mut child = ui.new_child(UiBuilder::new().max_rect(rect).id_salt(curve.name));
@@ -174,11 +174,8 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, rect: Rect) {
 }
 
 /// What the curve is, and its value at the playhead.
-fn name(ui: &Ui, session: &Session, curve: &Curve, rect: Rect) {
-    let now_s = session
-        .playhead_s()
-        .clamp(0.0, session.flight().touchdown_s);
-    let now = (curve.of)(session, &session.flight().at(now_s));
+fn name(ui: &Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect) {
+    let now = (curve.of)(session, now);
     let painter = ui.painter();
     painter.text(
         rect.left_center() - vec2(0.0, 2.0),

@@ -145,7 +145,7 @@ pub fn progress(ui: &mut Ui, session: &Session) {
     let Some(owed) = session.jump().owed else {
         return;
     };
-    let now = session.flight().at(session.playhead_s());
+    let now = session.now();
     let turns = crate::session::readings::turns_at(session, &now);
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), 10.0), Sense::hover());
     let most = owed.turns.max(session.jump().turns);

@@ -8,7 +8,7 @@ use std::sync::Arc;
 
 use serde::{Deserialize, Serialize};
 
-use crate::physics::flight::Flight;
+use crate::physics::flight::{Flight, Moment};
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{KEYS, Key};
@@ -110,6 +110,11 @@ impl Session {
     /// Time shown, s after take-off; from a little before take-off to a little after touch-down.
     pub const fn playhead_s(&self) -> f64 {
         self.playback.t_s
+    }
+
+    /// The flight at the playhead, held at its ends.
+    pub fn now(&self) -> Moment {
+        self.jump.flight.at(self.playback.t_s)
     }
 
     /// Heading of the pelvis that the named jump's landing owes; none for a free jump.

@@ -123,7 +123,7 @@ pub fn turns_at(session: &Session, moment: &Moment) -> f64 {
 
 /// All lines, those of one group together.
 pub fn readings(session: &Session) -> Vec<Reading> {
-    let now = session.flight().at(session.playhead_s());
+    let now = session.now();
     let mut lines = turns(session);
     lines.extend(time(session, &now));
     lines.extend(rate(session, &now));
