@@ -16,6 +16,7 @@ fn bare(table: SegmentTable, stature_m: f64, body_mass_kg: f64) -> Body {
         hand_mass_kg: 0.0,
         boot_mass_kg: 0.0,
         footwear: Footwear::Barefoot,
+        core_inertia: 1.0,
     })
 }
 

@@ -32,6 +32,7 @@ fn body() -> Body {
         hand_mass_kg: 1.0,
         boot_mass_kg: 0.0,
         footwear: Footwear::Barefoot,
+        core_inertia: 1.0,
     });
     for foot in [Segment::LeftFoot, Segment::RightFoot] {
         body.links[foot as usize].cm_m.x = 0.0;

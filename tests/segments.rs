@@ -21,6 +21,7 @@ fn reference(table: SegmentTable) -> BodySpec {
         hand_mass_kg: 0.0,
         boot_mass_kg: 0.0,
         footwear: Footwear::Barefoot,
+        core_inertia: 1.0,
     }
 }
 
@@ -231,6 +232,7 @@ fn masses_add_up_to_the_body_mass() {
             hand_mass_kg: 0.7,
             boot_mass_kg: 1.1,
             footwear: Footwear::Skates,
+            core_inertia: 1.0,
             ..reference(table)
         };
         let body = Body::new(spec);

@@ -152,6 +152,9 @@ pub struct BodySpec {
     /// On each foot, blade included.
     pub boot_mass_kg: f64,
     pub footwear: Footwear,
+    /// Factor on the trunk's and the head's own moments of inertia; 1 is the published table. What
+    /// the table leaves uncertain of a body's inertia is carried by it, the same in every posture.
+    pub core_inertia: f64,
 }
 
 /// A rigid body: one segment's own tissue, or something it carries.
@@ -312,9 +315,10 @@ impl<'a> Frame<'a> {
         let upright = DVec3::new(sagittal, longitudinal, transverse);
         let (cm_m, moments_kg_m2) = match segment {
             // The table counts from the upper end; trunk and head grow upwards from their joint.
-            LowerTrunk | MiddleTrunk | UpperTrunk | Head => {
-                (DVec3::new(0.0, length - along, 0.0), upright)
-            }
+            LowerTrunk | MiddleTrunk | UpperTrunk | Head => (
+                DVec3::new(0.0, length - along, 0.0),
+                upright * self.spec.core_inertia,
+            ),
             // The table counts from the heel; a foot's long axis points forward.
             LeftFoot | RightFoot => {
                 let ankle = ANKLE_HEIGHT_PER_STATURE * self.spec.stature_m;

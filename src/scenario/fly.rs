@@ -41,6 +41,7 @@ impl Scenario {
             hand_mass_kg: self.hand_mass_kg,
             boot_mass_kg: self.boot_mass_kg,
             footwear: self.ground.footwear(),
+            core_inertia: 1.0,
         }
     }
 
