@@ -4,9 +4,10 @@
 use std::f64::consts::{FRAC_PI_2, PI};
 
 use turns_aloft::physics::body::{Body, BodySpec, Footwear, Segment};
-use turns_aloft::physics::momentum::{MassState, STILL};
-use turns_aloft::physics::posture::{Arm, Leg, Posture};
+use turns_aloft::physics::momentum::MassState;
+use turns_aloft::physics::posture::{Arm, Leg, Posture, STILL};
 use turns_aloft::physics::segments::SegmentTable;
+use turns_aloft::physics::tree::Tree;
 
 fn bare(table: SegmentTable, stature_m: f64, body_mass_kg: f64) -> Body {
     Body::new(BodySpec {
@@ -46,7 +47,10 @@ fn standing(elevation_rad: f64, plantarflexion_rad: f64) -> Posture {
 }
 
 fn about_long_axis(body: &Body, posture: &Posture) -> f64 {
-    MassState::new(body, posture, &STILL).inertia_kg_m2.y_axis.y
+    MassState::new(&Tree::new(body), posture, &STILL)
+        .inertia_kg_m2
+        .y_axis
+        .y
 }
 
 #[track_caller]
@@ -133,7 +137,7 @@ fn the_ratio_and_the_size_are_those_of_adults() {
 #[test]
 fn the_front_back_axis_is_much_the_heavier() {
     for body in [female(), male()] {
-        let inertia = MassState::new(&body, &Posture::STANDING, &STILL).inertia_kg_m2;
+        let inertia = MassState::new(&Tree::new(&body), &Posture::STANDING, &STILL).inertia_kg_m2;
         let ratio = inertia.x_axis.x / inertia.y_axis.y;
         assert!((10.0..=14.0).contains(&ratio), "{ratio}");
     }

@@ -4,9 +4,10 @@
 //! parameters. J Biomech 1996;29(9):1223-1230, Table 4 and its notes.
 
 use turns_aloft::physics::body::{Body, BodySpec, Footwear, SEGMENTS, Segment};
-use turns_aloft::physics::momentum::{MassState, STILL};
-use turns_aloft::physics::posture::Posture;
+use turns_aloft::physics::momentum::MassState;
+use turns_aloft::physics::posture::{Posture, STILL};
 use turns_aloft::physics::segments::{FEMALE, MALE, Row, Rows, SegmentTable};
+use turns_aloft::physics::tree::Tree;
 
 /// The bare reference body of a table: female 1.735 m and 61.9 kg, male 1.741 m and 73.0 kg.
 fn reference(table: SegmentTable) -> BodySpec {
@@ -248,7 +249,7 @@ fn masses_add_up_to_the_body_mass() {
 #[test]
 fn inertia_scales_with_mass_and_stature_squared() {
     for table in [SegmentTable::Female, SegmentTable::Male] {
-        let of = |spec| MassState::new(&Body::new(spec), &Posture::STANDING, &STILL);
+        let of = |spec| MassState::new(&Tree::new(&Body::new(spec)), &Posture::STANDING, &STILL);
         let spec = reference(table);
         let small = of(spec);
         let large = of(BodySpec {

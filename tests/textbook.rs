@@ -17,9 +17,10 @@ use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::call::{Call, QUARTER_BAND_FROM_DEG};
 use turns_aloft::physics::flight::{Launch, Spin};
 use turns_aloft::physics::landing::Ground;
-use turns_aloft::physics::momentum::{MassState, STILL};
-use turns_aloft::physics::posture::{Arm, Leg, Posture};
+use turns_aloft::physics::momentum::MassState;
+use turns_aloft::physics::posture::{Arm, Leg, Posture, STILL};
 use turns_aloft::physics::readout::Readout;
+use turns_aloft::physics::tree::Tree;
 use turns_aloft::scenario::starts;
 use turns_aloft::scenario::units::RateUnit;
 
@@ -150,7 +151,7 @@ fn rods_out(body: &Body) -> f64 {
         plantarflexion_rad: 0.0,
     };
     let posture = Posture::new(arm, arm, leg, leg);
-    MassState::new(body, &posture, &STILL)
+    MassState::new(&Tree::new(body), &posture, &STILL)
         .inertia_kg_m2
         .y_axis
         .y
@@ -358,7 +359,7 @@ fn turns_end_where_the_body_faces() {
     };
     let state = shape::still(DVec3::new(99.0, 0.5, 98.0));
     let flight = made::fly(body, made::closing_only(1e-3), vec![state; 3], launch);
-    let end: DQuat = flight.touchdown().orientation;
+    let end: DQuat = flight.touchdown().orientation();
     let right = end * DVec3::Z;
     let faced = libm::atan2(right.x, right.z).rem_euclid(TAU) / TAU;
     assert!((faced - 1.80 * 1.299 + 2.0).abs() < 1e-6, "{faced}");

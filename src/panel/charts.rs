@@ -26,7 +26,7 @@ const CURVES: [Curve; 3] = [
     Curve {
         name: "Turning rate",
         colour: INK,
-        of: |session, moment| session.scenario().turning.sign() * moment.rate_rad_s.y,
+        of: |session, moment| session.scenario().turning.sign() * moment.spin_rad_s,
         text: |session, value| session.units.of(Kind::Rate).text(value),
         mark: |_| None,
     },

@@ -1,23 +1,26 @@
-//! Flying on: from one moment to the next, along a held posture or a tabulated movement.
+//! What take-off has settled for the whole flight, and what follows from it at any instant.
 
-use glam::{DQuat, DVec3};
+use glam::DVec3;
 
 use super::GRAVITY_M_S2;
-use super::angles::wrapped_rad;
+use super::attitude::Attitude;
 use super::integrate;
 use super::launch::Launch;
 use super::moment::Moment;
-use super::momentum::MassState;
-use super::rotation::heading_rad;
+use super::stance::{RateLaw, Stance};
 use super::table::{PlanTable, Tape};
+
+/// Is told time, attitude and stance after every step.
+pub trait Visit: FnMut(f64, Attitude, &Stance) {}
+impl<F: FnMut(f64, Attitude, &Stance)> Visit for F {}
 
 /// What take-off has settled for the whole flight.
 #[derive(Debug, Clone, Copy)]
 pub struct Course {
-    /// Angular momentum about the CM, world.
-    pub h_kg_m2_s: DVec3,
-    /// Attitude at take-off, pelvis axes to world axes.
-    pub orientation: DQuat,
+    /// Angular momentum about the CM, upwards.
+    pub h_kg_m2_s: f64,
+    /// Attitude at take-off.
+    pub attitude: Attitude,
     /// Vertical speed of the CM at take-off.
     pub speed_m_s: f64,
     /// Height of the CM at take-off.
@@ -28,19 +31,25 @@ pub struct Course {
 
 impl Course {
     pub fn new(table: &PlanTable, launch: &Launch) -> Self {
-        let turning = table.plan.spec.turning;
-        let (h_kg_m2_s, orientation) = launch.of(table.takeoff(), turning);
+        let (turning, takeoff) = (table.plan.spec.turning, table.takeoff());
+        let (h_kg_m2_s, orientation) = launch.of(takeoff, turning);
+        let attitude = Attitude::of(orientation);
         Self {
             h_kg_m2_s,
-            orientation,
+            attitude,
             speed_m_s: launch.speed_m_s(),
-            cm_m: -table.takeoff().lowest_m(orientation),
+            cm_m: -takeoff.state.lowest_m(attitude.up),
             sign: turning.sign(),
         }
     }
 
     pub fn cm_height_m(&self, t_s: f64) -> f64 {
         self.cm_m + t_s * (self.speed_m_s - 0.5 * GRAVITY_M_S2 * t_s)
+    }
+
+    /// Speed of the CM downwards, m/s.
+    pub fn falling_m_s(&self, t_s: f64) -> f64 {
+        GRAVITY_M_S2 * t_s - self.speed_m_s
     }
 
     /// The time at which the CM comes down to a height, s; the top of the flight if it never gets
@@ -51,126 +60,118 @@ impl Course {
         (self.speed_m_s + square.max(0.0).sqrt()) / GRAVITY_M_S2
     }
 
-    /// From a moment on to a time within the same step, by a step of its own.
-    pub fn on_from(&self, table: &PlanTable, open_s: f64, from: &Moment, t_s: f64) -> Moment {
-        let step_s = t_s - from.t_s;
-        let end = table.state_at(t_s, open_s);
-        let orientation = if step_s == 0.0 {
-            from.orientation
-        } else {
-            let start = table.state_at(from.t_s, open_s);
-            let middle = table.state_at(from.t_s + 0.5 * step_s, open_s);
-            self.attitude(from.orientation, step_s, [&start, &middle, &end])
-        };
-        self.moment(t_s, orientation, &end, Some(from))
+    /// Height of the lower foot, m.
+    pub fn lowest_m(&self, t_s: f64, up: DVec3, stance: &Stance) -> f64 {
+        self.cm_height_m(t_s) + stance.state.lowest_m(up)
     }
 
-    /// The moment of take-off.
-    pub fn first(&self, table: &PlanTable, moments: &mut Vec<Moment>) {
-        moments.push(self.moment(0.0, self.orientation, table.takeoff(), None));
+    /// One step on.
+    pub fn step(&self, from: Attitude, step_s: f64, laws: [&RateLaw; 3]) -> Attitude {
+        integrate::step(from, self.h_kg_m2_s, step_s, laws)
     }
 
-    pub fn fly_closing(&self, table: &PlanTable, moments: &mut Vec<Moment>) {
-        self.first(table, moments);
-        self.hold(table, table.takeoff(), table.closing.start_s, moments);
-        self.follow(&table.closing, 0.0, moments);
+    /// From take-off to the end of the closing.
+    pub fn close(&self, table: &PlanTable, mut visit: impl Visit) -> Attitude {
+        let start_s = table.closing.start_s;
+        let attitude = self.stand(table, start_s, &mut visit);
+        self.follow(&table.closing, start_s, attitude, &mut visit)
     }
 
-    pub fn fly_rest(&self, table: &PlanTable, open_s: f64, end_s: f64, moments: &mut Vec<Moment>) {
-        self.hold(table, table.air(), open_s.min(end_s), moments);
-        if let Some(opening) = &table.opening {
-            self.follow(opening, open_s - opening.start_s, moments);
+    /// The opening, from `open_s` on.
+    pub fn open(&self, table: &PlanTable, open_s: f64, from: Attitude, mut visit: impl Visit) {
+        match &table.opening {
+            Some(opening) => {
+                self.follow(opening, open_s, from, &mut visit);
+            }
+            None => visit(open_s, from, table.air()),
         }
     }
 
-    pub fn fly_overlapping(
+    /// From take-off to `end_s` for an opening that begins before the closing is over.
+    pub fn close_and_open(
         &self,
         table: &PlanTable,
         open_s: f64,
         end_s: f64,
-        moments: &mut Vec<Moment>,
+        mut visit: impl Visit,
     ) {
-        self.first(table, moments);
         let moving_s = table.closing.start_s.min(open_s).min(end_s);
-        self.hold(table, table.takeoff(), moving_s, moments);
+        let attitude = self.stand(table, moving_s, &mut visit);
         if moving_s < end_s {
-            self.follow(&table.overlapping(open_s, moving_s, end_s), 0.0, moments);
+            let tape = table.overlapping(open_s, moving_s, end_s);
+            self.follow(&tape, moving_s, attitude, &mut visit);
         }
     }
 
-    /// Flies on to `until_s` in one posture.
-    fn hold(&self, table: &PlanTable, state: &MassState, until_s: f64, moments: &mut Vec<Moment>) {
-        let from = moments[moments.len() - 1];
-        let span_s = until_s - from.t_s;
-        if span_s <= 0.0 {
-            return;
-        }
-        let steps = table.resolution.plain_steps(span_s);
-        let step_s = span_s / steps as f64;
+    /// From take-off on in its posture.
+    fn stand(&self, table: &PlanTable, until_s: f64, visit: &mut impl Visit) -> Attitude {
+        let steps = table.resolution.plain_steps(until_s);
+        let (step_s, takeoff) = (until_s / steps.max(1) as f64, table.takeoff());
+        let mut attitude = self.attitude;
         for i in 1..=steps {
-            let t_s = if i == steps {
-                until_s
-            } else {
-                from.t_s + step_s * i as f64
-            };
-            self.advance(t_s, step_s, [state; 3], moments);
+            attitude = self.step(attitude, step_s, [&takeoff.law; 3]);
+            visit(step_s * i as f64, attitude, takeoff);
         }
+        attitude
     }
 
-    /// Flies along a tape, delayed by `shift_s`.
-    fn follow(&self, tape: &Tape, shift_s: f64, moments: &mut Vec<Moment>) {
-        for (i, states) in tape.steps().enumerate() {
-            let t_s = tape.start_s + shift_s + tape.step_s * (i + 1) as f64;
-            self.advance(t_s, tape.step_s, states, moments);
+    fn follow(
+        &self,
+        tape: &Tape,
+        start_s: f64,
+        from: Attitude,
+        visit: &mut impl Visit,
+    ) -> Attitude {
+        let mut attitude = from;
+        for (i, (start, middle, end)) in tape.steps().enumerate() {
+            attitude = self.step(attitude, tape.step_s, [start, middle, &end.law]);
+            visit(start_s + tape.step_s * (i + 1) as f64, attitude, end);
         }
+        attitude
     }
 
-    fn advance(&self, t_s: f64, step_s: f64, states: [&MassState; 3], moments: &mut Vec<Moment>) {
-        let from = moments[moments.len() - 1];
-        let orientation = self.attitude(from.orientation, step_s, states);
-        moments.push(self.moment(t_s, orientation, states[2], Some(&from)));
+    /// From a moment on to a time within the same step, by a step of its own.
+    pub fn on_from(&self, table: &PlanTable, open_s: f64, from: &Moment, t_s: f64) -> Moment {
+        let step_s = t_s - from.t_s;
+        let end = Stance::from(table.state_at(t_s, open_s));
+        let attitude = if step_s == 0.0 {
+            from.attitude
+        } else {
+            let [start, middle] = [from.t_s, from.t_s + 0.5 * step_s]
+                .map(|t_s| RateLaw::new(&table.state_at(t_s, open_s)));
+            self.step(from.attitude, step_s, [&start, &middle, &end.law])
+        };
+        self.moment(t_s, attitude, &end, Some(from))
     }
 
-    fn attitude(&self, from: DQuat, step_s: f64, states: [&MassState; 3]) -> DQuat {
-        let rate = |state: &MassState, q: DQuat| state.rate_rad_s(q.conjugate() * self.h_kg_m2_s);
-        let [start, middle, end] = states;
-        integrate::step(
-            from,
-            step_s,
-            |q| rate(start, q),
-            |q| rate(middle, q),
-            |q| rate(end, q),
-        )
-    }
-
-    /// All that is known at one instant.
-    fn moment(
+    /// All that is known at one instant; without a moment before, that of take-off.
+    pub fn moment(
         &self,
         t_s: f64,
-        orientation: DQuat,
-        state: &MassState,
+        attitude: Attitude,
+        stance: &Stance,
         before: Option<&Moment>,
     ) -> Moment {
-        let h_body = orientation.conjugate() * self.h_kg_m2_s;
-        let own_rate = state.rate_rad_s(h_body);
-        let up = orientation.conjugate() * DVec3::Y;
-        let rate_rad_s = orientation * own_rate;
-        let turned_rad = before.map_or(0.0, |before| {
-            let turn = heading_rad(orientation) - heading_rad(before.orientation);
-            before.turned_rad + self.sign * wrapped_rad(turn)
-        });
-        let cm_m = DVec3::Y * self.cm_height_m(t_s);
+        let (up, state) = (attitude.up, &stance.state);
+        let h_body = up * self.h_kg_m2_s;
+        let own_rate_rad_s = stance.law.rate_rad_s(h_body);
+        let spin_rad_s = own_rate_rad_s.dot(up);
+        // 2 T = w . I w + 2 w . k + 2 T_joints, and I w = h - k.
+        let momenta = h_body + state.joint_momentum_kg_m2_s;
         Moment {
             t_s,
-            orientation,
-            rate_rad_s,
-            turned_rad,
+            attitude,
+            own_rate_rad_s,
+            spin_rad_s,
+            turned_rad: before.map_or(0.0, |before| {
+                before.turned_rad + self.sign * attitude.turned_since(&before.attitude)
+            }),
             inertia_kg_m2: up.dot(state.inertia_kg_m2 * up),
-            long_axis: orientation * state.long_axis(),
-            energy_j: state.energy_j(own_rate),
-            hand_pull_n: state.hand_pull_n(up, rate_rad_s.y),
-            cm_m,
-            lowest_m: cm_m.y + state.lowest_m(orientation),
+            own_long_axis: stance.long_axis,
+            energy_j: 0.5 * own_rate_rad_s.dot(momenta) + state.joint_energy_j,
+            hand_pull_n: state.hand_pull_n(up, spin_rad_s),
+            cm_height_m: self.cm_height_m(t_s),
+            lowest_m: self.lowest_m(t_s, up, stance),
         }
     }
 }

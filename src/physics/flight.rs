@@ -10,7 +10,8 @@ use glam::{DQuat, DVec3};
 use super::GRAVITY_M_S2;
 use super::body::Segment;
 use super::course::Course;
-use super::momentum::{MassState, Shape};
+use super::momentum::MassState;
+use super::shape::Shape;
 use super::table::PlanTable;
 use super::touchdown;
 
@@ -54,8 +55,12 @@ impl Flight {
     fn most_turned_in_a_step_rad(&self) -> f64 {
         self.moments
             .windows(2)
-            .map(|pair| pair[0].rate_rad_s.length() * (pair[1].t_s - pair[0].t_s))
+            .map(|pair| {
+                let step_s = pair[1].t_s - pair[0].t_s;
+                pair[0].own_rate_rad_s.length_squared() * step_s * step_s
+            })
             .fold(0.0, f64::max)
+            .sqrt()
     }
 
     fn as_tabulated(table: Arc<PlanTable>, launch: Launch) -> Self {
@@ -63,7 +68,7 @@ impl Flight {
         let (open_s, moments) = touchdown::fly(&course, &table);
         Self {
             launch,
-            h_kg_m2_s: course.h_kg_m2_s,
+            h_kg_m2_s: DVec3::Y * course.h_kg_m2_s,
             takeoff_speed_m_s: course.speed_m_s,
             takeoff_cm_m: course.cm_m,
             touchdown_s: moments[moments.len() - 1].t_s,
@@ -87,8 +92,8 @@ impl Flight {
         let after = self.moments.partition_point(|moment| moment.t_s <= t_s);
         let from = &self.moments[after.max(1) - 1];
         let course = Course {
-            h_kg_m2_s: self.h_kg_m2_s,
-            orientation: self.takeoff().orientation,
+            h_kg_m2_s: self.h_kg_m2_s.y,
+            attitude: self.takeoff().attitude,
             speed_m_s: self.takeoff_speed_m_s,
             cm_m: self.takeoff_cm_m,
             sign: self.table.plan.spec.turning.sign(),
@@ -100,12 +105,13 @@ impl Flight {
     pub fn pose_at(&self, t_s: f64) -> Pose {
         let moment = self.at(t_s);
         let (posture, rates) = self.table.plan.at(moment.t_s, self.open_s);
-        let state = MassState::new(&self.table.body, &posture, &rates);
+        let state = MassState::new(&self.table.tree, &posture, &rates);
         Pose {
             shape: Shape::new(&self.table.body, &posture, &rates),
             shape_cm_m: state.cm_m,
             shape_cm_velocity_m_s: state.cm_velocity_m_s,
             cm_velocity_m_s: DVec3::Y * (self.takeoff_speed_m_s - GRAVITY_M_S2 * moment.t_s),
+            orientation: moment.orientation(),
             moment,
         }
     }
@@ -115,6 +121,8 @@ impl Flight {
 #[derive(Debug, Clone, Copy)]
 pub struct Pose {
     pub moment: Moment,
+    /// Pelvis axes to world axes.
+    orientation: DQuat,
     pub cm_velocity_m_s: DVec3,
     shape: Shape,
     shape_cm_m: DVec3,
@@ -125,25 +133,25 @@ impl Pose {
     /// A point fixed to a segment, in the world, m.
     pub fn point_m(&self, segment: Segment, own_m: DVec3) -> DVec3 {
         let (p, _) = self.shape.point(segment, own_m);
-        self.moment.cm_m + self.moment.orientation * (p - self.shape_cm_m)
+        self.moment.cm_m() + self.orientation * (p - self.shape_cm_m)
     }
 
     /// Velocity of that point in the world, m/s.
     pub fn velocity_m_s(&self, segment: Segment, own_m: DVec3) -> DVec3 {
         let (p, v) = self.shape.point(segment, own_m);
-        let turn = self.moment.orientation;
+        let turn = self.orientation;
         self.cm_velocity_m_s
             + turn * (v - self.shape_cm_velocity_m_s)
-            + self.moment.rate_rad_s.cross(turn * (p - self.shape_cm_m))
+            + turn * self.moment.own_rate_rad_s.cross(p - self.shape_cm_m)
     }
 
     /// Segment axes to world axes.
     pub fn orientation(&self, segment: Segment) -> DQuat {
-        self.moment.orientation * self.shape.rotation[segment as usize]
+        self.orientation * self.shape.rotation[segment as usize]
     }
 
     /// Angular velocity of the segment in the world, rad/s.
     pub fn segment_rate_rad_s(&self, segment: Segment) -> DVec3 {
-        self.moment.rate_rad_s + self.moment.orientation * self.shape.rate_rad_s[segment as usize]
+        self.orientation * (self.moment.own_rate_rad_s + self.shape.rate_rad_s[segment as usize])
     }
 }

@@ -3,9 +3,9 @@
 use glam::{DQuat, DVec3};
 
 use super::GRAVITY_M_S2;
-use super::momentum::MassState;
 use super::plan::Turning;
 use super::rotation::{about, arc, heading_rad};
+use super::stance::Stance;
 
 /// What the take-off fixes about the angular momentum: it is vertical, and its size follows from
 /// one of these.
@@ -45,38 +45,36 @@ impl Spin {
 impl Launch {
     /// Attitude at take-off: balanced with the long axis on the vertical, then leaned sideways,
     /// then headed.
-    fn orientation(&self, state: &MassState, turning: Turning) -> DQuat {
+    fn orientation(&self, stance: &Stance, turning: Turning) -> DQuat {
         let leaned =
-            about(DVec3::X, -turning.sign() * self.lean_rad) * arc(state.long_axis(), DVec3::Y);
+            about(DVec3::X, -turning.sign() * self.lean_rad) * arc(stance.long_axis, DVec3::Y);
         (about(DVec3::Y, self.heading_rad - heading_rad(leaned)) * leaned).normalize()
     }
 
     /// The same launch of the same posture with another body: what that body leaves the ice with.
     /// The returned spins keep its angular momentum and its rotational energy.
-    pub fn kept_from(&self, state: &MassState, turning: Turning) -> (Spin, Spin) {
-        let ease = ease(state, self.orientation(state, turning));
+    pub fn kept_from(&self, stance: &Stance, turning: Turning) -> (Spin, Spin) {
+        let ease = ease(stance, self.orientation(stance, turning));
         let h = self.spin.momentum(ease);
         (Spin::AngularMomentum(h), Spin::Energy(0.5 * h * h * ease))
     }
-}
 
-/// Vertical rate that a unit of vertical angular momentum gives to a still posture, 1/(kg m²).
-fn ease(state: &MassState, orientation: DQuat) -> f64 {
-    let up = orientation.conjugate() * DVec3::Y;
-    up.dot(state.inverse * up)
-}
-
-impl Launch {
     /// Vertical speed of the CM at take-off, m/s.
     pub fn speed_m_s(&self) -> f64 {
         (2.0 * GRAVITY_M_S2 * self.jump_height_m).sqrt()
     }
 
-    /// Angular momentum about the CM for a body that leaves the ice in this posture, world,
+    /// Angular momentum about the CM, upwards, for a body that leaves the ice in this posture,
     /// kg m²/s; and its attitude.
-    pub fn of(&self, state: &MassState, turning: Turning) -> (DVec3, DQuat) {
-        let orientation = self.orientation(state, turning);
-        let size = self.spin.momentum(ease(state, orientation));
-        (DVec3::Y * (turning.sign() * size), orientation)
+    pub fn of(&self, stance: &Stance, turning: Turning) -> (f64, DQuat) {
+        let orientation = self.orientation(stance, turning);
+        let size = self.spin.momentum(ease(stance, orientation));
+        (turning.sign() * size, orientation)
     }
+}
+
+/// Vertical rate that a unit of vertical angular momentum gives to a still posture, 1/(kg m²).
+fn ease(stance: &Stance, orientation: DQuat) -> f64 {
+    let up = orientation.conjugate() * DVec3::Y;
+    up.dot(stance.law.ease * up)
 }

@@ -8,13 +8,16 @@
 //! This module knows no scenario file, no screen and no browser.
 
 pub mod angles;
+pub mod attitude;
 pub mod blend;
 pub mod body;
 pub mod call;
+pub mod composite;
 pub mod course;
 pub mod flight;
 pub mod integrate;
 pub mod landing;
+pub mod lanes;
 pub mod launch;
 pub mod moment;
 pub mod momentum;
@@ -24,8 +27,11 @@ pub mod posture;
 pub mod readout;
 pub mod rotation;
 pub mod segments;
+pub mod shape;
+pub mod stance;
 pub mod table;
 pub mod touchdown;
+pub mod tree;
 
 /// Standard gravity, m/s² (3rd CGPM 1901, exact by definition).
 pub const GRAVITY_M_S2: f64 = 9.806_65;

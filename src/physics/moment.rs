@@ -4,26 +4,29 @@ use std::f64::consts::TAU;
 
 use glam::{DQuat, DVec3};
 
-/// The flight at one instant. World frame unless said otherwise.
+use super::attitude::Attitude;
+
+/// The flight at one instant.
 #[derive(Debug, Clone, Copy)]
 pub struct Moment {
     pub t_s: f64,
-    /// Pelvis axes to world axes.
-    pub orientation: DQuat,
-    /// Angular velocity of the pelvis, rad/s.
-    pub rate_rad_s: DVec3,
+    pub attitude: Attitude,
+    /// Angular velocity of the pelvis, pelvis axes, rad/s.
+    pub own_rate_rad_s: DVec3,
+    /// Angular velocity of the pelvis about the vertical, anticlockwise positive, rad/s.
+    pub spin_rad_s: f64,
     /// Turned since take-off in the turning direction, rad, unwrapped.
     pub turned_rad: f64,
     /// Moment of inertia about h, kg m².
     pub inertia_kg_m2: f64,
-    /// The body's long axis (least principal axis).
-    pub long_axis: DVec3,
+    /// The body's long axis (least principal axis), pelvis axes.
+    pub own_long_axis: DVec3,
     /// Kinetic energy relative to the CM, J.
     pub energy_j: f64,
     /// Pull that keeps the left and the right hand, with what it holds, on its circle, N.
     pub hand_pull_n: [f64; 2],
-    /// CM of the whole body, m.
-    pub cm_m: DVec3,
+    /// Height of the CM of the whole body over the ice, m.
+    pub cm_height_m: f64,
     /// Height of the lowest point of either foot over the ice, m.
     pub lowest_m: f64,
 }
@@ -34,9 +37,34 @@ impl Moment {
         self.turned_rad / TAU
     }
 
+    /// Pelvis axes to world axes.
+    pub fn orientation(&self) -> DQuat {
+        self.attitude.orientation()
+    }
+
+    /// Angular velocity of the pelvis, world, rad/s.
+    pub fn rate_rad_s(&self) -> DVec3 {
+        self.orientation() * self.own_rate_rad_s
+    }
+
+    /// The body's long axis, world.
+    pub fn long_axis(&self) -> DVec3 {
+        self.orientation() * self.own_long_axis
+    }
+
+    /// CM of the whole body, world, m.
+    pub fn cm_m(&self) -> DVec3 {
+        DVec3::Y * self.cm_height_m
+    }
+
+    /// Cosine of the tilt of the long axis against the vertical.
+    pub fn uprightness(&self) -> f64 {
+        self.own_long_axis.dot(self.attitude.up)
+    }
+
     /// Tilt of the long axis against the vertical, rad.
     pub fn tilt_rad(&self) -> f64 {
-        let level = libm::hypot(self.long_axis.x, self.long_axis.z);
-        libm::atan2(level, self.long_axis.y)
+        let level = self.own_long_axis.cross(self.attitude.up).length();
+        libm::atan2(level, self.uprightness())
     }
 }

@@ -5,9 +5,8 @@ use glam::{DQuat, DVec3};
 use super::angles::rad;
 use super::blend::minimum_jerk;
 use super::body::{SEGMENTS, Segment};
-use super::momentum::{JointRates, STILL};
-use super::posture::{Arm, Leg, Posture};
-use super::rotation::{exp, log};
+use super::posture::{Arm, JointRates, Leg, Posture, STILL};
+use super::rotation::log;
 
 /// Which way the jumper turns, seen from above.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
@@ -54,12 +53,56 @@ pub struct PlanSpec {
 pub struct Plan {
     pub spec: PlanSpec,
     takeoff: Posture,
-    /// Rotation vector of each joint from take-off to the air position, segment axes, rad.
-    closing: [DVec3; SEGMENTS],
-    /// The same from the air position to landing.
-    opening: [DVec3; SEGMENTS],
-    /// The arm that closes late.
-    late_arm: [bool; SEGMENTS],
+    air: Posture,
+    ways: [Way; SEGMENTS],
+}
+
+/// What one joint does; all at rest is a joint that stays straight.
+#[derive(Debug, Clone, Copy)]
+struct Way {
+    /// From take-off to the air position, segment axes.
+    closing: Arc,
+    /// From the air position to landing.
+    opening: Arc,
+    /// Of the arm that closes late.
+    late: bool,
+}
+
+/// A rotation about a fixed axis, to be made part by part.
+#[derive(Debug, Clone, Copy)]
+struct Arc {
+    axis: DVec3,
+    angle_rad: f64,
+}
+
+impl Arc {
+    fn between(from: DQuat, to: DQuat, share: f64) -> Self {
+        let vector = log(from.conjugate() * to) * share;
+        Self {
+            axis: vector.normalize_or(DVec3::Y),
+            angle_rad: vector.length(),
+        }
+    }
+
+    fn vector_rad(&self) -> DVec3 {
+        self.axis * self.angle_rad
+    }
+
+    /// A part of the rotation; the trigonometry is spared where nothing has moved.
+    fn part(&self, part: f64) -> DQuat {
+        if part == 0.0 || self.angle_rad == 0.0 {
+            return DQuat::IDENTITY;
+        }
+        let (sin, cos) = libm::sincos(0.5 * part * self.angle_rad);
+        let v = self.axis * sin;
+        DQuat::from_xyzw(v.x, v.y, v.z, cos)
+    }
+
+    fn mirrored(self) -> Self {
+        // A rotation vector is axial: the mirror turns the parts in its own plane round.
+        let axis = DVec3::new(-self.axis.x, -self.axis.y, self.axis.z);
+        Self { axis, ..self }
+    }
 }
 
 /// The posture in which the ice is left.
@@ -156,21 +199,22 @@ impl Plan {
     pub fn new(spec: PlanSpec) -> Self {
         let takeoff = takeoff_posture(spec.takeoff_openness);
         let (tight, landing) = (tight_posture(), landing_posture());
-        let mut plan = Self {
+        let mut air = takeoff;
+        let ways = Segment::ALL.map(|segment| {
+            let closing = Arc::between(takeoff[segment], tight[segment], spec.tuck(segment));
+            air[segment] = takeoff[segment] * closing.part(1.0);
+            Way {
+                closing,
+                opening: Arc::between(air[segment], landing[segment], 1.0),
+                late: is_left_arm(segment),
+            }
+        });
+        let plan = Self {
             spec,
             takeoff,
-            closing: STILL,
-            opening: STILL,
-            late_arm: [false; SEGMENTS],
+            air,
+            ways,
         };
-        for segment in Segment::ALL {
-            let i = segment as usize;
-            plan.closing[i] =
-                log(takeoff[segment].conjugate() * tight[segment]) * spec.tuck(segment);
-            let air = takeoff[segment] * exp(plan.closing[i]);
-            plan.opening[i] = log(air.conjugate() * landing[segment]);
-            plan.late_arm[i] = is_left_arm(segment);
-        }
         match spec.turning {
             Turning::Anticlockwise => plan,
             Turning::Clockwise => plan.mirrored(),
@@ -178,17 +222,24 @@ impl Plan {
     }
 
     fn mirrored(self) -> Self {
-        let mut other = self.clone();
-        other.takeoff = self.takeoff.mirrored();
-        for segment in Segment::ALL {
-            let (from, to) = (segment as usize, segment.mirrored() as usize);
-            // A rotation vector is axial: the mirror turns the parts in its own plane round.
-            let reflect = |v: DVec3| DVec3::new(-v.x, -v.y, v.z);
-            other.closing[to] = reflect(self.closing[from]);
-            other.opening[to] = reflect(self.opening[from]);
-            other.late_arm[to] = self.late_arm[from];
+        let ways = Segment::ALL.map(|segment| {
+            let Way {
+                closing,
+                opening,
+                late,
+            } = self.ways[segment.mirrored() as usize];
+            Way {
+                closing: closing.mirrored(),
+                opening: opening.mirrored(),
+                late,
+            }
+        });
+        Self {
+            takeoff: self.takeoff.mirrored(),
+            air: self.air.mirrored(),
+            ways,
+            ..self
         }
-        other
     }
 
     /// The moment at which every joint has closed, s after take-off.
@@ -198,14 +249,15 @@ impl Plan {
 
     /// When a joint's closing starts, s after take-off.
     pub fn close_start_s(&self, segment: Segment) -> f64 {
-        let late = self.late_arm[segment as usize];
+        let late = self.ways[segment as usize].late;
         self.spec.close_delay_s + if late { self.spec.arm_lag_s } else { 0.0 }
     }
 
     /// A joint's way: its rotation at take-off, then the rotation vectors of closing and opening.
     pub fn way(&self, segment: Segment) -> (DQuat, DVec3, DVec3) {
-        let i = segment as usize;
-        (self.takeoff[segment], self.closing[i], self.opening[i])
+        let way = &self.ways[segment as usize];
+        let vectors = (way.closing.vector_rad(), way.opening.vector_rad());
+        (self.takeoff[segment], vectors.0, vectors.1)
     }
 
     /// Posture and joint rates at `t_s` after take-off when the opening begins at `open_s`.
@@ -214,28 +266,39 @@ impl Plan {
     /// of both blends, so angle and rate stay continuous whatever the times are.
     pub fn at(&self, t_s: f64, open_s: f64) -> (Posture, JointRates) {
         let spec = &self.spec;
-        let closing = minimum_jerk(t_s, spec.close_delay_s, spec.close_time_s);
-        let late = minimum_jerk(t_s, spec.close_delay_s + spec.arm_lag_s, spec.close_time_s);
+        let on_time = minimum_jerk(t_s, spec.close_delay_s, spec.close_time_s);
+        let late = if spec.arm_lag_s == 0.0 {
+            on_time
+        } else {
+            minimum_jerk(t_s, spec.close_delay_s + spec.arm_lag_s, spec.close_time_s)
+        };
         let opening = minimum_jerk(t_s, open_s, spec.open_time_s);
-        let mut posture = self.takeoff;
+        let mut posture = Posture::STANDING;
         let mut rates = STILL;
-        for (i, (joint, rate)) in posture.joints.iter_mut().zip(&mut rates).enumerate() {
-            let closing = if self.late_arm[i] { late } else { closing };
-            let opened = part_of(self.opening[i], opening.0);
-            *joint = *joint * part_of(self.closing[i], closing.0) * opened;
-            *rate =
-                opened.conjugate() * (self.closing[i] * closing.1) + self.opening[i] * opening.1;
+        for (i, way) in self.ways.iter().enumerate() {
+            let closing = if way.late { late } else { on_time };
+            // The ends of the closing are known: trigonometry only on the way.
+            let closed = if closing.0 == 0.0 || way.closing.angle_rad == 0.0 {
+                self.takeoff.joints[i]
+            } else if closing.0 == 1.0 {
+                self.air.joints[i]
+            } else {
+                self.takeoff.joints[i] * way.closing.part(closing.0)
+            };
+            let closing_rate = way.closing.axis * (way.closing.angle_rad * closing.1);
+            if opening.0 == 0.0 {
+                posture.joints[i] = closed;
+                rates[i] = closing_rate;
+            } else {
+                let opened = way.opening.part(opening.0);
+                posture.joints[i] = closed * opened;
+                rates[i] = way.opening.axis * (way.opening.angle_rad * opening.1);
+                if closing.1 != 0.0 {
+                    rates[i] += opened.conjugate() * closing_rate;
+                }
+            }
         }
         (posture, rates)
-    }
-}
-
-/// A part of a rotation; the trigonometry is spared where nothing has moved.
-fn part_of(rotation: DVec3, part: f64) -> DQuat {
-    if part == 0.0 {
-        DQuat::IDENTITY
-    } else {
-        exp(rotation * part)
     }
 }
 

@@ -8,6 +8,12 @@ use glam::{DQuat, DVec3};
 use super::body::{SEGMENTS, Segment};
 use super::rotation::{about, mirrored};
 
+/// Rate of every joint, rad/s: the segment's rotation against its parent, in the segment's axes.
+pub type JointRates = [DVec3; SEGMENTS];
+
+/// No joint moves.
+pub const STILL: JointRates = [DVec3::ZERO; SEGMENTS];
+
 /// An arm, in radians; the same numbers mean mirrored positions on either side.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Arm {
@@ -62,6 +68,11 @@ impl Posture {
         self[Segment::LeftThigh] = mirrored(left.hip());
         self[Segment::LeftShank] = about(DVec3::Z, -left.knee_flexion_rad);
         self[Segment::LeftFoot] = about(DVec3::Z, -left.plantarflexion_rad);
+    }
+
+    /// Whether a segment's joint is anything but straight and still.
+    pub fn moves(&self, segment: Segment, rates: &JointRates) -> bool {
+        self[segment] != DQuat::IDENTITY || rates[segment as usize] != DVec3::ZERO
     }
 
     /// The posture of the jumper who turns the other way.

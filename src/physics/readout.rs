@@ -43,18 +43,49 @@ pub struct Readout {
     pub landing_load_bw: [f64; 2],
 }
 
+/// The extremes over a flight's moments.
+struct Extremes {
+    rate_rad_s: f64,
+    inertia_kg_m2: f64,
+    energy_j: f64,
+    hand_pull_n: f64,
+    tilted: Moment,
+}
+
+impl Extremes {
+    fn of(flight: &Flight) -> Self {
+        let sign = flight.table.plan.spec.turning.sign();
+        let first = *flight.takeoff();
+        let mut extremes = Self {
+            rate_rad_s: sign * first.spin_rad_s,
+            inertia_kg_m2: first.inertia_kg_m2,
+            energy_j: first.energy_j,
+            hand_pull_n: 0.0,
+            tilted: first,
+        };
+        let (mut tilted, mut least) = (0, first.uprightness());
+        for (i, moment) in flight.moments.iter().enumerate() {
+            let [left, right] = moment.hand_pull_n;
+            extremes.rate_rad_s = extremes.rate_rad_s.max(sign * moment.spin_rad_s);
+            extremes.inertia_kg_m2 = extremes.inertia_kg_m2.min(moment.inertia_kg_m2);
+            extremes.energy_j = extremes.energy_j.max(moment.energy_j);
+            extremes.hand_pull_n = extremes.hand_pull_n.max(left.max(right));
+            // The tilt itself only of the one that is tilted most.
+            let upright = moment.uprightness();
+            if upright < least {
+                (tilted, least) = (i, upright);
+            }
+        }
+        extremes.tilted = flight.moments[tilted];
+        extremes
+    }
+}
+
 impl Readout {
     pub fn new(flight: &Flight, ground: Ground) -> Self {
         let (first, last) = (flight.takeoff(), flight.touchdown());
         let sign = flight.table.plan.spec.turning.sign();
-        let most = |of: &dyn Fn(&Moment) -> f64| {
-            flight
-                .moments
-                .iter()
-                .map(of)
-                .fold(f64::NEG_INFINITY, f64::max)
-        };
-        let energy_peak_j = most(&|m| m.energy_j);
+        let extremes = Extremes::of(flight);
         // A foot can meet the ice while the body still rises: then nothing falls.
         let touchdown_speed_m_s =
             (GRAVITY_M_S2 * flight.touchdown_s - flight.takeoff_speed_m_s).max(0.0);
@@ -62,19 +93,19 @@ impl Readout {
             air_turns: last.air_turns(),
             hang_time_s: flight.touchdown_s,
             jump_height_m: flight.launch.jump_height_m,
-            takeoff_rate_rad_s: sign * first.rate_rad_s.y,
-            peak_rate_rad_s: most(&|m| sign * m.rate_rad_s.y),
+            takeoff_rate_rad_s: sign * first.spin_rad_s,
+            peak_rate_rad_s: extremes.rate_rad_s,
             mean_rate_rad_s: last.turned_rad / flight.touchdown_s,
-            touchdown_rate_rad_s: sign * last.rate_rad_s.y,
+            touchdown_rate_rad_s: sign * last.spin_rad_s,
             inertia_takeoff_kg_m2: first.inertia_kg_m2,
-            inertia_least_kg_m2: -most(&|m| -m.inertia_kg_m2),
+            inertia_least_kg_m2: extremes.inertia_kg_m2,
             angular_momentum_kg_m2_s: flight.h_kg_m2_s,
             energy_takeoff_j: first.energy_j,
-            energy_peak_j,
-            pull_in_work_j: energy_peak_j - first.energy_j,
-            hand_pull_peak_n: most(&|m| m.hand_pull_n[0].max(m.hand_pull_n[1])),
+            energy_peak_j: extremes.energy_j,
+            pull_in_work_j: extremes.energy_j - first.energy_j,
+            hand_pull_peak_n: extremes.hand_pull_n,
             tilt_takeoff_rad: first.tilt_rad(),
-            tilt_peak_rad: most(&Moment::tilt_rad),
+            tilt_peak_rad: extremes.tilted.tilt_rad(),
             tilt_touchdown_rad: last.tilt_rad(),
             touchdown_speed_m_s,
             landing_load_bw: ground.load_bw(touchdown_speed_m_s),

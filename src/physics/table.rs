@@ -6,6 +6,8 @@
 use super::body::Body;
 use super::momentum::MassState;
 use super::plan::Plan;
+use super::stance::{RateLaw, Stance};
+use super::tree::Tree;
 
 /// How finely a flight is computed.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -31,66 +33,68 @@ impl Resolution {
         }
     }
 
-    fn steps(&self, blend_s: f64) -> usize {
-        self.steps_per_blend.max(self.plain_steps(blend_s))
+    /// Steps of a span in which joints move: as many as keep the finest blend inside it well
+    /// resolved.
+    fn moving_steps(&self, plan: &Plan, span_s: f64) -> usize {
+        let shortest_s = plan.spec.close_time_s.min(plan.spec.open_time_s);
+        let blend = self.steps_per_blend.max(self.plain_steps(shortest_s));
+        let per_blend = span_s / shortest_s * blend as f64;
+        self.plain_steps(span_s)
+            .max(libm::ceil(per_blend) as usize)
+            .max(1)
     }
 
     /// Steps of a span in which no joint moves.
     pub fn plain_steps(&self, span_s: f64) -> usize {
-        libm::ceil(span_s / self.longest_step_s).max(1.0) as usize
+        libm::ceil(span_s / self.longest_step_s) as usize
     }
 }
 
-/// Mass states on an even grid over a span in which joints move: three a step, the middle ones
-/// shared by nobody, the ends by neighbours.
+/// A span in which joints move, in even steps.
 #[derive(Debug, Clone)]
 pub struct Tape {
     pub start_s: f64,
     pub step_s: f64,
-    /// `2 n + 1` states for `n` steps.
-    pub states: Vec<MassState>,
+    /// At the start and after every step: one more than there are steps.
+    pub stances: Vec<Stance>,
+    /// In the middle of every step.
+    pub middles: Vec<RateLaw>,
 }
 
 impl Tape {
-    /// Tabulates `[start_s, end_s]` for an opening that begins at `open_s`.
-    fn new(
-        body: &Body,
-        plan: &Plan,
-        open_s: f64,
-        start_s: f64,
-        end_s: f64,
-        resolution: &Resolution,
-    ) -> Self {
-        let spec = &plan.spec;
-        let shortest = spec.close_time_s.min(spec.open_time_s);
-        let span_s = end_s - start_s;
-        // As many steps as keep the finest blend inside the span well resolved.
-        let per_blend = span_s / shortest * resolution.steps(shortest) as f64;
-        let steps = resolution
-            .plain_steps(span_s)
-            .max(libm::ceil(per_blend) as usize)
-            .max(1);
-        let step_s = span_s / steps as f64;
-        let states = (0..=2 * steps)
-            .map(|i| {
-                let t_s = start_s + 0.5 * step_s * i as f64;
-                let (posture, rates) = plan.at(t_s, open_s);
-                MassState::new(body, &posture, &rates)
-            })
-            .collect();
-        Self {
+    /// States on an even grid, two intervals a step.
+    pub fn of(start_s: f64, step_s: f64, states: impl ExactSizeIterator<Item = MassState>) -> Self {
+        let steps = states.len() / 2;
+        let mut tape = Self {
             start_s,
             step_s,
-            states,
+            stances: Vec::with_capacity(steps + 1),
+            middles: Vec::with_capacity(steps),
+        };
+        for (i, state) in states.enumerate() {
+            if i % 2 == 0 {
+                tape.stances.push(state.into());
+            } else {
+                tape.middles.push(RateLaw::new(&state));
+            }
         }
+        tape
     }
 
-    /// The states at the start, the middle and the end of every step.
-    pub fn steps(&self) -> impl Iterator<Item = [&MassState; 3]> {
-        self.states
-            .windows(3)
-            .step_by(2)
-            .map(|states| [&states[0], &states[1], &states[2]])
+    /// The laws at the start and in the middle of every step, and the stance at its end.
+    pub fn steps(&self) -> impl ExactSizeIterator<Item = (&RateLaw, &RateLaw, &Stance)> {
+        let ends = self.stances.windows(2);
+        ends.zip(&self.middles)
+            .map(|(ends, middle)| (&ends[0].law, middle, &ends[1]))
+    }
+
+    pub fn last(&self) -> &Stance {
+        &self.stances[self.stances.len() - 1]
+    }
+
+    /// How many postures were evaluated for it.
+    pub fn postures(&self) -> usize {
+        self.stances.len() + self.middles.len()
     }
 }
 
@@ -98,6 +102,7 @@ impl Tape {
 #[derive(Debug, Clone)]
 pub struct PlanTable {
     pub body: Body,
+    pub tree: Tree,
     pub plan: Plan,
     pub resolution: Resolution,
     /// From the first movement to the end of the closing.
@@ -106,31 +111,23 @@ pub struct PlanTable {
     pub opening: Option<Tape>,
 }
 
+/// An opening that never comes, for the closing on its own.
+const NEVER_S: f64 = f64::INFINITY;
+
 impl PlanTable {
     pub fn new(body: Body, plan: Plan, resolution: Resolution) -> Self {
-        // An opening that never comes, for the closing on its own.
-        let never_s = f64::INFINITY;
-        let closing = Tape::new(
-            &body,
-            &plan,
-            never_s,
-            plan.spec.close_delay_s,
-            plan.closed_s(),
-            &resolution,
-        );
-        let opening = (plan.spec.open_lead_s > 0.0).then(|| {
-            let open_s = plan.closed_s();
-            Tape::new(
-                &body,
-                &plan,
-                open_s,
-                open_s,
-                open_s + plan.spec.open_lead_s,
-                &resolution,
-            )
-        });
+        let tree = Tree::new(&body);
+        let tape = |open_s, start_s, end_s| {
+            let steps = resolution.moving_steps(&plan, end_s - start_s);
+            tabulate(&tree, &plan, open_s, [start_s, end_s], steps)
+        };
+        let (spec, closed_s) = (&plan.spec, plan.closed_s());
+        let closing = tape(NEVER_S, spec.close_delay_s, closed_s);
+        let opening =
+            (spec.open_lead_s > 0.0).then(|| tape(closed_s, closed_s, closed_s + spec.open_lead_s));
         Self {
             body,
+            tree,
             plan,
             resolution,
             closing,
@@ -148,30 +145,48 @@ impl PlanTable {
     }
 
     /// The posture in which the ice is left.
-    pub fn takeoff(&self) -> &MassState {
-        &self.closing.states[0]
+    pub fn takeoff(&self) -> &Stance {
+        &self.closing.stances[0]
     }
 
     /// The air position, held from the end of the closing to the beginning of the opening.
-    pub fn air(&self) -> &MassState {
-        &self.closing.states[self.closing.states.len() - 1]
+    pub fn air(&self) -> &Stance {
+        self.closing.last()
     }
 
     /// A span in which closing and opening run together; depends on when the opening begins.
     pub fn overlapping(&self, open_s: f64, start_s: f64, end_s: f64) -> Tape {
-        Tape::new(
-            &self.body,
-            &self.plan,
-            open_s,
-            start_s,
-            end_s,
-            &self.resolution,
-        )
+        let steps = self.resolution.moving_steps(&self.plan, end_s - start_s);
+        tabulate(&self.tree, &self.plan, open_s, [start_s, end_s], steps)
+    }
+
+    /// At least as many as a flight to `end_s` has moments.
+    pub fn steps_until(&self, end_s: f64) -> usize {
+        let opening = self.opening.as_ref().map_or(0, |tape| tape.stances.len());
+        let overlapping = self.resolution.moving_steps(&self.plan, end_s);
+        let apart = self.closing.stances.len() + opening + self.resolution.plain_steps(end_s);
+        apart.max(overlapping) + 4
+    }
+
+    /// How many postures were evaluated for it.
+    pub fn postures(&self) -> usize {
+        self.closing.postures() + self.opening.as_ref().map_or(0, Tape::postures)
     }
 
     /// One state, computed afresh.
     pub fn state_at(&self, t_s: f64, open_s: f64) -> MassState {
         let (posture, rates) = self.plan.at(t_s, open_s);
-        MassState::new(&self.body, &posture, &rates)
+        MassState::new(&self.tree, &posture, &rates)
     }
+}
+
+/// Tabulates a span for an opening that begins at `open_s`.
+fn tabulate(tree: &Tree, plan: &Plan, open_s: f64, span_s: [f64; 2], steps: usize) -> Tape {
+    let [start_s, end_s] = span_s;
+    let step_s = (end_s - start_s) / steps as f64;
+    let states = (0..2 * steps + 1).map(|i| {
+        let (posture, rates) = plan.at(start_s + 0.5 * step_s * i as f64, open_s);
+        MassState::new(tree, &posture, &rates)
+    });
+    Tape::of(start_s, step_s, states)
 }

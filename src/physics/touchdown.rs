@@ -5,17 +5,23 @@
 //! guess. If a foot meets the ice earlier (legs that stretch downwards, a body that cones), the
 //! flight ends there, as the body then is.
 
-use glam::DVec3;
-use roots::{SimpleConvergency, find_root_brent};
+use roots::{SimpleConvergency, find_root_brent, find_root_secant};
 
+use super::attitude::Attitude;
 use super::course::Course;
 use super::moment::Moment;
-use super::rotation::arc;
+use super::stance::Stance;
 use super::table::PlanTable;
 
 /// Touch-down is found to this, in seconds as in metres.
 const TOLERANCE: f64 = 1e-12;
+
+/// Guesses by the secant before the slower, certain way.
+const QUICK_TRIES: usize = 8;
 const TRIES: usize = 60;
+
+/// How far from the first guess the secant may lead, s.
+const NEAR_S: f64 = 0.02;
 
 /// First width of the bracket around the guess, s.
 const BRACKET_S: f64 = 1e-3;
@@ -25,35 +31,94 @@ const UNDER_M: f64 = 1e-10;
 
 /// Flies until a foot meets the ice; the time at which the opening began, and all moments.
 pub fn fly(course: &Course, table: &PlanTable) -> (f64, Vec<Moment>) {
-    let mut attempt = Attempt {
-        course,
-        table,
-        open_s: 0.0,
-        closing: 0,
-        moments: Vec::new(),
-    };
-    attempt.plan();
-    attempt.end_at_contact();
-    (attempt.open_s, attempt.moments)
+    let mut attempts = Attempts::new(course, table);
+    let end_s = attempts.planned_end_s();
+    let open_s = attempts.open_for(end_s);
+    let mut moments = attempts.moments(end_s);
+    end_at_contact(course, table, open_s, &mut moments);
+    (open_s, moments)
 }
 
-/// The flight, attempted with one planned end after the other.
-struct Attempt<'a> {
+/// Flights to one planned end after the other. Up to the opening all are the same one.
+struct Attempts<'a> {
     course: &'a Course,
     table: &'a PlanTable,
-    open_s: f64,
-    /// How many moments, up to the end of the closing, the attempts have in common.
-    closing: usize,
-    moments: Vec<Moment>,
+    /// Attitude at the end of the closing, then after every step in which the air position is
+    /// held, as far as any attempt has come.
+    held: Vec<Attitude>,
 }
 
-impl Attempt<'_> {
-    /// Finds the planned end; the last flight attempted is the one that ends there.
-    fn plan(&mut self) {
+impl<'a> Attempts<'a> {
+    fn new(course: &'a Course, table: &'a PlanTable) -> Self {
+        let closed = course.close(table, |_, _, _| {});
+        // Room for a fall from straight legs to bent ones.
+        let steps = course.falls_to_s(0.0) / table.resolution.longest_step_s;
+        let mut held = Vec::with_capacity(steps as usize + 2);
+        held.push(closed);
+        Self {
+            course,
+            table,
+            held,
+        }
+    }
+
+    fn planned_end_s(&mut self) -> f64 {
         let guess_s = self.upright_end_s();
-        let height = self.height_at_end(guess_s);
-        let Some((above_s, below_s)) = self.bracket(guess_s, height) else {
-            return;
+        let height_m = self.height_at_end_m(guess_s);
+        if height_m.abs() <= TOLERANCE {
+            return guess_s;
+        }
+        self.quick_end_s(guess_s, height_m)
+            .unwrap_or_else(|| self.certain_end_s(guess_s, height_m))
+    }
+
+    /// The planned end if the body came down upright: a guess that is off by its tilt only.
+    fn upright_end_s(&self) -> f64 {
+        let ballistic_s = self.course.falls_to_s(self.course.cm_m);
+        let open_s = self.open_for(ballistic_s);
+        let at_end = match &self.table.opening {
+            Some(opening) if open_s >= self.table.plan.closed_s() => *opening.last(),
+            _ => self.table.state_at(ballistic_s, open_s).into(),
+        };
+        let below_m = at_end.state.lowest_m(at_end.long_axis);
+        self.course.falls_to_s(-below_m)
+    }
+
+    /// By the secant, starting as if the attitude stayed as it is: it hardly changes between one
+    /// guess and the next. None where that leads astray.
+    fn quick_end_s(&mut self, guess_s: f64, height_m: f64) -> Option<f64> {
+        let falling_m_s = self.course.falling_m_s(guess_s);
+        let next_s = guess_s + height_m / falling_m_s;
+        let near = |end_s: f64| (end_s - guess_s).abs() <= NEAR_S;
+        if !near(next_s) {
+            return None;
+        }
+        let mut convergency = SimpleConvergency {
+            eps: TOLERANCE,
+            max_iter: QUICK_TRIES,
+        };
+        let end_s = find_root_secant(
+            guess_s,
+            next_s,
+            |end_s| {
+                if near(end_s) {
+                    self.height_at_end_m(end_s)
+                } else {
+                    f64::NAN
+                }
+            },
+            &mut convergency,
+        )
+        .ok()
+        .filter(|&end_s| near(end_s))?;
+        (self.height_at_end_m(end_s).abs() < UNDER_M).then_some(end_s)
+    }
+
+    /// By a bracket that holds a sign change.
+    fn certain_end_s(&mut self, guess_s: f64, height_m: f64) -> f64 {
+        let Some((above_s, below_s)) = self.bracket(guess_s, height_m) else {
+            // At no end is a foot above the ice: whatever is planned, the ice comes first.
+            return guess_s;
         };
         let mut convergency = SimpleConvergency {
             eps: TOLERANCE,
@@ -62,35 +127,21 @@ impl Attempt<'_> {
         let root = find_root_brent(
             above_s,
             below_s,
-            |end_s| self.height_at_end(end_s),
+            |end_s| self.height_at_end_m(end_s),
             &mut convergency,
         );
         // The bracket holds a root; the method leaves it unfinished only at the limits of rounding.
-        let end_s = root.unwrap_or(below_s);
-        self.height_at_end(end_s);
+        root.unwrap_or(below_s)
     }
 
-    /// The planned end if the body came down upright: a guess that is off by its tilt only.
-    fn upright_end_s(&self) -> f64 {
-        let ballistic_s = self.course.falls_to_s(self.course.cm_m);
-        let open_s = self.open_for(ballistic_s);
-        let state = self.table.state_at(ballistic_s, open_s);
-        let upright = arc(state.long_axis(), DVec3::Y);
-        self.course.falls_to_s(-state.lowest_m(upright))
-    }
-
-    /// Two ends around a sign change of the foot's height, the higher one first; none if the guess
-    /// is the end already.
+    /// Two ends around a sign change of the foot's height, the higher one first.
     fn bracket(&mut self, guess_s: f64, height_m: f64) -> Option<(f64, f64)> {
-        if height_m.abs() <= TOLERANCE {
-            return None;
-        }
         let mut width_s = BRACKET_S;
         let mut near_s = guess_s;
         if height_m > 0.0 {
             loop {
                 let far_s = near_s + width_s;
-                if self.height_at_end(far_s) <= 0.0 {
+                if self.height_at_end_m(far_s) <= 0.0 {
                     return Some((near_s, far_s));
                 }
                 near_s = far_s;
@@ -99,13 +150,12 @@ impl Attempt<'_> {
         }
         while near_s > width_s {
             let far_s = near_s - width_s;
-            if self.height_at_end(far_s) >= 0.0 {
+            if self.height_at_end_m(far_s) >= 0.0 {
                 return Some((far_s, near_s));
             }
             near_s = far_s;
             width_s *= 2.0;
         }
-        // At no end is a foot above the ice: whatever is planned, the ice comes first.
         None
     }
 
@@ -114,48 +164,89 @@ impl Attempt<'_> {
     }
 
     /// Flies to a planned end; the height of the lower foot there, m.
-    fn height_at_end(&mut self, end_s: f64) -> f64 {
-        let (course, table) = (self.course, self.table);
-        self.open_s = self.open_for(end_s);
-        if self.open_s < table.plan.closed_s() {
-            self.moments.clear();
-            self.closing = 0;
-            course.fly_overlapping(table, self.open_s, end_s, &mut self.moments);
-        } else {
-            if self.closing == 0 {
-                self.moments.clear();
-                course.fly_closing(table, &mut self.moments);
-                self.closing = self.moments.len();
-            }
-            self.moments.truncate(self.closing);
-            course.fly_rest(table, self.open_s, end_s, &mut self.moments);
-        }
-        self.moments[self.moments.len() - 1].lowest_m
+    fn height_at_end_m(&mut self, end_s: f64) -> f64 {
+        let course = self.course;
+        let mut height_m = 0.0;
+        self.end(end_s, |t_s, attitude, stance| {
+            height_m = course.lowest_m(t_s, attitude.up, stance);
+        });
+        height_m
     }
 
-    /// Cuts the flight off at the first moment at which a foot is on the ice.
-    fn end_at_contact(&mut self) {
-        let under = |moment: &Moment| moment.lowest_m < -UNDER_M;
-        let Some(i) = self.moments.iter().position(under).filter(|&i| i > 0) else {
+    /// The part of a flight to a planned end that no other shares: the opening, or all of a flight
+    /// that opens before it has closed. `visit` is told time, attitude and stance after every step.
+    fn end(&mut self, end_s: f64, visit: impl FnMut(f64, Attitude, &Stance)) {
+        let (course, table, open_s) = (self.course, self.table, self.open_for(end_s));
+        if open_s < table.plan.closed_s() {
+            course.close_and_open(table, open_s, end_s, visit);
             return;
-        };
-        let (from, below) = (self.moments[i - 1], self.moments[i]);
-        let (course, table, open_s) = (self.course, self.table, self.open_s);
-        let mut convergency = SimpleConvergency {
-            eps: TOLERANCE,
-            max_iter: TRIES,
-        };
-        // At take-off itself the foot is on the ice: the search starts a little after.
-        let after_s = from.t_s + 1e-6 * (below.t_s - from.t_s);
-        let contact_s = find_root_brent(
-            after_s,
-            below.t_s,
-            |t_s| course.on_from(table, open_s, &from, t_s).lowest_m,
-            &mut convergency,
-        )
-        .unwrap_or(after_s);
-        self.moments.truncate(i);
-        self.moments
-            .push(course.on_from(table, open_s, &from, contact_s));
+        }
+        let attitude = self.held_until(open_s);
+        course.open(table, open_s, attitude, visit);
     }
+
+    /// Attitude of the body that has closed and holds its position until then.
+    fn held_until(&mut self, open_s: f64) -> Attitude {
+        let (course, laws) = (self.course, [&self.table.air().law; 3]);
+        let step_s = self.table.resolution.longest_step_s;
+        let span_s = open_s - self.table.plan.closed_s();
+        let whole = (span_s / step_s) as usize;
+        while self.held.len() <= whole {
+            let last = self.held[self.held.len() - 1];
+            self.held.push(course.step(last, step_s, laws));
+        }
+        course.step(self.held[whole], span_s - step_s * whole as f64, laws)
+    }
+
+    /// The whole flight to a planned end, step by step.
+    fn moments(&mut self, end_s: f64) -> Vec<Moment> {
+        let (course, table, open_s) = (self.course, self.table, self.open_for(end_s));
+        let closed_s = table.plan.closed_s();
+        let mut moments = Vec::with_capacity(table.steps_until(end_s));
+        moments.push(course.moment(0.0, course.attitude, table.takeoff(), None));
+        let mut push = |t_s: f64, attitude: Attitude, stance: &Stance| {
+            let before = moments[moments.len() - 1];
+            // A span may be empty.
+            if t_s > before.t_s {
+                moments.push(course.moment(t_s, attitude, stance, Some(&before)));
+            }
+        };
+        if open_s >= closed_s {
+            course.close(table, &mut push);
+            let opened = self.held_until(open_s);
+            for (i, &attitude) in self.held.iter().enumerate().skip(1) {
+                let t_s = closed_s + table.resolution.longest_step_s * i as f64;
+                if t_s < open_s {
+                    push(t_s, attitude, table.air());
+                }
+            }
+            push(open_s, opened, table.air());
+        }
+        self.end(end_s, &mut push);
+        moments
+    }
+}
+
+/// Cuts the flight off at the first moment at which a foot is on the ice.
+fn end_at_contact(course: &Course, table: &PlanTable, open_s: f64, moments: &mut Vec<Moment>) {
+    let under = |moment: &Moment| moment.lowest_m < -UNDER_M;
+    let Some(i) = moments.iter().position(under).filter(|&i| i > 0) else {
+        return;
+    };
+    let (from, below) = (moments[i - 1], moments[i]);
+    let mut convergency = SimpleConvergency {
+        eps: TOLERANCE,
+        max_iter: TRIES,
+    };
+    // At take-off itself the foot is on the ice: the search starts a little after.
+    let after_s = from.t_s + 1e-6 * (below.t_s - from.t_s);
+    let contact_s = find_root_brent(
+        after_s,
+        below.t_s,
+        |t_s| course.on_from(table, open_s, &from, t_s).lowest_m,
+        &mut convergency,
+    )
+    .unwrap_or(after_s);
+    moments.truncate(i);
+    moments.push(course.on_from(table, open_s, &from, contact_s));
 }

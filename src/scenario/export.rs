@@ -121,7 +121,7 @@ impl Export {
                 })
                 .collect(),
             start: Start {
-                orientation: wxyz(start.orientation),
+                orientation: wxyz(start.orientation()),
                 cm_height_m: flight.takeoff_cm_m,
                 cm_velocity_m_s: [0.0, flight.takeoff_speed_m_s, 0.0],
                 angular_momentum_kg_m2_s: flight.h_kg_m2_s.to_array(),
@@ -142,8 +142,8 @@ impl Sample {
         let state = flight.table.state_at(t_s, flight.open_s);
         Self {
             t_s,
-            orientation: wxyz(moment.orientation),
-            rate_rad_s: moment.rate_rad_s.to_array(),
+            orientation: wxyz(moment.orientation()),
+            rate_rad_s: moment.rate_rad_s().to_array(),
             turned_rad: moment.turned_rad,
             energy_j: moment.energy_j,
             cm_in_pelvis_m: state.cm_m.to_array(),

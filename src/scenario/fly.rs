@@ -9,7 +9,9 @@ use crate::physics::flight::{Flight, Launch, Spin};
 use crate::physics::momentum::MassState;
 use crate::physics::plan::{Plan, PlanSpec};
 use crate::physics::readout::Readout;
+use crate::physics::stance::Stance;
 use crate::physics::table::{PlanTable, Resolution};
+use crate::physics::tree::Tree;
 
 /// A scenario that has been flown.
 #[derive(Debug, Clone)]
@@ -77,7 +79,7 @@ impl Scenario {
             ..self.body_spec()
         });
         let (posture, rates) = Plan::new(self.plan_spec()).at(0.0, f64::INFINITY);
-        let bare = MassState::new(&bare, &posture, &rates);
+        let bare = Stance::from(MassState::new(&Tree::new(&bare), &posture, &rates));
         let (momentum, energy) = launch.kept_from(&bare, self.turning);
         let spin = match self.hands_keep {
             HandsKeep::Rate => launch.spin,

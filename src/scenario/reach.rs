@@ -48,7 +48,7 @@ impl Scenario {
             SegmentTable::Female => GRIP_N[0],
             SegmentTable::Male => GRIP_N[1],
         };
-        let hand_kg = jump.flight.table.takeoff().hand_kg;
+        let hand_kg = jump.flight.table.takeoff().state.hand_kg;
         // The pull is m w² r: at this jump's peak w² r, the mass that pulls as hard as the grip.
         let held_kg = hand_kg * grip_n / jump.readout.hand_pull_peak_n.max(f64::MIN_POSITIVE);
         let beyond = (held_kg - (hand_kg - self.hand_mass_kg)).max(0.0);

@@ -233,7 +233,7 @@ fn time(session: &Session, now: &Moment) -> Vec<Reading> {
             Group::Time,
             "cm_height_now_m",
             "Centre of mass now",
-            length.text(now.cm_m.y),
+            length.text(now.cm_height_m),
             "Height of the body's centre of mass over the ice at the playhead.",
         ),
     ]
@@ -250,7 +250,7 @@ fn rate(session: &Session, now: &Moment) -> Vec<Reading> {
         line(
             "rate_now_rad_s",
             "Now",
-            sign * now.rate_rad_s.y,
+            sign * now.spin_rad_s,
             "How fast the hips turn about the vertical at the playhead.",
         ),
         line(

@@ -87,7 +87,7 @@ fn draw(
     let mut clay = Clay::default();
     // Its lower end stays over the ice at take-off and at touch-down.
     let flight = &shown.flight;
-    let lowest = flight.takeoff_cm_m.min(flight.touchdown().cm_m.y) as f32;
+    let lowest = flight.takeoff_cm_m.min(flight.touchdown().cm_height_m) as f32;
     let (low, high) = (-up * (lowest - 0.04), up * (crown_m(&shown) + 0.06));
     clay.limb(low, high, 0.005, 0.005, ink);
     for end in [low, high] {
@@ -106,10 +106,10 @@ fn follow(
     mut long_axis: Single<&mut Transform, Moved<LongAxis, Momentum, Line>>,
 ) {
     let moment = &shown.pose.moment;
-    let cm = moment.cm_m.as_vec3();
+    let cm = moment.cm_m().as_vec3();
     momentum.translation = cm;
     long_axis.translation = cm;
-    long_axis.rotation = Quat::from_rotation_arc(Vec3::Y, moment.long_axis.as_vec3().normalize());
+    long_axis.rotation = Quat::from_rotation_arc(Vec3::Y, moment.long_axis().as_vec3().normalize());
     // From the arrow to a little under the feet, but not into the ice.
     let top = crown_m(&flight) + GAP_M;
     let under_feet = flight.flight.takeoff_cm_m as f32 + 0.12;

@@ -287,7 +287,7 @@ fn needle() -> Clay {
 }
 
 fn point(moment: Res<ShownMoment>, mut pointer: Single<&mut Transform, With<Pointer>>) {
-    let heading = heading_rad(moment.pose.moment.orientation);
+    let heading = heading_rad(moment.pose.moment.orientation());
     pointer.rotation = Quat::from_rotation_y(heading as f32);
 }
 

@@ -109,7 +109,7 @@ fn place_shadow(
     let moment = &shown.pose.moment;
     let height_m = (moment.lowest_m as f32).max(0.0);
     let near = 0.5_f32.powf(height_m / SHADOW_HALF_M);
-    transform.translation = Vec3::new(moment.cm_m.x as f32, level::SHADOW, moment.cm_m.z as f32);
+    transform.translation = Vec3::Y * level::SHADOW;
     transform.scale = Vec3::splat(SHADOW_RADIUS_M * (0.7 + 0.3 * near));
     if let Some(mut material) = materials.get_mut(&paint.0) {
         material.base_color = Color::WHITE.with_alpha(SHADOW_DARK * near);

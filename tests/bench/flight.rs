@@ -33,7 +33,7 @@ fn mass_state(bencher: divan::Bencher) {
     let jump = scenario().fly();
     let table = Arc::clone(&jump.flight.table);
     let (posture, rates) = table.plan.at(0.1, 0.5);
-    bencher.bench_local(|| MassState::new(&table.body, black_box(&posture), black_box(&rates)));
+    bencher.bench_local(|| MassState::new(&table.tree, black_box(&posture), black_box(&rates)));
 }
 
 /// A whole jump from its scenario, all readouts included.

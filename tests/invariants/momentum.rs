@@ -25,7 +25,7 @@ fn relative_error(flight: &Flight, t_s: f64) -> f64 {
 /// The same with the joints' motion left out: every part carried round rigidly by the pelvis.
 fn relative_error_without_joint_motion(flight: &Flight, t_s: f64) -> f64 {
     let (body, pose) = (&flight.table.body, flight.pose_at(t_s));
-    let rate: DVec3 = pose.moment.rate_rad_s;
+    let rate: DVec3 = pose.moment.rate_rad_s();
     let h = whole::angular_momentum(body, &pose, |_, at| rate.cross(at), |_| rate);
     (h - flight.h_kg_m2_s).length() / flight.h_kg_m2_s.length()
 }

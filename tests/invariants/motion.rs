@@ -103,10 +103,10 @@ fn open_lead_longer_than_flight_stays_smooth() {
         let flight = scenario.fly().flight;
         assert!(flight.open_s < flight.table.plan.closed_s(), "they overlap");
         let steps = 4000;
-        let mut last = flight.at(0.0).rate_rad_s;
+        let mut last = flight.at(0.0).rate_rad_s();
         for i in 1..=steps {
             let t_s = flight.touchdown_s * f64::from(i) / f64::from(steps);
-            let rate = flight.at(t_s).rate_rad_s;
+            let rate = flight.at(t_s).rate_rad_s();
             // A tenth of a millisecond changes it by far less than a jump in a joint's rate would.
             assert!((rate - last).length() < 0.6, "{t_s}: {last} {rate}");
             last = rate;

@@ -10,14 +10,14 @@ use crate::space;
 
 /// Heading of the pelvis's right-left axis, anticlockwise from above, rad.
 fn heading(moment: &Moment) -> f64 {
-    let right = DMat3::from_quat(moment.orientation).z_axis;
+    let right = DMat3::from_quat(moment.orientation()).z_axis;
     libm::atan2(right.x, right.z)
 }
 
 /// How fast that heading turns: u' = w x u, then the derivative of the arc tangent.
 fn heading_rate(moment: &Moment) -> f64 {
-    let u: DVec3 = DMat3::from_quat(moment.orientation).z_axis;
-    let du = moment.rate_rad_s.cross(u);
+    let u: DVec3 = DMat3::from_quat(moment.orientation()).z_axis;
+    let du = moment.rate_rad_s().cross(u);
     (u.z * du.x - u.x * du.z) / (u.x * u.x + u.z * u.z)
 }
 

@@ -8,6 +8,7 @@ use turns_aloft::physics::flight::{Flight, Launch};
 use turns_aloft::physics::momentum::MassState;
 use turns_aloft::physics::plan::{Plan, PlanSpec, Turning};
 use turns_aloft::physics::table::{PlanTable, Resolution, Tape};
+use turns_aloft::physics::tree::Tree;
 use turns_aloft::scenario::starts;
 
 /// A plan that only closes, in `close_time_s` from take-off.
@@ -27,14 +28,15 @@ pub fn closing_only(close_time_s: f64) -> PlanSpec {
 pub fn fly(body: Body, spec: PlanSpec, states: Vec<MassState>, launch: Launch) -> Flight {
     let steps = (states.len() - 1) / 2;
     let table = PlanTable {
+        tree: Tree::new(&body),
         body,
         plan: Plan::new(spec),
         resolution: Resolution::STANDARD,
-        closing: Tape {
-            start_s: spec.close_delay_s,
-            step_s: spec.close_time_s / steps as f64,
-            states,
-        },
+        closing: Tape::of(
+            spec.close_delay_s,
+            spec.close_time_s / steps as f64,
+            states.into_iter(),
+        ),
         opening: None,
     };
     Flight::new(Arc::new(table), launch)

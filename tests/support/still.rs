@@ -9,7 +9,6 @@ pub fn still(moments_kg_m2: DVec3) -> MassState {
     let inertia_kg_m2 = DMat3::from_diagonal(moments_kg_m2);
     MassState {
         inertia_kg_m2,
-        inverse: inertia_kg_m2.inverse(),
         joint_momentum_kg_m2_s: DVec3::ZERO,
         joint_energy_j: 0.0,
         cm_m: DVec3::ZERO,

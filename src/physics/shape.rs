@@ -1,0 +1,54 @@
+//! Where every segment of a body is in a posture, and how it moves: forward kinematics.
+
+use glam::{DQuat, DVec3};
+
+use super::body::{Body, SEGMENTS, Segment};
+use super::posture::{JointRates, Posture};
+
+/// Where each segment is while the pelvis is held still at the origin.
+#[derive(Debug, Clone, Copy)]
+pub struct Shape {
+    /// Joint towards the pelvis, pelvis frame, m.
+    pub joint_m: [DVec3; SEGMENTS],
+    /// Segment axes to pelvis axes.
+    pub rotation: [DQuat; SEGMENTS],
+    /// Velocity of that joint, pelvis frame, m/s.
+    pub velocity_m_s: [DVec3; SEGMENTS],
+    /// Angular velocity of the segment, pelvis frame, rad/s.
+    pub rate_rad_s: [DVec3; SEGMENTS],
+}
+
+impl Shape {
+    /// Forward kinematics from the pelvis outwards.
+    pub fn new(body: &Body, posture: &Posture, rates: &JointRates) -> Self {
+        let mut shape = Self {
+            joint_m: [DVec3::ZERO; SEGMENTS],
+            rotation: [DQuat::IDENTITY; SEGMENTS],
+            velocity_m_s: [DVec3::ZERO; SEGMENTS],
+            rate_rad_s: [DVec3::ZERO; SEGMENTS],
+        };
+        for segment in Segment::ALL {
+            let i = segment as usize;
+            let Some(parent) = body.links[i].parent else {
+                continue;
+            };
+            let p = parent as usize;
+            let arm = shape.rotation[p] * body.links[i].joint_m;
+            shape.joint_m[i] = shape.joint_m[p] + arm;
+            shape.velocity_m_s[i] = shape.velocity_m_s[p] + shape.rate_rad_s[p].cross(arm);
+            shape.rotation[i] = shape.rotation[p] * posture.joints[i];
+            shape.rate_rad_s[i] = shape.rate_rad_s[p] + shape.rotation[i] * rates[i];
+        }
+        shape
+    }
+
+    /// A point fixed to a segment: position (m) and velocity (m/s) in the pelvis frame.
+    pub fn point(&self, segment: Segment, own_m: DVec3) -> (DVec3, DVec3) {
+        let i = segment as usize;
+        let arm = self.rotation[i] * own_m;
+        (
+            self.joint_m[i] + arm,
+            self.velocity_m_s[i] + self.rate_rad_s[i].cross(arm),
+        )
+    }
+}
