@@ -35,6 +35,7 @@ pub struct Moving<T> {
 impl<T: Real> Composite<T> {
     /// Seen through the joint that carries all this, from the parent's own point; `joint_m` is
     /// where the parent has the joint. A straight and still joint only moves the point.
+    #[inline(always)]
     pub fn through(self, moving: Option<&Moving<T>>, joint_m: Vec3<T>) -> Self {
         match moving {
             Some(joint) => self.moved(joint.rate_rad_s).turned(&joint.turn),
@@ -44,6 +45,7 @@ impl<T: Real> Composite<T> {
     }
 
     /// The whole turns about the point at a rate, on top of what moves within.
+    #[inline(always)]
     fn moved(self, rate_rad_s: Vec3<T>) -> Self {
         let spin = self.second_kg_m2.times(rate_rad_s);
         let angular = self.angular_kg_m2_s + spin;
@@ -55,6 +57,7 @@ impl<T: Real> Composite<T> {
         }
     }
 
+    #[inline(always)]
     fn turned(self, turn: &Turn<T>) -> Self {
         Self {
             first_kg_m: turn.vector(self.first_kg_m),
@@ -65,6 +68,7 @@ impl<T: Real> Composite<T> {
         }
     }
 
+    #[inline(always)]
     fn seen_from(self, at_m: Vec3<T>) -> Self {
         let first = self.first_kg_m + at_m * self.mass_kg;
         Self {

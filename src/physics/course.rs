@@ -144,6 +144,15 @@ impl Course {
         self.moment(t_s, attitude, &end, Some(from))
     }
 
+    /// Adds what is known at the next instant; a span may be empty.
+    pub fn go_on(&self, t_s: f64, attitude: Attitude, stance: &Stance, moments: &mut Vec<Moment>) {
+        let before = &moments[moments.len() - 1];
+        if t_s > before.t_s {
+            let moment = self.moment(t_s, attitude, stance, Some(before));
+            moments.push(moment);
+        }
+    }
+
     /// All that is known at one instant; without a moment before, that of take-off.
     pub fn moment(
         &self,

@@ -36,34 +36,35 @@ pub struct Flight {
     pub moments: Vec<Moment>,
 }
 
-/// With steps of no more than this, halving them changes the turns of any admissible flight by less
-/// than 1e-5 (worst found 6e-6; above a quarter of a radian it is more).
-const MOST_TURNED_IN_A_STEP_RAD: f64 = 0.2;
+/// How large the fifth powers of the angles (rad) turned in each step may grow in sum; with less,
+/// halving the steps changes the turns of any admissible flight by less than 1e-5.
+const MOST_ADDED_UP: f64 = 0.7;
 
 impl Flight {
     /// Flies a tabulated plan; where the body turns too fast for the table's steps, on a table
     /// with finer ones.
     pub fn new(table: Arc<PlanTable>, launch: Launch) -> Self {
         let flight = Self::as_tabulated(table, launch);
-        if flight.most_turned_in_a_step_rad() <= MOST_TURNED_IN_A_STEP_RAD {
+        if flight.added_up() <= MOST_ADDED_UP {
             return flight;
         }
         Self::new(Arc::new(flight.table.finer()), launch)
     }
 
-    /// The error of a step grows with the fifth power of the angle turned in it.
-    fn most_turned_in_a_step_rad(&self) -> f64 {
+    /// The error of a step grows with the fifth power of the angle turned in it, and the errors add
+    /// up on the way.
+    fn added_up(&self) -> f64 {
         self.moments
             .windows(2)
             .map(|pair| {
                 let step_s = pair[1].t_s - pair[0].t_s;
-                pair[0].own_rate_rad_s.length_squared() * step_s * step_s
+                let square = pair[0].own_rate_rad_s.length_squared() * step_s * step_s;
+                square * square * square.sqrt()
             })
-            .fold(0.0, f64::max)
-            .sqrt()
+            .sum()
     }
 
-    fn as_tabulated(table: Arc<PlanTable>, launch: Launch) -> Self {
+    pub fn as_tabulated(table: Arc<PlanTable>, launch: Launch) -> Self {
         let course = Course::new(&table, &launch);
         let (open_s, moments) = touchdown::fly(&course, &table);
         Self {

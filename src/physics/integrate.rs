@@ -13,6 +13,7 @@ use super::stance::RateLaw;
 
 /// The attitude after `step_s` of a body with the angular momentum `h` about the vertical, whose
 /// laws at the start, the middle and the end of the step are given.
+#[inline]
 pub fn step(from: Attitude, h_kg_m2_s: f64, step_s: f64, laws: [&RateLaw; 3]) -> Attitude {
     let [start, middle, end] = laws;
     let rate = |law: &RateLaw, up: DVec3| law.rate_rad_s(up * h_kg_m2_s);
@@ -28,7 +29,7 @@ pub fn step(from: Attitude, h_kg_m2_s: f64, step_s: f64, laws: [&RateLaw; 3]) ->
     let rate_4 = rate(end, up_4);
     let left_4 = up_4.cross(rate_4 - first);
 
-    let sixth_s = step_s / 6.0;
+    let sixth_s = step_s * (1.0 / 6.0);
     let up = half_way * (up_2 + (left_2 + left_3) * (2.0 * sixth_s)) + left_4 * sixth_s;
     let twist = twist_rad_s(from.up, first)
         + 2.0 * (twist_rad_s(up_2, rate_2) + twist_rad_s(up_3, rate_3))
@@ -47,10 +48,18 @@ fn twist_rad_s(up: DVec3, rate: DVec3) -> f64 {
 /// The rotation by a small vector `u`, as a matrix: 1 + sin a / a [u]x + (1 - cos a) / a² [u]x²,
 /// both quotients by their series, exact to rounding up to a = 0.2.
 fn turned(u: DVec3) -> DMat3 {
+    const S: [f64; 5] = [1.0, -1.0 / 6.0, 1.0 / 120.0, -1.0 / 5040.0, 1.0 / 362_880.0];
+    const C: [f64; 5] = [
+        1.0 / 2.0,
+        -1.0 / 24.0,
+        1.0 / 720.0,
+        -1.0 / 40_320.0,
+        1.0 / 3_628_800.0,
+    ];
     let a2 = u.length_squared();
-    let s = 1.0 - a2 / 6.0 * (1.0 - a2 / 20.0 * (1.0 - a2 / 42.0 * (1.0 - a2 / 72.0)));
-    let c = 0.5 * (1.0 - a2 / 12.0 * (1.0 - a2 / 30.0 * (1.0 - a2 / 56.0 * (1.0 - a2 / 90.0))));
-    let (w, cu) = (u * s, u * c);
+    let series = |of: &[f64; 5]| of[0] + a2 * (of[1] + a2 * (of[2] + a2 * (of[3] + a2 * of[4])));
+    let c = series(&C);
+    let (w, cu) = (u * series(&S), u * c);
     let d = 1.0 - c * a2;
     let (xy, xz, yz) = (cu.x * u.y, cu.x * u.z, cu.y * u.z);
     DMat3::from_cols(

@@ -233,6 +233,7 @@ pub struct Turn<T> {
 
 impl<T: Real> Turn<T> {
     /// Of a unit quaternion.
+    #[inline(always)]
     fn of(v: Vec3<T>, w: T) -> Self {
         let double = v + v;
         let (xx, yy, zz) = (v.x * double.x, v.y * double.y, v.z * double.z);
@@ -257,11 +258,13 @@ impl<T: Real> Turn<T> {
         }
     }
 
+    #[inline(always)]
     pub fn vector(&self, v: Vec3<T>) -> Vec3<T> {
         self.x_axis * v.x + self.y_axis * v.y + self.z_axis * v.z
     }
 
     /// R S Rᵀ.
+    #[inline(always)]
     pub fn tensor(&self, s: Sym3<T>) -> Sym3<T> {
         let (a, b, c) = (self.x_axis, self.y_axis, self.z_axis);
         let x = a * s.xx + b * s.xy + c * s.xz;

@@ -27,6 +27,7 @@ pub struct MassState {
 }
 
 impl MassState {
+    #[inline]
     pub fn new(tree: &Tree, posture: &Posture, rates: &JointRates) -> Self {
         let (whole, points) = tree.gathered(posture, rates);
         let per_kg = 1.0 / whole.mass_kg;

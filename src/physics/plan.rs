@@ -247,6 +247,11 @@ impl Plan {
         self.spec.close_delay_s + self.spec.close_time_s + self.spec.arm_lag_s
     }
 
+    /// The shorter of closing and opening, s.
+    pub fn shortest_blend_s(&self) -> f64 {
+        self.spec.close_time_s.min(self.spec.open_time_s)
+    }
+
     /// When a joint's closing starts, s after take-off.
     pub fn close_start_s(&self, segment: Segment) -> f64 {
         let late = self.ways[segment as usize].late;
@@ -273,8 +278,9 @@ impl Plan {
             minimum_jerk(t_s, spec.close_delay_s + spec.arm_lag_s, spec.close_time_s)
         };
         let opening = minimum_jerk(t_s, open_s, spec.open_time_s);
-        let mut posture = Posture::STANDING;
-        let mut rates = STILL;
+        // One value from the start: it is large, and would be copied.
+        let mut moving = (Posture::STANDING, STILL);
+        let (posture, rates) = (&mut moving.0, &mut moving.1);
         for (i, way) in self.ways.iter().enumerate() {
             let closing = if way.late { late } else { on_time };
             // The ends of the closing are known: trigonometry only on the way.
@@ -298,7 +304,7 @@ impl Plan {
                 }
             }
         }
-        (posture, rates)
+        moving
     }
 }
 

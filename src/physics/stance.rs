@@ -39,6 +39,7 @@ pub struct Stance {
 }
 
 impl From<MassState> for Stance {
+    #[inline]
     fn from(state: MassState) -> Self {
         let law = RateLaw::new(&state);
         Self {

@@ -21,8 +21,8 @@ pub struct Resolution {
 impl Resolution {
     /// Halving these steps changes the turns of any admissible flight by less than 1e-5.
     pub const STANDARD: Self = Self {
-        longest_step_s: 0.004,
-        steps_per_blend: 24,
+        longest_step_s: 0.008,
+        steps_per_blend: 28,
     };
 
     /// The same with steps half as long.
@@ -33,12 +33,10 @@ impl Resolution {
         }
     }
 
-    /// Steps of a span in which joints move: as many as keep the finest blend inside it well
-    /// resolved.
-    fn moving_steps(&self, plan: &Plan, span_s: f64) -> usize {
-        let shortest_s = plan.spec.close_time_s.min(plan.spec.open_time_s);
-        let blend = self.steps_per_blend.max(self.plain_steps(shortest_s));
-        let per_blend = span_s / shortest_s * blend as f64;
+    /// Steps of a span in which joints move: as many as keep a blend of `blend_s` well resolved.
+    fn moving_steps(&self, blend_s: f64, span_s: f64) -> usize {
+        let blend = self.steps_per_blend.max(self.plain_steps(blend_s));
+        let per_blend = span_s / blend_s * blend as f64;
         self.plain_steps(span_s)
             .max(libm::ceil(per_blend) as usize)
             .max(1)
@@ -117,14 +115,16 @@ const NEVER_S: f64 = f64::INFINITY;
 impl PlanTable {
     pub fn new(body: Body, plan: Plan, resolution: Resolution) -> Self {
         let tree = Tree::new(&body);
-        let tape = |open_s, start_s, end_s| {
-            let steps = resolution.moving_steps(&plan, end_s - start_s);
+        let tape = |blend_s, open_s, start_s, end_s| {
+            let steps = resolution.moving_steps(blend_s, end_s - start_s);
             tabulate(&tree, &plan, open_s, [start_s, end_s], steps)
         };
         let (spec, closed_s) = (&plan.spec, plan.closed_s());
-        let closing = tape(NEVER_S, spec.close_delay_s, closed_s);
-        let opening =
-            (spec.open_lead_s > 0.0).then(|| tape(closed_s, closed_s, closed_s + spec.open_lead_s));
+        let closing = tape(spec.close_time_s, NEVER_S, spec.close_delay_s, closed_s);
+        let opening = (spec.open_lead_s > 0.0).then(|| {
+            let end_s = closed_s + spec.open_lead_s;
+            tape(spec.open_time_s, closed_s, closed_s, end_s)
+        });
         Self {
             body,
             tree,
@@ -156,14 +156,18 @@ impl PlanTable {
 
     /// A span in which closing and opening run together; depends on when the opening begins.
     pub fn overlapping(&self, open_s: f64, start_s: f64, end_s: f64) -> Tape {
-        let steps = self.resolution.moving_steps(&self.plan, end_s - start_s);
+        let steps = self
+            .resolution
+            .moving_steps(self.plan.shortest_blend_s(), end_s - start_s);
         tabulate(&self.tree, &self.plan, open_s, [start_s, end_s], steps)
     }
 
-    /// At least as many as a flight to `end_s` has moments.
-    pub fn steps_until(&self, end_s: f64) -> usize {
+    /// No flight to `end_s` has more moments.
+    pub fn most_moments(&self, end_s: f64) -> usize {
         let opening = self.opening.as_ref().map_or(0, |tape| tape.stances.len());
-        let overlapping = self.resolution.moving_steps(&self.plan, end_s);
+        let overlapping = self
+            .resolution
+            .moving_steps(self.plan.shortest_blend_s(), end_s);
         let apart = self.closing.stances.len() + opening + self.resolution.plain_steps(end_s);
         apart.max(overlapping) + 4
     }
@@ -185,8 +189,8 @@ fn tabulate(tree: &Tree, plan: &Plan, open_s: f64, span_s: [f64; 2], steps: usiz
     let [start_s, end_s] = span_s;
     let step_s = (end_s - start_s) / steps as f64;
     let states = (0..2 * steps + 1).map(|i| {
-        let (posture, rates) = plan.at(start_s + 0.5 * step_s * i as f64, open_s);
-        MassState::new(tree, &posture, &rates)
+        let moving = plan.at(start_s + 0.5 * step_s * i as f64, open_s);
+        MassState::new(tree, &moving.0, &moving.1)
     });
     Tape::of(start_s, step_s, states)
 }

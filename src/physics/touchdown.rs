@@ -5,7 +5,7 @@
 //! guess. If a foot meets the ice earlier (legs that stretch downwards, a body that cones), the
 //! flight ends there, as the body then is.
 
-use roots::{SimpleConvergency, find_root_brent, find_root_secant};
+use roots::{Convergency, SimpleConvergency, find_root_brent, find_root_secant};
 
 use super::attitude::Attitude;
 use super::course::Course;
@@ -14,10 +14,14 @@ use super::stance::Stance;
 use super::table::PlanTable;
 
 /// Touch-down is found to this, in seconds as in metres.
-const TOLERANCE: f64 = 1e-12;
+const TOLERANCE: f64 = 1e-11;
 
 /// Guesses by the secant before the slower, certain way.
 const QUICK_TRIES: usize = 8;
+
+/// The secant's error is the product of the last two, so a step as short as this, s, ends as close
+/// as the tolerance: the flight there need not be looked at again.
+const SHORT_STEP_S: f64 = 1e-7;
 const TRIES: usize = 60;
 
 /// How far from the first guess the secant may lead, s.
@@ -29,6 +33,10 @@ const BRACKET_S: f64 = 1e-3;
 /// Height at which a foot counts as under the ice, m: well above what the root is found to.
 const UNDER_M: f64 = 1e-10;
 
+/// A foot that is no higher than this is looked at between steps, m: in half a step of 8 ms no foot
+/// dips further.
+const NEAR_ICE_M: f64 = 0.01;
+
 /// Flies until a foot meets the ice; the time at which the opening began, and all moments.
 pub fn fly(course: &Course, table: &PlanTable) -> (f64, Vec<Moment>) {
     let mut attempts = Attempts::new(course, table);
@@ -39,10 +47,29 @@ pub fn fly(course: &Course, table: &PlanTable) -> (f64, Vec<Moment>) {
     (open_s, moments)
 }
 
+/// When the secant is there.
+struct QuickEnd;
+
+impl Convergency<f64> for QuickEnd {
+    fn is_root_found(&mut self, height_m: f64) -> bool {
+        height_m.abs() < TOLERANCE
+    }
+
+    fn is_converged(&mut self, end_s: f64, before_s: f64) -> bool {
+        (end_s - before_s).abs() < SHORT_STEP_S
+    }
+
+    fn is_iteration_limit_reached(&mut self, tries: usize) -> bool {
+        tries >= QUICK_TRIES
+    }
+}
+
 /// Flights to one planned end after the other. Up to the opening all are the same one.
 struct Attempts<'a> {
     course: &'a Course,
     table: &'a PlanTable,
+    /// From take-off to the end of the closing.
+    closing: Vec<Moment>,
     /// Attitude at the end of the closing, then after every step in which the air position is
     /// held, as far as any attempt has come.
     held: Vec<Attitude>,
@@ -50,14 +77,20 @@ struct Attempts<'a> {
 
 impl<'a> Attempts<'a> {
     fn new(course: &'a Course, table: &'a PlanTable) -> Self {
-        let closed = course.close(table, |_, _, _| {});
         // Room for a fall from straight legs to bent ones.
-        let steps = course.falls_to_s(0.0) / table.resolution.longest_step_s;
+        let longest_s = course.falls_to_s(0.0);
+        let mut closing = Vec::with_capacity(table.most_moments(longest_s));
+        closing.push(course.moment(0.0, course.attitude, table.takeoff(), None));
+        let closed = course.close(table, |t_s, attitude, stance| {
+            course.go_on(t_s, attitude, stance, &mut closing);
+        });
+        let steps = longest_s / table.resolution.longest_step_s;
         let mut held = Vec::with_capacity(steps as usize + 2);
         held.push(closed);
         Self {
             course,
             table,
+            closing,
             held,
         }
     }
@@ -87,31 +120,20 @@ impl<'a> Attempts<'a> {
     /// By the secant, starting as if the attitude stayed as it is: it hardly changes between one
     /// guess and the next. None where that leads astray.
     fn quick_end_s(&mut self, guess_s: f64, height_m: f64) -> Option<f64> {
-        let falling_m_s = self.course.falling_m_s(guess_s);
-        let next_s = guess_s + height_m / falling_m_s;
+        let next_s = guess_s + height_m / self.course.falling_m_s(guess_s);
         let near = |end_s: f64| (end_s - guess_s).abs() <= NEAR_S;
-        if !near(next_s) {
-            return None;
-        }
-        let mut convergency = SimpleConvergency {
-            eps: TOLERANCE,
-            max_iter: QUICK_TRIES,
+        let height_at_end_m = |end_s| {
+            if end_s == guess_s {
+                height_m
+            } else if near(end_s) {
+                self.height_at_end_m(end_s)
+            } else {
+                f64::NAN
+            }
         };
-        let end_s = find_root_secant(
-            guess_s,
-            next_s,
-            |end_s| {
-                if near(end_s) {
-                    self.height_at_end_m(end_s)
-                } else {
-                    f64::NAN
-                }
-            },
-            &mut convergency,
-        )
-        .ok()
-        .filter(|&end_s| near(end_s))?;
-        (self.height_at_end_m(end_s).abs() < UNDER_M).then_some(end_s)
+        find_root_secant(guess_s, next_s, height_at_end_m, &mut QuickEnd)
+            .ok()
+            .filter(|&end_s| near(end_s))
     }
 
     /// By a bracket that holds a sign change.
@@ -199,54 +221,79 @@ impl<'a> Attempts<'a> {
     }
 
     /// The whole flight to a planned end, step by step.
-    fn moments(&mut self, end_s: f64) -> Vec<Moment> {
+    fn moments(mut self, end_s: f64) -> Vec<Moment> {
         let (course, table, open_s) = (self.course, self.table, self.open_for(end_s));
         let closed_s = table.plan.closed_s();
-        let mut moments = Vec::with_capacity(table.steps_until(end_s));
-        moments.push(course.moment(0.0, course.attitude, table.takeoff(), None));
-        let mut push = |t_s: f64, attitude: Attitude, stance: &Stance| {
-            let before = moments[moments.len() - 1];
-            // A span may be empty.
-            if t_s > before.t_s {
-                moments.push(course.moment(t_s, attitude, stance, Some(&before)));
-            }
-        };
-        if open_s >= closed_s {
-            course.close(table, &mut push);
+        let mut moments = std::mem::take(&mut self.closing);
+        if open_s < closed_s {
+            moments.truncate(1);
+        } else {
             let opened = self.held_until(open_s);
             for (i, &attitude) in self.held.iter().enumerate().skip(1) {
                 let t_s = closed_s + table.resolution.longest_step_s * i as f64;
                 if t_s < open_s {
-                    push(t_s, attitude, table.air());
+                    course.go_on(t_s, attitude, table.air(), &mut moments);
                 }
             }
-            push(open_s, opened, table.air());
+            course.go_on(open_s, opened, table.air(), &mut moments);
         }
-        self.end(end_s, &mut push);
+        self.end(end_s, |t_s, attitude, stance| {
+            course.go_on(t_s, attitude, stance, &mut moments);
+        });
         moments
     }
 }
 
 /// Cuts the flight off at the first moment at which a foot is on the ice.
 fn end_at_contact(course: &Course, table: &PlanTable, open_s: f64, moments: &mut Vec<Moment>) {
-    let under = |moment: &Moment| moment.lowest_m < -UNDER_M;
-    let Some(i) = moments.iter().position(under).filter(|&i| i > 0) else {
+    let height_m = |from: &Moment, t_s| course.on_from(table, open_s, from, t_s).lowest_m;
+    let under_in = |i: usize| {
+        let (from, to) = (&moments[i - 1], &moments[i]);
+        let between = may_dip(course, moments, i).then_some([0.25, 0.5, 0.75]);
+        let mut between = between
+            .into_iter()
+            .flatten()
+            .map(|part| from.t_s + part * (to.t_s - from.t_s));
+        between
+            .find(|&t_s| height_m(from, t_s) < -UNDER_M)
+            .or((to.lowest_m < -UNDER_M).then_some(to.t_s))
+            .map(|under_s| (i, under_s))
+    };
+    let Some((i, under_s)) = (1..moments.len()).find_map(under_in) else {
         return;
     };
-    let (from, below) = (moments[i - 1], moments[i]);
+    let from = moments[i - 1];
     let mut convergency = SimpleConvergency {
         eps: TOLERANCE,
         max_iter: TRIES,
     };
     // At take-off itself the foot is on the ice: the search starts a little after.
-    let after_s = from.t_s + 1e-6 * (below.t_s - from.t_s);
+    let after_s = from.t_s + 1e-6 * (under_s - from.t_s);
     let contact_s = find_root_brent(
         after_s,
-        below.t_s,
-        |t_s| course.on_from(table, open_s, &from, t_s).lowest_m,
+        under_s,
+        |t_s| height_m(&from, t_s),
         &mut convergency,
     )
     .unwrap_or(after_s);
     moments.truncate(i);
     moments.push(course.on_from(table, open_s, &from, contact_s));
+}
+
+/// Whether a foot may dip into the ice and leave it again within a step: near a moment at which it
+/// is lower than before and after, and where it hardly leaves the ice with the body, or hardly
+/// comes down with it.
+fn may_dip(course: &Course, moments: &[Moment], i: usize) -> bool {
+    let last = moments.len() - 1;
+    let low = |i: usize| {
+        let height_m = moments[i].lowest_m;
+        (1..last).contains(&i)
+            && height_m < NEAR_ICE_M
+            && height_m < moments[i - 1].lowest_m
+            && height_m < moments[i + 1].lowest_m
+    };
+    let (from, to) = (&moments[i - 1], &moments[i]);
+    let fall_m = course.cm_height_m(from.t_s) - course.cm_height_m(to.t_s);
+    let hardly = (to.lowest_m - from.lowest_m).abs() < 0.25 * fall_m.abs();
+    low(i - 1) || low(i) || (i == 1 || i == last) && hardly
 }

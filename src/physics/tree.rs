@@ -21,6 +21,8 @@ struct Member<T> {
 struct Limb {
     segments: [[Segment; 2]; 3],
     members: [Member<f64x2>; 3],
+    /// The first two as one, for a joint between them that is straight and still.
+    straight_end: Composite<f64x2>,
 }
 
 #[derive(Debug, Clone)]
@@ -29,6 +31,8 @@ pub struct Tree {
     legs: Limb,
     /// Head, upper, middle and lower trunk.
     trunk: [Member<f64>; 4],
+    /// All four as one, for a trunk that is straight and still.
+    straight_trunk: Composite<f64>,
     hand_m: Vec3<f64x2>,
     /// Heel and toe.
     soles_m: [Vec3<f64x2>; 2],
@@ -64,17 +68,29 @@ const TRUNK: [Segment; 4] = [
 
 impl Tree {
     pub fn new(body: &Body) -> Self {
-        let limb = |segments: [[Segment; 2]; 3]| Limb {
-            segments,
-            members: segments.map(|[left, right]| pair(body.link(left), body.link(right))),
+        let limb = |segments: [[Segment; 2]; 3]| {
+            let members = segments.map(|[left, right]| pair(body.link(left), body.link(right)));
+            let [end, next, _] = &members;
+            Limb {
+                segments,
+                members,
+                straight_end: end.own.through(None, end.joint_m) + next.own,
+            }
         };
+        let trunk = TRUNK.map(|segment| member(body.link(segment)));
+        let straight_trunk = trunk
+            .iter()
+            .fold(Composite::default(), |sum: Composite<f64>, member| {
+                (sum + member.own).through(None, member.joint_m)
+            });
         let both = |of: &dyn Fn(Segment) -> DVec3, [left, right]: [Segment; 2]| {
             Vec3::pair(of(left), of(right))
         };
         Self {
             arms: limb(ARMS),
             legs: limb(LEGS),
-            trunk: TRUNK.map(|segment| member(body.link(segment))),
+            trunk,
+            straight_trunk,
             hand_m: both(&|hand| body.link(hand).cm_m, ARMS[0]),
             soles_m: body.sole_m.map(|end| both(&|_| end, LEGS[0])),
             hand_kg: body.link(Segment::LeftHand).mass_kg,
@@ -93,9 +109,13 @@ impl Tree {
         let [neck, chest, waist] =
             [TRUNK[0], TRUNK[1], TRUNK[2]].map(|segment| single(segment, posture, rates));
         let arms = arms.sum();
-        let head = head.own.through(neck.as_ref(), head.joint_m);
-        let chest_up = (head + arms + upper.own).through(chest.as_ref(), upper.joint_m);
-        let waist_up = (chest_up + middle.own).through(waist.as_ref(), middle.joint_m);
+        let above_pelvis = if neck.is_none() && chest.is_none() && waist.is_none() {
+            arms.through(None, upper.joint_m + middle.joint_m) + self.straight_trunk
+        } else {
+            let head = head.own.through(neck.as_ref(), head.joint_m);
+            let chest_up = (head + arms + upper.own).through(chest.as_ref(), upper.joint_m);
+            (chest_up + middle.own).through(waist.as_ref(), middle.joint_m) + lower.own
+        };
         let [left, right] = hands.apart().map(|hand| {
             let from_waist = carried(hand, chest.as_ref(), upper.joint_m);
             DVec3::from(carried(from_waist, waist.as_ref(), middle.joint_m))
@@ -104,7 +124,7 @@ impl Tree {
             hands_m: Vec3::pair(left, right),
             soles_m,
         };
-        (waist_up + legs.sum() + lower.own, points)
+        (above_pelvis + legs.sum(), points)
     }
 }
 
@@ -116,14 +136,20 @@ impl Limb {
         rates: &JointRates,
         points: [Vec3<f64x2>; N],
     ) -> (Composite<f64x2>, [Vec3<f64x2>; N]) {
-        let mut sum = Composite::default();
-        let mut points = points;
-        for (member, segments) in self.members.iter().zip(self.segments) {
-            let moving = both(segments, posture, rates);
-            sum = (sum + member.own).through(moving.as_ref(), member.joint_m);
-            points = points.map(|point| carried(point, moving.as_ref(), member.joint_m));
-        }
-        (sum, points)
+        let [end, next, root] = &self.members;
+        let [at_end, at_next, at_root] =
+            self.segments.map(|segments| both(segments, posture, rates));
+        let to_next = match &at_end {
+            Some(moving) => end.own.through(Some(moving), end.joint_m) + next.own,
+            None => self.straight_end,
+        };
+        let to_root = to_next.through(at_next.as_ref(), next.joint_m) + root.own;
+        let points = points.map(|point| {
+            let point = carried(point, at_end.as_ref(), end.joint_m);
+            let point = carried(point, at_next.as_ref(), next.joint_m);
+            carried(point, at_root.as_ref(), root.joint_m)
+        });
+        (to_root.through(at_root.as_ref(), root.joint_m), points)
     }
 }
 
