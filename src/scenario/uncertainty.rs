@@ -3,6 +3,8 @@
 //! A half-width is the 95 % limit of an error taken as normal and independent of the others. Each
 //! input is flown at both its ends; the changes of the turns add up as the root of their squares.
 
+use std::f64::consts::TAU;
+
 use serde::{Deserialize, Serialize};
 
 use super::Scenario;
@@ -31,6 +33,8 @@ pub struct HalfWidth {
     pub label: &'static str,
     pub kind: Kind,
     pub most: f64,
+    /// What one touch makes it larger or smaller by.
+    pub step: f64,
     /// Where the usual one comes from.
     pub about: &'static str,
     pub get: fn(&Uncertainty) -> f64,
@@ -38,12 +42,13 @@ pub struct HalfWidth {
 }
 
 macro_rules! half_width {
-    ($field:ident, $label:literal, $kind:ident, $most:literal, $about:literal) => {
+    ($field:ident, $label:literal, $kind:ident, $most:literal, $step:expr, $about:literal) => {
         HalfWidth {
             key: stringify!($field),
             label: $label,
             kind: Kind::$kind,
             most: $most,
+            step: $step,
             about: $about,
             get: |of| of.$field,
             set: |of, value| of.$field = value,
@@ -60,6 +65,7 @@ pub const HALF_WIDTHS: [HalfWidth; INPUTS] = [
         "Jump height",
         Length,
         0.25,
+        0.005,
         "One picture of a 60-a-second video more or less in half a second of hang time is 2 cm of height."
     ),
     half_width!(
@@ -67,6 +73,7 @@ pub const HALF_WIDTHS: [HalfWidth; INPUTS] = [
         "Take-off rate",
         Rate,
         5.0,
+        TAU / 60.0,
         "A heading read to 2° on two pictures a tenth of a second apart gives the rate to 0.5 rad/s, about 5 rpm; that it can be read so well is our assumption."
     ),
     half_width!(
@@ -74,6 +81,7 @@ pub const HALF_WIDTHS: [HalfWidth; INPUTS] = [
         "Close time",
         Time,
         0.2,
+        1.0 / 120.0,
         "One picture of a 60-a-second video."
     ),
     half_width!(
@@ -81,7 +89,8 @@ pub const HALF_WIDTHS: [HalfWidth; INPUTS] = [
         "Moment of inertia",
         Share,
         0.5,
-        "20 % for grown bodies, which covers another body model (0.84 to 1.22 of ours), but not measured standing men (1.18 to 1.40 of ours); 30 % below 1.55 m, because the mass tables describe adults."
+        0.05,
+        "Usually 20 %, and 30 % below 1.55 m, because the mass tables are averages of young adults. Bodies of another model have 0.84 to 1.22 times the standing moment of inertia of this one, which 20 % about covers; measured standing men have 1.18 to 1.40 times as much, which it does not: a real body may lie outside the range, and then rather with fewer turns."
     ),
 ];
 
