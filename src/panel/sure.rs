@@ -29,7 +29,7 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
     };
     let most = range.foremost().map_or_else(
         || "Nothing is taken to be uncertain.".to_owned(),
-        |row| format!("Most of it comes from the {}.", row.label.to_lowercase()),
+        |row| format!("The {} matters most.", row.label.to_lowercase()),
     );
     ui.label(RichText::new(most).font(look::bold(16.0)));
     ui.label(RichText::new(MEANING).size(14.5).color(SLATE));
