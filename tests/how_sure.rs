@@ -73,6 +73,18 @@ fn half_widths_go_in_steps() {
     assert_eq!((rate.get)(&session.half_widths()), rate.most);
 }
 
+#[test]
+fn the_usual_half_widths_come_back() {
+    let mut session = Session::default();
+    session.show_range(true);
+    let usual = session.range().cloned();
+    session.step_half_width(row("inertia_share"), -2.0);
+    assert_ne!(session.range().cloned(), usual);
+    session.usual_half_widths();
+    assert!(!session.has_own_half_widths());
+    assert_eq!(session.range().cloned(), usual);
+}
+
 /// What the user has not touched stays the jumper's; what he has goes with the jumper.
 #[test]
 fn own_half_widths_are_about_one_jumper() {
