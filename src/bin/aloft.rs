@@ -22,8 +22,9 @@ mod command {
     use turns_aloft::physics::motion;
     use turns_aloft::scenario::Scenario;
     use turns_aloft::scenario::export::Export;
-    use turns_aloft::scenario::report::Report;
+    use turns_aloft::scenario::report::{RangeReport, Report};
     use turns_aloft::scenario::starts;
+    use turns_aloft::scenario::uncertainty::Uncertainty;
 
     /// How many turns a body completes before it comes down.
     #[derive(Parser)]
@@ -58,6 +59,13 @@ mod command {
     struct Fly {
         #[command(flatten)]
         chosen: Chosen,
+        /// Print also the range of the turns and the calls possible, and what they come from.
+        #[arg(long)]
+        range: bool,
+        /// Print the range with another half-width than the usual one of jump_height_m,
+        /// takeoff_rate_rad_s, close_time_s or inertia_share: the 95 % limit of its error.
+        #[arg(long, value_name = "KEY=VALUE", num_args = 1..)]
+        half_width: Vec<String>,
         /// Write where every part of the body is, one row per part and time, to this CSV file.
         #[arg(long, value_name = "OUT.csv")]
         motion: Option<PathBuf>,
@@ -133,13 +141,17 @@ mod command {
         fn scenario(&self) -> Result<Scenario, String> {
             let mut scenario = open(&self.scenario)?;
             for setting in &self.set {
-                let (key, value) = setting
-                    .split_once('=')
-                    .ok_or_else(|| format!("--set {setting}: write KEY=VALUE"))?;
+                let (key, value) = key_and_value("--set", setting)?;
                 scenario.set(key, value).map_err(|why| why.to_string())?;
             }
             Ok(scenario)
         }
+    }
+
+    fn key_and_value<'a>(option: &str, setting: &'a str) -> Result<(&'a str, &'a str), String> {
+        setting
+            .split_once('=')
+            .ok_or_else(|| format!("{option} {setting}: write KEY=VALUE"))
     }
 
     fn printed(what: &impl Serialize) -> Result<String, String> {
@@ -150,12 +162,29 @@ mod command {
     fn fly_one(fly: &Fly) -> Result<String, String> {
         let scenario = fly.chosen.scenario()?;
         let step_s = step_s(&fly.step)?;
+        let half_widths = fly.half_widths(&scenario)?;
         let jump = scenario.fly();
         if let Some(path) = &fly.motion {
             fs::write(path, motion::table(&jump.flight, step_s))
                 .map_err(|why| format!("{} cannot be written: {why}", path.display()))?;
         }
-        printed(&Report::new(&scenario, &jump))
+        match half_widths {
+            Some(half_widths) => printed(&RangeReport::new(&scenario, &jump, &half_widths)),
+            None => printed(&Report::new(&scenario, &jump)),
+        }
+    }
+
+    impl Fly {
+        /// What the range is computed from, where it is asked for.
+        fn half_widths(&self, scenario: &Scenario) -> Result<Option<Uncertainty>, String> {
+            let mut half_widths = Uncertainty::usual(scenario);
+            for setting in &self.half_width {
+                let (key, value) = key_and_value("--half-width", setting)?;
+                half_widths.set(key, value).map_err(|why| why.to_string())?;
+            }
+            let asked = self.range || !self.half_width.is_empty();
+            Ok(asked.then_some(half_widths))
+        }
     }
 
     fn step_s(text: &str) -> Result<f64, String> {

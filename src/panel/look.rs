@@ -8,7 +8,7 @@ use std::sync::Arc;
 
 use bevy_egui::egui::{
     Color32, Context, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, Stroke,
-    TextStyle, Theme, Vec2, Visuals,
+    TextStyle, Theme, Ui, Vec2, Visuals,
 };
 
 /// Ground of the page.
@@ -52,6 +52,16 @@ pub fn text(size: f32) -> FontId {
 /// Heavier text of this size, for figures and headings.
 pub fn bold(size: f32) -> FontId {
     FontId::new(size, FontFamily::Name(BOLD.into()))
+}
+
+/// The size, at most `size`, at which a line of heavier text is no wider than `width`.
+pub fn fitting(ui: &Ui, line: &str, size: f32, width: f32) -> f32 {
+    let needed = ui
+        .painter()
+        .layout_no_wrap(line.to_owned(), bold(size), INK)
+        .size()
+        .x;
+    size * (width / needed).min(1.0)
 }
 
 /// Dresses a context that has just been made.

@@ -11,6 +11,7 @@ mod look;
 mod readouts;
 mod rest;
 mod slider;
+mod sure;
 pub mod targets;
 mod transport;
 mod turns;
@@ -94,7 +95,7 @@ fn show(
     timeline(&mut ui, &mut session, &layout);
     column(&mut ui, "controls", layout.controls, |ui| {
         if layout.readouts.is_none() {
-            answer(ui, &session, layout.narrow);
+            answer(ui, &mut session, layout.narrow);
         }
         controls(ui, &mut session, &mut panels);
         if !layout.charts_under_stage() {
@@ -111,7 +112,7 @@ fn show(
     });
     if let Some(rect) = layout.readouts {
         column(&mut ui, "readouts", rect, |ui| {
-            answer(ui, &session, layout.narrow);
+            answer(ui, &mut session, layout.narrow);
             readouts::show(ui, &session, &mut panels.about);
         });
     }
@@ -136,10 +137,15 @@ fn column(ui: &mut Ui, name: &str, rect: egui::Rect, add: impl FnOnce(&mut Ui)) 
         });
 }
 
-/// Turns at landing, and how far the playhead has come.
-fn answer(ui: &mut Ui, session: &Session, narrow: bool) {
+/// Turns at landing, how far the playhead has come, and how sure it all is.
+fn answer(ui: &mut Ui, session: &mut Session, narrow: bool) {
     turns::card(ui, session, narrow);
     turns::progress(ui, session);
+    if session.range().is_some() {
+        fold(ui, "How sure are the inputs", false, |ui| {
+            sure::inputs(ui, session)
+        });
+    }
 }
 
 fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {

@@ -17,6 +17,9 @@ pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<&'static str>) {
     let all = readings(session);
     for group in Group::ALL {
         let lines: Vec<&Reading> = all.iter().filter(|line| line.group == group).collect();
+        if lines.is_empty() {
+            continue;
+        }
         ui.add_space(NEAR);
         ui.label(
             egui::RichText::new(group.label())
@@ -76,11 +79,12 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<&'static str>) {
         look::text(14.0),
         SLATE,
     );
+    let size = look::fitting(ui, &line.text, 18.0, rect.width() - 16.0);
     painter.text(
         rect.left_bottom() + vec2(10.0, -6.0),
         Align2::LEFT_BOTTOM,
         &line.text,
-        look::bold(18.0),
+        look::bold(size),
         INK,
     );
     if response.clicked() {

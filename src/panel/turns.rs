@@ -1,13 +1,18 @@
 //! The answer: turns at landing in figures to be read from three metres, and the call.
 
 use bevy_egui::egui::{
-    Align2, Color32, CornerRadius, FontId, Pos2, Rect, RichText, Sense, Ui, pos2, vec2,
+    Align2, Color32, CornerRadius, FontId, Pos2, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
+    pos2, vec2,
 };
 
-use super::look::{self, AMBER, APART, INK, NEAR, SLATE, SNOW, TEAL, VERMILION};
+use super::look::{self, AMBER, APART, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::sure;
 use crate::physics::call::Call;
+use crate::scenario::uncertainty::Range;
 use crate::session::Session;
-use crate::session::readings::{call_text, shortfall_text};
+use crate::session::readings::{
+    call_text, possible_calls, range_figures, shortfall_range_text, shortfall_text,
+};
 
 /// Height of the big figures' font. A digit is then about 80 CSS pixels high, 15 mm on a tablet:
 /// a two-hundredth of three metres, as signs are made to be read.
@@ -16,6 +21,10 @@ const FIGURES: f32 = 116.0;
 pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     let jump = session.jump();
     let figures = if narrow { 0.8 * FIGURES } else { FIGURES };
+    if let Some(range) = session.range() {
+        range_card(ui, session, range, figures);
+        return;
+    }
     let number =
         ui.painter()
             .layout_no_wrap(format!("{:.2}", jump.turns), look::bold(figures), INK);
@@ -56,6 +65,39 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
             line.write(ui, pos2(x, y));
             x += line.width(ui) + APART;
         }
+    }
+}
+
+/// The turns as a range: figures as wide as the card, what they may mean in rows below.
+fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
+    let width = ui.available_width() - 2.0 * APART;
+    let text = range_figures(range);
+    let size = look::fitting(ui, &text, figures, width);
+    let number = ui.painter().layout_no_wrap(text, look::bold(size), INK);
+    let rows: Vec<_> = possible_verdict(session, range)
+        .into_iter()
+        .map(|line| {
+            let font = line.font();
+            ui.painter().layout(line.text, font, line.colour, width)
+        })
+        .collect();
+    let top = 0.98 * size;
+    let foot: f32 = rows.iter().map(|row| row.size().y).sum();
+    let (rect, _) = ui.allocate_exact_size(
+        vec2(ui.available_width(), top + foot + NEAR),
+        Sense::hover(),
+    );
+    ui.painter()
+        .rect_filled(rect, CornerRadius::same(look::ROUND), SNOW);
+    let left = rect.left() + APART;
+    let middle = rect.top() + 0.5 * top + 2.0;
+    ui.painter()
+        .galley(pos2(left, middle - 0.5 * number.size().y), number, INK);
+    let mut y = rect.top() + top;
+    for row in rows {
+        let height = row.size().y;
+        ui.painter().galley(pos2(left, y), row, INK);
+        y += height;
     }
 }
 
@@ -122,6 +164,41 @@ fn verdict(session: &Session) -> Vec<Line> {
     ]
 }
 
+/// Owed, and what may be missing and called; the colour is that of the worst.
+fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
+    let line = |text, size, colour| Line { text, size, colour };
+    let (Some(owed), Some(shortfall_deg)) = (session.jump().owed, range.shortfall_deg) else {
+        return vec![line("turns".to_owned(), 20.0, SLATE)];
+    };
+    let scenario = session.scenario();
+    let short = match &range.calls {
+        Some(calls) => calls.last() != Some(&Call::Full),
+        None => shortfall_deg[1] > 90.0,
+    };
+    let colour = if short { VERMILION } else { TEAL };
+    let call = range.calls.as_ref().map_or_else(
+        || "not called".to_owned(),
+        |calls| {
+            let is = if calls.len() > 1 { "may be" } else { "is" };
+            // A word and its sign stay on one line.
+            let words =
+                possible_calls(calls, |call| call_text(Some(call))).replace(" (", "\u{a0}(");
+            format!(
+                "{} {is} {words}",
+                scenario.jump.notation(scenario.jump_turns)
+            )
+        },
+    );
+    vec![
+        line(
+            format!("of {}, {}", owed.turns, shortfall_range_text(shortfall_deg)),
+            21.0,
+            colour,
+        ),
+        line(call, 17.0, colour),
+    ]
+}
+
 /// The call without its sign, which stands behind the jump already.
 fn short_call(call: Option<Call>) -> &'static str {
     let text = call_text(call);
@@ -140,15 +217,33 @@ pub fn note(ui: &mut Ui, session: &Session) {
     }
 }
 
-/// A bar of the turns owed, filled as far as the playhead has come.
-pub fn progress(ui: &mut Ui, session: &Session) {
+/// A bar of the turns owed, filled as far as the playhead has come, and beside it the question how
+/// sure they are.
+pub fn progress(ui: &mut Ui, session: &mut Session) {
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    let (rest, button) = row.split_left_right_at_x(row.right() - sure::BUTTON);
+    sure::button(ui, session, button);
+    let middle = rest.center().y;
+    bar(
+        ui,
+        session,
+        Rect::from_min_max(
+            pos2(rest.left(), middle - 5.0),
+            pos2(rest.right() - APART, middle + 5.0),
+        ),
+    );
+}
+
+fn bar(ui: &Ui, session: &Session, rect: Rect) {
     let Some(owed) = session.jump().owed else {
         return;
     };
     let now = session.now();
     let turns = crate::session::readings::turns_at(session, &now);
-    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), 10.0), Sense::hover());
-    let most = owed.turns.max(session.jump().turns);
+    let range = session.range();
+    let most = owed
+        .turns
+        .max(range.map_or(session.jump().turns, |range| range.high));
     let x = |turns: f64| rect.left() + rect.width() * (turns / most).clamp(0.0, 1.0) as f32;
     let painter = ui.painter();
     let round = CornerRadius::same(5);
@@ -165,6 +260,16 @@ pub fn progress(ui: &mut Ui, session: &Session) {
         painter.line_segment(
             [pos2(mark, top), pos2(mark, rect.bottom())],
             (if whole { 2.0 } else { 1.0 }, INK),
+        );
+    }
+    if let Some(range) = range {
+        painter.rect(
+            Rect::from_x_y_ranges(x(range.low)..=x(range.high), rect.y_range())
+                .expand2(vec2(0.0, 5.0)),
+            CornerRadius::same(3),
+            Color32::TRANSPARENT,
+            Stroke::new(2.0, INK),
+            StrokeKind::Middle,
         );
     }
 }

@@ -63,6 +63,11 @@ impl Scenario {
     }
 
     pub fn launch(&self) -> Launch {
+        self.launch_of(self.body_spec())
+    }
+
+    /// The launch of another body in this scenario.
+    fn launch_of(&self, body: BodySpec) -> Launch {
         let heading_rad = self.jump.entry_heading_rad()
             + self.turning.sign() * std::f64::consts::TAU * self.pre_rotation_turns;
         let launch = Launch {
@@ -76,7 +81,7 @@ impl Scenario {
         }
         let bare = Body::new(BodySpec {
             hand_mass_kg: 0.0,
-            ..self.body_spec()
+            ..body
         });
         let (posture, rates) = Plan::new(self.plan_spec()).at(0.0, f64::INFINITY);
         let bare = Stance::from(MassState::new(&Tree::new(&bare), &posture, &rates));
@@ -97,7 +102,12 @@ impl Scenario {
     /// Flies the scenario; what the last flight tabulated is used again where the body and the
     /// plan are the same.
     pub fn fly_after(&self, last: Option<&Jump>) -> Jump {
-        let (body, plan) = (self.body_spec(), self.plan_spec());
+        self.fly_as(self.body_spec(), last)
+    }
+
+    /// Flies the scenario with another body than the published tables make of its jumper.
+    pub fn fly_as(&self, body: BodySpec, last: Option<&Jump>) -> Jump {
+        let plan = self.plan_spec();
         let table = last
             .map(|last| &last.flight.table)
             .filter(|table| {
@@ -116,7 +126,7 @@ impl Scenario {
                 },
                 Arc::clone,
             );
-        let flight = Arc::new(Flight::new(table, self.launch()));
+        let flight = Arc::new(Flight::new(table, self.launch_of(body)));
         let readout = Readout::new(&flight, self.ground);
         let turns = readout.air_turns + self.pre_rotation_turns;
         let owed = self.jump.turns_owed(self.jump_turns).map(|owed| {

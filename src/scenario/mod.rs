@@ -9,6 +9,7 @@ pub mod keys;
 pub mod reach;
 pub mod report;
 pub mod starts;
+pub mod uncertainty;
 pub mod units;
 
 use serde::{Deserialize, Serialize};

@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::Scenario;
 use super::fly::Jump;
+use super::uncertainty::{Range, Uncertainty};
 use crate::physics::call::Call;
 use crate::physics::plan::Turning;
 
@@ -73,6 +74,48 @@ impl Report {
             touchdown_speed_m_s: r.touchdown_speed_m_s,
             landing_load_bw: r.landing_load_bw,
             flying_mass_kg: jump.flight.table.body.mass_kg,
+        }
+    }
+}
+
+/// The same with the range of the turns, and what it is made of: the half-widths of the inputs (95 %
+/// limits) and what each alone changes the turns by as the input grows by it.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct RangeReport {
+    #[serde(flatten)]
+    pub report: Report,
+    pub turns_low: f64,
+    pub turns_high: f64,
+    /// The mildest first; none where the rule does not reach.
+    pub calls_possible: Option<Vec<Call>>,
+    pub half_width_jump_height_m: f64,
+    pub half_width_takeoff_rate_rad_s: f64,
+    pub half_width_close_time_s: f64,
+    /// Of the standing body's moment of inertia.
+    pub half_width_inertia_share: f64,
+    pub turns_change_with_jump_height: f64,
+    pub turns_change_with_takeoff_rate: f64,
+    pub turns_change_with_close_time: f64,
+    pub turns_change_with_inertia: f64,
+}
+
+impl RangeReport {
+    pub fn new(scenario: &Scenario, jump: &Jump, half_widths: &Uncertainty) -> Self {
+        let range = Range::new(scenario, jump, half_widths);
+        let [with_height, with_rate, with_close_time, with_inertia] = range.changes;
+        Self {
+            report: Report::new(scenario, jump),
+            turns_low: range.low,
+            turns_high: range.high,
+            calls_possible: range.calls,
+            half_width_jump_height_m: half_widths.jump_height_m,
+            half_width_takeoff_rate_rad_s: half_widths.takeoff_rate_rad_s,
+            half_width_close_time_s: half_widths.close_time_s,
+            half_width_inertia_share: half_widths.inertia_share,
+            turns_change_with_jump_height: with_height,
+            turns_change_with_takeoff_rate: with_rate,
+            turns_change_with_close_time: with_close_time,
+            turns_change_with_inertia: with_inertia,
         }
     }
 }

@@ -3,6 +3,7 @@
 //! Screens read it and call its methods; it knows no screen.
 
 pub mod readings;
+mod sure;
 
 use std::sync::Arc;
 
@@ -13,7 +14,9 @@ use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{KEYS, Key};
 use crate::scenario::starts;
+use crate::scenario::uncertainty::Range;
 use crate::scenario::units::Units;
+use sure::HowSure;
 
 /// Shown before take-off and after touch-down, s.
 pub const BEFORE_S: f64 = 0.25;
@@ -33,6 +36,9 @@ pub struct Session {
     /// What the controls go back to: the starting point or file last opened.
     base: Scenario,
     jump: Jump,
+    how_sure: HowSure,
+    /// Of this very jump; none when not asked for.
+    range: Option<Range>,
     revision: u64,
     pub units: Units,
     pub playback: Playback,
@@ -60,6 +66,9 @@ struct Kept {
     scenario: String,
     base: String,
     units: Units,
+    /// Visits before there was a range have kept none.
+    #[serde(default)]
+    how_sure: HowSure,
 }
 
 impl Default for Session {
@@ -76,6 +85,8 @@ impl Session {
             base: scenario.clone(),
             scenario,
             jump,
+            how_sure: HowSure::default(),
+            range: None,
             revision: 0,
             units: Units::default(),
             playback: Playback {
@@ -102,7 +113,7 @@ impl Session {
         &self.jump.flight
     }
 
-    /// Grows with every flight.
+    /// Grows with every flight, and with what is asked about it.
     pub const fn revision(&self) -> u64 {
         self.revision
     }
@@ -180,8 +191,9 @@ impl Session {
         self.fly();
     }
 
-    /// Opens a jump and plays it.
+    /// Opens a jump and plays it. Half-widths are about one jumper: another one has the usual ones.
     pub fn open(&mut self, scenario: Scenario) {
+        self.how_sure.forget_own();
         self.base = scenario.clone();
         self.scenario = scenario;
         self.notice = None;
@@ -201,7 +213,7 @@ impl Session {
         let rests = self.playback.t_s >= self.jump.flight.touchdown_s;
         let after_s = self.playback.t_s - self.jump.flight.touchdown_s;
         self.jump = self.scenario.fly_after(Some(&self.jump));
-        self.revision += 1;
+        self.measure_range();
         if rests {
             // Who looks at the landing goes on looking at the landing.
             self.playback.t_s = self.jump.flight.touchdown_s + after_s;
@@ -268,6 +280,7 @@ impl Session {
             scenario: self.scenario.to_file(),
             base: self.base.to_file(),
             units: self.units,
+            how_sure: self.how_sure.clone(),
         })
         .expect("a session holds nothing that JSON cannot say")
     }
@@ -277,13 +290,19 @@ impl Session {
         let kept: Result<Kept, _> = serde_json::from_str(text);
         let opened = kept.map_err(|why| why.to_string()).and_then(|kept| {
             let read = |text: &str| Scenario::from_file(text).map_err(|why| why.to_string());
-            Ok((read(&kept.scenario)?, read(&kept.base)?, kept.units))
+            let (scenario, base) = (read(&kept.scenario)?, read(&kept.base)?);
+            kept.how_sure
+                .check(&scenario)
+                .map_err(|why| why.to_string())?;
+            Ok((scenario, base, kept.units, kept.how_sure))
         });
         match opened {
-            Ok((scenario, base, units)) => {
+            Ok((scenario, base, units, how_sure)) => {
                 self.units = units;
                 self.open(scenario);
                 self.base = base;
+                self.how_sure = how_sure;
+                self.measure_range();
             }
             Err(_) => self
                 .say("What was kept of the last visit could not be read; here is the usual start."),

@@ -7,6 +7,7 @@ use crate::physics::call::{Call, QUARTER_BAND_FROM_DEG};
 use crate::physics::flight::Moment;
 use crate::scenario::HandsKeep;
 use crate::scenario::keys::Kind;
+use crate::scenario::uncertainty::{HALF_WIDTHS, INPUTS, Range};
 use crate::scenario::units::Unit;
 
 /// One line.
@@ -25,6 +26,8 @@ pub struct Reading {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Group {
     Turns,
+    /// What the range comes from; empty when none is shown.
+    HowSure,
     Time,
     Rate,
     Inertia,
@@ -35,8 +38,9 @@ pub enum Group {
 }
 
 impl Group {
-    pub const ALL: [Self; 8] = [
+    pub const ALL: [Self; 9] = [
         Self::Turns,
+        Self::HowSure,
         Self::Time,
         Self::Rate,
         Self::Inertia,
@@ -49,6 +53,7 @@ impl Group {
     pub const fn label(self) -> &'static str {
         match self {
             Self::Turns => "Turns",
+            Self::HowSure => "How sure",
             Self::Time => "Time and height",
             Self::Rate => "Turning rate",
             Self::Inertia => "Moment of inertia",
@@ -97,6 +102,61 @@ pub const fn call_text(call: Option<Call>) -> &'static str {
     }
 }
 
+/// The turns as a range: "3.42 to 3.71".
+fn range_text(range: &Range) -> String {
+    format!(
+        "{} to {}",
+        TURNS.number(range.low),
+        TURNS.number(range.high)
+    )
+}
+
+/// The turns as a range for large figures: "3.4–3.7", with more decimals where one says nothing.
+pub fn range_figures(range: &Range) -> String {
+    let of = |decimals: usize| [range.low, range.high].map(|turns| format!("{turns:.decimals$}"));
+    let [low, high] = of(1);
+    if low != high {
+        return format!("{low}–{high}");
+    }
+    let [low, high] = of(2);
+    if low == high {
+        low
+    } else {
+        format!("{low}–{high}")
+    }
+}
+
+/// Missing rotation from one end to the other: "41° to 148° short", "12° too far to 30° short".
+pub fn shortfall_range_text(shortfall_deg: [f64; 2]) -> String {
+    let [least, most] = shortfall_deg;
+    if least < 0.0 && most < 0.0 {
+        return format!("{}° to {}", DEGREES.number(-most), shortfall_text(least));
+    }
+    if least >= 0.0 {
+        return format!("{}° to {}", DEGREES.number(least), shortfall_text(most));
+    }
+    format!("{} to {}", shortfall_text(least), shortfall_text(most))
+}
+
+/// What the call may be, each by these words: "< or <<".
+pub fn possible_calls(calls: &[Call], words: impl Fn(Call) -> &'static str) -> String {
+    let mut words: Vec<&str> = calls.iter().map(|&call| words(call)).collect();
+    let last = words.pop().unwrap_or_default();
+    if words.is_empty() {
+        last.to_owned()
+    } else {
+        format!("{} or {last}", words.join(", "))
+    }
+}
+
+/// The call in one or two characters; a full rotation has no sign.
+const fn call_sign(call: Call) -> &'static str {
+    match call {
+        Call::Full => "full",
+        other => other.sign(),
+    }
+}
+
 /// What the phase of the flight at the playhead is called.
 pub fn phase(session: &Session) -> &'static str {
     let (t_s, flight) = (session.playhead_s(), session.flight());
@@ -125,6 +185,7 @@ pub fn turns_at(session: &Session, moment: &Moment) -> f64 {
 pub fn readings(session: &Session) -> Vec<Reading> {
     let now = session.now();
     let mut lines = turns(session);
+    lines.extend(how_sure(session));
     lines.extend(time(session, &now));
     lines.extend(rate(session, &now));
     lines.extend(inertia(session, &now));
@@ -153,13 +214,14 @@ fn line(
 
 fn turns(session: &Session) -> Vec<Reading> {
     let (jump, scenario) = (session.jump(), session.scenario());
+    let range = session.range();
     let line =
         |quantity, label, text, about: &str| line(Group::Turns, quantity, label, text, about);
     let mut lines = vec![
         line(
             "turns",
             "Turns in all",
-            TURNS.number(jump.turns),
+            range.map_or_else(|| TURNS.number(jump.turns), range_text),
             "Turns in the air plus the part already turned on the ice before leaving it.",
         ),
         line(
@@ -187,7 +249,9 @@ fn turns(session: &Session) -> Vec<Reading> {
     lines.push(line(
         "shortfall_deg",
         "Missing",
-        shortfall_text(owed.shortfall_deg),
+        range
+            .and_then(|range| range.shortfall_deg)
+            .map_or_else(|| shortfall_text(owed.shortfall_deg), shortfall_range_text),
         "Rotation still missing at touch-down, in degrees: 360 are a whole turn.",
     ));
     let about = format!(
@@ -195,13 +259,45 @@ fn turns(session: &Session) -> Vec<Reading> {
          the rule gives q the single value 90°, and its band here, {QUARTER_BAND_FROM_DEG}° to 90°, \
          is our own."
     );
-    lines.push(line(
-        "call",
-        "Call",
-        call_text(owed.call).to_owned(),
-        &about,
-    ));
+    let possible = range.and_then(|range| range.calls.as_deref());
+    let call = match possible {
+        Some(calls) if calls.len() > 1 => format!("may be {}", possible_calls(calls, call_sign)),
+        _ => call_text(owed.call).to_owned(),
+    };
+    lines.push(line("call", "Call", call, &about));
     lines
+}
+
+/// What the inputs alone make of the turns.
+fn how_sure(session: &Session) -> Vec<Reading> {
+    const NAMES: [(&str, &str); INPUTS] = [
+        ("turns_change_with_jump_height", "By jump height"),
+        ("turns_change_with_takeoff_rate", "By take-off rate"),
+        ("turns_change_with_close_time", "By close time"),
+        ("turns_change_with_inertia", "By moment of inertia"),
+    ];
+    let Some(range) = session.range() else {
+        return Vec::new();
+    };
+    HALF_WIDTHS
+        .iter()
+        .zip(NAMES)
+        .zip(range.changes)
+        .map(|((row, (quantity, label)), change)| {
+            let about = format!(
+                "What {} ± {} alone makes of the turns. {}",
+                row.label.to_lowercase(),
+                session.half_width_text(row),
+                row.about
+            );
+            line(Group::HowSure, quantity, label, change_text(change), about)
+        })
+        .collect()
+}
+
+/// A change of the turns to either side.
+pub fn change_text(change: f64) -> String {
+    format!("± {} turns", TURNS.number(change.abs()))
 }
 
 fn time(session: &Session, now: &Moment) -> Vec<Reading> {

@@ -62,8 +62,8 @@ def aloft(*arguments):
     return done.stdout
 
 
-def fly(scenario):
-    return json.loads(aloft("fly", scenario))
+def fly(scenario, *options):
+    return json.loads(aloft("fly", scenario, *options))
 
 
 def kept_scenario(page):
@@ -72,10 +72,10 @@ def kept_scenario(page):
     return json.loads(kept)["scenario"]
 
 
-def fly_kept(page, folder):
+def fly_kept(page, folder, *options):
     file = folder / "kept.aloft.json"
     file.write_text(kept_scenario(page))
-    return fly(file)
+    return fly(file, *options)
 
 
 def shown(text):

@@ -1,0 +1,107 @@
+//! Whether the answer is shown as a range, and the half-widths that the user has set for it.
+
+use std::collections::BTreeMap;
+
+use serde::{Deserialize, Serialize};
+
+use super::Session;
+use crate::scenario::Scenario;
+use crate::scenario::keys::{Kind, Refused};
+use crate::scenario::uncertainty::{HalfWidth, Range, Uncertainty};
+use crate::scenario::units::Unit;
+
+/// What survives a reload.
+#[derive(Debug, Clone, Default, Serialize, Deserialize)]
+pub struct HowSure {
+    shown: bool,
+    /// The user's own, by key; the others are the usual ones of the jumper.
+    own: BTreeMap<String, f64>,
+}
+
+impl HowSure {
+    fn half_widths(&self, scenario: &Scenario) -> Result<Uncertainty, Refused> {
+        let mut half_widths = Uncertainty::usual(scenario);
+        for (key, value) in &self.own {
+            half_widths.set(key, &value.to_string())?;
+        }
+        Ok(half_widths)
+    }
+
+    /// Whether what was kept may be.
+    pub fn check(&self, scenario: &Scenario) -> Result<(), Refused> {
+        self.half_widths(scenario).map(|_| ())
+    }
+
+    pub fn forget_own(&mut self) {
+        self.own.clear();
+    }
+}
+
+impl Session {
+    /// Where the turns may lie, when that is shown.
+    pub const fn range(&self) -> Option<&Range> {
+        self.range.as_ref()
+    }
+
+    pub fn show_range(&mut self, shown: bool) {
+        self.how_sure.shown = shown;
+        self.measure_range();
+    }
+
+    /// The half-widths behind the range.
+    pub fn half_widths(&self) -> Uncertainty {
+        self.how_sure
+            .half_widths(&self.scenario)
+            .expect("only half-widths that may be are taken up")
+    }
+
+    /// Makes a half-width larger or smaller by so many steps, to a whole number of steps.
+    pub fn step_half_width(&mut self, row: &HalfWidth, steps: f64) {
+        let mut half_widths = self.half_widths();
+        let present = (row.get)(&half_widths) / row.step;
+        // Rounding must not make a whole number of steps look like a little more or less.
+        let from = if steps > 0.0 {
+            (present + 1e-6).floor()
+        } else {
+            (present - 1e-6).ceil()
+        };
+        row.hold(&mut half_widths, (from + steps) * row.step);
+        self.how_sure
+            .own
+            .insert(row.key.to_owned(), (row.get)(&half_widths));
+        self.measure_range();
+    }
+
+    /// Whether any half-width is the user's own.
+    pub fn has_own_half_widths(&self) -> bool {
+        !self.how_sure.own.is_empty()
+    }
+
+    /// Goes back to the usual half-widths.
+    pub fn usual_half_widths(&mut self) {
+        self.how_sure.forget_own();
+        self.measure_range();
+    }
+
+    /// Brings the range up to date with the flight and the half-widths.
+    pub(super) fn measure_range(&mut self) {
+        self.range = self
+            .how_sure
+            .shown
+            .then(|| Range::new(&self.scenario, &self.jump, &self.half_widths()));
+        self.revision += 1;
+    }
+
+    /// A half-width in the user's units, one decimal finer than the number itself.
+    pub fn half_width_text(&self, row: &HalfWidth) -> String {
+        let unit = self.units.of(row.kind);
+        let finer = Unit {
+            decimals: match row.kind {
+                Kind::Share => unit.decimals,
+                _ => unit.decimals + 1,
+            },
+            ..unit
+        };
+        finer.text((row.get)(&self.half_widths()))
+    }
+}
