@@ -10,8 +10,9 @@ use super::fly::Jump;
 use super::keys::{self, Kind, Refused};
 use crate::physics::body::{Body, BodySpec, Segment};
 use crate::physics::call::Call;
-use crate::physics::momentum::{MassState, STILL};
-use crate::physics::posture::Posture;
+use crate::physics::momentum::MassState;
+use crate::physics::posture::{Posture, STILL};
+use crate::physics::tree::Tree;
 
 /// Half-widths of what is uncertain about a jump.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -175,7 +176,7 @@ pub fn with_inertia_off(scenario: &Scenario, share: f64) -> (f64, BodySpec) {
         boot_mass_kg: 0.0,
         ..spec
     });
-    let standing = MassState::new(&bare, &Posture::STANDING, &STILL);
+    let standing = MassState::new(&Tree::new(&bare), &Posture::STANDING, &STILL);
     let core_kg_m2: f64 = bare
         .parts
         .iter()
