@@ -1,0 +1,67 @@
+//! The flights that are timed, the same natively and in the browser. Every call differs from the
+//! one before in what is said to vary, so that nothing can be kept from one to the next.
+
+use turns_aloft::scenario::fly::Jump;
+use turns_aloft::scenario::{Scenario, starts};
+
+/// Different values before they come round again.
+const VALUES: u32 = 64;
+
+/// What a call does; all readouts are included.
+#[derive(Clone, Copy)]
+pub enum Call {
+    /// A whole jump from its scenario. The stature varies.
+    Whole,
+    /// The same body and plan at another take-off rate.
+    AtAnotherRate,
+    /// The same body and plan at another jump height.
+    AtAnotherHeight,
+}
+
+impl Call {
+    pub const ALL: [Self; 3] = [Self::Whole, Self::AtAnotherRate, Self::AtAnotherHeight];
+}
+
+/// One scenario, flown over and over.
+pub struct Work {
+    given: Scenario,
+    varied: Scenario,
+    flown: Jump,
+    calls: u32,
+}
+
+impl Work {
+    /// From a starting point; None where there is none of that name.
+    pub fn new(name: &str) -> Option<Self> {
+        let start = starts::named(name)?;
+        Some(Self {
+            given: start.scenario.clone(),
+            varied: start.scenario.clone(),
+            flown: start.scenario.fly(),
+            calls: 0,
+        })
+    }
+
+    /// Flies once and returns the turns.
+    pub fn call(&mut self, call: Call) -> f64 {
+        self.calls = (self.calls + 1) % VALUES;
+        // From 2 % less to 2 % more.
+        let factor = 0.98 + 0.04 * f64::from(self.calls) / f64::from(VALUES);
+        let (given, varied) = (&self.given, &mut self.varied);
+        let last = match call {
+            Call::Whole => {
+                varied.stature_m = factor * given.stature_m;
+                None
+            }
+            Call::AtAnotherRate => {
+                varied.takeoff_rate_rad_s = factor * given.takeoff_rate_rad_s;
+                Some(&self.flown)
+            }
+            Call::AtAnotherHeight => {
+                varied.jump_height_m = factor * given.jump_height_m;
+                Some(&self.flown)
+            }
+        };
+        varied.fly_after(last).turns
+    }
+}
