@@ -7,6 +7,7 @@ lowest median counts: what else the machine does can only make a number larger.
 """
 
 import datetime
+import os
 import platform
 import subprocess
 import sys
@@ -69,7 +70,9 @@ def processor():
 def main(start, compare, table, answers, module, out, compilers, *pinocchio):
     builds = dict(build.split("=", 1) for build in pinocchio)
     ours, theirs, browser, version = measured(start, compare, table, answers, module, builds)
-    head = [datetime.date.today().isoformat(), processor(), compilers, version]
+    # About 1 when nothing else runs: more than there are cores, and the numbers are too large.
+    load = f"{os.getloadavg()[0]:.1f} programs at a time at the end, on {os.cpu_count()} cores"
+    head = [f"{datetime.date.today()}, {processor()}", load, compilers, version]
     text = page.written(start, head, ours, theirs, browser)
     Path(out).write_text(text, encoding="utf-8")
     print(f"\n{text}\nWritten to {out}")

@@ -47,21 +47,26 @@ impl Work {
         self.calls = (self.calls + 1) % VALUES;
         // From 2 % less to 2 % more.
         let factor = 0.98 + 0.04 * f64::from(self.calls) / f64::from(VALUES);
-        let (given, varied) = (&self.given, &mut self.varied);
+        let (mut stature, mut rate, mut height) = (1.0, 1.0, 1.0);
         let last = match call {
             Call::Whole => {
-                varied.stature_m = factor * given.stature_m;
+                stature = factor;
                 None
             }
             Call::AtAnotherRate => {
-                varied.takeoff_rate_rad_s = factor * given.takeoff_rate_rad_s;
+                rate = factor;
                 Some(&self.flown)
             }
             Call::AtAnotherHeight => {
-                varied.jump_height_m = factor * given.jump_height_m;
+                height = factor;
                 Some(&self.flown)
             }
         };
+        let (given, varied) = (&self.given, &mut self.varied);
+        // All three every time: what the call before has varied is given again.
+        varied.stature_m = stature * given.stature_m;
+        varied.takeoff_rate_rad_s = rate * given.takeoff_rate_rad_s;
+        varied.jump_height_m = height * given.jump_height_m;
         varied.fly_after(last).turns
     }
 }
