@@ -61,6 +61,10 @@ need_crate() {
   env -u CARGO_TARGET_DIR cargo install --quiet --force "$@" --root "$TOOLS" --version "$version" "$crate"
 }
 
+need_wasm_opt() {
+  need_crate wasm-opt "$WASM_OPT_VERSION" wasm-opt "wasm-opt version 116 (version_116)" 7 --locked
+}
+
 # Everything that building the page takes.
 need_build_tools() {
   need_rust
@@ -69,7 +73,7 @@ need_build_tools() {
   # Unlocked: the lock file that wasm-bindgen-cli ships names a crate that can't be had everywhere.
   need_crate wasm-bindgen-cli "$WASM_BINDGEN_VERSION" wasm-bindgen "wasm-bindgen $WASM_BINDGEN_VERSION" 2
   need_crate trunk "$TRUNK_VERSION" trunk "trunk $TRUNK_VERSION" 10 --locked
-  need_crate wasm-opt "$WASM_OPT_VERSION" wasm-opt "wasm-opt version 116 (version_116)" 7 --locked
+  need_wasm_opt
 }
 
 # inputs_hash PATH... : one hash over the compiler and all files under those of the paths that exist.

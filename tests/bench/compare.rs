@@ -1,0 +1,170 @@
+//! Our side of `web/bench`.
+//!
+//!     compare postures START TABLE ANSWERS BATCHES CALLS
+//!     compare flights START BATCHES CALLS
+//!
+//! The first reads the postures that `pinocchio/table.py` has written, of the body of START,
+//! writes what we find for each to ANSWERS and prints what one costs; the second prints what the
+//! flights of work.rs cost. One line a number: its name and the median of the batches in ns.
+
+mod work;
+
+use std::error::Error;
+use std::fmt::Write as _;
+use std::hint::black_box;
+use std::time::Instant;
+
+use glam::{DQuat, DVec3};
+use turns_aloft::physics::body::{Body, SEGMENTS};
+use turns_aloft::physics::momentum::{JointRates, MassState, STILL};
+use turns_aloft::physics::posture::Posture;
+use turns_aloft::scenario::fly::Jump;
+use turns_aloft::scenario::starts;
+
+use work::{Call, Work};
+
+const NO_START: &str = "there is no starting point of that name";
+
+struct Posed {
+    posture: Posture,
+    rates: JointRates,
+}
+
+/// How long and how often.
+#[derive(Clone, Copy)]
+struct Batches {
+    batches: usize,
+    calls: usize,
+}
+
+impl Batches {
+    fn parse(batches: &str, calls: &str) -> Result<Self, Box<dyn Error>> {
+        Ok(Self {
+            batches: batches.parse()?,
+            calls: calls.parse()?,
+        })
+    }
+
+    /// Median over the batches of what one call takes, ns.
+    fn median_ns(self, mut call: impl FnMut()) -> f64 {
+        let mut ns: Vec<f64> = (0..self.batches)
+            .map(|_| {
+                let start = Instant::now();
+                for _ in 0..self.calls {
+                    call();
+                }
+                start.elapsed().as_secs_f64() * 1e9 / self.calls as f64
+            })
+            .collect();
+        ns.sort_by(f64::total_cmp);
+        ns[self.batches / 2]
+    }
+}
+
+fn main() -> Result<(), Box<dyn Error>> {
+    let arguments: Vec<String> = std::env::args().skip(1).collect();
+    let arguments: Vec<&str> = arguments.iter().map(String::as_str).collect();
+    match arguments[..] {
+        ["postures", start, table, answers, batches, calls] => {
+            postures(start, table, answers, Batches::parse(batches, calls)?)
+        }
+        ["flights", start, batches, calls] => flights(start, Batches::parse(batches, calls)?),
+        _ => Err("see the head of tests/bench/compare.rs for the arguments".into()),
+    }
+}
+
+fn postures(
+    start: &str,
+    table: &str,
+    answers: &str,
+    batches: Batches,
+) -> Result<(), Box<dyn Error>> {
+    let start = starts::named(start).ok_or(NO_START)?;
+    let body = Body::new(start.scenario.body_spec());
+    let text = std::fs::read_to_string(table)?;
+    let mut written = String::new();
+    for set in ["plan", "all"] {
+        let posed = read(&text, set)?;
+        for Posed { posture, rates } in &posed {
+            let state = MassState::new(&body, posture, rates);
+            let momentum = state.joint_momentum_kg_m2_s.to_array();
+            for number in state.inertia_kg_m2.to_cols_array().iter().chain(&momentum) {
+                write!(written, "{number:e} ")?;
+            }
+            writeln!(written)?;
+        }
+        let mut next = posed.iter().cycle();
+        let ns = batches.median_ns(|| {
+            let Some(Posed { posture, rates }) = next.next() else {
+                return;
+            };
+            black_box(MassState::new(
+                black_box(&body),
+                black_box(posture),
+                black_box(rates),
+            ));
+        });
+        println!("{set}\t{ns}");
+    }
+    std::fs::write(answers, written)?;
+    Ok(())
+}
+
+/// The postures of a set; the pelvis's own entry is not in the table.
+fn read(table: &str, set: &str) -> Result<Vec<Posed>, Box<dyn Error>> {
+    let prefix = format!("posture {set} ");
+    let rows = table.lines().filter_map(|line| line.strip_prefix(&prefix));
+    let posed: Vec<Posed> = rows.map(posed).collect::<Result<_, _>>()?;
+    if posed.is_empty() {
+        return Err(format!("no postures of the set {set}").into());
+    }
+    Ok(posed)
+}
+
+fn posed(row: &str) -> Result<Posed, Box<dyn Error>> {
+    let numbers: Vec<f64> = row
+        .split_whitespace()
+        .map(str::parse)
+        .collect::<Result<_, _>>()?;
+    if numbers.len() != 7 * (SEGMENTS - 1) {
+        return Err("a posture has 7 numbers a joint".into());
+    }
+    let mut posed = Posed {
+        posture: Posture::STANDING,
+        rates: STILL,
+    };
+    for (i, joint) in numbers.chunks_exact(7).enumerate() {
+        posed.posture.joints[i + 1] = DQuat::from_xyzw(joint[1], joint[2], joint[3], joint[0]);
+        posed.rates[i + 1] = DVec3::from_slice(&joint[4..]);
+    }
+    Ok(posed)
+}
+
+fn flights(start: &str, batches: Batches) -> Result<(), Box<dyn Error>> {
+    let start = starts::named(start).ok_or(NO_START)?;
+    for call in Call::ALL {
+        let mut work = Work::new(start.name).ok_or(NO_START)?;
+        let ns = batches.median_ns(|| {
+            black_box(work.call(black_box(call)));
+        });
+        println!("{}\t{ns}", name(call));
+    }
+    let jump = start.scenario.fly();
+    println!("posture evaluations\t{}", posture_evaluations(&jump));
+    Ok(())
+}
+
+const fn name(call: Call) -> &'static str {
+    match call {
+        Call::Whole => "whole jump",
+        Call::AtAnotherRate => "at another rate",
+        Call::AtAnotherHeight => "at another height",
+    }
+}
+
+/// Postures whose inertia and momentum a whole jump computes: those on its tapes.
+fn posture_evaluations(jump: &Jump) -> usize {
+    let table = &jump.flight.table;
+    let opening = table.opening.as_ref().map_or(0, |tape| tape.states.len());
+    table.closing.states.len() + opening
+}

@@ -1,0 +1,86 @@
+"""Times both sides in turns and writes the ratios. `web/bench` builds what this runs.
+
+    python3 ratios.py START COMPARE TABLE ANSWERS MODULE PAGE COMPILERS NAME=PINOCCHIO...
+
+Every native number is the median of many batches, in the browser it is the fastest batch; of the
+rounds, in which the sides take turns, the lowest counts: what else the machine does can only make a
+number larger.
+"""
+
+import datetime
+import os
+import platform
+import subprocess
+import sys
+from pathlib import Path
+
+import page
+from in_browser import loaded
+
+ROUNDS = 4
+# Many batches of about a millisecond: most of them fall between two interruptions.
+BATCHES = 31
+POSTURES_A_BATCH = 2000
+FLIGHT_BATCHES = 201
+FLIGHTS_A_BATCH = 4
+# The order of `Call::ALL` in work.rs.
+FLIGHTS = ["whole jump", "at another rate", "at another height"]
+
+
+def lines(*command):
+    """What a program prints: the words of each line, the last a number."""
+    done = subprocess.run(
+        [str(word) for word in command], stdout=subprocess.PIPE, text=True, check=True
+    )
+    for line in done.stdout.splitlines():
+        *key, number = line.split("\t")
+        yield tuple(key), float(number)
+
+
+class Lowest(dict):
+    """The lowest of what was noted under each key."""
+
+    def note(self, key, number):
+        self[key] = min(number, self.get(key, number))
+
+
+def measured(start, compare, table, answers, module, pinocchio):
+    ours, theirs, browser = Lowest(), Lowest(), Lowest()
+    with loaded(Path(module)) as in_browser:
+        for turn in range(ROUNDS):
+            print(f"Round {turn + 1} of {ROUNDS}.", flush=True)
+            postures = [compare, "postures", start, table, answers, BATCHES, POSTURES_A_BATCH]
+            for (key,), number in lines(*postures):
+                ours.note(key, number)
+            flights = [compare, "flights", start, FLIGHT_BATCHES, FLIGHTS_A_BATCH]
+            for (key,), number in lines(*flights):
+                ours.note(key, number)
+            for build, program in pinocchio.items():
+                for key, number in lines(program, table, answers, BATCHES, POSTURES_A_BATCH):
+                    theirs.note((*key, build), number)
+            for which, name in enumerate(FLIGHTS):
+                browser.note(name, in_browser.fastest_ns(which))
+        return ours, theirs, browser, in_browser.version
+
+
+def processor():
+    try:
+        with open("/proc/cpuinfo", encoding="utf-8") as lines:
+            return next(line.split(":", 1)[1].strip() for line in lines if "model name" in line)
+    except (OSError, StopIteration):
+        return platform.processor() or platform.machine()
+
+
+def main(start, compare, table, answers, module, out, compilers, *pinocchio):
+    builds = dict(build.split("=", 1) for build in pinocchio)
+    ours, theirs, browser, version = measured(start, compare, table, answers, module, builds)
+    # About 1 when nothing else runs: more than there are cores, and the numbers are too large.
+    load = f"{os.getloadavg()[0]:.1f} programs at a time at the end, on {os.cpu_count()} cores"
+    head = [f"{datetime.date.today()}, {processor()}", load, compilers, version]
+    text = page.written(start, head, ours, theirs, browser)
+    Path(out).write_text(text, encoding="utf-8")
+    print(f"\n{text}\nWritten to {out}")
+
+
+if __name__ == "__main__":
+    main(*sys.argv[1:])
