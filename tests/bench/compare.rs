@@ -16,9 +16,9 @@ use std::time::Instant;
 
 use glam::{DQuat, DVec3};
 use turns_aloft::physics::body::{Body, SEGMENTS};
-use turns_aloft::physics::momentum::{JointRates, MassState, STILL};
-use turns_aloft::physics::posture::Posture;
-use turns_aloft::scenario::fly::Jump;
+use turns_aloft::physics::momentum::MassState;
+use turns_aloft::physics::posture::{JointRates, Posture, STILL};
+use turns_aloft::physics::tree::Tree;
 use turns_aloft::scenario::starts;
 
 use work::{Call, Work};
@@ -80,13 +80,13 @@ fn postures(
     batches: Batches,
 ) -> Result<(), Box<dyn Error>> {
     let start = starts::named(start).ok_or(NO_START)?;
-    let body = Body::new(start.scenario.body_spec());
+    let tree = Tree::new(&Body::new(start.scenario.body_spec()));
     let text = std::fs::read_to_string(table)?;
     let mut written = String::new();
     for set in ["plan", "all"] {
         let posed = read(&text, set)?;
         for Posed { posture, rates } in &posed {
-            let state = MassState::new(&body, posture, rates);
+            let state = MassState::new(&tree, posture, rates);
             let momentum = state.joint_momentum_kg_m2_s.to_array();
             for number in state.inertia_kg_m2.to_cols_array().iter().chain(&momentum) {
                 write!(written, "{number:e} ")?;
@@ -99,7 +99,7 @@ fn postures(
                 return;
             };
             black_box(MassState::new(
-                black_box(&body),
+                black_box(&tree),
                 black_box(posture),
                 black_box(rates),
             ));
@@ -150,7 +150,7 @@ fn flights(start: &str, batches: Batches) -> Result<(), Box<dyn Error>> {
         println!("{}\t{ns}", name(call));
     }
     let jump = start.scenario.fly();
-    println!("posture evaluations\t{}", posture_evaluations(&jump));
+    println!("posture evaluations\t{}", jump.flight.table.postures());
     Ok(())
 }
 
@@ -160,11 +160,4 @@ const fn name(call: Call) -> &'static str {
         Call::AtAnotherRate => "at another rate",
         Call::AtAnotherHeight => "at another height",
     }
-}
-
-/// Postures whose inertia and momentum a whole jump computes: those on its tapes.
-fn posture_evaluations(jump: &Jump) -> usize {
-    let table = &jump.flight.table;
-    let opening = table.opening.as_ref().map_or(0, |tape| tape.states.len());
-    table.closing.states.len() + opening
 }
