@@ -7,6 +7,8 @@ use super::attitude::Attitude;
 use super::integrate;
 use super::launch::Launch;
 use super::moment::Moment;
+use super::momentum::MassState;
+use super::plan::Turning;
 use super::stance::{RateLaw, Stance};
 use super::table::{PlanTable, Tape};
 
@@ -30,8 +32,8 @@ pub struct Course {
 }
 
 impl Course {
-    pub fn new(table: &PlanTable, launch: &Launch) -> Self {
-        let (turning, takeoff) = (table.plan.spec.turning, table.takeoff());
+    /// Of a body that leaves the ice in this posture.
+    pub fn of(takeoff: &Stance, launch: &Launch, turning: Turning) -> Self {
         let (h_kg_m2_s, orientation) = launch.of(takeoff, turning);
         let attitude = Attitude::of(orientation);
         Self {
@@ -130,15 +132,16 @@ impl Course {
         attitude
     }
 
-    /// From a moment on to a time within the same step, by a step of its own.
-    pub fn on_from(&self, table: &PlanTable, open_s: f64, from: &Moment, t_s: f64) -> Moment {
+    /// From a moment on to a time within the same step, by a step of its own through the mass states
+    /// of these times.
+    pub fn on_from(&self, from: &Moment, t_s: f64, state_at: impl Fn(f64) -> MassState) -> Moment {
         let step_s = t_s - from.t_s;
-        let end = Stance::from(table.state_at(t_s, open_s));
+        let end = Stance::from(state_at(t_s));
         let attitude = if step_s == 0.0 {
             from.attitude
         } else {
-            let [start, middle] = [from.t_s, from.t_s + 0.5 * step_s]
-                .map(|t_s| RateLaw::new(&table.state_at(t_s, open_s)));
+            let [start, middle] =
+                [from.t_s, from.t_s + 0.5 * step_s].map(|t_s| RateLaw::new(&state_at(t_s)));
             self.step(from.attitude, step_s, [&start, &middle, &end.law])
         };
         self.moment(t_s, attitude, &end, Some(from))

@@ -8,12 +8,14 @@ use std::sync::Arc;
 use glam::{DQuat, DVec3};
 
 use super::GRAVITY_M_S2;
-use super::body::Segment;
+use super::body::{Body, Segment};
 use super::course::Course;
 use super::momentum::MassState;
+use super::posture::{JointRates, Posture};
 use super::shape::Shape;
 use super::table::PlanTable;
 use super::touchdown;
+use super::tree::Tree;
 
 pub use super::launch::{Launch, Spin};
 pub use super::moment::Moment;
@@ -64,8 +66,8 @@ impl Flight {
             .sum()
     }
 
-    pub fn as_tabulated(table: Arc<PlanTable>, launch: Launch) -> Self {
-        let course = Course::new(&table, &launch);
+    fn as_tabulated(table: Arc<PlanTable>, launch: Launch) -> Self {
+        let course = Course::of(table.takeoff(), &launch, table.plan.spec.turning);
         let (open_s, moments) = touchdown::fly(&course, &table);
         Self {
             launch,
@@ -99,22 +101,22 @@ impl Flight {
             cm_m: self.takeoff_cm_m,
             sign: self.table.plan.spec.turning.sign(),
         };
-        course.on_from(&self.table, self.open_s, from, t_s)
+        course.on_from(from, t_s, |t_s| self.table.state_at(t_s, self.open_s))
     }
 
     /// Where every segment is at a time, and how it moves, relative to the CM.
     pub fn pose_at(&self, t_s: f64) -> Pose {
         let moment = self.at(t_s);
         let (posture, rates) = self.table.plan.at(moment.t_s, self.open_s);
-        let state = MassState::new(&self.table.tree, &posture, &rates);
-        Pose {
-            shape: Shape::new(&self.table.body, &posture, &rates),
-            shape_cm_m: state.cm_m,
-            shape_cm_velocity_m_s: state.cm_velocity_m_s,
-            cm_velocity_m_s: DVec3::Y * (self.takeoff_speed_m_s - GRAVITY_M_S2 * moment.t_s),
-            orientation: moment.orientation(),
+        let table = &self.table;
+        let falling_m_s = GRAVITY_M_S2 * moment.t_s - self.takeoff_speed_m_s;
+        Pose::new(
+            &table.body,
+            &table.tree,
+            (&posture, &rates),
             moment,
-        }
+            falling_m_s,
+        )
     }
 }
 
@@ -131,6 +133,25 @@ pub struct Pose {
 }
 
 impl Pose {
+    /// A body in this posture and at these rates, its CM falling at this speed.
+    pub fn new(
+        body: &Body,
+        tree: &Tree,
+        (posture, rates): (&Posture, &JointRates),
+        moment: Moment,
+        falling_m_s: f64,
+    ) -> Self {
+        let state = MassState::new(tree, posture, rates);
+        Self {
+            orientation: moment.orientation(),
+            shape: Shape::new(body, posture, rates),
+            shape_cm_m: state.cm_m,
+            shape_cm_velocity_m_s: state.cm_velocity_m_s,
+            cm_velocity_m_s: DVec3::Y * -falling_m_s,
+            moment,
+        }
+    }
+
     /// A point fixed to a segment, in the world, m.
     pub fn point_m(&self, segment: Segment, own_m: DVec3) -> DVec3 {
         let (p, _) = self.shape.point(segment, own_m);

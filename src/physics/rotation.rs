@@ -30,6 +30,22 @@ pub fn log(q: DQuat) -> DVec3 {
     v * (2.0 * libm::atan2(s, q.w) / s)
 }
 
+/// Rate in the moving axes of a body whose rotation vector is `u` and changes by `u_rate` a second
+/// (the right Jacobian of SO(3)): u' - (1 - cos a) / a² u x u' + (a - sin a) / a³ u x (u x u').
+pub fn rate_of(u: DVec3, u_rate: DVec3) -> DVec3 {
+    let a2 = u.length_squared();
+    // Both quotients by their series where they lose digits.
+    let (first, second) = if a2 < 1e-4 {
+        (0.5 - a2 / 24.0, 1.0 / 6.0 - a2 / 120.0)
+    } else {
+        let a = a2.sqrt();
+        let (sin, cos) = libm::sincos(a);
+        ((1.0 - cos) / a2, (a - sin) / (a2 * a))
+    };
+    let across = u.cross(u_rate);
+    u_rate - across * first + u.cross(across) * second
+}
+
 /// Rotation about one axis.
 pub fn about(axis: DVec3, angle_rad: f64) -> DQuat {
     exp(axis * angle_rad)

@@ -246,7 +246,8 @@ impl<'a> Attempts<'a> {
 
 /// Cuts the flight off at the first moment at which a foot is on the ice.
 fn end_at_contact(course: &Course, table: &PlanTable, open_s: f64, moments: &mut Vec<Moment>) {
-    let height_m = |from: &Moment, t_s| course.on_from(table, open_s, from, t_s).lowest_m;
+    let on_from = |from: &Moment, t_s| course.on_from(from, t_s, |t_s| table.state_at(t_s, open_s));
+    let height_m = |from: &Moment, t_s| on_from(from, t_s).lowest_m;
     let under_in = |i: usize| {
         let (from, to) = (&moments[i - 1], &moments[i]);
         let between = may_dip(course, moments, i).then_some([0.25, 0.5, 0.75]);
@@ -277,7 +278,7 @@ fn end_at_contact(course: &Course, table: &PlanTable, open_s: f64, moments: &mut
     )
     .unwrap_or(after_s);
     moments.truncate(i);
-    moments.push(course.on_from(table, open_s, &from, contact_s));
+    moments.push(on_from(&from, contact_s));
 }
 
 /// Whether a foot may dip into the ice and leave it again within a step: near a moment at which it

@@ -1,6 +1,7 @@
 //! What must hold on any admissible input: property tests over the whole input space.
 
 mod accuracy;
+mod by_hand;
 mod mirror;
 mod momentum;
 mod motion;

@@ -1,0 +1,71 @@
+//! One joint on its way to a target that was given while it moved.
+
+use glam::{DQuat, DVec3};
+
+use super::rotation::{exp, log, rate_of};
+
+/// From a rotation and a rate to a target, at rest there.
+///
+/// In the rotation vector u from where it began: u = U s(x) + w T r(x) with the minimum-jerk blend s
+/// (Flash & Hogan 1985) and the quintic r of the same kind that runs out the rate w: value, rate
+/// and acceleration are continuous, and from rest this is the blend of a planned flight.
+#[derive(Debug, Clone, Copy)]
+pub struct JointReach {
+    from: DQuat,
+    /// Rotation vector to the target, segment axes, rad.
+    way: DVec3,
+    /// Rate at the beginning, segment axes, rad/s.
+    rate_rad_s: DVec3,
+    start_s: f64,
+    time_s: f64,
+}
+
+impl JointReach {
+    /// Stays where it is.
+    pub const fn at_rest(at: DQuat) -> Self {
+        Self {
+            from: at,
+            way: DVec3::ZERO,
+            rate_rad_s: DVec3::ZERO,
+            start_s: 0.0,
+            time_s: 0.0,
+        }
+    }
+
+    /// The same joint, told at `now_s` to be at `target` after `within_s`.
+    pub fn redirected(&self, now_s: f64, target: DQuat, within_s: f64) -> Self {
+        let (from, rate_rad_s) = self.at(now_s);
+        Self {
+            from,
+            way: log(from.conjugate() * target),
+            rate_rad_s,
+            start_s: now_s,
+            time_s: within_s,
+        }
+    }
+
+    pub const fn time_s(&self) -> f64 {
+        self.time_s
+    }
+
+    pub const fn end_s(&self) -> f64 {
+        self.start_s + self.time_s
+    }
+
+    /// Rotation (segment axes to parent's axes) and rate (segment axes, rad/s).
+    pub fn at(&self, t_s: f64) -> (DQuat, DVec3) {
+        if t_s >= self.end_s() {
+            return (self.from * exp(self.way), DVec3::ZERO);
+        }
+        let x = ((t_s - self.start_s) / self.time_s).max(0.0);
+        let (x2, y) = (x * x, 1.0 - x);
+        let s = x2 * x * (10.0 + x * (6.0 * x - 15.0));
+        let s_rate = 30.0 * x2 * y * y / self.time_s;
+        let r = x + x2 * x * (x * (8.0 - 3.0 * x) - 6.0);
+        let r_rate = 1.0 + x2 * (x * (32.0 - 15.0 * x) - 18.0);
+        let out = self.rate_rad_s * self.time_s;
+        let u = self.way * s + out * r;
+        let u_rate = self.way * s_rate + self.rate_rad_s * r_rate;
+        (self.from * exp(u), rate_of(u, u_rate))
+    }
+}
