@@ -120,3 +120,16 @@ impl Composite<f64x2> {
         }
     }
 }
+
+impl Composite<f64> {
+    /// CM (m), inertia tensor about it (kg m²) and angular momentum about it (kg m²/s).
+    #[inline(always)]
+    pub fn about_cm(&self) -> (Vec3<f64>, Sym3<f64>, Vec3<f64>) {
+        let cm = self.first_kg_m * (1.0 / self.mass_kg);
+        (
+            cm,
+            self.second_kg_m2.moved(cm, self.first_kg_m * -1.0),
+            self.angular_kg_m2_s - cm.cross(self.linear_kg_m_s),
+        )
+    }
+}

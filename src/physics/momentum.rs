@@ -26,19 +26,25 @@ pub struct MassState {
     pub hand_kg: f64,
 }
 
+/// The inertia tensor I(q), kg m², and the angular momentum k(q, q') of the joint motion alone,
+/// kg m²/s, both about the CM in pelvis axes: all that the rate depends on.
+pub fn inertia_and_momentum(tree: &Tree, posture: &Posture, rates: &JointRates) -> (DMat3, DVec3) {
+    let (_, inertia, momentum) = tree.sums(posture, rates).about_cm();
+    (inertia.into(), momentum.into())
+}
+
 impl MassState {
     #[inline]
     pub fn new(tree: &Tree, posture: &Posture, rates: &JointRates) -> Self {
-        let (whole, points) = tree.gathered(posture, rates);
-        let per_kg = 1.0 / whole.mass_kg;
-        let (first, linear) = (whole.first_kg_m, whole.linear_kg_m_s);
-        let (cm, velocity) = (first * per_kg, linear * per_kg);
-        let about_cm = whole.second_kg_m2.moved(cm, first * -1.0);
+        let (whole, points) = tree.sums_and_points(posture, rates);
+        let (cm, inertia, momentum) = whole.about_cm();
+        let linear = whole.linear_kg_m_s;
+        let velocity = linear * (1.0 / whole.mass_kg);
         let place = |point| DVec3::from(point - cm);
         let [[left_heel, right_heel], [left_toe, right_toe]] = points.soles_m.map(|p| p.apart());
         Self {
-            inertia_kg_m2: about_cm.into(),
-            joint_momentum_kg_m2_s: (whole.angular_kg_m2_s - cm.cross(linear)).into(),
+            inertia_kg_m2: inertia.into(),
+            joint_momentum_kg_m2_s: momentum.into(),
             joint_energy_j: 0.5 * (whole.twice_energy_j - linear.dot(velocity)),
             cm_m: cm.into(),
             cm_velocity_m_s: velocity.into(),

@@ -14,11 +14,12 @@ pub struct RateLaw {
 }
 
 impl RateLaw {
-    pub fn new(state: &MassState) -> Self {
-        let ease = state.inertia_kg_m2.inverse();
+    /// For inertia I and joint-motion momentum k, both about the CM in pelvis axes.
+    pub fn new(inertia_kg_m2: DMat3, joint_momentum_kg_m2_s: DVec3) -> Self {
+        let ease = inertia_kg_m2.inverse();
         Self {
             ease,
-            without_rad_s: ease * -state.joint_momentum_kg_m2_s,
+            without_rad_s: ease * -joint_momentum_kg_m2_s,
         }
     }
 
@@ -41,7 +42,7 @@ pub struct Stance {
 impl From<MassState> for Stance {
     #[inline]
     fn from(state: MassState) -> Self {
-        let law = RateLaw::new(&state);
+        let law = RateLaw::new(state.inertia_kg_m2, state.joint_momentum_kg_m2_s);
         Self {
             state,
             law,

@@ -4,7 +4,7 @@
 //! serves every take-off rate and jump height that is flown on the plan.
 
 use super::body::Body;
-use super::momentum::MassState;
+use super::momentum::{MassState, inertia_and_momentum};
 use super::plan::Plan;
 use super::stance::{RateLaw, Stance};
 use super::tree::Tree;
@@ -60,25 +60,6 @@ pub struct Tape {
 }
 
 impl Tape {
-    /// States on an even grid, two intervals a step.
-    pub fn of(start_s: f64, step_s: f64, states: impl ExactSizeIterator<Item = MassState>) -> Self {
-        let steps = states.len() / 2;
-        let mut tape = Self {
-            start_s,
-            step_s,
-            stances: Vec::with_capacity(steps + 1),
-            middles: Vec::with_capacity(steps),
-        };
-        for (i, state) in states.enumerate() {
-            if i % 2 == 0 {
-                tape.stances.push(state.into());
-            } else {
-                tape.middles.push(RateLaw::new(&state));
-            }
-        }
-        tape
-    }
-
     /// The laws at the start and in the middle of every step, and the stance at its end.
     pub fn steps(&self) -> impl ExactSizeIterator<Item = (&RateLaw, &RateLaw, &Stance)> {
         let ends = self.stances.windows(2);
@@ -188,9 +169,20 @@ impl PlanTable {
 fn tabulate(tree: &Tree, plan: &Plan, open_s: f64, span_s: [f64; 2], steps: usize) -> Tape {
     let [start_s, end_s] = span_s;
     let step_s = (end_s - start_s) / steps as f64;
-    let states = (0..2 * steps + 1).map(|i| {
-        let moving = plan.at(start_s + 0.5 * step_s * i as f64, open_s);
-        MassState::new(tree, &moving.0, &moving.1)
-    });
-    Tape::of(start_s, step_s, states)
+    let at = |i: usize, part: f64| plan.at(start_s + step_s * (i as f64 + part), open_s);
+    let stance = |i| {
+        let moving = at(i, 0.0);
+        MassState::new(tree, &moving.0, &moving.1).into()
+    };
+    let middle = |i| {
+        let moving = at(i, 0.5);
+        let (inertia, momentum) = inertia_and_momentum(tree, &moving.0, &moving.1);
+        RateLaw::new(inertia, momentum)
+    };
+    Tape {
+        start_s,
+        step_s,
+        stances: (0..=steps).map(stance).collect(),
+        middles: (0..steps).map(middle).collect(),
+    }
 }

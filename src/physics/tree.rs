@@ -102,9 +102,35 @@ impl Tree {
     }
 
     /// The whole body in a posture, seen from the pelvis, which is held still.
-    pub fn gathered(&self, posture: &Posture, rates: &JointRates) -> (Composite<f64>, Points) {
-        let (arms, [hands]) = self.arms.gathered(posture, rates, [self.hand_m]);
-        let (legs, soles_m) = self.legs.gathered(posture, rates, self.soles_m);
+    #[inline]
+    pub fn sums(&self, posture: &Posture, rates: &JointRates) -> Composite<f64> {
+        self.gathered(posture, rates, [], []).0
+    }
+
+    /// The same, and the points that the flight looks at.
+    #[inline]
+    pub fn sums_and_points(
+        &self,
+        posture: &Posture,
+        rates: &JointRates,
+    ) -> (Composite<f64>, Points) {
+        let (whole, [hands_m], soles_m) =
+            self.gathered(posture, rates, [self.hand_m], self.soles_m);
+        (whole, Points { hands_m, soles_m })
+    }
+
+    /// The sums, and points of hands and feet as the pelvis sees them.
+    // Inlined so that what a caller has no use for is not computed.
+    #[inline(always)]
+    fn gathered<const H: usize, const F: usize>(
+        &self,
+        posture: &Posture,
+        rates: &JointRates,
+        of_hands_m: [Vec3<f64x2>; H],
+        of_feet_m: [Vec3<f64x2>; F],
+    ) -> (Composite<f64>, [Vec3<f64x2>; H], [Vec3<f64x2>; F]) {
+        let (arms, from_chest_m) = self.arms.gathered(posture, rates, of_hands_m);
+        let (legs, feet_m) = self.legs.gathered(posture, rates, of_feet_m);
         let [head, upper, middle, lower] = &self.trunk;
         let [neck, chest, waist] =
             [TRUNK[0], TRUNK[1], TRUNK[2]].map(|segment| single(segment, posture, rates));
@@ -116,20 +142,20 @@ impl Tree {
             let chest_up = (head + arms + upper.own).through(chest.as_ref(), upper.joint_m);
             (chest_up + middle.own).through(waist.as_ref(), middle.joint_m) + lower.own
         };
-        let [left, right] = hands.apart().map(|hand| {
-            let from_waist = carried(hand, chest.as_ref(), upper.joint_m);
-            DVec3::from(carried(from_waist, waist.as_ref(), middle.joint_m))
+        let hands_m = from_chest_m.map(|pair| {
+            let [left, right] = pair.apart().map(|hand| {
+                let from_waist = carried(hand, chest.as_ref(), upper.joint_m);
+                DVec3::from(carried(from_waist, waist.as_ref(), middle.joint_m))
+            });
+            Vec3::pair(left, right)
         });
-        let points = Points {
-            hands_m: Vec3::pair(left, right),
-            soles_m,
-        };
-        (above_pelvis + legs.sum(), points)
+        (above_pelvis + legs.sum(), hands_m, feet_m)
     }
 }
 
 impl Limb {
     /// The limb as its parent sees it, and points of its last segment as the parent sees them.
+    #[inline(always)]
     fn gathered<const N: usize>(
         &self,
         posture: &Posture,

@@ -16,7 +16,7 @@ use std::time::Instant;
 
 use glam::{DQuat, DVec3};
 use turns_aloft::physics::body::{Body, SEGMENTS};
-use turns_aloft::physics::momentum::MassState;
+use turns_aloft::physics::momentum::inertia_and_momentum;
 use turns_aloft::physics::posture::{JointRates, Posture, STILL};
 use turns_aloft::physics::tree::Tree;
 use turns_aloft::scenario::starts;
@@ -86,9 +86,9 @@ fn postures(
     for set in ["plan", "all"] {
         let posed = read(&text, set)?;
         for Posed { posture, rates } in &posed {
-            let state = MassState::new(&tree, posture, rates);
-            let momentum = state.joint_momentum_kg_m2_s.to_array();
-            for number in state.inertia_kg_m2.to_cols_array().iter().chain(&momentum) {
+            let (inertia, momentum) = inertia_and_momentum(&tree, posture, rates);
+            let momentum = momentum.to_array();
+            for number in inertia.to_cols_array().iter().chain(&momentum) {
                 write!(written, "{number:e} ")?;
             }
             writeln!(written)?;
@@ -98,7 +98,7 @@ fn postures(
             let Some(Posed { posture, rates }) = next.next() else {
                 return;
             };
-            black_box(MassState::new(
+            black_box(inertia_and_momentum(
                 black_box(&tree),
                 black_box(posture),
                 black_box(rates),

@@ -4,7 +4,7 @@ use std::hint::black_box;
 use std::sync::Arc;
 
 use turns_aloft::physics::flight::Flight;
-use turns_aloft::physics::momentum::MassState;
+use turns_aloft::physics::momentum::{MassState, inertia_and_momentum};
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::starts;
 
@@ -27,7 +27,17 @@ fn posture_of_plan(bencher: divan::Bencher) {
     bencher.bench_local(|| plan.at(black_box(0.1), 0.5));
 }
 
-/// Inertia and joint-motion momentum of one given posture.
+/// Inertia and joint-motion momentum of one given posture, and nothing else.
+#[divan::bench]
+fn two_quantities(bencher: divan::Bencher) {
+    let jump = scenario().fly();
+    let table = Arc::clone(&jump.flight.table);
+    let (posture, rates) = table.plan.at(0.1, 0.5);
+    bencher
+        .bench_local(|| inertia_and_momentum(&table.tree, black_box(&posture), black_box(&rates)));
+}
+
+/// All that a step's end needs of one given posture.
 #[divan::bench]
 fn mass_state(bencher: divan::Bencher) {
     let jump = scenario().fly();

@@ -7,6 +7,7 @@ use turns_aloft::physics::body::Body;
 use turns_aloft::physics::flight::{Flight, Launch};
 use turns_aloft::physics::momentum::MassState;
 use turns_aloft::physics::plan::{Plan, PlanSpec, Turning};
+use turns_aloft::physics::stance::{RateLaw, Stance};
 use turns_aloft::physics::table::{PlanTable, Resolution, Tape};
 use turns_aloft::physics::tree::Tree;
 use turns_aloft::scenario::starts;
@@ -27,16 +28,18 @@ pub fn closing_only(close_time_s: f64) -> PlanSpec {
 /// Flies these states, evenly spaced over the closing (two a step), then the last one.
 pub fn fly(body: Body, spec: PlanSpec, states: Vec<MassState>, launch: Launch) -> Flight {
     let steps = (states.len() - 1) / 2;
+    let law = |state: &MassState| RateLaw::new(state.inertia_kg_m2, state.joint_momentum_kg_m2_s);
     let table = PlanTable {
         tree: Tree::new(&body),
         body,
         plan: Plan::new(spec),
         resolution: Resolution::STANDARD,
-        closing: Tape::of(
-            spec.close_delay_s,
-            spec.close_time_s / steps as f64,
-            states.into_iter(),
-        ),
+        closing: Tape {
+            start_s: spec.close_delay_s,
+            step_s: spec.close_time_s / steps as f64,
+            stances: states.iter().step_by(2).map(|&s| Stance::from(s)).collect(),
+            middles: states.iter().skip(1).step_by(2).map(law).collect(),
+        },
         opening: None,
     };
     Flight::new(Arc::new(table), launch)
