@@ -150,6 +150,7 @@ impl Course {
     }
 
     /// Adds what is known at the next instant; a span may be empty.
+    #[inline]
     pub fn go_on(&self, t_s: f64, attitude: Attitude, stance: &Stance, moments: &mut Vec<Moment>) {
         let before = &moments[moments.len() - 1];
         if t_s > before.t_s {
@@ -159,6 +160,7 @@ impl Course {
     }
 
     /// All that is known at one instant; without a moment before, that of take-off.
+    #[inline]
     pub fn moment(
         &self,
         t_s: f64,

@@ -132,8 +132,9 @@ impl Tree {
         let (arms, from_chest_m) = self.arms.gathered(posture, rates, of_hands_m);
         let (legs, feet_m) = self.legs.gathered(posture, rates, of_feet_m);
         let [head, upper, middle, lower] = &self.trunk;
-        let [neck, chest, waist] =
-            [TRUNK[0], TRUNK[1], TRUNK[2]].map(|segment| single(segment, posture, rates));
+        let neck = single(TRUNK[0], posture, rates);
+        let chest = single(TRUNK[1], posture, rates);
+        let waist = single(TRUNK[2], posture, rates);
         let arms = arms.sum();
         let above_pelvis = if neck.is_none() && chest.is_none() && waist.is_none() {
             arms.through(None, upper.joint_m + middle.joint_m) + self.straight_trunk
@@ -163,8 +164,9 @@ impl Limb {
         points: [Vec3<f64x2>; N],
     ) -> (Composite<f64x2>, [Vec3<f64x2>; N]) {
         let [end, next, root] = &self.members;
-        let [at_end, at_next, at_root] =
-            self.segments.map(|segments| both(segments, posture, rates));
+        let at_end = both(self.segments[0], posture, rates);
+        let at_next = both(self.segments[1], posture, rates);
+        let at_root = both(self.segments[2], posture, rates);
         let to_next = match &at_end {
             Some(moving) => end.own.through(Some(moving), end.joint_m) + next.own,
             None => self.straight_end,
@@ -179,6 +181,7 @@ impl Limb {
     }
 }
 
+#[inline(always)]
 fn carried<T: super::lanes::Real>(
     point: Vec3<T>,
     moving: Option<&Moving<T>>,
@@ -191,6 +194,7 @@ fn carried<T: super::lanes::Real>(
 }
 
 /// A joint of the trunk, if it is not straight and still.
+#[inline(always)]
 fn single(segment: Segment, posture: &Posture, rates: &JointRates) -> Option<Moving<f64>> {
     posture.moves(segment, rates).then(|| Moving {
         turn: Turn::from(posture[segment]),
@@ -199,6 +203,7 @@ fn single(segment: Segment, posture: &Posture, rates: &JointRates) -> Option<Mov
 }
 
 /// The same joint of both sides, if it is not straight and still on both.
+#[inline(always)]
 fn both(
     [left, right]: [Segment; 2],
     posture: &Posture,
