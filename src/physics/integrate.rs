@@ -45,8 +45,9 @@ fn twist_rad_s(up: DVec3, rate: DVec3) -> f64 {
     (rate.dot(up) + rate.y) / (1.0 + up.y)
 }
 
-/// The rotation by a small vector `u`, as a matrix: 1 + sin a / a [u]x + (1 - cos a) / a² [u]x²,
-/// both quotients by their series, exact to rounding up to a = 0.2.
+/// The rotation by a small vector `u`, as a matrix: 1 + sin a / a U + (1 - cos a) / a² U² with U the
+/// matrix of the cross product by `u`; both quotients by their series, exact to rounding up to
+/// a = 0.2.
 fn turned(u: DVec3) -> DMat3 {
     const S: [f64; 5] = [1.0, -1.0 / 6.0, 1.0 / 120.0, -1.0 / 5040.0, 1.0 / 362_880.0];
     const C: [f64; 5] = [

@@ -1,0 +1,69 @@
+//! What the command can do.
+
+use std::io::{self, Write as _};
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand};
+use serde::Serialize;
+
+use turns_aloft::scenario::export::Export;
+use turns_aloft::scenario::starts;
+
+use crate::chosen::{Chosen, unknown_start};
+use crate::fly::Fly;
+
+/// How many turns a body completes before it comes down.
+#[derive(Parser)]
+#[command(version)]
+struct Command {
+    #[command(subcommand)]
+    task: Task,
+}
+
+#[derive(Subcommand)]
+enum Task {
+    /// List the starting points, or print one as a scenario file.
+    Starts { name: Option<String> },
+    /// Fly a starting point or a scenario file and print every readout as JSON.
+    Fly(Fly),
+    /// Print the exact body, joint motion and start of a flight as JSON, to compute it again by
+    /// other means.
+    Export(Chosen),
+}
+
+pub fn main() -> ExitCode {
+    match run(Command::parse()) {
+        Ok(text) => match io::stdout().write_all(text.as_bytes()) {
+            // A reader that stops early, such as `head`, is no fault.
+            Ok(()) | Err(_) => ExitCode::SUCCESS,
+        },
+        Err(why) => {
+            eprintln!("aloft: {why}");
+            ExitCode::from(2)
+        }
+    }
+}
+
+fn run(command: Command) -> Result<String, String> {
+    match command.task {
+        Task::Starts { name: None } => Ok(list()),
+        Task::Starts { name: Some(name) } => starts::named(&name)
+            .map(|start| start.scenario.to_file())
+            .ok_or_else(|| unknown_start(&name)),
+        Task::Fly(fly) => fly.run(),
+        Task::Export(chosen) => printed(&Export::new(&chosen.scenario()?.fly())),
+    }
+}
+
+fn list() -> String {
+    starts::all()
+        .iter()
+        .map(|start| format!("{:20} {}\n", start.name, start.scenario.note))
+        .collect()
+}
+
+/// As JSON.
+pub fn printed(what: &impl Serialize) -> Result<String, String> {
+    let json = serde_json::to_string_pretty(what).map_err(|why| why.to_string())?;
+    Ok(format!("{json}\n"))
+}

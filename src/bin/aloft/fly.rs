@@ -1,0 +1,81 @@
+//! `aloft fly`.
+
+use std::fs;
+use std::path::PathBuf;
+
+use clap::Args;
+
+use turns_aloft::physics::motion;
+use turns_aloft::scenario::Scenario;
+use turns_aloft::scenario::report::{RangeReport, Report};
+use turns_aloft::scenario::uncertainty::Uncertainty;
+
+use crate::chosen::{Chosen, key_and_value};
+use crate::command::printed;
+
+#[derive(Args)]
+pub struct Fly {
+    #[command(flatten)]
+    chosen: Chosen,
+    /// Print also the range of the turns and the calls possible, and what they come from.
+    #[arg(long)]
+    range: bool,
+    /// Print the range with another half-width than the usual one of jump_height_m,
+    /// takeoff_rate_rad_s, close_time_s or inertia_share: the 95 % limit of its error.
+    #[arg(long, value_name = "KEY=VALUE", num_args = 1..)]
+    half_width: Vec<String>,
+    /// Write where every part of the body is, one row per part and time, to this CSV file.
+    #[arg(long, value_name = "OUT.csv")]
+    motion: Option<PathBuf>,
+    /// Time between rows of the motion table, s.
+    #[arg(
+        long,
+        value_name = "S",
+        default_value = "0.001",
+        allow_negative_numbers = true
+    )]
+    step: String,
+}
+
+/// Shortest and longest admissible time between rows, s.
+const STEP_S: [f64; 2] = [1e-5, 1.0];
+
+impl Fly {
+    pub fn run(&self) -> Result<String, String> {
+        let scenario = self.chosen.scenario()?;
+        let step_s = step_s(&self.step)?;
+        let half_widths = self.half_widths(&scenario)?;
+        let jump = scenario.fly();
+        if let Some(path) = &self.motion {
+            fs::write(path, motion::table(&jump.flight, step_s))
+                .map_err(|why| format!("{} cannot be written: {why}", path.display()))?;
+        }
+        match half_widths {
+            Some(half_widths) => printed(&RangeReport::new(&scenario, &jump, &half_widths)),
+            None => printed(&Report::new(&scenario, &jump)),
+        }
+    }
+
+    /// What the range is computed from, where it is asked for.
+    fn half_widths(&self, scenario: &Scenario) -> Result<Option<Uncertainty>, String> {
+        let mut half_widths = Uncertainty::usual(scenario);
+        for setting in &self.half_width {
+            let (key, value) = key_and_value("--half-width", setting)?;
+            half_widths.set(key, value).map_err(|why| why.to_string())?;
+        }
+        let asked = self.range || !self.half_width.is_empty();
+        Ok(asked.then_some(half_widths))
+    }
+}
+
+fn step_s(text: &str) -> Result<f64, String> {
+    text.parse()
+        .ok()
+        .filter(|step_s| (STEP_S[0]..=STEP_S[1]).contains(step_s))
+        .ok_or_else(|| {
+            format!(
+                "step = {text} is out of range: it goes from {} to {} s",
+                STEP_S[0], STEP_S[1]
+            )
+        })
+}

@@ -1,0 +1,17 @@
+//! The command beside the page: flies the very same scenario files.
+
+#[cfg(not(target_arch = "wasm32"))]
+mod chosen;
+#[cfg(not(target_arch = "wasm32"))]
+mod command;
+#[cfg(not(target_arch = "wasm32"))]
+mod fly;
+
+#[cfg(not(target_arch = "wasm32"))]
+fn main() -> std::process::ExitCode {
+    command::main()
+}
+
+/// The page is the browser's; the command has no business there.
+#[cfg(target_arch = "wasm32")]
+fn main() {}
