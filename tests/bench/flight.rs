@@ -3,9 +3,11 @@
 use std::hint::black_box;
 use std::sync::Arc;
 
+use turns_aloft::analysis::map::{Axis, TurnMap};
 use turns_aloft::physics::flight::Flight;
 use turns_aloft::physics::momentum::{MassState, inertia_and_momentum};
 use turns_aloft::scenario::Scenario;
+use turns_aloft::scenario::keys;
 use turns_aloft::scenario::starts;
 
 fn main() {
@@ -67,4 +69,20 @@ fn flight_on_table(bencher: divan::Bencher) {
     let jump = scenario().fly();
     let (table, launch) = (Arc::clone(&jump.flight.table), jump.flight.launch);
     bencher.bench_local(|| Flight::new(Arc::clone(&table), black_box(launch)));
+}
+
+/// A map of 61 x 61 jumps over these two numbers, every one flown.
+#[divan::bench(sample_count = 10, args = ["takeoff_rate_rad_s", "arm_tuck", "close_delay_s", "close_time_s"])]
+fn map_over_height_and(bencher: divan::Bencher, key: &str) {
+    let scenario = scenario();
+    let axis = |name: &str| {
+        let key = keys::key(name).expect("a key");
+        Axis::new(name, key.least, key.most, 61).expect("the whole range")
+    };
+    bencher.bench_local(|| {
+        let mut map = TurnMap::new(black_box(&scenario), axis("jump_height_m"), axis(key))
+            .expect("two different numbers");
+        map.complete();
+        map
+    });
 }

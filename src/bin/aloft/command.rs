@@ -11,6 +11,7 @@ use turns_aloft::scenario::starts;
 
 use crate::chosen::{Chosen, unknown_start};
 use crate::fly::Fly;
+use crate::map::Map;
 
 /// How many turns a body completes before it comes down.
 #[derive(Parser)]
@@ -29,6 +30,8 @@ enum Task {
     /// Print the exact body, joint motion and start of a flight as JSON, to compute it again by
     /// other means.
     Export(Chosen),
+    /// Print the turns at landing over any two numbers as CSV, every value by a flight of its own.
+    Map(Map),
 }
 
 pub fn main() -> ExitCode {
@@ -51,6 +54,7 @@ fn run(command: Command) -> Result<String, String> {
             .map(|start| start.scenario.to_file())
             .ok_or_else(|| unknown_start(&name)),
         Task::Fly(fly) => fly.run(),
+        Task::Map(map) => map.run(),
         Task::Export(chosen) => printed(&Export::new(&chosen.scenario()?.fly())),
     }
 }

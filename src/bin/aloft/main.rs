@@ -6,6 +6,8 @@ mod chosen;
 mod command;
 #[cfg(not(target_arch = "wasm32"))]
 mod fly;
+#[cfg(not(target_arch = "wasm32"))]
+mod map;
 
 #[cfg(not(target_arch = "wasm32"))]
 fn main() -> std::process::ExitCode {

@@ -1,0 +1,59 @@
+//! `aloft map`.
+
+use std::fmt::Write as _;
+
+use clap::Args;
+
+use turns_aloft::analysis::map::{Axis, TurnMap};
+
+use crate::chosen::Chosen;
+
+#[derive(Args)]
+pub struct Map {
+    #[command(flatten)]
+    chosen: Chosen,
+    /// First number: its key, from, to (SI units) and how many values.
+    #[arg(long, value_name = "KEY:FROM:TO:N")]
+    x: String,
+    /// Second number.
+    #[arg(long, value_name = "KEY:FROM:TO:N")]
+    y: String,
+}
+
+impl Map {
+    /// One row per pair of values: both, and the turns in all at landing.
+    pub fn run(&self) -> Result<String, String> {
+        let scenario = self.chosen.scenario()?;
+        let (x, y) = (axis("--x", &self.x)?, axis("--y", &self.y)?);
+        let mut map = TurnMap::new(&scenario, x, y).map_err(|why| why.to_string())?;
+        map.complete();
+        let mut text = format!("{},{},turns\n", x.key().key, y.key().key);
+        for j in 0..y.nodes() {
+            for i in 0..x.nodes() {
+                if let Some(turns) = map.turns(i, j) {
+                    writeln!(text, "{},{},{turns}", x.value(i), y.value(j))
+                        .expect("writing to a string does not fail");
+                }
+            }
+        }
+        Ok(text)
+    }
+}
+
+fn axis(option: &str, text: &str) -> Result<Axis, String> {
+    let parts: Vec<&str> = text.split(':').collect();
+    let [key, from, to, nodes] = parts[..] else {
+        return Err(format!("{option} {text}: write KEY:FROM:TO:N"));
+    };
+    let number = |part: &str| {
+        part.parse()
+            .ok()
+            .filter(|value: &f64| value.is_finite())
+            .ok_or_else(|| format!("{option} {text}: {part} is not a number"))
+    };
+    let (from, to) = (number(from)?, number(to)?);
+    let nodes = nodes
+        .parse()
+        .map_err(|_| format!("{option} {text}: {nodes} is not a whole number of values"))?;
+    Axis::new(key, from, to, nodes).map_err(|why| format!("{option} {text}: {why}"))
+}
