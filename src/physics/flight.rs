@@ -50,7 +50,7 @@ impl Flight {
         if flight.added_up() <= MOST_ADDED_UP {
             return flight;
         }
-        Self::new(Arc::new(flight.table.finer()), launch)
+        Self::new(flight.table.finer(), launch)
     }
 
     /// The error of a step grows with the fifth power of the angle turned in it, and the errors add

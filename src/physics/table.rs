@@ -3,6 +3,8 @@
 //! The joint angles are prescribed, so these depend on the plan alone: computed once, a table
 //! serves every take-off rate and jump height that is flown on the plan.
 
+use std::sync::{Arc, OnceLock};
+
 use super::body::Body;
 use super::momentum::{MassState, inertia_and_momentum};
 use super::plan::Plan;
@@ -88,6 +90,8 @@ pub struct PlanTable {
     pub closing: Tape,
     /// From the beginning of the opening to touch-down, if the closing is over by then.
     pub opening: Option<Tape>,
+    /// The same with steps half as long, once a flight has asked for it.
+    pub finer: OnceLock<Arc<PlanTable>>,
 }
 
 /// An opening that never comes, for the closing on its own.
@@ -113,16 +117,20 @@ impl PlanTable {
             resolution,
             closing,
             opening,
+            finer: OnceLock::new(),
         }
     }
 
     /// The same with steps half as long.
-    pub fn finer(&self) -> Self {
-        Self::new(
-            self.body.clone(),
-            self.plan.clone(),
-            self.resolution.halved(),
-        )
+    pub fn finer(&self) -> Arc<Self> {
+        let make = || {
+            Arc::new(Self::new(
+                self.body.clone(),
+                self.plan.clone(),
+                self.resolution.halved(),
+            ))
+        };
+        Arc::clone(self.finer.get_or_init(make))
     }
 
     /// The posture in which the ice is left.

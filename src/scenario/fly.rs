@@ -16,6 +16,8 @@ use crate::physics::tree::Tree;
 /// A scenario that has been flown.
 #[derive(Debug, Clone)]
 pub struct Jump {
+    /// The plan at the usual steps, whatever the flight took: the next flight starts from it, too.
+    table: Arc<PlanTable>,
     pub flight: Arc<Flight>,
     pub readout: Readout,
     /// In the air and on the ice before it.
@@ -109,13 +111,8 @@ impl Scenario {
     pub fn fly_as(&self, body: BodySpec, last: Option<&Jump>) -> Jump {
         let plan = self.plan_spec();
         let table = last
-            .map(|last| &last.flight.table)
-            .filter(|table| {
-                table.body.spec == body
-                    && table.plan.spec == plan
-                    // A table made finer for a fast turn would make the next flight depend on it.
-                    && table.resolution == Resolution::STANDARD
-            })
+            .map(|last| &last.table)
+            .filter(|table| table.body.spec == body && table.plan.spec == plan)
             .map_or_else(
                 || {
                     Arc::new(PlanTable::new(
@@ -126,7 +123,7 @@ impl Scenario {
                 },
                 Arc::clone,
             );
-        let flight = Arc::new(Flight::new(table, self.launch_of(body)));
+        let flight = Arc::new(Flight::new(Arc::clone(&table), self.launch_of(body)));
         let readout = Readout::new(&flight, self.ground);
         let turns = readout.air_turns + self.pre_rotation_turns;
         let owed = self.jump.turns_owed(self.jump_turns).map(|owed| {
@@ -138,6 +135,7 @@ impl Scenario {
             }
         });
         Jump {
+            table,
             flight,
             readout,
             turns,

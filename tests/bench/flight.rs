@@ -7,7 +7,6 @@ use turns_aloft::analysis::map::{Axis, TurnMap};
 use turns_aloft::physics::flight::Flight;
 use turns_aloft::physics::momentum::{MassState, inertia_and_momentum};
 use turns_aloft::scenario::Scenario;
-use turns_aloft::scenario::keys;
 use turns_aloft::scenario::starts;
 
 fn main() {
@@ -71,16 +70,25 @@ fn flight_on_table(bencher: divan::Bencher) {
     bencher.bench_local(|| Flight::new(Arc::clone(&table), black_box(launch)));
 }
 
-/// A map of 61 x 61 jumps over these two numbers, every one flown.
-#[divan::bench(sample_count = 10, args = ["takeoff_rate_rad_s", "arm_tuck", "close_delay_s", "close_time_s"])]
-fn map_over_height_and(bencher: divan::Bencher, key: &str) {
+/// Numbers, and from where to where people have them (common practice, no source).
+const RANGES: [(&str, f64, f64); 5] = [
+    ("jump_height_m", 0.2, 0.6),
+    ("takeoff_rate_rad_s", 5.0, 15.0),
+    ("arm_tuck", 0.0, 1.0),
+    ("leg_tuck", 0.0, 1.0),
+    ("close_time_s", 0.1, 0.4),
+];
+
+/// A map of 61 x 61 jumps over two of these, every one flown.
+#[divan::bench(sample_count = 10, args = [(0, 1), (0, 2), (1, 4), (2, 3), (2, 4)])]
+fn map(bencher: divan::Bencher, over: (usize, usize)) {
     let scenario = scenario();
-    let axis = |name: &str| {
-        let key = keys::key(name).expect("a key");
-        Axis::new(name, key.least, key.most, 61).expect("the whole range")
+    let axis = |i: usize| {
+        let (key, from, to) = RANGES[i];
+        Axis::new(key, from, to, 61).expect("within the range")
     };
     bencher.bench_local(|| {
-        let mut map = TurnMap::new(black_box(&scenario), axis("jump_height_m"), axis(key))
+        let mut map = TurnMap::new(black_box(&scenario), axis(over.0), axis(over.1))
             .expect("two different numbers");
         map.complete();
         map

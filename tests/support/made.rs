@@ -1,7 +1,7 @@
 //! Flights of made-up bodies through the product's own flight: a closing from one inertia to
 //! another, whatever it is that has them.
 
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
 use turns_aloft::physics::body::Body;
 use turns_aloft::physics::flight::{Flight, Launch};
@@ -41,6 +41,7 @@ pub fn fly(body: Body, spec: PlanSpec, states: Vec<MassState>, launch: Launch) -
             middles: states.iter().skip(1).step_by(2).map(law).collect(),
         },
         opening: None,
+        finer: OnceLock::new(),
     };
     Flight::new(Arc::new(table), launch)
 }
