@@ -1,15 +1,16 @@
 //! What a finished flight says: every number a screen or a file shows of the whole flight.
 
 use glam::DVec3;
+use serde::{Serialize, Serializer};
 
 use super::GRAVITY_M_S2;
 use super::flight::Flight;
 use super::landing::Ground;
 use super::moment::Moment;
 
-/// The numbers of a whole flight. Rates are about the vertical and positive in the jumper's own
+/// The numbers of a whole flight, under their published names. Rates are about the vertical and positive in the jumper's own
 /// turning direction.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Readout {
     /// Turned from take-off to touch-down.
     pub air_turns: f64,
@@ -24,6 +25,7 @@ pub struct Readout {
     /// The smallest reached.
     pub inertia_least_kg_m2: f64,
     /// About the CM, world axes; constant in flight.
+    #[serde(serialize_with = "as_list")]
     pub angular_momentum_kg_m2_s: DVec3,
     /// Rotational energy at take-off.
     pub energy_takeoff_j: f64,
@@ -41,6 +43,10 @@ pub struct Readout {
     pub touchdown_speed_m_s: f64,
     /// Estimate, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
+}
+
+fn as_list<S: Serializer>(v: &DVec3, serializer: S) -> Result<S::Ok, S::Error> {
+    v.to_array().serialize(serializer)
 }
 
 /// The extremes over a flight's moments.

@@ -7,6 +7,7 @@ use super::fly::Jump;
 use super::uncertainty::{Range, Uncertainty};
 use crate::physics::call::Call;
 use crate::physics::plan::Turning;
+use crate::physics::readout::Readout;
 
 /// Keys in snake case, SI units in the name. Turns and rates are positive in the jumper's own
 /// turning direction; the angular momentum is a world vector (X travel, Y up, Z right).
@@ -15,64 +16,28 @@ pub struct Report {
     pub name: String,
     pub jump: String,
     pub turning: Turning,
-    pub air_turns: f64,
     pub pre_rotation_turns: f64,
     pub turns: f64,
     pub turns_owed: Option<f64>,
     pub shortfall_deg: Option<f64>,
     pub call: Option<Call>,
-    pub hang_time_s: f64,
-    pub jump_height_m: f64,
-    pub takeoff_rate_rad_s: f64,
-    pub peak_rate_rad_s: f64,
-    pub mean_rate_rad_s: f64,
-    pub touchdown_rate_rad_s: f64,
-    pub inertia_takeoff_kg_m2: f64,
-    pub inertia_least_kg_m2: f64,
-    pub angular_momentum_kg_m2_s: [f64; 3],
-    pub energy_takeoff_j: f64,
-    pub energy_peak_j: f64,
-    pub pull_in_work_j: f64,
-    pub hand_pull_peak_n: f64,
-    pub tilt_takeoff_rad: f64,
-    pub tilt_peak_rad: f64,
-    pub tilt_touchdown_rad: f64,
-    pub touchdown_speed_m_s: f64,
-    pub landing_load_bw: [f64; 2],
+    #[serde(flatten)]
+    pub readout: Readout,
     pub flying_mass_kg: f64,
 }
 
 impl Report {
     pub fn new(scenario: &Scenario, jump: &Jump) -> Self {
-        let r = &jump.readout;
         Self {
             name: scenario.name.clone(),
             jump: scenario.jump.notation(scenario.jump_turns),
             turning: scenario.turning,
-            air_turns: r.air_turns,
             pre_rotation_turns: scenario.pre_rotation_turns,
             turns: jump.turns,
             turns_owed: jump.owed.map(|owed| owed.turns),
             shortfall_deg: jump.owed.map(|owed| owed.shortfall_deg),
             call: jump.owed.and_then(|owed| owed.call),
-            hang_time_s: r.hang_time_s,
-            jump_height_m: r.jump_height_m,
-            takeoff_rate_rad_s: r.takeoff_rate_rad_s,
-            peak_rate_rad_s: r.peak_rate_rad_s,
-            mean_rate_rad_s: r.mean_rate_rad_s,
-            touchdown_rate_rad_s: r.touchdown_rate_rad_s,
-            inertia_takeoff_kg_m2: r.inertia_takeoff_kg_m2,
-            inertia_least_kg_m2: r.inertia_least_kg_m2,
-            angular_momentum_kg_m2_s: r.angular_momentum_kg_m2_s.to_array(),
-            energy_takeoff_j: r.energy_takeoff_j,
-            energy_peak_j: r.energy_peak_j,
-            pull_in_work_j: r.pull_in_work_j,
-            hand_pull_peak_n: r.hand_pull_peak_n,
-            tilt_takeoff_rad: r.tilt_takeoff_rad,
-            tilt_peak_rad: r.tilt_peak_rad,
-            tilt_touchdown_rad: r.tilt_touchdown_rad,
-            touchdown_speed_m_s: r.touchdown_speed_m_s,
-            landing_load_bw: r.landing_load_bw,
+            readout: jump.readout,
             flying_mass_kg: jump.flight.table.body.mass_kg,
         }
     }
