@@ -7,7 +7,7 @@ use bevy_egui::egui::{
 use super::choice;
 use super::look::{self, APART, ICE, INK, NEAR, SLATE, TOUCH};
 use super::targets;
-use super::transport::button;
+use super::transport::{button, labelled};
 use crate::scenario::starts;
 use crate::scenario::units::{LengthUnit, MassUnit, RateUnit};
 use crate::session::Session;
@@ -43,9 +43,9 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
         right -= width + NEAR;
         own
     };
-    let units = labelled(ui, "Units", from_right());
-    let save = labelled(ui, "Save", from_right());
-    let open = labelled(ui, "Open", from_right());
+    let units = labelled(ui, "Units", "Units", from_right(), false);
+    let save = labelled(ui, "Save", "Save", from_right(), false);
+    let open = labelled(ui, "Open", "Open", from_right(), false);
     let picked = Rect::from_min_max(
         pos2(left, inside.top()),
         pos2(right.min(left + 320.0), inside.bottom()),
@@ -59,18 +59,6 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
     } else {
         None
     }
-}
-
-fn labelled(ui: &Ui, label: &str, rect: Rect) -> Response {
-    let response = button(ui, label, rect, false);
-    ui.painter().text(
-        rect.center(),
-        Align2::CENTER_CENTER,
-        label,
-        look::text(16.0),
-        INK,
-    );
-    response
 }
 
 /// The name of what is open, and behind it the list of starting points.

@@ -1,9 +1,9 @@
 //! One of a few: buttons side by side, wrapped where they do not fit.
 
-use bevy_egui::egui::{Align2, Color32, FontSelection, Rect, Sense, Ui, WidgetText, pos2, vec2};
+use bevy_egui::egui::{FontSelection, Rect, Sense, Ui, WidgetText, pos2, vec2};
 
-use super::look::{self, INK, NEAR, TOUCH};
-use super::transport::button;
+use super::look::{self, NEAR, TOUCH};
+use super::transport::labelled;
 
 /// Shows all options and returns the one that was touched, if it is not the present one.
 pub fn of<T: Copy + PartialEq>(
@@ -31,7 +31,14 @@ pub fn of<T: Copy + PartialEq>(
         for (i, &(option, label)) in row.iter().enumerate() {
             let left = rect.left() + (own_width + NEAR) * i as f32;
             let own = Rect::from_min_size(pos2(left, rect.top()), vec2(own_width, TOUCH));
-            if single(ui, name, own, label, option == present) && option != present {
+            let response = labelled(
+                ui,
+                &format!("{name}:{label}"),
+                label,
+                own,
+                option == present,
+            );
+            if response.clicked() && option != present {
                 chosen = Some(option);
             }
         }
@@ -49,17 +56,4 @@ fn text_width(ui: &Ui, label: &str) -> f32 {
         )
         .size()
         .x
-}
-
-fn single(ui: &Ui, name: &str, rect: Rect, label: &str, present: bool) -> bool {
-    let response = button(ui, &format!("{name}:{label}"), rect, present);
-    let ink = if present { Color32::WHITE } else { INK };
-    ui.painter().text(
-        rect.center(),
-        Align2::CENTER_CENTER,
-        label,
-        look::text(16.0),
-        ink,
-    );
-    response.clicked()
 }

@@ -262,15 +262,7 @@ fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) {
     for (i, (view, label)) in VIEWS.into_iter().enumerate() {
         let own = egui::Rect::from_min_size(corner + i as f32 * step, size);
         let chosen = orbit.view() == Some(view);
-        let response = transport::button(ui, &format!("view {label}"), own, chosen);
-        let ink = if chosen { egui::Color32::WHITE } else { INK };
-        ui.painter().text(
-            own.center(),
-            Align2::CENTER_CENTER,
-            label,
-            look::text(16.0),
-            ink,
-        );
+        let response = transport::labelled(ui, &format!("view {label}"), label, own, chosen);
         if response.clicked() {
             orbit.set_view(view);
         }

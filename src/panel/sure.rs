@@ -1,6 +1,6 @@
 //! How sure the answer is: the button that asks, and the half-widths behind the range.
 
-use bevy_egui::egui::{Align2, Color32, Rect, RichText, Sense, Ui, pos2, vec2};
+use bevy_egui::egui::{Align2, Rect, RichText, Sense, Ui, pos2, vec2};
 
 use super::look::{self, APART, INK, NEAR, SLATE, TOUCH};
 use super::{targets, transport};
@@ -17,7 +17,7 @@ pub const BUTTON: f32 = 104.0;
 /// Shows the turns as a range, or as a single number again.
 pub fn button(ui: &Ui, session: &mut Session, rect: Rect) {
     let shown = session.range().is_some();
-    if labelled(ui, "how sure", "How sure?", rect, shown) {
+    if transport::labelled(ui, "how sure", "How sure?", rect, shown).clicked() {
         session.show_range(!shown);
     }
 }
@@ -41,7 +41,8 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
     }
     if session.has_own_half_widths() {
         let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
-        if labelled(ui, "usual half-widths", "Back to the usual", rect, false) {
+        if transport::labelled(ui, "usual half-widths", "Back to the usual", rect, false).clicked()
+        {
             session.usual_half_widths();
         }
         ui.add_space(NEAR);
@@ -98,17 +99,4 @@ fn half_width(ui: &mut Ui, session: &mut Session, row: &HalfWidth, makes: &str) 
             session.step_half_width(row, steps);
         }
     }
-}
-
-fn labelled(ui: &Ui, name: &str, label: &str, rect: Rect, chosen: bool) -> bool {
-    let response = transport::button(ui, name, rect, chosen);
-    let ink = if chosen { Color32::WHITE } else { INK };
-    ui.painter().text(
-        rect.center(),
-        Align2::CENTER_CENTER,
-        label,
-        look::text(16.0),
-        ink,
-    );
-    response.clicked()
 }

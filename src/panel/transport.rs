@@ -104,6 +104,20 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
     }
 }
 
+/// A button with words on it; filled where it is `chosen`.
+pub fn labelled(ui: &Ui, name: &str, label: &str, rect: Rect, chosen: bool) -> Response {
+    let response = button(ui, name, rect, chosen);
+    let ink = if chosen { Color32::WHITE } else { INK };
+    ui.painter().text(
+        rect.center(),
+        Align2::CENTER_CENTER,
+        label,
+        look::text(16.0),
+        ink,
+    );
+    response
+}
+
 /// A plain button of a given place; what stands in it is drawn by the caller.
 pub fn button(ui: &Ui, name: &str, rect: Rect, chosen: bool) -> Response {
     targets::note(name, rect);
