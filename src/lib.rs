@@ -1,5 +1,6 @@
 //! Turns Aloft: how many turns a body completes before it comes down.
 
+pub mod analysis;
 pub mod physics;
 pub mod scenario;
 pub mod session;

@@ -11,6 +11,8 @@ use turns_aloft::scenario::starts;
 
 use crate::chosen::{Chosen, unknown_start};
 use crate::fly::Fly;
+use crate::reach::Reach;
+use crate::steps::Steps;
 
 /// How many turns a body completes before it comes down.
 #[derive(Parser)]
@@ -29,6 +31,10 @@ enum Task {
     /// Print the exact body, joint motion and start of a flight as JSON, to compute it again by
     /// other means.
     Export(Chosen),
+    /// Print what would give a jump the turns it lacks, each lever alone and together, as JSON.
+    Reach(Reach),
+    /// Print what a small step of each lever gives, the most turns first, as JSON.
+    Steps(Steps),
 }
 
 pub fn main() -> ExitCode {
@@ -52,6 +58,8 @@ fn run(command: Command) -> Result<String, String> {
             .ok_or_else(|| unknown_start(&name)),
         Task::Fly(fly) => fly.run(),
         Task::Export(chosen) => printed(&Export::new(&chosen.scenario()?.fly())),
+        Task::Reach(reach) => reach.run(),
+        Task::Steps(steps) => steps.run(),
     }
 }
 

@@ -6,6 +6,10 @@ mod chosen;
 mod command;
 #[cfg(not(target_arch = "wasm32"))]
 mod fly;
+#[cfg(not(target_arch = "wasm32"))]
+mod reach;
+#[cfg(not(target_arch = "wasm32"))]
+mod steps;
 
 #[cfg(not(target_arch = "wasm32"))]
 fn main() -> std::process::ExitCode {
