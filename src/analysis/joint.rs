@@ -10,7 +10,7 @@ use serde::Serialize;
 
 use super::caution;
 use super::lever::{LEVERS, Season};
-use super::limits::Verdict;
+use super::limits::Judgement;
 use super::search::crossing;
 use super::wanted::{MET_TURNS, Single, Wanted};
 use crate::scenario::Scenario;
@@ -36,8 +36,8 @@ pub struct Change {
     pub change: f64,
     /// The change in seasons.
     pub seasons: f64,
-    pub verdict: Verdict,
-    pub source: &'static str,
+    #[serde(flatten)]
+    pub judgement: Judgement,
 }
 
 /// The smallest joint change.
@@ -52,8 +52,8 @@ pub struct Joint {
     /// Turns in all, flown with the changes.
     pub turns: f64,
     /// The worst of all, the peak rate that comes of them included.
-    pub verdict: Verdict,
-    pub source: &'static str,
+    #[serde(flatten)]
+    pub judgement: Judgement,
     /// Estimate, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
     pub cautions: Vec<&'static str>,
@@ -256,11 +256,9 @@ impl<'a> Search<'a> {
         let jump = wanted.fly(&then);
         let changed = |(axis, u): (&Axis, &f64)| (*u != 0.0).then_some(axis.place);
         let changed: Vec<usize> = self.axes.iter().zip(mix).filter_map(changed).collect();
-        let (verdict, source) = wanted.limits.judge_all(&changed, wanted.now, &then, &jump);
         let change = |(axis, u): (&Axis, &f64)| {
             let lever = &LEVERS[axis.place];
             let value = lever.value(&then);
-            let (verdict, source) = wanted.limits.judge(axis.place, &then, &jump);
             Change {
                 key: lever.key,
                 label: lever.row().label,
@@ -268,8 +266,7 @@ impl<'a> Search<'a> {
                 value,
                 change: value - axis.now,
                 seasons: *u,
-                verdict,
-                source,
+                judgement: wanted.limits.judge(axis.place, &then, &jump),
             }
         };
         Joint {
@@ -277,8 +274,7 @@ impl<'a> Search<'a> {
             effort_seasons: effort(mix),
             single_effort_seasons,
             turns: jump.turns,
-            verdict,
-            source,
+            judgement: wanted.limits.judge_all(&changed, wanted.now, &then, &jump),
             landing_load_bw: jump.readout.landing_load_bw,
             cautions: caution::of(wanted.scenario, &then),
         }

@@ -2,6 +2,7 @@
 
 use std::f64::consts::TAU;
 
+use super::search::crossing;
 use crate::physics::body::Body;
 use crate::physics::momentum::MassState;
 use crate::physics::plan::Plan;
@@ -27,15 +28,15 @@ pub struct Lever {
 enum Step {
     /// In the key's own unit.
     By(f64),
-    /// As much tighter as brings these points of the closed body nearer to its long axis by
+    /// As much tighter as brings the hands of the closed body nearer to its long axis by
     /// [`NEARER_M`].
-    Nearer(fn(&MassState) -> &[glam::DVec3]),
+    HandsNearer,
 }
 
-/// What a step of a tuck brings the hands or the feet nearer to the axis by, m.
+/// What a step of the arms brings the hands nearer to the axis by, m.
 const NEARER_M: f64 = 0.01;
 
-/// How finely the tuck is searched for that step, as a share.
+/// How finely the arm tuck is searched for that step, as a share.
 const TUCK_SEARCH: f64 = 0.02;
 
 /// How many levers there are.
@@ -58,13 +59,14 @@ pub static LEVERS: [Lever; COUNT] = [
     Lever {
         key: "arm_tuck",
         step_label: "hands 1 cm nearer to the axis",
-        step: Step::Nearer(|state| &state.hands_m),
+        step: Step::HandsNearer,
         season: Some(0.10),
     },
     Lever {
         key: "leg_tuck",
-        step_label: "feet 1 cm nearer to the axis",
-        step: Step::Nearer(|state| &state.soles_m),
+        // About 1 cm at the feet as long as they are apart; crossed, they get no nearer.
+        step_label: "legs 5 % tighter",
+        step: Step::By(0.05),
         season: Some(0.10),
     },
     Lever {
@@ -130,29 +132,24 @@ impl Lever {
                 let admissible = (row.least..=row.most).contains(&(now + by));
                 admissible.then_some(by)
             }),
-            Step::Nearer(points) => [1.0, -1.0].map(|way| self.nearer(scenario, points, way)),
+            Step::HandsNearer => [1.0, -1.0].map(|way| self.hands_nearer(scenario, way)),
         }
     }
 
-    /// The change of a tuck, in the direction `way`, that brings the points nearer to the long axis
-    /// of the closed body, or (backwards) farther from it.
-    fn nearer(
-        &self,
-        scenario: &Scenario,
-        points: fn(&MassState) -> &[glam::DVec3],
-        way: f64,
-    ) -> Option<f64> {
+    /// The change of the tuck, in the direction `way`, that brings the hands nearer to the axis, or
+    /// (backwards) farther from it.
+    fn hands_nearer(&self, scenario: &Scenario, way: f64) -> Option<f64> {
         let tree = Tree::new(&Body::new(scenario.body_spec()));
-        let radius_m = |value: f64| radius_m(&tree, &self.at(scenario, value), points);
+        let radius_m = |value: f64| hands_radius_m(&tree, &self.at(scenario, value));
         let now = self.value(scenario);
         let wanted_m = radius_m(now) - way * NEARER_M;
-        let over_m = |value: f64| way * (radius_m(value) - wanted_m);
+        let short_m = |value: f64| way * (radius_m(value) - wanted_m);
         let end = if way > 0.0 { 1.0 } else { 0.0 };
         let mut near = now;
         while near != end {
             let far = (near + way * TUCK_SEARCH).clamp(0.0, 1.0);
-            if over_m(far) <= 0.0 {
-                return super::search::crossing(near, far, &over_m).map(|(value, _)| value - now);
+            if short_m(far) <= 0.0 {
+                return crossing(near, far, short_m).map(|(value, _)| value - now);
             }
             near = far;
         }
@@ -160,17 +157,16 @@ impl Lever {
     }
 }
 
-/// Mean distance of points from the long axis of the closed body, m.
-fn radius_m(tree: &Tree, scenario: &Scenario, points: fn(&MassState) -> &[glam::DVec3]) -> f64 {
+/// Mean distance of both hands from the long axis of the closed body, m.
+fn hands_radius_m(tree: &Tree, scenario: &Scenario) -> f64 {
     let plan = Plan::new(scenario.plan_spec());
     let (posture, rates) = plan.at(plan.closed_s(), f64::INFINITY);
     let stance = Stance::from(MassState::new(tree, &posture, &rates));
-    let points = points(&stance.state);
-    let sum_m: f64 = points
-        .iter()
-        .map(|point| point.cross(stance.long_axis).length())
-        .sum();
-    sum_m / points.len() as f64
+    let radii_m = stance
+        .state
+        .hands_m
+        .map(|hand| hand.cross(stance.long_axis).length());
+    0.5 * (radii_m[0] + radii_m[1])
 }
 
 /// What a season's training might bring, lever by lever; the usual ones can be replaced.

@@ -23,7 +23,48 @@ pub enum Verdict {
     CannotAlone,
 }
 
+/// A verdict, and the limit it rests on.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Judgement {
+    pub verdict: Verdict,
+    /// None where the jump has the turns as it is.
+    pub limit: Option<Limit>,
+    /// Where the limit comes from.
+    pub source: &'static str,
+}
+
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Limit {
+    /// The number that is limited: a body that closes more also turns faster.
+    pub key: &'static str,
+    /// From there to there, in the key's own unit.
+    pub range: [f64; 2],
+    /// Given for this jumper; otherwise what has been seen of people at all.
+    pub own: bool,
+}
+
 const OWN: &str = "This jumper's own limits, as given.";
+
+impl Judgement {
+    pub const ALREADY: Self = Self {
+        verdict: Verdict::AlreadyReached,
+        limit: None,
+        source: "The jump has these turns as it is.",
+    };
+
+    pub(super) fn cannot(place: usize) -> Self {
+        let row = LEVERS[place].row();
+        Self {
+            verdict: Verdict::CannotAlone,
+            limit: Some(Limit {
+                key: row.key,
+                range: [row.least, row.most],
+                own: false,
+            }),
+            source: "Flown over the whole range that can be set; the most turns in it are given.",
+        }
+    }
+}
 
 /// This jumper's own limits, where they are given, each in its key's own unit.
 #[derive(Debug, Clone, Default, PartialEq)]
@@ -51,55 +92,75 @@ impl Limits {
         Ok(())
     }
 
-    /// What is to be said of a lever's value in a jump flown with it, and by which source.
-    pub fn judge(&self, place: usize, then: &Scenario, jump: &Jump) -> (Verdict, &'static str) {
+    /// What is to be said of a lever's value in a jump flown with it.
+    pub fn judge(&self, place: usize, then: &Scenario, jump: &Jump) -> Judgement {
+        let key = LEVERS[place].key;
         let value = LEVERS[place].value(then);
-        if self.0[place].is_some_and(|own| within(own, value)) {
-            return (Verdict::WithinReach, OWN);
+        let own = self.0[place];
+        if let Some(range) = own.filter(|&range| within(range, value)) {
+            return Judgement {
+                verdict: Verdict::WithinReach,
+                limit: Some(Limit {
+                    key,
+                    range,
+                    own: true,
+                }),
+                source: OWN,
+            };
         }
         let reach = marks(place, then, jump);
         // The marks of the rate are those of the rate flown: kept by heavier hands, it is another.
-        let is_rate = LEVERS[place].key == RATE;
-        let value = if is_rate {
+        let value = if key == RATE {
             jump.readout.takeoff_rate_rad_s
         } else {
             value
         };
-        let verdict = match (within(reach.seen, value), self.0[place]) {
+        let verdict = match (within(reach.seen, value), own) {
             (true, None) => Verdict::WithinReach,
             (true, Some(_)) => Verdict::WithinMeasured,
             (false, _) => Verdict::BeyondMeasured,
         };
-        (verdict, reach.source)
+        Judgement {
+            verdict,
+            limit: Some(Limit {
+                key,
+                range: reach.seen,
+                own: false,
+            }),
+            source: reach.source,
+        }
     }
 
-    /// The same of all that a proposal changes together, the worst of it. A body that closes more
-    /// also turns faster, and that has its own mark.
+    /// The same of all that a proposal changes together, the worst of it. Where the body turns faster
+    /// at its peak than before, that has its mark too: the one of the take-off rate.
     pub fn judge_all(
         &self,
         changed: &[usize],
         now: &Jump,
         then: &Scenario,
         jump: &Jump,
-    ) -> (Verdict, &'static str) {
+    ) -> Judgement {
         let faster = jump.readout.peak_rate_rad_s > now.readout.peak_rate_rad_s;
         let peak = place(RATE)
             .filter(|rate| faster && !changed.contains(rate))
-            .map(|rate| marks(rate, then, jump))
-            .filter(|reach| !within(reach.seen, jump.readout.takeoff_rate_rad_s))
-            .map(|reach| (Verdict::BeyondMeasured, reach.source));
+            .map(|rate| Self::default().judge(rate, then, jump))
+            .filter(|judged| judged.verdict == Verdict::BeyondMeasured);
         changed
             .iter()
             .map(|&i| self.judge(i, then, jump))
             .chain(peak)
-            .max_by_key(|(verdict, _)| *verdict)
-            .unwrap_or((Verdict::AlreadyReached, REACHED))
+            .reduce(|worst, next| {
+                if next.verdict > worst.verdict {
+                    next
+                } else {
+                    worst
+                }
+            })
+            .unwrap_or(Judgement::ALREADY)
     }
 }
 
 const RATE: &str = "takeoff_rate_rad_s";
-
-pub const REACHED: &str = "The jump has these turns as it is.";
 
 fn within([least, most]: [f64; 2], value: f64) -> bool {
     (least..=most).contains(&value)

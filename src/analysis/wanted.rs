@@ -6,7 +6,7 @@ use serde::Serialize;
 
 use super::caution;
 use super::lever::{LEVERS, Lever};
-use super::limits::{Limits, REACHED, Verdict};
+use super::limits::{Judgement, Limits};
 use super::search::{crossing, peak};
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
@@ -61,9 +61,8 @@ pub struct Single {
     pub label: &'static str,
     /// In the key's own unit.
     pub now: f64,
-    pub verdict: Verdict,
-    /// Where the limit that the verdict rests on comes from.
-    pub source: &'static str,
+    #[serde(flatten)]
+    pub judgement: Judgement,
     pub proposal: Option<Proposal>,
     pub proof: Option<Proof>,
 }
@@ -76,8 +75,7 @@ impl Single {
             key: lever.key,
             label: lever.row().label,
             now,
-            verdict: Verdict::AlreadyReached,
-            source: REACHED,
+            judgement: Judgement::ALREADY,
             proposal: Some(Proposal {
                 value: now,
                 change: 0.0,
@@ -89,9 +87,6 @@ impl Single {
         }
     }
 }
-
-const WHOLE_RANGE: &str =
-    "Flown over the whole range that can be set; the most turns in it are given.";
 
 impl<'a> Wanted<'a> {
     pub fn new(
@@ -141,12 +136,13 @@ impl<'a> Wanted<'a> {
             return Single::already(lever, self);
         }
         let now = lever.value(self.scenario);
-        let over = |value: f64| self.over(&lever.at(self.scenario, value));
-        let nodes = self.nodes(lever, over);
+        let turns = |value: f64| self.fly(&lever.at(self.scenario, value)).turns;
+        let over = |turns: f64| turns - self.target_turns;
+        let nodes = self.nodes(lever, turns);
         let value = nodes
             .windows(2)
-            .filter(|ends| ends[0].1 * ends[1].1 <= 0.0)
-            .filter_map(|ends| crossing(ends[0].0, ends[1].0, over))
+            .filter(|ends| over(ends[0].1) * over(ends[1].1) <= 0.0)
+            .filter_map(|ends| crossing(ends[0].0, ends[1].0, |value| over(turns(value))))
             // A step in the turns is no way to meet the target.
             .filter(|(_, over)| over.abs() < MET_TURNS)
             .map(|(value, _)| value)
@@ -154,19 +150,16 @@ impl<'a> Wanted<'a> {
         let single = Single::already(lever, self);
         let Some(value) = value else {
             return Single {
-                verdict: Verdict::CannotAlone,
-                source: WHOLE_RANGE,
+                judgement: Judgement::cannot(place),
                 proposal: None,
-                proof: Some(self.proof(&nodes)),
+                proof: Some(Proof::of(&nodes)),
                 ..single
             };
         };
         let then = lever.at(self.scenario, value);
         let jump = self.fly(&then);
-        let (verdict, source) = self.limits.judge_all(&[place], self.now, &then, &jump);
         Single {
-            verdict,
-            source,
+            judgement: self.limits.judge_all(&[place], self.now, &then, &jump),
             proposal: Some(Proposal {
                 value,
                 change: value - now,
@@ -179,39 +172,40 @@ impl<'a> Wanted<'a> {
     }
 
     /// The ends of the range's equal parts, the present value, and every peak below the target that
-    /// lies between them: value, and turns too many.
-    fn nodes(&self, lever: &Lever, over: impl Fn(f64) -> f64) -> Vec<(f64, f64)> {
+    /// lies between them: value, and turns there.
+    fn nodes(&self, lever: &Lever, turns: impl Fn(f64) -> f64) -> Vec<(f64, f64)> {
         let row = lever.row();
         let now = lever.value(self.scenario);
         let mut nodes: Vec<(f64, f64)> = (0..=PARTS)
             .map(|i| row.least + (row.most - row.least) * i as f64 / PARTS as f64)
             .filter(|&value| value != now)
-            .map(|value| (value, over(value)))
-            .chain([(now, self.now.turns - self.target_turns)])
+            .map(|value| (value, turns(value)))
+            .chain([(now, self.now.turns)])
             .collect();
         nodes.sort_by(|a, b| a.0.total_cmp(&b.0));
         let peaks: Vec<(f64, f64)> = nodes
             .windows(3)
-            .filter(|three| three[1].1 < 0.0 && three[1].1 > three[0].1 && three[1].1 > three[2].1)
-            .map(|three| peak(three[0].0, three[2].0, &over))
+            .filter(|three| three[1].1 < self.target_turns)
+            .filter(|three| three[1].1 > three[0].1 && three[1].1 > three[2].1)
+            .map(|three| peak(three[0].0, three[2].0, &turns))
             .collect();
         nodes.extend(peaks);
         nodes.sort_by(|a, b| a.0.total_cmp(&b.0));
         nodes
     }
+}
 
-    fn proof(&self, nodes: &[(f64, f64)]) -> Proof {
+impl Proof {
+    fn of(nodes: &[(f64, f64)]) -> Self {
         let ends = [nodes[0], nodes[nodes.len() - 1]];
-        let top = nodes.iter().copied().fold(
-            ends[0],
-            |top, node| {
-                if node.1 > top.1 { node } else { top }
-            },
-        );
-        Proof {
+        let top = nodes
+            .iter()
+            .copied()
+            .fold(ends[0], |top, node| if node.1 > top.1 { node } else { top });
+        Self {
             range: ends.map(|end| end.0),
-            turns_at_ends: ends.map(|end| end.1 + self.target_turns),
-            most_turns: top.1 + self.target_turns,
+            turns_at_ends: ends.map(|end| end.1),
+            most_turns: top.1,
             most_turns_at: top.0,
         }
     }

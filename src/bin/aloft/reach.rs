@@ -99,7 +99,8 @@ impl Reach {
         let mut season = Season::default();
         for setting in &self.season {
             let (key, value) = key_and_value("--season", setting)?;
-            let unit = number(value).ok_or_else(|| format!("--season {setting}: not a number"))?;
+            let unit = number(value)
+                .ok_or_else(|| format!("--season {setting}: {value} is not a number"))?;
             season.set(key, unit)?;
         }
         Ok(season)
