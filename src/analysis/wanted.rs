@@ -1,7 +1,5 @@
 //! What would win the missing turns: each lever alone, the others held.
 
-use std::cell::Cell;
-
 use serde::Serialize;
 
 use super::caution;
@@ -28,7 +26,6 @@ pub struct Wanted<'a> {
     pub now: &'a Jump,
     pub target_turns: f64,
     pub limits: &'a Limits,
-    flights: Cell<usize>,
 }
 
 /// A change that gives the wanted turns, and what is to be known of it.
@@ -100,7 +97,6 @@ impl<'a> Wanted<'a> {
             now,
             target_turns,
             limits,
-            flights: Cell::new(0),
         }
     }
 
@@ -109,13 +105,7 @@ impl<'a> Wanted<'a> {
         self.now.turns >= self.target_turns - MET_TURNS
     }
 
-    /// Flights flown for the answers so far.
-    pub fn flights(&self) -> usize {
-        self.flights.get()
-    }
-
     pub(super) fn fly(&self, scenario: &Scenario) -> Jump {
-        self.flights.set(self.flights.get() + 1);
         scenario.fly_after(Some(self.now))
     }
 
