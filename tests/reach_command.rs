@@ -60,6 +60,7 @@ fn the_same_answers_as_the_analysis() {
         ]);
         assert_eq!(printed["turns"], json!(now.turns));
         assert_eq!(printed["target_turns"], json!(wanted.target_turns));
+        assert_eq!(printed["hands_keep"], json!(scenario.hands_keep));
         assert_eq!(printed["levers"], json!(singles), "{}", start.name);
         assert_eq!(printed["joint"], json!(joint), "{}", start.name);
 

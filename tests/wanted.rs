@@ -282,6 +282,7 @@ fn no_trade_between_two_levers_is_less_effort() {
         let target_turns = scenario.fly().turns + 0.4;
         let season = Season::default();
         let found = joint(scenario, target_turns, &Limits::default(), &season).expect("found");
+        assert!(found.settled, "{}", start.name);
         let start_at = mixed(scenario, &found);
         let unit = |name| season.unit(place(name).expect("a lever")).expect("a unit");
         for more in &found.changes {
@@ -356,6 +357,16 @@ fn what_nothing_reaches_is_said() {
     season.set("takeoff_rate_rad_s", 0.0).expect("held");
     let found = joint(&scenario, 9.0, &Limits::default(), &season);
     assert_eq!(found, None);
+    for lever in &LEVERS {
+        season.set(lever.key, 0.0).expect("held");
+    }
+    let held = joint(
+        &scenario,
+        scenario.fly().turns + 0.1,
+        &Limits::default(),
+        &season,
+    );
+    assert_eq!(held, None);
 }
 
 /// A mirrored jumper needs the same. To 1e-6: what a root is found to.

@@ -19,7 +19,7 @@ use crate::scenario::Scenario;
 const SLOPE_SEASONS: f64 = 0.1;
 
 /// Steps of the search, and halvings of one, before it is left.
-const STEPS: usize = 20;
+const STEPS: usize = 30;
 const HALVINGS: usize = 4;
 
 /// A share of the effort that is not worth another step.
@@ -49,6 +49,9 @@ pub struct Joint {
     pub effort_seasons: f64,
     /// The least effort of a single lever that is among those mixed.
     pub single_effort_seasons: Option<f64>,
+    /// Whether the search came to rest: no step near it wins more than a ten-thousandth of the
+    /// effort. If not, less effort may do; the turns are met all the same.
+    pub settled: bool,
     /// Turns in all, flown with the changes.
     pub turns: f64,
     /// The worst of all, the peak rate that comes of them included.
@@ -87,17 +90,17 @@ impl Wanted<'_> {
     pub fn joint(&self, singles: &[Single], season: &Season) -> Option<Joint> {
         let search = Search::new(self, season);
         if self.reached() {
-            return Some(search.answer(&vec![0.0; search.axes.len()], None));
+            return Some(search.answer(&vec![0.0; search.axes.len()], true, None));
         }
         let single = search.best_single(singles);
         let slope = search.slope(&vec![0.0; search.axes.len()]);
         let starts = [single.clone(), search.along(&slope), search.corner(&slope)];
-        let best = starts
+        let (best, settled) = starts
             .into_iter()
             .flatten()
             .map(|start| search.improve(start))
-            .min_by(|a, b| effort(a).total_cmp(&effort(b)))?;
-        Some(search.answer(&best, single.map(|mix| effort(&mix))))
+            .min_by(|a, b| effort(&a.0).total_cmp(&effort(&b.0)))?;
+        Some(search.answer(&best, settled, single.map(|mix| effort(&mix))))
     }
 }
 
@@ -230,8 +233,9 @@ impl<'a> Search<'a> {
         self.along(&self.all(slope))
     }
 
-    /// From a mix that meets the target to one that does with the least effort near it.
-    fn improve(&self, start: Mix) -> Mix {
+    /// From a mix that meets the target to one that does with the least effort near it, and whether
+    /// the search came to rest there.
+    fn improve(&self, start: Mix) -> (Mix, bool) {
         let mut mix = start;
         for _ in 0..STEPS {
             let least = self.least(&mix, self.over(&mix), &self.slope(&mix));
@@ -244,13 +248,13 @@ impl<'a> Search<'a> {
             });
             match better {
                 Some(better) => mix = better,
-                None => break,
+                None => return (mix, true),
             }
         }
-        mix
+        (mix, false)
     }
 
-    fn answer(&self, mix: &[f64], single_effort_seasons: Option<f64>) -> Joint {
+    fn answer(&self, mix: &[f64], settled: bool, single_effort_seasons: Option<f64>) -> Joint {
         let wanted = self.wanted;
         let then = self.scenario(mix);
         let jump = wanted.fly(&then);
@@ -273,6 +277,7 @@ impl<'a> Search<'a> {
             changes: self.axes.iter().zip(mix).map(change).collect(),
             effort_seasons: effort(mix),
             single_effort_seasons,
+            settled,
             turns: jump.turns,
             judgement: wanted.limits.judge_all(&changed, wanted.now, &then, &jump),
             landing_load_bw: jump.readout.landing_load_bw,

@@ -7,7 +7,7 @@ use turns_aloft::analysis::joint::Joint;
 use turns_aloft::analysis::lever::Season;
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::wanted::{Single, TARGET_TURNS, Wanted};
-use turns_aloft::scenario::Scenario;
+use turns_aloft::scenario::{HandsKeep, Scenario};
 
 use crate::chosen::{Chosen, key_and_value};
 use crate::command::printed;
@@ -33,6 +33,8 @@ struct Answer {
     name: String,
     jump: String,
     turns: f64,
+    /// What more in the hands is taken to leave as it is.
+    hands_keep: HandsKeep,
     target_turns: f64,
     /// Of the jump as it is: estimate, lowest and highest, in body weights.
     landing_load_bw: [f64; 2],
@@ -56,6 +58,7 @@ impl Reach {
             name: scenario.name.clone(),
             jump: scenario.jump.notation(scenario.jump_turns),
             turns: now.turns,
+            hands_keep: scenario.hands_keep,
             target_turns,
             landing_load_bw: now.readout.landing_load_bw,
             levers,

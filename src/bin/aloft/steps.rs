@@ -4,6 +4,7 @@ use clap::Args;
 use serde::Serialize;
 
 use turns_aloft::analysis::steps::{Gain, ranked};
+use turns_aloft::scenario::HandsKeep;
 
 use crate::chosen::Chosen;
 use crate::command::printed;
@@ -20,6 +21,8 @@ struct Answer {
     name: String,
     jump: String,
     turns: f64,
+    /// What more in the hands is taken to leave as it is.
+    hands_keep: HandsKeep,
     /// Of the jump as it is: estimate, lowest and highest, in body weights.
     landing_load_bw: [f64; 2],
     /// The largest gain first.
@@ -34,6 +37,7 @@ impl Steps {
             name: scenario.name.clone(),
             jump: scenario.jump.notation(scenario.jump_turns),
             turns: now.turns,
+            hands_keep: scenario.hands_keep,
             landing_load_bw: now.readout.landing_load_bw,
             steps: ranked(&scenario, &now),
         })
