@@ -1,3 +1,10 @@
 //! Questions answered by many flights. Beside the physics; knows no screen.
 
+pub mod caution;
+pub mod joint;
+pub mod lever;
+pub mod limits;
 pub mod map;
+mod search;
+pub mod steps;
+pub mod wanted;

@@ -1,4 +1,4 @@
-//! How the main numbers stand against people: what has been seen, and what is out of reach.
+//! How the numbers that a jumper can change stand against people: what has been seen, and what is out of reach.
 
 use super::Scenario;
 use super::fly::Jump;
@@ -7,7 +7,7 @@ use crate::physics::landing::Ground;
 use crate::physics::segments::SegmentTable;
 use crate::scenario::units::RateUnit;
 
-/// Marks on a main slider.
+/// Marks on a number.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Reach {
     /// People have been measured or seen from here to there.
@@ -27,7 +27,7 @@ const PEAK_BEYOND_RPM: f64 = 500.0;
 const GRIP_N: [f64; 2] = [304.0, 500.0];
 
 impl Scenario {
-    /// The marks of a main number for this jumper's flown jump.
+    /// The marks of a number for this jumper's flown jump.
     pub fn reach(&self, key: &Key, jump: &Jump) -> Option<Reach> {
         match key.key {
             "takeoff_rate_rad_s" => Some(rate(jump)),
@@ -38,6 +38,21 @@ impl Scenario {
             }),
             "hand_mass_kg" => Some(self.hand_mass(jump)),
             "jump_height_m" => Some(self.height()),
+            "close_delay_s" => Some(Reach {
+                seen: [key.least, key.most],
+                beyond: None,
+                source: "Closing can begin as the ice is left (common practice, no source).",
+            }),
+            "close_time_s" => Some(Reach {
+                seen: [0.15, key.most],
+                beyond: None,
+                source: "Arms and legs that close in less than 0.15 s are not known to us (from memory, no source).",
+            }),
+            "open_lead_s" => Some(Reach {
+                seen: [0.05, key.most],
+                beyond: None,
+                source: "A landing prepared for less than 0.05 s is not known to us (common practice, no source).",
+            }),
             _ => None,
         }
     }

@@ -12,6 +12,8 @@ use turns_aloft::scenario::starts;
 use crate::chosen::{Chosen, unknown_start};
 use crate::fly::Fly;
 use crate::map::Map;
+use crate::reach::Reach;
+use crate::steps::Steps;
 
 /// How many turns a body completes before it comes down.
 #[derive(Parser)]
@@ -32,6 +34,10 @@ enum Task {
     Export(Chosen),
     /// Print the turns at landing over any two numbers as CSV, every value by a flight of its own.
     Map(Map),
+    /// Print what would give a jump the turns it lacks, each lever alone and together, as JSON.
+    Reach(Reach),
+    /// Print what a small step of each lever gives, the most turns first, as JSON.
+    Steps(Steps),
 }
 
 pub fn main() -> ExitCode {
@@ -56,6 +62,8 @@ fn run(command: Command) -> Result<String, String> {
         Task::Fly(fly) => fly.run(),
         Task::Map(map) => map.run(),
         Task::Export(chosen) => printed(&Export::new(&chosen.scenario()?.fly())),
+        Task::Reach(reach) => reach.run(),
+        Task::Steps(steps) => steps.run(),
     }
 }
 

@@ -8,6 +8,10 @@ mod command;
 mod fly;
 #[cfg(not(target_arch = "wasm32"))]
 mod map;
+#[cfg(not(target_arch = "wasm32"))]
+mod reach;
+#[cfg(not(target_arch = "wasm32"))]
+mod steps;
 
 #[cfg(not(target_arch = "wasm32"))]
 fn main() -> std::process::ExitCode {

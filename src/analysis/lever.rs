@@ -1,0 +1,205 @@
+//! What a jumper can change, and how much of it is comparable.
+
+use std::f64::consts::TAU;
+
+use super::search::crossing;
+use crate::physics::body::Body;
+use crate::physics::momentum::MassState;
+use crate::physics::plan::Plan;
+use crate::physics::stance::Stance;
+use crate::physics::tree::Tree;
+use crate::scenario::Scenario;
+use crate::scenario::keys::{self, Key};
+
+/// One lever: a number of the scenario that training changes.
+#[derive(Debug)]
+pub struct Lever {
+    pub key: &'static str,
+    /// What one step of it is, in words.
+    pub step_label: &'static str,
+    step: Step,
+    /// "A change a season's training might bring", in the key's own unit: our assumption, common
+    /// practice, no source. None: nothing that training brings.
+    pub season: Option<f64>,
+}
+
+/// A small step in the direction that usually gives turns.
+#[derive(Debug)]
+enum Step {
+    /// In the key's own unit.
+    By(f64),
+    /// As much tighter as brings the hands of the closed body nearer to its long axis by
+    /// [`NEARER_M`].
+    HandsNearer,
+}
+
+/// What a step of the arms brings the hands nearer to the axis by, m.
+const NEARER_M: f64 = 0.01;
+
+/// How finely the arm tuck is searched for that step, as a share.
+const TUCK_SEARCH: f64 = 0.02;
+
+/// How many levers there are.
+pub const COUNT: usize = 8;
+
+/// All of them. Steps and seasons are our choice.
+pub static LEVERS: [Lever; COUNT] = [
+    Lever {
+        key: "jump_height_m",
+        step_label: "1 cm higher",
+        step: Step::By(0.01),
+        season: Some(0.03),
+    },
+    Lever {
+        key: "takeoff_rate_rad_s",
+        step_label: "5 rpm faster at take-off",
+        step: Step::By(5.0 * TAU / 60.0),
+        season: Some(10.0 * TAU / 60.0),
+    },
+    Lever {
+        key: "arm_tuck",
+        step_label: "hands 1 cm nearer to the axis",
+        step: Step::HandsNearer,
+        season: Some(0.10),
+    },
+    Lever {
+        key: "leg_tuck",
+        // About 1 cm at the feet as long as they are apart; crossed, they get no nearer.
+        step_label: "legs 5 % tighter",
+        step: Step::By(0.05),
+        season: Some(0.10),
+    },
+    Lever {
+        key: "close_delay_s",
+        step_label: "closing begins 10 ms earlier",
+        step: Step::By(-0.010),
+        season: Some(0.02),
+    },
+    Lever {
+        key: "close_time_s",
+        step_label: "closing takes 10 ms less",
+        step: Step::By(-0.010),
+        season: Some(0.02),
+    },
+    Lever {
+        key: "open_lead_s",
+        step_label: "opening begins 10 ms later",
+        step: Step::By(-0.010),
+        season: Some(0.02),
+    },
+    Lever {
+        key: "hand_mass_kg",
+        step_label: "0.1 kg more in each hand",
+        step: Step::By(0.1),
+        season: None,
+    },
+];
+
+/// The lever of a key, by its place in [`LEVERS`].
+pub fn place(key: &str) -> Option<usize> {
+    LEVERS.iter().position(|lever| lever.key == key)
+}
+
+/// That a key is no lever, in a sentence.
+pub(super) fn unknown(key: &str) -> String {
+    let known: Vec<&str> = LEVERS.iter().map(|lever| lever.key).collect();
+    format!("{key} is no lever; they are {}", known.join(", "))
+}
+
+impl Lever {
+    /// Its row in the table of numbers.
+    pub fn row(&self) -> &'static Key {
+        keys::key(self.key).expect("every lever is one of the numbers")
+    }
+
+    pub fn value(&self, scenario: &Scenario) -> f64 {
+        (self.row().get)(scenario)
+    }
+
+    /// The scenario with this lever somewhere else, held inside its admissible range.
+    pub fn at(&self, scenario: &Scenario, value: f64) -> Scenario {
+        let mut other = scenario.clone();
+        self.row().hold(&mut other, value);
+        other
+    }
+
+    /// The changes that one step forward and one step back would be, in the key's own unit; none
+    /// where that leaves the admissible range or the hands get no nearer.
+    pub fn steps(&self, scenario: &Scenario) -> [Option<f64>; 2] {
+        let (row, now) = (self.row(), self.value(scenario));
+        match self.step {
+            Step::By(by) => [by, -by].map(|by| {
+                let admissible = (row.least..=row.most).contains(&(now + by));
+                admissible.then_some(by)
+            }),
+            Step::HandsNearer => [1.0, -1.0].map(|way| self.hands_nearer(scenario, way)),
+        }
+    }
+
+    /// The change of the tuck, in the direction `way`, that brings the hands nearer to the axis, or
+    /// (backwards) farther from it.
+    fn hands_nearer(&self, scenario: &Scenario, way: f64) -> Option<f64> {
+        let tree = Tree::new(&Body::new(scenario.body_spec()));
+        let radius_m = |value: f64| hands_radius_m(&tree, &self.at(scenario, value));
+        let now = self.value(scenario);
+        let wanted_m = radius_m(now) - way * NEARER_M;
+        let short_m = |value: f64| way * (radius_m(value) - wanted_m);
+        let end = if way > 0.0 { 1.0 } else { 0.0 };
+        let mut near = now;
+        while near != end {
+            let far = (near + way * TUCK_SEARCH).clamp(0.0, 1.0);
+            if short_m(far) <= 0.0 {
+                return crossing(near, far, short_m).map(|(value, _)| value - now);
+            }
+            near = far;
+        }
+        None
+    }
+}
+
+/// Mean distance of both hands from the long axis of the closed body, m.
+fn hands_radius_m(tree: &Tree, scenario: &Scenario) -> f64 {
+    let plan = Plan::new(scenario.plan_spec());
+    let (posture, rates) = plan.at(plan.closed_s(), f64::INFINITY);
+    let stance = Stance::from(MassState::new(tree, &posture, &rates));
+    let radii_m = stance
+        .state
+        .hands_m
+        .map(|hand| hand.cross(stance.long_axis).length());
+    0.5 * (radii_m[0] + radii_m[1])
+}
+
+/// What a season's training might bring, lever by lever; the usual ones can be replaced.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Season([Option<f64>; COUNT]);
+
+impl Default for Season {
+    fn default() -> Self {
+        Self(std::array::from_fn(|i| LEVERS[i].season))
+    }
+}
+
+impl Season {
+    /// Where the usual ones come from.
+    pub const SOURCE: &str = "Our assumption, common practice, no source.";
+
+    /// The unit of a lever, in its key's own unit; none is held as it is.
+    pub fn unit(&self, place: usize) -> Option<f64> {
+        self.0[place]
+    }
+
+    /// Sets a lever's unit; 0 holds it as it is.
+    pub fn set(&mut self, key: &str, unit: f64) -> Result<(), String> {
+        let i = place(key).ok_or_else(|| unknown(key))?;
+        let row = LEVERS[i].row();
+        let most = row.most - row.least;
+        if !(0.0..=most).contains(&unit) {
+            return Err(format!(
+                "season of {key} = {unit} is out of range: it goes from 0 to {most}{}",
+                row.kind.si()
+            ));
+        }
+        self.0[i] = (unit > 0.0).then_some(unit);
+        Ok(())
+    }
+}

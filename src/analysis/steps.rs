@@ -1,0 +1,77 @@
+//! What matters most: the turns that a small, comparable step of each lever gives.
+
+use serde::Serialize;
+
+use super::caution;
+use super::lever::LEVERS;
+use crate::scenario::Scenario;
+use crate::scenario::fly::Jump;
+
+/// Which step was flown.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Flown {
+    /// The step itself.
+    Forward,
+    /// The step leaves the range: what going the same step back would cost.
+    Back,
+    /// Neither is possible.
+    Unavailable,
+}
+
+/// What a lever's step gives.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Gain {
+    pub key: &'static str,
+    pub label: &'static str,
+    /// The step in words.
+    pub step: &'static str,
+    pub flown: Flown,
+    /// The step as flown, in the unit of the key.
+    pub change: Option<f64>,
+    /// Turns gained by the step; of one flown back, what was lost.
+    pub turns_gained: Option<f64>,
+    /// Estimate after the step as flown, lowest and highest, in body weights.
+    pub landing_load_bw: Option<[f64; 2]>,
+    pub cautions: Vec<&'static str>,
+}
+
+/// Every lever's gain, the largest first, what is unavailable last. `now` is the scenario, flown.
+pub fn ranked(scenario: &Scenario, now: &Jump) -> Vec<Gain> {
+    let mut gains: Vec<Gain> = (0..LEVERS.len())
+        .map(|place| gain(place, scenario, now))
+        .collect();
+    let worth = |gain: &Gain| gain.turns_gained.unwrap_or(f64::NEG_INFINITY);
+    gains.sort_by(|a, b| worth(b).total_cmp(&worth(a)));
+    gains
+}
+
+/// The gain of one lever, by its place.
+pub fn gain(place: usize, scenario: &Scenario, now: &Jump) -> Gain {
+    let lever = &LEVERS[place];
+    let nothing = Gain {
+        key: lever.key,
+        label: lever.row().label,
+        step: lever.step_label,
+        flown: Flown::Unavailable,
+        change: None,
+        turns_gained: None,
+        landing_load_bw: None,
+        cautions: Vec::new(),
+    };
+    let (flown, change, sign) = match lever.steps(scenario) {
+        [Some(forward), _] => (Flown::Forward, forward, 1.0),
+        [None, Some(back)] => (Flown::Back, back, -1.0),
+        [None, None] => return nothing,
+    };
+    let then = lever.at(scenario, lever.value(scenario) + change);
+    let jump = then.fly_after(Some(now));
+    Gain {
+        flown,
+        change: Some(change),
+        turns_gained: Some(sign * (jump.turns - now.turns)),
+        landing_load_bw: Some(jump.readout.landing_load_bw),
+        cautions: caution::of(scenario, &then),
+        ..nothing
+    }
+}

@@ -1,0 +1,202 @@
+//! What would win the missing turns: each lever alone, the others held.
+
+use serde::Serialize;
+
+use super::caution;
+use super::lever::{LEVERS, Lever};
+use super::limits::{Judgement, Limits};
+use super::search::{crossing, peak};
+use crate::scenario::Scenario;
+use crate::scenario::fly::Jump;
+
+/// Fewest and most turns in all that can be asked for; our choice.
+pub const TARGET_TURNS: [f64; 2] = [0.5, 10.0];
+
+/// A proposal, set and flown, has the wanted turns to within this.
+pub const MET_TURNS: f64 = 1e-3;
+
+/// Parts in which a lever's range is searched for the wanted turns.
+const PARTS: usize = 40;
+
+/// What is asked: this jump with so many turns in all.
+#[derive(Debug)]
+pub struct Wanted<'a> {
+    pub scenario: &'a Scenario,
+    /// The scenario, flown.
+    pub now: &'a Jump,
+    pub target_turns: f64,
+    pub limits: &'a Limits,
+}
+
+/// A change that gives the wanted turns, and what is to be known of it.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Proposal {
+    /// In the unit of the lever's key.
+    pub value: f64,
+    pub change: f64,
+    /// Turns in all, flown with the change.
+    pub turns: f64,
+    /// Estimate, lowest and highest, in body weights.
+    pub landing_load_bw: [f64; 2],
+    pub cautions: Vec<&'static str>,
+}
+
+/// What a lever does over all its admissible range, where that is not enough.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Proof {
+    /// The range's ends, in the unit of the lever's key, and the turns there.
+    pub range: [f64; 2],
+    pub turns_at_ends: [f64; 2],
+    pub most_turns: f64,
+    pub most_turns_at: f64,
+}
+
+/// The answer for one lever.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Single {
+    pub key: &'static str,
+    pub label: &'static str,
+    /// In the key's own unit.
+    pub now: f64,
+    #[serde(flatten)]
+    pub judgement: Judgement,
+    pub proposal: Option<Proposal>,
+    pub proof: Option<Proof>,
+}
+
+impl Single {
+    /// The jump as it is, which is enough.
+    fn already(lever: &Lever, wanted: &Wanted<'_>) -> Self {
+        let now = lever.value(wanted.scenario);
+        Self {
+            key: lever.key,
+            label: lever.row().label,
+            now,
+            judgement: Judgement::ALREADY,
+            proposal: Some(Proposal {
+                value: now,
+                change: 0.0,
+                turns: wanted.now.turns,
+                landing_load_bw: wanted.now.readout.landing_load_bw,
+                cautions: Vec::new(),
+            }),
+            proof: None,
+        }
+    }
+}
+
+impl<'a> Wanted<'a> {
+    pub fn new(
+        scenario: &'a Scenario,
+        now: &'a Jump,
+        target_turns: f64,
+        limits: &'a Limits,
+    ) -> Self {
+        Self {
+            scenario,
+            now,
+            target_turns,
+            limits,
+        }
+    }
+
+    /// Whether the jump has the wanted turns as it is.
+    pub fn reached(&self) -> bool {
+        self.now.turns >= self.target_turns - MET_TURNS
+    }
+
+    pub(super) fn fly(&self, scenario: &Scenario) -> Jump {
+        scenario.fly_after(Some(self.now))
+    }
+
+    /// Turns that are more than wanted.
+    pub(super) fn over(&self, scenario: &Scenario) -> f64 {
+        self.fly(scenario).turns - self.target_turns
+    }
+
+    /// Every lever by itself.
+    pub fn singles(&self) -> Vec<Single> {
+        (0..LEVERS.len()).map(|i| self.single(i)).collect()
+    }
+
+    /// The value of one lever, by its place, nearest to the present one that gives the wanted turns.
+    pub fn single(&self, place: usize) -> Single {
+        let lever = &LEVERS[place];
+        if self.reached() {
+            return Single::already(lever, self);
+        }
+        let now = lever.value(self.scenario);
+        let turns = |value: f64| self.fly(&lever.at(self.scenario, value)).turns;
+        let over = |turns: f64| turns - self.target_turns;
+        let nodes = self.nodes(lever, turns);
+        let value = nodes
+            .windows(2)
+            .filter(|ends| over(ends[0].1) * over(ends[1].1) <= 0.0)
+            .filter_map(|ends| crossing(ends[0].0, ends[1].0, |value| over(turns(value))))
+            // A step in the turns is no way to meet the target.
+            .filter(|(_, over)| over.abs() < MET_TURNS)
+            .map(|(value, _)| value)
+            .min_by(|a, b| (a - now).abs().total_cmp(&(b - now).abs()));
+        let single = Single::already(lever, self);
+        let Some(value) = value else {
+            return Single {
+                judgement: Judgement::cannot(place),
+                proposal: None,
+                proof: Some(Proof::of(&nodes)),
+                ..single
+            };
+        };
+        let then = lever.at(self.scenario, value);
+        let jump = self.fly(&then);
+        Single {
+            judgement: self.limits.judge_all(&[place], self.now, &then, &jump),
+            proposal: Some(Proposal {
+                value,
+                change: value - now,
+                turns: jump.turns,
+                landing_load_bw: jump.readout.landing_load_bw,
+                cautions: caution::of(self.scenario, &then),
+            }),
+            ..single
+        }
+    }
+
+    /// The ends of the range's equal parts, the present value, and every peak below the target that
+    /// lies between them: value, and turns there.
+    fn nodes(&self, lever: &Lever, turns: impl Fn(f64) -> f64) -> Vec<(f64, f64)> {
+        let row = lever.row();
+        let now = lever.value(self.scenario);
+        let mut nodes: Vec<(f64, f64)> = (0..=PARTS)
+            .map(|i| row.least + (row.most - row.least) * i as f64 / PARTS as f64)
+            .filter(|&value| value != now)
+            .map(|value| (value, turns(value)))
+            .chain([(now, self.now.turns)])
+            .collect();
+        nodes.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let peaks: Vec<(f64, f64)> = nodes
+            .windows(3)
+            .filter(|three| three[1].1 < self.target_turns)
+            .filter(|three| three[1].1 > three[0].1 && three[1].1 > three[2].1)
+            .map(|three| peak(three[0].0, three[2].0, &turns))
+            .collect();
+        nodes.extend(peaks);
+        nodes.sort_by(|a, b| a.0.total_cmp(&b.0));
+        nodes
+    }
+}
+
+impl Proof {
+    fn of(nodes: &[(f64, f64)]) -> Self {
+        let ends = [nodes[0], nodes[nodes.len() - 1]];
+        let top = nodes
+            .iter()
+            .copied()
+            .fold(ends[0], |top, node| if node.1 > top.1 { node } else { top });
+        Self {
+            range: ends.map(|end| end.0),
+            turns_at_ends: ends.map(|end| end.1),
+            most_turns: top.1,
+            most_turns_at: top.0,
+        }
+    }
+}

@@ -1,0 +1,115 @@
+//! `aloft reach`.
+
+use clap::Args;
+use serde::Serialize;
+
+use turns_aloft::analysis::joint::Joint;
+use turns_aloft::analysis::lever::Season;
+use turns_aloft::analysis::limits::Limits;
+use turns_aloft::analysis::wanted::{Single, TARGET_TURNS, Wanted};
+use turns_aloft::scenario::{HandsKeep, Scenario};
+
+use crate::chosen::{Chosen, key_and_value};
+use crate::command::printed;
+
+#[derive(Args)]
+pub struct Reach {
+    #[command(flatten)]
+    chosen: Chosen,
+    /// Turns in all that are wanted; without it, those that the jump owes.
+    #[arg(long, value_name = "N", allow_negative_numbers = true)]
+    turns: Option<String>,
+    /// This jumper's own limits of a lever.
+    #[arg(long, value_name = "KEY=FROM:TO", num_args = 1..)]
+    limit: Vec<String>,
+    /// What a season's training might bring of a lever, instead of the usual; 0 holds it as it is.
+    #[arg(long, value_name = "KEY=VALUE", num_args = 1..)]
+    season: Vec<String>,
+}
+
+/// What is printed. Values are in the unit of their key.
+#[derive(Serialize)]
+struct Answer {
+    name: String,
+    jump: String,
+    turns: f64,
+    /// What more in the hands is taken to leave as it is.
+    hands_keep: HandsKeep,
+    target_turns: f64,
+    /// Of the jump as it is: estimate, lowest and highest, in body weights.
+    landing_load_bw: [f64; 2],
+    levers: Vec<Single>,
+    /// None where no mix of the levers was found that does it.
+    joint: Option<Joint>,
+    season_source: &'static str,
+}
+
+impl Reach {
+    pub fn run(&self) -> Result<String, String> {
+        let scenario = self.chosen.scenario()?;
+        let target_turns = self.target_turns(&scenario)?;
+        let limits = self.limits()?;
+        let season = self.season()?;
+        let now = scenario.fly();
+        let wanted = Wanted::new(&scenario, &now, target_turns, &limits);
+        let levers = wanted.singles();
+        let joint = wanted.joint(&levers, &season);
+        printed(&Answer {
+            name: scenario.name.clone(),
+            jump: scenario.jump.notation(scenario.jump_turns),
+            turns: now.turns,
+            hands_keep: scenario.hands_keep,
+            target_turns,
+            landing_load_bw: now.readout.landing_load_bw,
+            levers,
+            joint,
+            season_source: Season::SOURCE,
+        })
+    }
+
+    fn target_turns(&self, scenario: &Scenario) -> Result<f64, String> {
+        let [least, most] = TARGET_TURNS;
+        let Some(text) = &self.turns else {
+            return scenario
+                .jump
+                .turns_owed(scenario.jump_turns)
+                .ok_or_else(|| {
+                    format!("a free jump owes no turns: say how many with --turns, from {least} to {most}")
+                });
+        };
+        number(text)
+            .filter(|turns| (least..=most).contains(turns))
+            .ok_or_else(|| {
+                format!("turns = {text} is out of range: it goes from {least} to {most} turns")
+            })
+    }
+
+    fn limits(&self) -> Result<Limits, String> {
+        let mut limits = Limits::default();
+        for setting in &self.limit {
+            let (key, range) = key_and_value("--limit", setting)?;
+            let ends = range.split_once(':');
+            let ends = ends.and_then(|(from, to)| Some([number(from)?, number(to)?]));
+            limits.set(
+                key,
+                ends.ok_or_else(|| format!("--limit {setting}: write KEY=FROM:TO"))?,
+            )?;
+        }
+        Ok(limits)
+    }
+
+    fn season(&self) -> Result<Season, String> {
+        let mut season = Season::default();
+        for setting in &self.season {
+            let (key, value) = key_and_value("--season", setting)?;
+            let unit = number(value)
+                .ok_or_else(|| format!("--season {setting}: {value} is not a number"))?;
+            season.set(key, unit)?;
+        }
+        Ok(season)
+    }
+}
+
+fn number(text: &str) -> Option<f64> {
+    text.parse().ok().filter(|number: &f64| number.is_finite())
+}

@@ -1,0 +1,45 @@
+//! `aloft steps`.
+
+use clap::Args;
+use serde::Serialize;
+
+use turns_aloft::analysis::steps::{Gain, ranked};
+use turns_aloft::scenario::HandsKeep;
+
+use crate::chosen::Chosen;
+use crate::command::printed;
+
+#[derive(Args)]
+pub struct Steps {
+    #[command(flatten)]
+    chosen: Chosen,
+}
+
+/// What is printed. Changes are in the unit of their key.
+#[derive(Serialize)]
+struct Answer {
+    name: String,
+    jump: String,
+    turns: f64,
+    /// What more in the hands is taken to leave as it is.
+    hands_keep: HandsKeep,
+    /// Of the jump as it is: estimate, lowest and highest, in body weights.
+    landing_load_bw: [f64; 2],
+    /// The largest gain first.
+    steps: Vec<Gain>,
+}
+
+impl Steps {
+    pub fn run(&self) -> Result<String, String> {
+        let scenario = self.chosen.scenario()?;
+        let now = scenario.fly();
+        printed(&Answer {
+            name: scenario.name.clone(),
+            jump: scenario.jump.notation(scenario.jump_turns),
+            turns: now.turns,
+            hands_keep: scenario.hands_keep,
+            landing_load_bw: now.readout.landing_load_bw,
+            steps: ranked(&scenario, &now),
+        })
+    }
+}
