@@ -3,12 +3,11 @@
 use bevy_egui::egui::{RichText, Ui};
 
 use super::look::SLATE;
+use crate::analysis::caution::{ASK, HANDS, NO_SAFE_NUMBER};
 
-const TEXT: &str = "A simulation, not advice. No safe number of jumps is known and most injuries \
-in singles skating come from overuse: how often, how high and whether with weights is for the \
-coach, the rules of the sport and licensed medical practice to say. Hand masses are a physics \
-experiment; props are not allowed in competition.";
+const WHAT_IT_IS: &str = "A simulation, not advice.";
 
 pub fn show(ui: &mut Ui) {
-    ui.label(RichText::new(TEXT).size(14.5).color(SLATE));
+    let text = [WHAT_IT_IS, NO_SAFE_NUMBER, ASK, HANDS].join(" ");
+    ui.label(RichText::new(text).size(14.5).color(SLATE));
 }
