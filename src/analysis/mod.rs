@@ -1,5 +1,6 @@
 //! Questions answered by many flights. Beside the physics; knows no screen.
 
+pub mod budget;
 pub mod caution;
 pub mod joint;
 pub mod lever;

@@ -40,7 +40,13 @@ pub struct Flight {
 
 /// How large the fifth powers of the angles (rad) turned in each step may grow in sum; with less,
 /// halving the steps changes the turns of any admissible flight by less than 1e-5.
-const MOST_ADDED_UP: f64 = 0.7;
+pub(super) const MOST_ADDED_UP: f64 = 0.7;
+
+/// The fifth power of the angle turned in a step, to which its error is in proportion.
+pub(super) fn added(rate_rad_s: DVec3, step_s: f64) -> f64 {
+    let square = rate_rad_s.length_squared() * step_s * step_s;
+    square * square * square.sqrt()
+}
 
 impl Flight {
     /// Flies a tabulated plan; where the body turns too fast for the table's steps, on a table
@@ -53,16 +59,11 @@ impl Flight {
         Self::new(flight.table.finer(), launch)
     }
 
-    /// The error of a step grows with the fifth power of the angle turned in it, and the errors add
-    /// up on the way.
+    /// The steps' errors add up on the way.
     fn added_up(&self) -> f64 {
         self.moments
             .windows(2)
-            .map(|pair| {
-                let step_s = pair[1].t_s - pair[0].t_s;
-                let square = pair[0].own_rate_rad_s.length_squared() * step_s * step_s;
-                square * square * square.sqrt()
-            })
+            .map(|pair| added(pair[0].own_rate_rad_s, pair[1].t_s - pair[0].t_s))
             .sum()
     }
 

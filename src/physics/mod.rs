@@ -32,6 +32,7 @@ pub mod shape;
 pub mod stance;
 pub mod stepper;
 pub mod table;
+pub mod timed;
 pub mod touchdown;
 pub mod tree;
 

@@ -9,6 +9,7 @@ use serde::Serialize;
 use turns_aloft::scenario::export::Export;
 use turns_aloft::scenario::starts;
 
+use crate::budget::Turns;
 use crate::chosen::{Chosen, unknown_start};
 use crate::fly::Fly;
 use crate::map::Map;
@@ -34,6 +35,8 @@ enum Task {
     Export(Chosen),
     /// Print the turns at landing over any two numbers as CSV, every value by a flight of its own.
     Map(Map),
+    /// Print where the turns went, from the ideal flight to the actual one, as JSON.
+    Budget(Turns),
     /// Print what would give a jump the turns it lacks, each lever alone and together, as JSON.
     Reach(Reach),
     /// Print what a small step of each lever gives, the most turns first, as JSON.
@@ -62,6 +65,7 @@ fn run(command: Command) -> Result<String, String> {
         Task::Fly(fly) => fly.run(),
         Task::Map(map) => map.run(),
         Task::Export(chosen) => printed(&Export::new(&chosen.scenario()?.fly())),
+        Task::Budget(turns) => turns.run(),
         Task::Reach(reach) => reach.run(),
         Task::Steps(steps) => steps.run(),
     }

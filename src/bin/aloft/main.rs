@@ -1,6 +1,8 @@
 //! The command beside the page: flies the very same scenario files.
 
 #[cfg(not(target_arch = "wasm32"))]
+mod budget;
+#[cfg(not(target_arch = "wasm32"))]
 mod chosen;
 #[cfg(not(target_arch = "wasm32"))]
 mod command;
