@@ -2,6 +2,7 @@
 
 pub mod budget;
 pub mod caution;
+pub mod compare;
 pub mod joint;
 pub mod lever;
 pub mod limits;

@@ -23,7 +23,7 @@ pub fn unknown_start(name: &str) -> String {
 }
 
 /// A starting point by its name, else a scenario file by its path.
-fn open(name: &str) -> Result<Scenario, String> {
+pub fn open(name: &str) -> Result<Scenario, String> {
     if let Some(start) = starts::named(name) {
         return Ok(start.scenario.clone());
     }

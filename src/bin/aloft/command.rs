@@ -11,6 +11,7 @@ use turns_aloft::scenario::starts;
 
 use crate::budget::Turns;
 use crate::chosen::{Chosen, unknown_start};
+use crate::compare::Compare;
 use crate::fly::Fly;
 use crate::map::Map;
 use crate::reach::Reach;
@@ -37,6 +38,8 @@ enum Task {
     Map(Map),
     /// Print where the turns went, from the ideal flight to the actual one, as JSON.
     Budget(Turns),
+    /// Print which inputs of two attempts differ and what each is worth in turns, as JSON.
+    Compare(Compare),
     /// Print what would give a jump the turns it lacks, each lever alone and together, as JSON.
     Reach(Reach),
     /// Print what a small step of each lever gives, the most turns first, as JSON.
@@ -66,6 +69,7 @@ fn run(command: Command) -> Result<String, String> {
         Task::Map(map) => map.run(),
         Task::Export(chosen) => printed(&Export::new(&chosen.scenario()?.fly())),
         Task::Budget(turns) => turns.run(),
+        Task::Compare(compare) => compare.run(),
         Task::Reach(reach) => reach.run(),
         Task::Steps(steps) => steps.run(),
     }

@@ -7,6 +7,8 @@ mod chosen;
 #[cfg(not(target_arch = "wasm32"))]
 mod command;
 #[cfg(not(target_arch = "wasm32"))]
+mod compare;
+#[cfg(not(target_arch = "wasm32"))]
 mod fly;
 #[cfg(not(target_arch = "wasm32"))]
 mod map;

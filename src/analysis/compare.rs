@@ -1,0 +1,106 @@
+//! Two attempts side by side: which inputs differ, and what each difference is worth in turns.
+
+use serde::Serialize;
+use serde_json::{Value, json};
+
+use crate::scenario::Scenario;
+use crate::scenario::fly::Jump;
+use crate::scenario::keys::KEYS;
+
+/// One input that differs.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Difference {
+    pub key: &'static str,
+    /// In the first attempt; numbers in SI units.
+    pub from: Value,
+    /// In the second.
+    pub to: Value,
+    /// Change of the turns in all, with what stands above changed already.
+    pub turns: f64,
+}
+
+/// From the first attempt to the second, one input after the other: the words first, then the
+/// numbers, in the order of their table. The differences' turns add up to the whole difference; what
+/// each is worth depends on the order.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Comparison {
+    /// Turns in all of both.
+    pub turns: [f64; 2],
+    pub differences: Vec<Difference>,
+}
+
+/// An input that is no number: its key, how it is told, and how it is taken over from another.
+struct Word {
+    key: &'static str,
+    told: fn(&Scenario) -> Value,
+    take_over: fn(&mut Scenario, &Scenario),
+}
+
+macro_rules! word {
+    ($field:ident) => {
+        Word {
+            key: stringify!($field),
+            told: |scenario| json!(scenario.$field),
+            take_over: |to, from| to.$field = from.$field,
+        }
+    };
+}
+
+const WORDS: [Word; 6] = [
+    word!(jump),
+    word!(jump_turns),
+    word!(table),
+    word!(ground),
+    word!(turning),
+    word!(hands_keep),
+];
+
+impl Comparison {
+    pub fn new(first: &Scenario, second: &Scenario) -> Self {
+        let mut walk = Walk {
+            scenario: first.clone(),
+            jump: first.fly(),
+            differences: Vec::new(),
+        };
+        let before = walk.jump.turns;
+        for word in &WORDS {
+            let (from, to) = ((word.told)(first), (word.told)(second));
+            if from != to {
+                (word.take_over)(&mut walk.scenario, second);
+                walk.go_on(word.key, from, to);
+            }
+        }
+        for key in &KEYS {
+            let (from, to) = ((key.get)(first), (key.get)(second));
+            if from != to {
+                key.hold(&mut walk.scenario, to);
+                walk.go_on(key.key, from.into(), to.into());
+            }
+        }
+        Self {
+            turns: [before, walk.jump.turns],
+            differences: walk.differences,
+        }
+    }
+}
+
+/// On the way from one attempt to the other.
+struct Walk {
+    scenario: Scenario,
+    jump: Jump,
+    differences: Vec<Difference>,
+}
+
+impl Walk {
+    /// Flies what has just been changed.
+    fn go_on(&mut self, key: &'static str, from: Value, to: Value) {
+        let before = self.jump.turns;
+        self.jump = self.scenario.fly_after(Some(&self.jump));
+        self.differences.push(Difference {
+            key,
+            from,
+            to,
+            turns: self.jump.turns - before,
+        });
+    }
+}

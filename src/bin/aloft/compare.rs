@@ -1,0 +1,22 @@
+//! `aloft compare`.
+
+use clap::Args;
+
+use turns_aloft::analysis::compare::Comparison;
+
+use crate::chosen::open;
+use crate::command::printed;
+
+#[derive(Args)]
+pub struct Compare {
+    /// The first attempt: a starting point's name or a scenario file.
+    first: String,
+    /// The second.
+    second: String,
+}
+
+impl Compare {
+    pub fn run(&self) -> Result<String, String> {
+        printed(&Comparison::new(&open(&self.first)?, &open(&self.second)?))
+    }
+}
