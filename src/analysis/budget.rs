@@ -1,155 +1,222 @@
-//! Where the turns went: from the best that this body could have made of its take-off to what it
-//! made of it, one shortcoming after the other.
+//! Where the turns went: from the ideal flight down to the actual one.
+//!
+//! The ideal flight has the tightest posture from the first instant to touch-down, its long axis on
+//! the vertical, with the angular momentum and the hang time of the actual one. The causes of what
+//! is lost are removed from the actual flight one at a time, in the order of [`Cause::ORDER`], until
+//! the ideal is left; each is worth the turns gained by removing it. So the closing is judged at the
+//! tightness reached: who never gets tight lost nothing by closing slowly. Another order would
+//! share the same whole out otherwise.
+//!
+//! A loss may be negative: in this flight the cause won turns. Some jumpers open into the landing
+//! posture with arms closer than they ever were, for instance.
 
-use std::f64::consts::TAU;
 use std::sync::Arc;
 
 use serde::Serialize;
 
-use crate::physics::flight::{Launch, Spin};
-use crate::physics::plan::{Plan, PlanSpec};
-use crate::physics::table::{PlanTable, Resolution};
-use crate::physics::timed::{turned_rad, turned_rigid_rad};
+use super::one_change::OneChange;
+use crate::physics::flight::{Flight, Launch, Spin};
+use crate::physics::plan::Plan;
+use crate::physics::table::PlanTable;
+use crate::physics::timed::Timed;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 
-/// What costs turns, in the order in which it is counted.
+/// What a jump can lose turns by.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
-pub enum Loss {
-    /// Closing late, or taking time for it.
+pub enum Cause {
+    /// Closing late or slowly, one arm later than the rest included.
     Closing,
     /// Not getting to the tightest posture.
     Tightness,
     /// Opening before touch-down.
     Opening,
-    /// Leaning, and one arm that comes in late or not all the way.
-    TiltAndAsymmetry,
+    /// A leaning axis, an arm left out.
+    Tilt,
 }
 
-/// The turns in the air, made up of the ideal and what was lost of it.
-///
-/// All flights have the actual angular momentum and the actual hang time. `ideal_turns` less the
-/// four losses is `air_turns`. A loss is negative where the shortcoming gave turns.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Budget {
-    /// In the tightest posture from the first instant to touch-down.
-    pub ideal_turns: f64,
-    pub losses: [(Loss, f64); 4],
-    /// What is left: the actual turns in the air.
-    pub air_turns: f64,
-    pub largest: Loss,
-    /// What a smaller largest loss would have given, by a flight of its own.
-    pub sentence: String,
-}
+impl Cause {
+    /// The order in which they are removed, and shown.
+    pub const ORDER: [Self; 4] = [Self::Closing, Self::Tightness, Self::Opening, Self::Tilt];
 
-impl Budget {
-    pub fn new(scenario: &Scenario, jump: &Jump) -> Self {
-        let flight = &jump.flight;
-        let actual = flight.table.plan.spec;
-        let launch = Launch {
-            spin: Spin::AngularMomentum(flight.h_kg_m2_s.length()),
-            lean_rad: 0.0,
-            ..flight.launch
-        };
-        let table = |spec: PlanSpec| {
-            let body = flight.table.body.clone();
-            Arc::new(PlanTable::new(body, Plan::new(spec), Resolution::STANDARD))
-        };
-        let even = PlanSpec {
-            arm_asymmetry: 0.0,
-            arm_lag_s: 0.0,
-            ..actual
-        };
-        let tight = table(PlanSpec {
-            arm_tuck: 1.0,
-            leg_tuck: 1.0,
-            ..even
-        });
-        let even = table(even);
-        let (never_s, end_s) = (f64::INFINITY, flight.touchdown_s);
-        let turns = [
-            turned_rigid_rad(tight.air(), &launch, actual.turning, end_s) / TAU,
-            turned_rad(&tight, &launch, never_s, end_s) / TAU,
-            turned_rad(&even, &launch, never_s, end_s) / TAU,
-            turned_rad(&even, &launch, flight.open_s, end_s) / TAU,
-            jump.readout.air_turns,
-        ];
-        let losses = [
-            Loss::Closing,
-            Loss::Tightness,
-            Loss::Opening,
-            Loss::TiltAndAsymmetry,
-        ];
-        let losses: [(Loss, f64); 4] =
-            std::array::from_fn(|i| (losses[i], turns[i] - turns[i + 1]));
-        let largest = losses
-            .iter()
-            .fold(
-                losses[0],
-                |most, &next| if next.1 > most.1 { next } else { most },
-            )
-            .0;
-        Self {
-            ideal_turns: turns[0],
-            losses,
-            air_turns: turns[4],
-            largest,
-            sentence: largest.sentence(scenario, jump),
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::Closing => "Closing",
+            Self::Tightness => "Tightness",
+            Self::Opening => "Opening",
+            Self::Tilt => "Tilt and asymmetry",
         }
     }
 }
 
-/// How much earlier the closing of the sentence is over, and how much later its opening, s.
-const EARLIER_S: f64 = 0.10;
-const LATER_S: f64 = 0.05;
-/// How much tighter its arms and legs are.
-const TIGHTER: f64 = 0.10;
-/// No closing of the sentence is shorter; common practice, no source.
-const SHORTEST_S: f64 = 0.10;
+/// Where the turns went. The ideal turns less the losses are the turns in the air, exactly; with
+/// those on the ice they are the turns in all.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Budget {
+    pub ideal_turns: f64,
+    /// Turns lost, in the order of [`Cause::ORDER`]; negative where they were won.
+    pub losses: [f64; 4],
+    pub air_turns: f64,
+    pub pre_rotation_turns: f64,
+    /// In the air and on the ice before it.
+    pub turns: f64,
+    /// The largest loss; none where all are too small to be shown.
+    pub largest: Option<Cause>,
+    /// The one change to try against the largest loss, as flown.
+    pub one_change: Option<OneChange>,
+}
 
-impl Loss {
-    /// What was, and what this jump would have had with less of it.
-    fn sentence(self, scenario: &Scenario, jump: &Jump) -> String {
-        let mut other = scenario.clone();
-        let what = match self {
-            Self::Closing => {
-                let (time_s, delay_s) = (scenario.close_time_s, scenario.close_delay_s);
-                other.close_time_s = (time_s - EARLIER_S).max(SHORTEST_S).min(time_s);
-                let left_s = EARLIER_S - (time_s - other.close_time_s);
-                other.close_delay_s = (delay_s - left_s).max(0.0);
-                let over_s = |s: &Scenario| s.close_delay_s + s.close_time_s;
-                format!(
-                    "Closing was over {:.2} s after take-off; over after {:.2} s",
-                    over_s(scenario),
-                    over_s(&other)
-                )
-            }
-            Self::Tightness => {
-                other.arm_tuck = (scenario.arm_tuck + TIGHTER).min(1.0);
-                other.leg_tuck = (scenario.leg_tuck + TIGHTER).min(1.0);
-                format!(
-                    "The arms came in to {:.0} % and the legs to {:.0} %; with {:.0} % and {:.0} %",
-                    100.0 * scenario.arm_tuck,
-                    100.0 * scenario.leg_tuck,
-                    100.0 * other.arm_tuck,
-                    100.0 * other.leg_tuck
-                )
-            }
-            Self::Opening => {
-                other.open_lead_s = (scenario.open_lead_s - LATER_S).max(0.0);
-                format!(
-                    "Opening began {:.2} s before touch-down; begun {:.2} s before it",
-                    scenario.open_lead_s, other.open_lead_s
-                )
-            }
-            Self::TiltAndAsymmetry => {
-                (other.lean_rad, other.arm_asymmetry, other.arm_lag_s) = (0.0, 0.0, 0.0);
-                "The body leaned or one arm stayed out; upright and even".to_owned()
-            }
+/// Losses below this are not shown as any, turns.
+const SHOWN_FROM_TURNS: f64 = 0.005;
+
+impl Budget {
+    /// Of a scenario and the jump it flies.
+    pub fn new(scenario: &Scenario, jump: &Jump) -> Self {
+        let actual = jump.readout.air_turns;
+        let mut left = actual;
+        let mut removed = Removed::default();
+        let losses = Cause::ORDER.map(|cause| {
+            removed.remove(cause);
+            let without = removed.air_turns(&jump.flight);
+            let loss = without - left;
+            left = without;
+            loss
+        });
+        let largest = Cause::ORDER
+            .into_iter()
+            .zip(losses)
+            .filter(|(_, loss)| *loss >= SHOWN_FROM_TURNS)
+            .max_by(|(_, one), (_, other)| one.total_cmp(other))
+            .map(|(cause, _)| cause);
+        Self {
+            ideal_turns: left,
+            losses,
+            air_turns: actual,
+            pre_rotation_turns: scenario.pre_rotation_turns,
+            turns: jump.turns,
+            largest,
+            one_change: largest.and_then(|cause| OneChange::best(scenario, jump, cause)),
+        }
+    }
+
+    pub fn loss(&self, cause: Cause) -> f64 {
+        let of_it = Cause::ORDER.into_iter().zip(self.losses);
+        of_it
+            .filter(|(one, _)| *one == cause)
+            .map(|(_, loss)| loss)
+            .sum()
+    }
+
+    /// The largest loss in plain words, and what one change would do about it.
+    pub fn sentence(&self) -> String {
+        let Some(cause) = self.largest else {
+            return "Nothing in the air cost this jump turns worth showing.".to_owned();
         };
-        let gain = other.fly_after(Some(jump)).turns - jump.turns;
-        let (size, way) = (gain.abs(), if gain >= 0.0 { "more" } else { "fewer" });
-        format!("{what}, this jump would have {size:.2} turns {way}.")
+        let what = match cause {
+            Cause::Tightness => "Not getting tighter",
+            other => other.label(),
+        };
+        let cost = format!("{what} cost {:.2} turns", self.loss(cause));
+        match &self.one_change {
+            Some(change) => format!("{cost}: {}", change.sentence()),
+            None => format!("{cost}, but it cannot be set any better."),
+        }
+    }
+}
+
+/// Which causes are gone from a flight.
+#[derive(Debug, Clone, Copy, Default)]
+struct Removed {
+    closing: bool,
+    tightness: bool,
+    opening: bool,
+    tilt: bool,
+}
+
+impl Removed {
+    fn remove(&mut self, cause: Cause) {
+        *match cause {
+            Cause::Closing => &mut self.closing,
+            Cause::Tightness => &mut self.tightness,
+            Cause::Opening => &mut self.opening,
+            Cause::Tilt => &mut self.tilt,
+        } = true;
+    }
+
+    /// Turns of the same body with the same angular momentum in the same time, without these
+    /// causes; the ice is not looked at.
+    fn air_turns(self, actual: &Flight) -> f64 {
+        let timed = Timed {
+            closed: self.closing,
+            open_s: if self.opening {
+                f64::INFINITY
+            } else {
+                actual.open_s
+            },
+            hang_s: actual.touchdown_s,
+        };
+        let launch = Launch {
+            spin: Spin::AngularMomentum(actual.h_kg_m2_s.length()),
+            lean_rad: if self.tilt {
+                0.0
+            } else {
+                actual.launch.lean_rad
+            },
+            ..actual.launch
+        };
+        let moments = timed.fly(&self.table(&actual.table), &launch);
+        moments[moments.len() - 1].air_turns()
+    }
+
+    fn table(self, actual: &Arc<PlanTable>) -> Arc<PlanTable> {
+        let mut spec = actual.plan.spec;
+        if self.tightness {
+            (spec.arm_tuck, spec.leg_tuck) = (1.0, 1.0);
+        }
+        if self.tilt {
+            (spec.arm_asymmetry, spec.arm_lag_s) = (0.0, 0.0);
+        }
+        if spec == actual.plan.spec {
+            return Arc::clone(actual);
+        }
+        let (body, plan) = (actual.body.clone(), Plan::new(spec));
+        Arc::new(PlanTable::new(body, plan, actual.resolution))
+    }
+}
+
+/// The budget under its published keys, for the command: turns, snake case.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct BudgetReport {
+    pub name: String,
+    pub ideal_turns: f64,
+    pub lost_by_closing_turns: f64,
+    pub lost_by_tightness_turns: f64,
+    pub lost_by_opening_turns: f64,
+    pub lost_by_tilt_turns: f64,
+    pub air_turns: f64,
+    pub pre_rotation_turns: f64,
+    pub turns: f64,
+    pub largest_loss: Option<Cause>,
+    pub one_change: Option<OneChange>,
+    pub sentence: String,
+}
+
+impl BudgetReport {
+    pub fn new(scenario: &Scenario, budget: &Budget) -> Self {
+        Self {
+            name: scenario.name.clone(),
+            ideal_turns: budget.ideal_turns,
+            lost_by_closing_turns: budget.loss(Cause::Closing),
+            lost_by_tightness_turns: budget.loss(Cause::Tightness),
+            lost_by_opening_turns: budget.loss(Cause::Opening),
+            lost_by_tilt_turns: budget.loss(Cause::Tilt),
+            air_turns: budget.air_turns,
+            pre_rotation_turns: budget.pre_rotation_turns,
+            turns: budget.turns,
+            largest_loss: budget.largest,
+            one_change: budget.one_change,
+            sentence: budget.sentence(),
+        }
     }
 }

@@ -7,6 +7,7 @@ pub mod joint;
 pub mod lever;
 pub mod limits;
 pub mod map;
+pub mod one_change;
 mod search;
 pub mod steps;
 pub mod wanted;

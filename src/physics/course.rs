@@ -10,7 +10,7 @@ use super::moment::Moment;
 use super::momentum::MassState;
 use super::plan::Turning;
 use super::stance::{RateLaw, Stance};
-use super::table::{PlanTable, Resolution, Tape};
+use super::table::{PlanTable, Tape};
 
 /// Is told time, attitude and stance after every step.
 pub trait Visit: FnMut(f64, Attitude, &Stance) {}
@@ -75,7 +75,7 @@ impl Course {
     /// From take-off to the end of the closing.
     pub fn close(&self, table: &PlanTable, mut visit: impl Visit) -> Attitude {
         let start_s = table.closing.start_s;
-        let attitude = self.stand(table.takeoff(), start_s, &table.resolution, &mut visit);
+        let attitude = self.stand(table, start_s, &mut visit);
         self.follow(&table.closing, start_s, attitude, &mut visit)
     }
 
@@ -98,7 +98,7 @@ impl Course {
         mut visit: impl Visit,
     ) {
         let moving_s = table.closing.start_s.min(open_s).min(end_s);
-        let attitude = self.stand(table.takeoff(), moving_s, &table.resolution, &mut visit);
+        let attitude = self.stand(table, moving_s, &mut visit);
         if moving_s < end_s {
             let tape = table.overlapping(open_s, moving_s, end_s);
             self.follow(&tape, moving_s, attitude, &mut visit);
@@ -106,15 +106,9 @@ impl Course {
     }
 
     /// From take-off on in its posture.
-    pub fn stand(
-        &self,
-        takeoff: &Stance,
-        until_s: f64,
-        resolution: &Resolution,
-        visit: &mut impl Visit,
-    ) -> Attitude {
-        let steps = resolution.plain_steps(until_s);
-        let step_s = until_s / steps.max(1) as f64;
+    fn stand(&self, table: &PlanTable, until_s: f64, visit: &mut impl Visit) -> Attitude {
+        let steps = table.resolution.plain_steps(until_s);
+        let (step_s, takeoff) = (until_s / steps.max(1) as f64, table.takeoff());
         let mut attitude = self.attitude;
         for i in 1..=steps {
             attitude = self.step(attitude, step_s, [&takeoff.law; 3]);
@@ -123,7 +117,8 @@ impl Course {
         attitude
     }
 
-    fn follow(
+    /// From `start_s` after take-off on, as tabulated.
+    pub fn follow(
         &self,
         tape: &Tape,
         start_s: f64,

@@ -40,12 +40,20 @@ pub struct Flight {
 
 /// How large the fifth powers of the angles (rad) turned in each step may grow in sum; with less,
 /// halving the steps changes the turns of any admissible flight by less than 1e-5.
-pub(super) const MOST_ADDED_UP: f64 = 0.7;
+const MOST_ADDED_UP: f64 = 0.7;
 
-/// The fifth power of the angle turned in a step, to which its error is in proportion.
-pub(super) fn added(rate_rad_s: DVec3, step_s: f64) -> f64 {
-    let square = rate_rad_s.length_squared() * step_s * step_s;
-    square * square * square.sqrt()
+/// Whether the steps of a flight were short enough for how fast the body turned: the error of a step
+/// grows with the fifth power of the angle turned in it, and the errors add up on the way.
+pub(super) fn is_resolved(moments: &[Moment]) -> bool {
+    let added_up: f64 = moments
+        .windows(2)
+        .map(|pair| {
+            let step_s = pair[1].t_s - pair[0].t_s;
+            let square = pair[0].own_rate_rad_s.length_squared() * step_s * step_s;
+            square * square * square.sqrt()
+        })
+        .sum();
+    added_up <= MOST_ADDED_UP
 }
 
 impl Flight {
@@ -53,18 +61,10 @@ impl Flight {
     /// with finer ones.
     pub fn new(table: Arc<PlanTable>, launch: Launch) -> Self {
         let flight = Self::as_tabulated(table, launch);
-        if flight.added_up() <= MOST_ADDED_UP {
+        if is_resolved(&flight.moments) {
             return flight;
         }
         Self::new(flight.table.finer(), launch)
-    }
-
-    /// The steps' errors add up on the way.
-    fn added_up(&self) -> f64 {
-        self.moments
-            .windows(2)
-            .map(|pair| added(pair[0].own_rate_rad_s, pair[1].t_s - pair[0].t_s))
-            .sum()
     }
 
     fn as_tabulated(table: Arc<PlanTable>, launch: Launch) -> Self {

@@ -1,74 +1,56 @@
-//! Turns of a body that is in the air for a given time, whatever the ice does: what a flight is
-//! compared with.
+//! A flight for a given time in the air, whatever the ice does.
+//!
+//! For questions that hold the hang time while something else changes: had the body been tight all
+//! along, how far would it have turned in the same time?
 
-use std::sync::Arc;
-
-use super::attitude::Attitude;
 use super::course::Course;
-use super::flight::{MOST_ADDED_UP, added};
+use super::flight::is_resolved;
 use super::launch::Launch;
-use super::plan::Turning;
-use super::stance::Stance;
-use super::table::{PlanTable, Resolution};
+use super::moment::Moment;
+use super::table::PlanTable;
 
-/// What has been turned so far, and how much the steps' errors may have added up to.
-struct Tally<'a> {
-    course: &'a Course,
-    attitude: Attitude,
-    t_s: f64,
-    turned_rad: f64,
-    added_up: f64,
+/// What is flown of a plan, and for how long.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Timed {
+    /// Leaves the ice in the air position: the closing is over before the flight begins.
+    pub closed: bool,
+    /// Beginning of the opening, s after take-off; infinite for a body that never opens.
+    pub open_s: f64,
+    /// Time in the air, s, positive.
+    pub hang_s: f64,
 }
 
-impl<'a> Tally<'a> {
-    const fn new(course: &'a Course) -> Self {
-        Self {
-            course,
-            attitude: course.attitude,
-            t_s: 0.0,
-            turned_rad: 0.0,
-            added_up: 0.0,
+impl Timed {
+    /// The flight step by step, from take-off to its end, in steps as fine as an ordinary flight's.
+    ///
+    /// Heights over the ice are those of the parabola and may be negative: nothing ends the flight
+    /// but its time.
+    pub fn fly(&self, table: &PlanTable, launch: &Launch) -> Vec<Moment> {
+        let moments = self.as_tabulated(table, launch);
+        if is_resolved(&moments) {
+            return moments;
         }
+        self.fly(&table.finer(), launch)
     }
 
-    fn go_on(&mut self, t_s: f64, attitude: Attitude, stance: &Stance) {
-        self.turned_rad += self.course.sign * attitude.turned_since(&self.attitude);
-        let rate_rad_s = stance.law.rate_rad_s(attitude.up * self.course.h_kg_m2_s);
-        self.added_up += added(rate_rad_s, t_s - self.t_s);
-        (self.attitude, self.t_s) = (attitude, t_s);
-    }
-}
-
-/// Turned in `end_s` by a plan that opens at `open_s`, rad, in the turning direction.
-pub fn turned_rad(table: &Arc<PlanTable>, launch: &Launch, open_s: f64, end_s: f64) -> f64 {
-    let course = Course::of(table.takeoff(), launch, table.plan.spec.turning);
-    let mut tally = Tally::new(&course);
-    course.close_and_open(table, open_s, end_s, |t_s, attitude, stance| {
-        tally.go_on(t_s, attitude, stance);
-    });
-    if tally.added_up <= MOST_ADDED_UP {
-        return tally.turned_rad;
-    }
-    turned_rad(&table.finer(), launch, open_s, end_s)
-}
-
-/// Turned in `end_s` by a body that leaves the ice in a posture and keeps it, rad.
-pub fn turned_rigid_rad(stance: &Stance, launch: &Launch, turning: Turning, end_s: f64) -> f64 {
-    let course = Course::of(stance, launch, turning);
-    let mut resolution = Resolution::STANDARD;
-    loop {
-        let mut tally = Tally::new(&course);
-        course.stand(
-            stance,
-            end_s,
-            &resolution,
-            &mut |t_s, attitude, stance: &Stance| {
-                tally.go_on(t_s, attitude, stance);
-            },
+    fn as_tabulated(&self, table: &PlanTable, launch: &Launch) -> Vec<Moment> {
+        // The plan's own clock runs ahead of the flight's by a closing that is over already.
+        let ahead_s = if self.closed {
+            table.plan.closed_s()
+        } else {
+            0.0
+        };
+        let tape = table.overlapping(ahead_s + self.open_s, ahead_s, ahead_s + self.hang_s);
+        let takeoff = &tape.stances[0];
+        let course = Course::of(takeoff, launch, table.plan.spec.turning);
+        let mut moments = Vec::with_capacity(tape.stances.len());
+        moments.push(course.moment(0.0, course.attitude, takeoff, None));
+        course.follow(
+            &tape,
+            0.0,
+            course.attitude,
+            &mut |t_s, attitude, stance: &_| course.go_on(t_s, attitude, stance, &mut moments),
         );
-        if tally.added_up <= MOST_ADDED_UP {
-            return tally.turned_rad;
-        }
-        resolution = resolution.halved();
+        moments
     }
 }

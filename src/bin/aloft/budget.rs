@@ -1,21 +1,12 @@
 //! `aloft budget`.
 
-use clap::Args;
-
-use turns_aloft::analysis::budget::Budget;
+use turns_aloft::analysis::budget::{Budget, BudgetReport};
 
 use crate::chosen::Chosen;
 use crate::command::printed;
 
-#[derive(Args)]
-pub struct Turns {
-    #[command(flatten)]
-    chosen: Chosen,
-}
-
-impl Turns {
-    pub fn run(&self) -> Result<String, String> {
-        let scenario = self.chosen.scenario()?;
-        printed(&Budget::new(&scenario, &scenario.fly()))
-    }
+pub fn run(chosen: &Chosen) -> Result<String, String> {
+    let scenario = chosen.scenario()?;
+    let budget = Budget::new(&scenario, &scenario.fly());
+    printed(&BudgetReport::new(&scenario, &budget))
 }

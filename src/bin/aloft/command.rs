@@ -9,7 +9,7 @@ use serde::Serialize;
 use turns_aloft::scenario::export::Export;
 use turns_aloft::scenario::starts;
 
-use crate::budget::Turns;
+use crate::budget;
 use crate::chosen::{Chosen, unknown_start};
 use crate::compare::Compare;
 use crate::fly::Fly;
@@ -37,7 +37,7 @@ enum Task {
     /// Print the turns at landing over any two numbers as CSV, every value by a flight of its own.
     Map(Map),
     /// Print where the turns went, from the ideal flight to the actual one, as JSON.
-    Budget(Turns),
+    Budget(Chosen),
     /// Print which inputs of two attempts differ and what each is worth in turns, as JSON.
     Compare(Compare),
     /// Print what would give a jump the turns it lacks, each lever alone and together, as JSON.
@@ -68,7 +68,7 @@ fn run(command: Command) -> Result<String, String> {
         Task::Fly(fly) => fly.run(),
         Task::Map(map) => map.run(),
         Task::Export(chosen) => printed(&Export::new(&chosen.scenario()?.fly())),
-        Task::Budget(turns) => turns.run(),
+        Task::Budget(chosen) => budget::run(&chosen),
         Task::Compare(compare) => compare.run(),
         Task::Reach(reach) => reach.run(),
         Task::Steps(steps) => steps.run(),
