@@ -7,8 +7,8 @@
 //! tightness reached: who never gets tight lost nothing by closing slowly. Another order would
 //! share the same whole out otherwise.
 //!
-//! A loss may be negative: in this flight the cause won turns. Some jumpers open into the landing
-//! posture with arms closer than they ever were, for instance.
+//! A loss may be negative: then the flight was better off with the cause. It takes a crooked body,
+//! and is little: of 400 random jumps the most that a cause won was 0.008 turns.
 
 use std::sync::Arc;
 
