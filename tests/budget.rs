@@ -1,9 +1,13 @@
 //! Where the turns went: sums, closed forms and flights computed by other means.
 
+#[path = "support/aloft.rs"]
+mod command;
 #[path = "support/space.rs"]
 mod space;
 
 use std::f64::consts::TAU;
+
+use command::aloft;
 
 use proptest::prelude::*;
 use turns_aloft::analysis::budget::{Budget, Cause};
@@ -323,10 +327,7 @@ fn the_sentence_claims_no_more_than_there_is() {
 
 #[test]
 fn the_command_prints_it() {
-    let printed = std::process::Command::new(env!("CARGO_BIN_EXE_aloft"))
-        .args(["budget", "four-turns"])
-        .output()
-        .expect("the command runs");
+    let printed = aloft(&["budget", "four-turns"]);
     assert!(printed.status.success());
     let printed: serde_json::Value = serde_json::from_slice(&printed.stdout).expect("JSON");
     let scenario = start("four-turns");

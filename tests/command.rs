@@ -1,21 +1,17 @@
 //! The command beside the page, run as a user runs it.
 
+#[path = "support/aloft.rs"]
+mod command;
+
+use command::aloft;
 use std::collections::BTreeMap;
 use std::f64::consts::{PI, TAU};
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::process::{Command, Output};
 
 use glam::{DMat3, DQuat, DVec3};
 use serde_json::Value;
 use turns_aloft::scenario::starts;
-
-fn aloft(arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_aloft"))
-        .args(arguments)
-        .output()
-        .expect("the command runs")
-}
 
 /// What it printed, when it went well.
 #[track_caller]

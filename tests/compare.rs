@@ -1,20 +1,14 @@
 //! The differences between two attempts add up to the difference of their turns.
 
+#[path = "support/aloft.rs"]
+mod command;
 #[path = "support/space.rs"]
 mod space;
 
-use std::process::{Command, Output};
-
+use command::aloft;
 use proptest::prelude::*;
 use turns_aloft::analysis::compare::Comparison;
 use turns_aloft::scenario::{Scenario, starts};
-
-fn aloft(arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_aloft"))
-        .args(arguments)
-        .output()
-        .expect("the command runs")
-}
 
 fn start(name: &str) -> &'static Scenario {
     &starts::named(name).expect("a starting point").scenario

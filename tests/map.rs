@@ -1,10 +1,11 @@
 //! The turn map is nothing but single flights, in whatever order and pieces it is made.
 
+#[path = "support/aloft.rs"]
+mod command;
 #[path = "support/space.rs"]
 mod space;
 
-use std::process::{Command, Output};
-
+use command::aloft;
 use proptest::prelude::*;
 use turns_aloft::analysis::map::{Axis, TurnMap};
 use turns_aloft::scenario::keys::{self, KEYS};
@@ -72,13 +73,6 @@ fn coarse_first() {
     assert!(flown(&map).iter().all(|(i, j)| i % 8 == 0 && j % 8 == 0));
     map.complete();
     assert_eq!(flown(&map).len(), 33 * 33);
-}
-
-fn aloft(arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_aloft"))
-        .args(arguments)
-        .output()
-        .expect("the command runs")
 }
 
 /// The command prints the same numbers, one row a pair.

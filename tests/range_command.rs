@@ -1,16 +1,16 @@
 //! The range on the command line.
 
-use std::process::{Command, Output};
+#[path = "support/aloft.rs"]
+mod command;
 
+use std::process::Output;
+
+use command::aloft;
 use serde_json::{Value, json};
 use turns_aloft::scenario::starts;
 
 fn fly(arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_aloft"))
-        .arg("fly")
-        .args(arguments)
-        .output()
-        .expect("the command runs")
+    aloft(&[&["fly"], arguments].concat())
 }
 
 #[track_caller]

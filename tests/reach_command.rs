@@ -1,20 +1,15 @@
 //! `aloft reach` and `aloft steps`, run as a user runs them.
 
-use std::process::{Command, Output};
+#[path = "support/aloft.rs"]
+mod command;
 
+use command::aloft;
 use serde_json::{Value, json};
 use turns_aloft::analysis::lever::Season;
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::steps::ranked;
 use turns_aloft::analysis::wanted::Wanted;
 use turns_aloft::scenario::starts;
-
-fn aloft(arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_aloft"))
-        .args(arguments)
-        .output()
-        .expect("the command runs")
-}
 
 #[track_caller]
 fn report(arguments: &[&str]) -> Value {

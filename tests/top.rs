@@ -37,8 +37,7 @@ fn symmetric_top(start: DQuat, h: DVec3, t_s: f64) -> DQuat {
 
 /// The same attitude by the product's integrator in even steps.
 fn stepped(start: DQuat, moments: DVec3, h: f64, t_s: f64, steps: usize) -> DQuat {
-    let still = shape::still(moments);
-    let law = RateLaw::new(still.inertia_kg_m2, still.joint_momentum_kg_m2_s);
+    let law = RateLaw::from(&shape::still(moments));
     (0..steps)
         .fold(Attitude::of(start), |attitude, _| {
             integrate::step(attitude, h, t_s / steps as f64, [&law; 3])

@@ -3,11 +3,9 @@
 //! Coarse first, then finer, a piece at a time, so that whoever shows it need not wait. Where one of
 //! the two changes only how the ice is left, its whole row is flown on one table of the plan.
 
-use std::fmt;
-
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
-use crate::scenario::keys::{self, Key};
+use crate::scenario::keys::{self, Key, Refused};
 
 /// Fewest and most nodes along an axis.
 pub const NODES: [usize; 2] = [2, 201];
@@ -24,43 +22,25 @@ pub struct Axis {
     nodes: usize,
 }
 
-/// An axis that cannot be: one line naming what is wrong and what is admissible.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct NoAxis(String);
-
-impl fmt::Display for NoAxis {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.0)
-    }
-}
-
-impl std::error::Error for NoAxis {}
-
 impl Axis {
     /// A key and two different values of its admissible range, in SI units.
-    pub fn new(name: &str, from: f64, to: f64, nodes: usize) -> Result<Self, NoAxis> {
+    pub fn new(name: &str, from: f64, to: f64, nodes: usize) -> Result<Self, Refused> {
         let Some(key) = keys::key(name) else {
             let known = keys::KEYS.map(|key| key.key).join(", ");
-            return Err(NoAxis(format!("{name}: no such number; they are {known}")));
+            return Err(Refused::new(format!(
+                "{name}: no such number; they are {known}"
+            )));
         };
-        let range = key.least..=key.most;
         for value in [from, to] {
-            if !range.contains(&value) {
-                return Err(NoAxis(format!(
-                    "{name} = {value} is out of range: it goes from {} to {}{}",
-                    key.least,
-                    key.most,
-                    key.kind.si()
-                )));
-            }
+            key.check(value)?;
         }
         if from == to {
-            return Err(NoAxis(format!(
+            return Err(Refused::new(format!(
                 "{name} from {from} to {to}: give two different values"
             )));
         }
         if !(NODES[0]..=NODES[1]).contains(&nodes) {
-            return Err(NoAxis(format!(
+            return Err(Refused::new(format!(
                 "{nodes} nodes of {name} are out of range: they go from {} to {}",
                 NODES[0], NODES[1]
             )));
@@ -116,9 +96,9 @@ pub struct TurnMap {
 
 impl TurnMap {
     /// Of this jump, nothing flown yet. Two different numbers.
-    pub fn new(scenario: &Scenario, x: Axis, y: Axis) -> Result<Self, NoAxis> {
+    pub fn new(scenario: &Scenario, x: Axis, y: Axis) -> Result<Self, Refused> {
         if x.key == y.key {
-            return Err(NoAxis(format!(
+            return Err(Refused::new(format!(
                 "{} on both axes: give two different numbers",
                 x.key.key
             )));

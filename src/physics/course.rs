@@ -141,10 +141,8 @@ impl Course {
         let attitude = if step_s == 0.0 {
             from.attitude
         } else {
-            let [start, middle] = [from.t_s, from.t_s + 0.5 * step_s].map(|t_s| {
-                let state = state_at(t_s);
-                RateLaw::new(state.inertia_kg_m2, state.joint_momentum_kg_m2_s)
-            });
+            let [start, middle] =
+                [from.t_s, from.t_s + 0.5 * step_s].map(|t_s| RateLaw::from(&state_at(t_s)));
             self.step(from.attitude, step_s, [&start, &middle, &end.law])
         };
         self.moment(t_s, attitude, &end, Some(from))

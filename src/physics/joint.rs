@@ -2,6 +2,7 @@
 
 use glam::{DQuat, DVec3};
 
+use super::blend::minimum_jerk;
 use super::rotation::{exp, log, rate_of};
 
 /// From a rotation and a rate to a target, at rest there.
@@ -58,9 +59,8 @@ impl JointReach {
             return (self.from * exp(self.way), DVec3::ZERO);
         }
         let x = ((t_s - self.start_s) / self.time_s).max(0.0);
-        let (x2, y) = (x * x, 1.0 - x);
-        let s = x2 * x * (10.0 + x * (6.0 * x - 15.0));
-        let s_rate = 30.0 * x2 * y * y / self.time_s;
+        let x2 = x * x;
+        let (s, s_rate) = minimum_jerk(t_s, self.start_s, self.time_s);
         let r = x + x2 * x * (x * (8.0 - 3.0 * x) - 6.0);
         let r_rate = 1.0 + x2 * (x * (32.0 - 15.0 * x) - 18.0);
         let out = self.rate_rad_s * self.time_s;

@@ -29,6 +29,12 @@ impl RateLaw {
     }
 }
 
+impl From<&MassState> for RateLaw {
+    fn from(state: &MassState) -> Self {
+        Self::new(state.inertia_kg_m2, state.joint_momentum_kg_m2_s)
+    }
+}
+
 /// A mass state with what follows from it alone.
 #[derive(Debug, Clone, Copy)]
 pub struct Stance {
@@ -42,7 +48,7 @@ pub struct Stance {
 impl From<MassState> for Stance {
     #[inline]
     fn from(state: MassState) -> Self {
-        let law = RateLaw::new(state.inertia_kg_m2, state.joint_momentum_kg_m2_s);
+        let law = RateLaw::from(&state);
         Self {
             state,
             law,

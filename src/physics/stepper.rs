@@ -6,7 +6,6 @@
 use std::fmt;
 
 use glam::{DQuat, DVec3};
-use roots::{SimpleConvergency, find_root_brent};
 
 use super::body::{Body, SEGMENTS, Segment};
 use super::course::Course;
@@ -19,6 +18,7 @@ use super::plan::Turning;
 use super::posture::{JointRates, Posture, STILL};
 use super::stance::Stance;
 use super::table::Resolution;
+use super::touchdown::{UNDER_M, contact};
 use super::tree::Tree;
 
 /// A flight as far as it has come.
@@ -55,11 +55,6 @@ const WITHIN_S: [f64; 2] = [0.01, 10.0];
 
 /// Most that the body turns in a step, rad; a planned flight keeps within this but for the fastest.
 const MOST_TURNED_RAD: f64 = 0.2;
-
-/// Height under the ice, m, from which a foot has met it; and what the meeting is found to.
-const UNDER_M: f64 = 1e-10;
-const TOLERANCE: f64 = 1e-12;
-const TRIES: usize = 60;
 
 impl Stepper {
     /// Leaves the ice in a posture, joints at rest.
@@ -135,7 +130,7 @@ impl Stepper {
             let t_s = self.next_s(until_s);
             let to = self.on_from(&from, t_s);
             if to.lowest_m < -UNDER_M {
-                self.moment = self.contact(&from, t_s);
+                self.moment = contact(&from, t_s, |t_s| self.on_from(&from, t_s));
                 self.landed = true;
             } else {
                 self.moment = to;
@@ -162,18 +157,6 @@ impl Stepper {
         } else {
             end_s
         }
-    }
-
-    fn contact(&self, from: &Moment, under_s: f64) -> Moment {
-        let mut convergency = SimpleConvergency {
-            eps: TOLERANCE,
-            max_iter: TRIES,
-        };
-        // At take-off itself the foot is on the ice: the search starts a little after.
-        let after_s = from.t_s + 1e-6 * (under_s - from.t_s);
-        let height_m = |t_s| self.on_from(from, t_s).lowest_m;
-        let contact_s = find_root_brent(after_s, under_s, height_m, &mut convergency);
-        self.on_from(from, contact_s.unwrap_or(after_s))
     }
 
     fn on_from(&self, from: &Moment, t_s: f64) -> Moment {

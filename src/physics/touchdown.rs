@@ -31,7 +31,10 @@ const NEAR_S: f64 = 0.02;
 const BRACKET_S: f64 = 1e-3;
 
 /// Height at which a foot counts as under the ice, m: well above what the root is found to.
-const UNDER_M: f64 = 1e-10;
+pub const UNDER_M: f64 = 1e-10;
+
+/// The meeting itself is found to this, in seconds as in metres.
+const CONTACT: f64 = 1e-12;
 
 /// A foot that is no higher than this is looked at between steps, m: in half a step of 8 ms no foot
 /// dips further.
@@ -264,21 +267,21 @@ fn end_at_contact(course: &Course, table: &PlanTable, open_s: f64, moments: &mut
         return;
     };
     let from = moments[i - 1];
+    moments.truncate(i);
+    moments.push(contact(&from, under_s, |t_s| on_from(&from, t_s)));
+}
+
+/// The moment at which a foot meets the ice, between a moment and a time at which the foot is under
+/// it; `at` flies on from that moment.
+pub fn contact(from: &Moment, under_s: f64, at: impl Fn(f64) -> Moment) -> Moment {
     let mut convergency = SimpleConvergency {
-        eps: TOLERANCE,
+        eps: CONTACT,
         max_iter: TRIES,
     };
     // At take-off itself the foot is on the ice: the search starts a little after.
     let after_s = from.t_s + 1e-6 * (under_s - from.t_s);
-    let contact_s = find_root_brent(
-        after_s,
-        under_s,
-        |t_s| height_m(&from, t_s),
-        &mut convergency,
-    )
-    .unwrap_or(after_s);
-    moments.truncate(i);
-    moments.push(on_from(&from, contact_s));
+    let contact_s = find_root_brent(after_s, under_s, |t_s| at(t_s).lowest_m, &mut convergency);
+    at(contact_s.unwrap_or(after_s))
 }
 
 /// Whether a foot may dip into the ice and leave it again within a step: near a moment at which it

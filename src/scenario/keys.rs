@@ -211,7 +211,7 @@ pub fn key(name: &str) -> Option<&'static Key> {
 pub struct Refused(String);
 
 impl Refused {
-    pub(super) fn new(text: impl Into<String>) -> Self {
+    pub(crate) fn new(text: impl Into<String>) -> Self {
         Self(text.into())
     }
 }
@@ -239,7 +239,8 @@ impl Key {
         (held != value).then_some(held)
     }
 
-    fn check(&self, value: f64) -> Result<(), Refused> {
+    /// Whether the number may be, or why not.
+    pub fn check(&self, value: f64) -> Result<(), Refused> {
         if (self.least..=self.most).contains(&value) {
             return Ok(());
         }

@@ -28,7 +28,6 @@ pub fn closing_only(close_time_s: f64) -> PlanSpec {
 /// Flies these states, evenly spaced over the closing (two a step), then the last one.
 pub fn fly(body: Body, spec: PlanSpec, states: Vec<MassState>, launch: Launch) -> Flight {
     let steps = (states.len() - 1) / 2;
-    let law = |state: &MassState| RateLaw::new(state.inertia_kg_m2, state.joint_momentum_kg_m2_s);
     let table = PlanTable {
         tree: Tree::new(&body),
         body,
@@ -38,7 +37,12 @@ pub fn fly(body: Body, spec: PlanSpec, states: Vec<MassState>, launch: Launch) -
             start_s: spec.close_delay_s,
             step_s: spec.close_time_s / steps as f64,
             stances: states.iter().step_by(2).map(|&s| Stance::from(s)).collect(),
-            middles: states.iter().skip(1).step_by(2).map(law).collect(),
+            middles: states
+                .iter()
+                .skip(1)
+                .step_by(2)
+                .map(RateLaw::from)
+                .collect(),
         },
         opening: None,
         finer: OnceLock::new(),

@@ -58,3 +58,8 @@ pub fn key_and_value<'a>(option: &str, setting: &'a str) -> Result<(&'a str, &'a
         .split_once('=')
         .ok_or_else(|| format!("{option} {setting}: write KEY=VALUE"))
 }
+
+/// A finite number.
+pub fn number(text: &str) -> Option<f64> {
+    text.parse().ok().filter(|number: &f64| number.is_finite())
+}

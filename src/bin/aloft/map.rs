@@ -6,7 +6,7 @@ use clap::Args;
 
 use turns_aloft::analysis::map::{Axis, TurnMap};
 
-use crate::chosen::Chosen;
+use crate::chosen::{Chosen, number};
 
 #[derive(Args)]
 pub struct Map {
@@ -45,13 +45,8 @@ fn axis(option: &str, text: &str) -> Result<Axis, String> {
     let [key, from, to, nodes] = parts[..] else {
         return Err(format!("{option} {text}: write KEY:FROM:TO:N"));
     };
-    let number = |part: &str| {
-        part.parse()
-            .ok()
-            .filter(|value: &f64| value.is_finite())
-            .ok_or_else(|| format!("{option} {text}: {part} is not a number"))
-    };
-    let (from, to) = (number(from)?, number(to)?);
+    let end = |part| number(part).ok_or_else(|| format!("{option} {text}: {part} is not a number"));
+    let (from, to) = (end(from)?, end(to)?);
     let nodes = nodes
         .parse()
         .map_err(|_| format!("{option} {text}: {nodes} is not a whole number of values"))?;

@@ -9,7 +9,7 @@ use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::wanted::{Single, TARGET_TURNS, Wanted};
 use turns_aloft::scenario::{HandsKeep, Scenario};
 
-use crate::chosen::{Chosen, key_and_value};
+use crate::chosen::{Chosen, key_and_value, number};
 use crate::command::printed;
 
 #[derive(Args)]
@@ -108,8 +108,4 @@ impl Reach {
         }
         Ok(season)
     }
-}
-
-fn number(text: &str) -> Option<f64> {
-    text.parse().ok().filter(|number: &f64| number.is_finite())
 }
