@@ -27,7 +27,7 @@ pub fn take_up(session: &mut Session) {
 
 /// Keeps the session once it has come to rest after a change.
 fn keep(mut session: ResMut<Session>, mut last: Local<Option<Mark>>, mut warned: Local<bool>) {
-    let mark = (session.revision(), session.units);
+    let mark = (session.revision(), session.changes(), session.units);
     if session.held || *last == Some(mark) {
         return;
     }
@@ -41,5 +41,5 @@ fn keep(mut session: ResMut<Session>, mut last: Local<Option<Mark>>, mut warned:
     *last = Some(mark);
 }
 
-/// What tells one state to keep from another: the flight's revision and the units.
-type Mark = (u64, Units);
+/// What tells one state to keep from another: the flight's revision, other changes, the units.
+type Mark = (u64, u64, Units);

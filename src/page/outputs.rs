@@ -4,21 +4,22 @@
 use bevy::prelude::*;
 use web_sys::Element;
 
-use super::dom;
+use super::{dom, pace};
 use crate::session::Session;
 use crate::session::readings::{Reading, readings};
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Last, follow);
+    app.add_systems(Last, follow.after(pace::think));
 }
 
-/// Brings the text up to date whenever the jump is at rest: no slider held, not playing.
+/// Brings the text up to date whenever the jump is at rest: no slider held, not playing, the answer
+/// in sight complete.
 fn follow(session: Res<Session>, mut last: Local<Vec<Reading>>) {
     dom::say(session.notice().unwrap_or_default());
-    if (session.playback.playing || session.held) && !last.is_empty() {
+    if (session.playback.playing || session.held || session.is_thinking()) && !last.is_empty() {
         return;
     }
-    let lines = readings(&session);
+    let lines = lines(&session);
     if *last != lines {
         write_lines(&lines);
         *last = lines;
@@ -27,7 +28,14 @@ fn follow(session: Res<Session>, mut last: Local<Vec<Reading>>) {
 
 /// Writes the readout of a session.
 pub fn write(session: &Session) {
-    write_lines(&readings(session));
+    write_lines(&lines(session));
+}
+
+/// The readout, and the answer in sight.
+fn lines(session: &Session) -> Vec<Reading> {
+    let mut lines = readings(session);
+    lines.extend(session.answers());
+    lines
 }
 
 fn write_lines(lines: &[Reading]) {
@@ -46,7 +54,7 @@ fn write_lines(lines: &[Reading]) {
 
 /// The element of a line; made when it is first needed.
 fn output(section: &Element, line: &Reading) -> Option<Element> {
-    let selector = format!("output[data-quantity={}]", line.quantity);
+    let selector = format!("output[data-quantity='{}']", line.quantity);
     if let Ok(Some(output)) = section.query_selector(&selector) {
         return Some(output);
     }
@@ -55,7 +63,7 @@ fn output(section: &Element, line: &Reading) -> Option<Element> {
     let label = document.create_element("span").ok()?;
     label.set_text_content(Some(&format!("{}, {}: ", line.group.label(), line.label)));
     let output = document.create_element("output").ok()?;
-    output.set_attribute("data-quantity", line.quantity).ok()?;
+    output.set_attribute("data-quantity", &line.quantity).ok()?;
     row.append_child(&label).ok()?;
     row.append_child(&output).ok()?;
     section.append_child(&row).ok()?;
@@ -73,7 +81,7 @@ fn drop_stale(section: &Element, lines: &[Reading]) {
             .and_then(|output| output.get_attribute("data-quantity"));
         if !lines
             .iter()
-            .any(|line| quantity.as_deref() == Some(line.quantity))
+            .any(|line| quantity.as_deref() == Some(&line.quantity))
         {
             row.remove();
         }

@@ -2,6 +2,8 @@
 
 use std::time::Duration;
 
+use bevy::platform::time::Instant;
+
 use bevy::prelude::*;
 use bevy::winit::{UpdateMode, WinitSettings};
 use bevy_egui::{EguiInput, EguiPreUpdateSet, egui};
@@ -16,6 +18,9 @@ const FIRST_FRAMES: u32 = 4;
 /// A frame that took longer was no frame: the page was hidden or the device asleep.
 const LONGEST_FRAME_S: f64 = 1.0;
 
+/// What a frame gives to the answer in sight: half of one of 60 a second.
+const THINKING: Duration = Duration::from_millis(8);
+
 pub fn plugin(app: &mut App) {
     app.insert_resource(WinitSettings::continuous())
         .add_systems(
@@ -25,7 +30,7 @@ pub fn plugin(app: &mut App) {
                 .before(EguiPreUpdateSet::BeginPass),
         )
         .add_systems(PreUpdate, advance.before(EguiPreUpdateSet::BeginPass))
-        .add_systems(Last, choose_pace);
+        .add_systems(Last, (think, choose_pace).chain());
 }
 
 /// Moves the playhead on by the time that has passed since the last frame.
@@ -47,12 +52,19 @@ fn drop_unchanged_modifiers(mut inputs: Query<&mut EguiInput>, mut last: Local<e
     }
 }
 
+/// Works on the answer in sight without keeping the next frame waiting.
+pub fn think(mut session: ResMut<Session>) {
+    let started = Instant::now();
+    session.think(|| started.elapsed() < THINKING);
+}
+
 fn choose_pace(mut settings: ResMut<WinitSettings>, session: Res<Session>, mut frames: Local<u32>) {
     *frames = frames.saturating_add(1);
     if *frames == FIRST_FRAMES {
         dom::ready();
     }
-    let mode = if session.playback.playing || *frames <= FIRST_FRAMES {
+    let moves = session.playback.playing || session.is_thinking();
+    let mode = if moves || *frames <= FIRST_FRAMES {
         UpdateMode::Continuous
     } else {
         UpdateMode::reactive_low_power(Duration::from_secs(60))

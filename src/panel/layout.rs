@@ -2,6 +2,8 @@
 
 use bevy_egui::egui::{Rect, Vec2, pos2, vec2};
 
+use crate::session::Question;
+
 /// How the page is cut up.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Layout {
@@ -10,10 +12,12 @@ pub struct Layout {
     pub stage: Rect,
     /// Playing, and the charts where they fit, under the stage.
     pub timeline: Rect,
-    /// Sliders, and above them the answer where there is no second column; scrolls.
-    pub controls: Rect,
-    /// The answer and the readouts beside the controls, where there is room for a second column.
-    pub readouts: Option<Rect>,
+    /// The turns, the questions and what belongs to the one in sight; scrolls below the questions.
+    pub column: Rect,
+    /// The turns and the sliders in a column of their own, where there is room for two.
+    pub controls: Option<Rect>,
+    /// The turns stay in sight in full while the rest scrolls.
+    pub tall: bool,
     /// A narrow page writes less.
     pub narrow: bool,
 }
@@ -31,12 +35,17 @@ const BAR: f32 = 56.0;
 const TIME_LINE: f32 = 110.0;
 
 impl Layout {
-    pub fn of(screen: Rect) -> Self {
+    /// The charts give way to an answer that needs the room where there is little.
+    pub fn of(screen: Rect, question: Question) -> Self {
         let (bar, rest) = split_top(screen, BAR);
         if screen.width() > screen.height() {
             Self::wide(bar, rest)
         } else {
-            Self::tall(bar, rest)
+            Self::tall(
+                bar,
+                rest,
+                matches!(question, Question::Jump | Question::Compare),
+            )
         }
     }
 
@@ -44,7 +53,7 @@ impl Layout {
     fn wide(bar: Rect, rest: Rect) -> Self {
         let side = (0.34 * rest.width()).clamp(300.0, 430.0);
         let stage_width = rest.width() - side;
-        let (left, controls) = split_left(rest, stage_width);
+        let (left, column) = split_left(rest, stage_width);
         let timeline_height = if rest.height() < 480.0 {
             TIME_LINE
         } else {
@@ -55,35 +64,37 @@ impl Layout {
             bar,
             stage,
             timeline,
-            controls,
-            readouts: None,
+            column,
+            controls: None,
+            tall: column.height() > 560.0,
             narrow: rest.width() < 900.0,
         }
     }
 
     /// Picture on top; below it one column, or two where they fit.
-    fn tall(bar: Rect, rest: Rect) -> Self {
+    fn tall(bar: Rect, rest: Rect, charts: bool) -> Self {
         let narrow = rest.width() < 600.0;
         let stage_height = 0.34 * rest.height();
-        let timeline_height = if narrow {
+        let timeline_height = if narrow || !charts {
             TIME_LINE
         } else {
             (0.22 * rest.height()).max(200.0)
         };
         let (stage, below) = split_top(rest, stage_height);
         let (timeline, below) = split_top(below, timeline_height);
-        let (controls, readouts) = if narrow {
-            (below, None)
+        let (controls, column) = if narrow {
+            (None, below)
         } else {
-            let (left, right) = split_left(below, 0.52 * below.width());
-            (left, Some(right))
+            let (left, right) = split_left(below, 0.5 * below.width());
+            (Some(left), right)
         };
         Self {
             bar,
             stage,
             timeline,
+            column,
             controls,
-            readouts,
+            tall: !narrow,
             narrow,
         }
     }

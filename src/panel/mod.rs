@@ -6,8 +6,11 @@ mod bar;
 mod caution;
 mod charts;
 mod choice;
+mod compare;
 mod layout;
 mod look;
+mod map;
+mod questions;
 mod readouts;
 mod rest;
 mod slider;
@@ -15,6 +18,10 @@ mod sure;
 pub mod targets;
 mod transport;
 mod turns;
+mod why;
+mod win;
+
+use std::borrow::Cow;
 
 use bevy::prelude::*;
 use bevy_egui::egui::{
@@ -28,7 +35,7 @@ use layout::Layout;
 use look::{APART, FROST, ICE, INK, NEAR, SNOW, TEAL, TOUCH};
 use slider::Typing;
 
-use crate::session::{Session, main_keys};
+use crate::session::{Question, Session, main_keys};
 use crate::stage::{Orbit, StageArea, View};
 
 /// Draws the panels and tells the stage what room is left to it.
@@ -43,7 +50,7 @@ pub struct Wished(pub Wish);
 struct Panels {
     typing: Typing,
     /// The number or readout that is explained.
-    about: Option<&'static str>,
+    about: Option<Cow<'static, str>>,
     dressed: bool,
 }
 
@@ -72,7 +79,7 @@ fn show(
     }
     targets::clear();
     let screen = ctx.viewport_rect();
-    let layout = Layout::of(screen);
+    let layout = Layout::of(screen, session.question());
     let wanted = StageArea {
         rect: Some(Rect::new(
             layout.stage.left(),
@@ -93,29 +100,27 @@ fn show(
         wishes.write(Wished(wish));
     }
     timeline(&mut ui, &mut session, &layout);
-    column(&mut ui, "controls", layout.controls, |ui| {
-        if layout.readouts.is_none() {
-            answer(ui, &mut session, layout.narrow);
-        }
-        controls(ui, &mut session, &mut panels);
-        if !layout.charts_under_stage() {
-            fold(ui, "Charts over the flight", true, |ui| {
-                let size = vec2(ui.available_width(), 230.0);
-                let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
-                charts::show(ui, &mut session, rect);
-            });
-        }
-        if layout.readouts.is_none() {
-            readings(ui, &session, &mut panels, layout.narrow);
-        }
-        folded(ui, &mut session, &mut panels);
-    });
-    if let Some(rect) = layout.readouts {
-        column(&mut ui, "readouts", rect, |ui| {
-            answer(ui, &mut session, layout.narrow);
-            readouts::show(ui, &session, &mut panels.about);
+    if let Some(rect) = layout.controls {
+        let rest = pinned(&mut ui, rect, |ui| answer(ui, &mut session, &layout));
+        column(&mut ui, "controls", rest, |ui| {
+            controls(ui, &mut session, &mut panels);
+            folded(ui, &mut session, &mut panels);
         });
     }
+    let rest = pinned(&mut ui, layout.column, |ui| {
+        if layout.controls.is_none() {
+            answer(ui, &mut session, &layout);
+        }
+        questions::show(ui, &mut session);
+    });
+    let name = session.question().label();
+    column(&mut ui, name, rest, |ui| match session.question() {
+        Question::Jump => about_the_jump(ui, &mut session, &mut panels, &layout),
+        Question::Why => why::show(ui, &mut session),
+        Question::Win => win::show(ui, &mut session),
+        Question::Map => map::show(ui, &mut session),
+        Question::Compare => compare::show(ui, &mut session),
+    });
     views(&ui, &mut orbit, &layout);
     session.held = ui.ctx().dragged_id().is_some();
     notice(&ui, &mut session, layout.stage);
@@ -137,15 +142,55 @@ fn column(ui: &mut Ui, name: &str, rect: egui::Rect, add: impl FnOnce(&mut Ui)) 
         });
 }
 
-/// Turns at landing, how far the playhead has come, and how sure it all is.
-fn answer(ui: &mut Ui, session: &mut Session, narrow: bool) {
+/// The head of a column, which does not scroll; returns the rest.
+fn pinned(ui: &mut Ui, rect: egui::Rect, add: impl FnOnce(&mut Ui)) -> egui::Rect {
+    ui.painter().rect_filled(rect, 0.0, ICE);
+    let inside = rect.shrink2(vec2(APART - 2.0, 0.0));
+    let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt("pinned"));
+    add(&mut child);
+    let below = (child.min_rect().bottom() + NEAR).min(rect.bottom());
+    egui::Rect::from_min_max(pos2(rect.left(), below), rect.max)
+}
+
+/// Turns at landing, and how far the playhead has come; a line of it where there is no room. The
+/// jump's own page has it in full on every screen, there it scrolls.
+fn answer(ui: &mut Ui, session: &mut Session, layout: &Layout) {
+    if layout.tall {
+        answer_in_full(ui, session, layout.narrow);
+    } else if session.question() != Question::Jump {
+        turns::line(ui, session);
+    }
+}
+
+fn answer_in_full(ui: &mut Ui, session: &mut Session, narrow: bool) {
     turns::card(ui, session, narrow);
     turns::progress(ui, session);
+}
+
+/// The jump's own page: sliders, charts and readouts, as far as they have no place of their own.
+fn about_the_jump(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layout: &Layout) {
+    if !layout.tall {
+        answer_in_full(ui, session, layout.narrow);
+    }
     if session.range().is_some() {
         fold(ui, "How sure are the inputs", false, |ui| {
             sure::inputs(ui, session)
         });
     }
+    if layout.controls.is_some() {
+        readouts::show(ui, session, &mut panels.about);
+        return;
+    }
+    controls(ui, session, panels);
+    if !layout.charts_under_stage() {
+        fold(ui, "Charts over the flight", true, |ui| {
+            let size = vec2(ui.available_width(), 230.0);
+            let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
+            charts::show(ui, session, rect);
+        });
+    }
+    readings(ui, session, panels, layout.narrow);
+    folded(ui, session, panels);
 }
 
 fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {

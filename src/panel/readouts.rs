@@ -1,5 +1,7 @@
 //! Every readout, grouped; a tap on one tells in a sentence what it means.
 
+use std::borrow::Cow;
+
 use bevy_egui::egui::{
     self, Align2, CornerRadius, CursorIcon, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
@@ -13,7 +15,7 @@ const TILE: f32 = 54.0;
 /// A tile that is narrower cuts its text.
 const NARROWEST: f32 = 136.0;
 
-pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<&'static str>) {
+pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>>) {
     let all = readings(session);
     for group in Group::ALL {
         let lines: Vec<&Reading> = all.iter().filter(|line| line.group == group).collect();
@@ -39,7 +41,7 @@ fn columns(width: f32, lines: &[&Reading]) -> usize {
     fit.min(lines.len())
 }
 
-fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<&'static str>) {
+fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<Cow<'static, str>>) {
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TILE), Sense::hover());
     let width = (rect.width() - NEAR * (across - 1) as f32) / across as f32;
     for (i, line) in lines.iter().enumerate() {
@@ -47,18 +49,21 @@ fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<&'stat
         let own = Rect::from_min_size(pos2(left, rect.top()), vec2(width, TILE));
         tile(ui, line, own, about);
     }
-    if let Some(line) = lines.iter().find(|line| *about == Some(line.quantity)) {
+    if let Some(line) = lines
+        .iter()
+        .find(|line| about.as_ref() == Some(&line.quantity))
+    {
         ui.label(egui::RichText::new(&line.about).size(14.5).color(SLATE));
         ui.add_space(NEAR);
     }
 }
 
-fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<&'static str>) {
+fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str>>) {
     let response = ui
-        .interact(rect, ui.id().with(line.quantity), Sense::click())
+        .interact(rect, ui.id().with(&line.quantity), Sense::click())
         .on_hover_cursor(CursorIcon::Help);
     targets::note(&format!("reading:{}", line.quantity), rect);
-    let open = *about == Some(line.quantity);
+    let open = about.as_ref() == Some(&line.quantity);
     let edge = if open || response.hovered() {
         TEAL
     } else {
@@ -75,7 +80,7 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<&'static str>) {
     painter.text(
         rect.left_top() + vec2(10.0, 6.0),
         Align2::LEFT_TOP,
-        line.label,
+        &line.label,
         look::text(14.0),
         SLATE,
     );
@@ -88,6 +93,6 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<&'static str>) {
         INK,
     );
     if response.clicked() {
-        *about = (!open).then_some(line.quantity);
+        *about = (!open).then(|| line.quantity.clone());
     }
 }

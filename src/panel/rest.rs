@@ -1,5 +1,7 @@
 //! The rest of the jump, folded away until asked for.
 
+use std::borrow::Cow;
+
 use bevy_egui::egui::{RichText, Ui};
 
 use super::choice;
@@ -57,7 +59,7 @@ pub fn jumper(
     ui: &mut Ui,
     session: &mut Session,
     typing: &mut Typing,
-    about: &mut Option<&'static str>,
+    about: &mut Option<Cow<'static, str>>,
 ) {
     let tables = [
         (SegmentTable::Female, "Female"),
@@ -93,7 +95,7 @@ pub fn motion(
     ui: &mut Ui,
     session: &mut Session,
     typing: &mut Typing,
-    about: &mut Option<&'static str>,
+    about: &mut Option<Cow<'static, str>>,
 ) {
     heading(ui, "Leaving the ice");
     let takeoff = ["takeoff_openness", "lean_rad", "pre_rotation_turns"];
@@ -114,7 +116,7 @@ fn numbers(
     ui: &mut Ui,
     session: &mut Session,
     typing: &mut Typing,
-    about: &mut Option<&'static str>,
+    about: &mut Option<Cow<'static, str>>,
     names: &[&str],
 ) {
     let keys = KEYS.iter().filter(|key: &&Key| names.contains(&key.key));

@@ -1,5 +1,7 @@
 //! A number with its slider: value with unit, typed or dragged, put back by a double tap.
 
+use std::borrow::Cow;
+
 use bevy_egui::egui::text::{CCursor, CCursorRange};
 use bevy_egui::egui::text_edit::TextEditState;
 use bevy_egui::egui::{
@@ -31,7 +33,7 @@ pub fn number(
     ui: &mut Ui,
     session: &mut Session,
     typing: &mut Typing,
-    about: &mut Option<&'static str>,
+    about: &mut Option<Cow<'static, str>>,
     key: &'static Key,
     reach: Option<&Reach>,
 ) {
@@ -45,12 +47,12 @@ pub fn number(
     track(ui, session, key, reach, track_rect);
     label(ui, about, key, label_rect);
     value(ui, session, typing, key, value_rect);
-    if *about == Some(key.key) {
+    if about.as_deref() == Some(key.key) {
         explain(ui, key, reach);
     }
 }
 
-fn label(ui: &Ui, about: &mut Option<&'static str>, key: &'static Key, rect: Rect) {
+fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect: Rect) {
     let response = ui
         .interact(rect, ui.id().with(("about", key.key)), Sense::click())
         .on_hover_cursor(CursorIcon::Help);
@@ -62,7 +64,7 @@ fn label(ui: &Ui, about: &mut Option<&'static str>, key: &'static Key, rect: Rec
         INK,
     );
     if response.clicked() {
-        *about = (*about != Some(key.key)).then_some(key.key);
+        *about = (about.as_deref() != Some(key.key)).then_some(Cow::Borrowed(key.key));
     }
 }
 

@@ -68,6 +68,33 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     }
 }
 
+/// The answer in one line, for where there is little room.
+pub fn line(ui: &mut Ui, session: &Session) {
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    let painter = ui.painter();
+    painter.rect_filled(rect, CornerRadius::same(look::ROUND), SNOW);
+    let (text, lines) = match session.range() {
+        Some(range) => (range_figures(range), possible_verdict(session, range)),
+        None => (format!("{:.2}", session.jump().turns), verdict(session)),
+    };
+    let left = rect.left_center() + vec2(APART, 1.0);
+    let number = painter.text(left, Align2::LEFT_CENTER, text, look::bold(36.0), INK);
+    let room = rect.right() - number.right() - 2.0 * APART;
+    let said = lines
+        .iter()
+        .map(|line| line.text.as_str())
+        .collect::<Vec<_>>()
+        .join("  ");
+    let size = look::fitting(ui, &said, 18.0, room);
+    painter.text(
+        pos2(number.right() + APART, left.y),
+        Align2::LEFT_CENTER,
+        said,
+        look::bold(size),
+        lines.last().map_or(SLATE, |line| line.colour),
+    );
+}
+
 /// The turns as a range: figures as wide as the card, what they may mean in rows below.
 fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
     let width = ui.available_width() - 2.0 * APART;

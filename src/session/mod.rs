@@ -2,8 +2,13 @@
 //!
 //! Screens read it and call its methods; it knows no screen.
 
+mod compare;
+mod map;
+mod question;
 pub mod readings;
 mod sure;
+mod why;
+mod win;
 
 use std::sync::Arc;
 
@@ -16,6 +21,7 @@ use crate::scenario::keys::{KEYS, Key};
 use crate::scenario::starts;
 use crate::scenario::uncertainty::Range;
 use crate::scenario::units::Units;
+pub use question::Question;
 use sure::HowSure;
 
 /// Shown before take-off and after touch-down, s.
@@ -40,6 +46,10 @@ pub struct Session {
     /// Of this very jump; none when not asked for.
     range: Option<Range>,
     revision: u64,
+    /// Grows with what a reload has to find again and no flight tells of.
+    changes: u64,
+    question: Question,
+    thinking: bool,
     pub units: Units,
     pub playback: Playback,
     /// A finger or the mouse holds a control: what follows the session at leisure waits.
@@ -69,6 +79,8 @@ struct Kept {
     /// Visits before there was a range have kept none.
     #[serde(default)]
     how_sure: HowSure,
+    #[serde(default)]
+    question: Question,
 }
 
 impl Default for Session {
@@ -88,6 +100,9 @@ impl Session {
             how_sure: HowSure::default(),
             range: None,
             revision: 0,
+            changes: 0,
+            question: Question::default(),
+            thinking: false,
             units: Units::default(),
             playback: Playback {
                 t_s: -BEFORE_S,
@@ -116,6 +131,11 @@ impl Session {
     /// Grows with every flight, and with what is asked about it.
     pub const fn revision(&self) -> u64 {
         self.revision
+    }
+
+    /// Grows with what a reload has to find again and no flight tells of.
+    pub const fn changes(&self) -> u64 {
+        self.changes
     }
 
     /// Time shown, s after take-off; from a little before take-off to a little after touch-down.
@@ -281,6 +301,7 @@ impl Session {
             base: self.base.to_file(),
             units: self.units,
             how_sure: self.how_sure.clone(),
+            question: self.question,
         })
         .expect("a session holds nothing that JSON cannot say")
     }
@@ -294,14 +315,15 @@ impl Session {
             kept.how_sure
                 .check(&scenario)
                 .map_err(|why| why.to_string())?;
-            Ok((scenario, base, kept.units, kept.how_sure))
+            Ok((scenario, base, kept))
         });
         match opened {
-            Ok((scenario, base, units, how_sure)) => {
-                self.units = units;
+            Ok((scenario, base, kept)) => {
+                self.units = kept.units;
+                self.question = kept.question;
                 self.open(scenario);
                 self.base = base;
-                self.how_sure = how_sure;
+                self.how_sure = kept.how_sure;
                 self.measure_range();
             }
             Err(_) => self

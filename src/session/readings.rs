@@ -2,6 +2,8 @@
 //!
 //! The panels and the page's own text show these very lines.
 
+use std::borrow::Cow;
+
 use super::Session;
 use crate::physics::call::{Call, QUARTER_BAND_FROM_DEG};
 use crate::physics::flight::Moment;
@@ -14,9 +16,9 @@ use crate::scenario::units::Unit;
 #[derive(Debug, Clone, PartialEq)]
 pub struct Reading {
     /// The readout's published key.
-    pub quantity: &'static str,
+    pub quantity: Cow<'static, str>,
     pub group: Group,
-    pub label: &'static str,
+    pub label: Cow<'static, str>,
     pub text: String,
     /// One sentence.
     pub about: String,
@@ -35,10 +37,12 @@ pub enum Group {
     Hands,
     Axis,
     Landing,
+    /// The answer to the question in sight.
+    Answer,
 }
 
 impl Group {
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 10] = [
         Self::Turns,
         Self::HowSure,
         Self::Time,
@@ -48,6 +52,7 @@ impl Group {
         Self::Hands,
         Self::Axis,
         Self::Landing,
+        Self::Answer,
     ];
 
     pub const fn label(self) -> &'static str {
@@ -61,6 +66,7 @@ impl Group {
             Self::Hands => "Pull at the hands",
             Self::Axis => "Axis",
             Self::Landing => "Landing",
+            Self::Answer => "Answer",
         }
     }
 }
@@ -196,17 +202,17 @@ pub fn readings(session: &Session) -> Vec<Reading> {
     lines
 }
 
-fn line(
+pub(super) fn line(
     group: Group,
-    quantity: &'static str,
-    label: &'static str,
+    quantity: impl Into<Cow<'static, str>>,
+    label: impl Into<Cow<'static, str>>,
     text: String,
     about: impl Into<String>,
 ) -> Reading {
     Reading {
-        quantity,
+        quantity: quantity.into(),
         group,
-        label,
+        label: label.into(),
         text,
         about: about.into(),
     }
@@ -215,8 +221,9 @@ fn line(
 fn turns(session: &Session) -> Vec<Reading> {
     let (jump, scenario) = (session.jump(), session.scenario());
     let range = session.range();
-    let line =
-        |quantity, label, text, about: &str| line(Group::Turns, quantity, label, text, about);
+    let line = |quantity: &'static str, label: &'static str, text, about: &str| {
+        line(Group::Turns, quantity, label, text, about)
+    };
     let mut lines = vec![
         line(
             "turns",
@@ -339,7 +346,7 @@ fn rate(session: &Session, now: &Moment) -> Vec<Reading> {
     let unit = session.units.of(Kind::Rate);
     let readout = &session.jump().readout;
     let sign = session.scenario().turning.sign();
-    let line = |quantity, label, rate_rad_s, about: &str| {
+    let line = |quantity: &'static str, label: &'static str, rate_rad_s, about: &str| {
         line(Group::Rate, quantity, label, unit.text(rate_rad_s), about)
     };
     vec![
@@ -378,7 +385,7 @@ fn rate(session: &Session, now: &Moment) -> Vec<Reading> {
 
 fn inertia(session: &Session, now: &Moment) -> Vec<Reading> {
     let readout = &session.jump().readout;
-    let line = |quantity, label, inertia, about: &str| {
+    let line = |quantity: &'static str, label: &'static str, inertia, about: &str| {
         line(
             Group::Inertia,
             quantity,
@@ -412,8 +419,9 @@ fn inertia(session: &Session, now: &Moment) -> Vec<Reading> {
 fn energy(session: &Session, now: &Moment) -> Vec<Reading> {
     let readout = &session.jump().readout;
     let h = readout.angular_momentum_kg_m2_s.length();
-    let line =
-        |quantity, label, text, about: &str| line(Group::Energy, quantity, label, text, about);
+    let line = |quantity: &'static str, label: &'static str, text, about: &str| {
+        line(Group::Energy, quantity, label, text, about)
+    };
     vec![
         line(
             "angular_momentum_kg_m2_s",
@@ -454,7 +462,7 @@ fn hands(session: &Session, now: &Moment) -> Vec<Reading> {
         (true, HandsKeep::AngularMomentum) => "; the heavier hands here keep the angular momentum",
         (true, HandsKeep::Energy) => "; the heavier hands here keep the energy of take-off",
     };
-    let line = |quantity, label, pull, about: String| {
+    let line = |quantity: &'static str, label: &'static str, pull, about: String| {
         line(Group::Hands, quantity, label, NEWTONS.text(pull), about)
     };
     let about = "Inward pull that keeps this hand, with what it holds, on its circle: mass times rate squared times distance.";
@@ -480,7 +488,7 @@ fn hands(session: &Session, now: &Moment) -> Vec<Reading> {
 fn axis(session: &Session, now: &Moment) -> Vec<Reading> {
     let readout = &session.jump().readout;
     let unit = session.units.of(Kind::Angle);
-    let line = |quantity, label, angle_rad, about: &str| {
+    let line = |quantity: &'static str, label: &'static str, angle_rad, about: &str| {
         line(
             Group::Axis,
             quantity,

@@ -1,0 +1,30 @@
+//! The questions, side by side: what is shown below them answers the one that is chosen.
+
+use bevy_egui::egui::{Rect, Sense, Ui, pos2, vec2};
+
+use super::look::{self, INK, NEAR, TOUCH};
+use super::transport::labelled;
+use crate::session::{Question, Session};
+
+pub fn show(ui: &mut Ui, session: &mut Session) {
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    let widths = Question::ALL.map(|question| {
+        ui.painter()
+            .layout_no_wrap(question.label().to_owned(), look::text(16.0), INK)
+            .size()
+            .x
+    });
+    let count = widths.len() as f32;
+    // What the words leave free is shared evenly.
+    let free = row.width() - widths.iter().sum::<f32>() - NEAR * (count - 1.0);
+    let mut left = row.left();
+    for (question, width) in Question::ALL.into_iter().zip(widths) {
+        let own = Rect::from_min_size(pos2(left, row.top()), vec2(width + free / count, TOUCH));
+        left = own.right() + NEAR;
+        let chosen = session.question() == question;
+        let name = format!("question:{}", question.label());
+        if labelled(ui, &name, question.label(), own, chosen).clicked() && !chosen {
+            session.ask(question);
+        }
+    }
+}

@@ -1,0 +1,87 @@
+//! What the user asks about the jump. One question is in sight at a time; its answer is worked out
+//! piece by piece, so that no frame waits for it.
+
+use serde::{Deserialize, Serialize};
+
+use super::Session;
+use super::readings::Reading;
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Question {
+    /// What is it like: the jump's own numbers.
+    #[default]
+    Jump,
+    /// Where did the turns go?
+    Why,
+    /// What would win the missing ones?
+    Win,
+    /// What if two numbers were different?
+    Map,
+    /// How does it differ from another attempt?
+    Compare,
+}
+
+impl Question {
+    pub const ALL: [Self; 5] = [Self::Jump, Self::Why, Self::Win, Self::Map, Self::Compare];
+
+    pub const fn label(self) -> &'static str {
+        match self {
+            Self::Jump => "Jump",
+            Self::Why => "Why",
+            Self::Win => "Win",
+            Self::Map => "Map",
+            Self::Compare => "Compare",
+        }
+    }
+}
+
+impl Session {
+    pub const fn question(&self) -> Question {
+        self.question
+    }
+
+    pub fn ask(&mut self, question: Question) {
+        self.question = question;
+        self.changes += 1;
+    }
+
+    /// Works on the answer in sight as long as there is something to do and there is `more` time;
+    /// always a piece of it.
+    pub fn think(&mut self, mut more: impl FnMut() -> bool) {
+        self.thinking = false;
+        while self.next_piece() {
+            self.thinking = true;
+            if !more() {
+                return;
+            }
+        }
+    }
+
+    /// Does the next piece of the answer in sight; whether there was one.
+    fn next_piece(&mut self) -> bool {
+        match self.question {
+            Question::Jump => false,
+            Question::Why => self.think_why(),
+            Question::Win => self.think_win(),
+            Question::Map => self.think_map(),
+            Question::Compare => self.think_compare(),
+        }
+    }
+
+    /// Whether the answer in sight has only just changed, and may not be complete yet.
+    pub const fn is_thinking(&self) -> bool {
+        self.thinking
+    }
+
+    /// The answer in sight as lines of text.
+    pub fn answers(&self) -> Vec<Reading> {
+        match self.question {
+            Question::Jump => Vec::new(),
+            Question::Why => self.why_readings(),
+            Question::Win => self.win_readings(),
+            Question::Map => self.map_readings(),
+            Question::Compare => self.compare_readings(),
+        }
+    }
+}
