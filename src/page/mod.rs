@@ -1,6 +1,7 @@
 //! The browser around the app: what is kept, files in and out, the page's own text, and when to
 //! draw.
 
+mod controls;
 mod dom;
 mod files;
 mod kept;
@@ -50,6 +51,7 @@ pub fn run() {
             files::plugin,
             kept::plugin,
             outputs::plugin,
+            controls::plugin,
             pace::plugin,
         ))
         .run();

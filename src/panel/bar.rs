@@ -6,8 +6,8 @@ use bevy_egui::egui::{
 
 use super::choice;
 use super::look::{self, APART, ICE, INK, NEAR, SLATE, TOUCH};
-use super::targets;
 use super::transport::{button, labelled};
+use super::{spoken, targets};
 use crate::scenario::starts;
 use crate::scenario::units::{LengthUnit, MassUnit, RateUnit};
 use crate::session::Session;
@@ -64,6 +64,8 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
 /// The name of what is open, and behind it the list of starting points.
 fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     let response = button(ui, "starts", rect, false);
+    let said = format!("Starting points. Open: {}", session.scenario().name);
+    spoken::button(&response, &said);
     let painter = ui
         .painter()
         .with_clip_rect(Rect::from_min_max(rect.min, rect.max - vec2(28.0, 0.0)));

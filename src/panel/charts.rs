@@ -6,11 +6,12 @@ use bevy_egui::egui::{
 use egui_plot::{HLine, Line, Plot, PlotBounds, PlotPoint, PlotPoints, Span, VLine};
 
 use super::look::{self, AMBER, CLOSING, FROST, INK, OPENING, SLATE, SNOW, TEAL, TIGHT};
-use super::targets;
+use super::spoken::Scale;
+use super::{spoken, targets};
 use crate::physics::flight::Moment;
 use crate::scenario::keys::Kind;
-use crate::session::Session;
-use crate::session::readings::turns_at;
+use crate::session::readings::{phase, turns_at};
+use crate::session::{FRAME_S, Session};
 
 /// One curve.
 struct Curve {
@@ -248,10 +249,22 @@ fn ticks(ui: &Ui, session: &Session, rect: Rect) {
 
 fn scrub(ui: &Ui, session: &mut Session, rect: Rect) {
     let response = ui.interact(rect, ui.id().with("scrub"), Sense::click_and_drag());
+    let end_s = session.flight().touchdown_s;
+    let t_s = session.playhead_s().clamp(0.0, end_s);
+    let scale = Scale {
+        value: t_s,
+        least: 0.0,
+        most: end_s,
+        step: FRAME_S,
+        text: format!("{t_s:.2} s, {}", phase(session)),
+    };
+    if let Some(t_s) = spoken::slider(ui, &response, "Time in the flight", &scale) {
+        session.scrub(t_s);
+    }
     if (response.dragged() || response.clicked())
         && let Some(at) = response.interact_pointer_pos()
     {
         let share = f64::from((at.x - rect.left()) / rect.width());
-        session.scrub(share * session.flight().touchdown_s);
+        session.scrub(share * end_s);
     }
 }

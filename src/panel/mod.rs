@@ -14,6 +14,7 @@ mod questions;
 mod readouts;
 mod rest;
 mod slider;
+mod spoken;
 mod sure;
 pub mod targets;
 mod transport;
@@ -248,6 +249,7 @@ fn fold(ui: &mut Ui, title: &str, open_at_first: bool, add: impl FnOnce(&mut Ui)
     let (rect, response) =
         ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
     targets::note(&format!("fold:{title}"), rect);
+    spoken::toggle(&response, title, open);
     if response.clicked() {
         open = !open;
         ui.data_mut(|data| data.insert_persisted(id, open));
@@ -336,6 +338,7 @@ fn notice(ui: &Ui, session: &mut Session, stage: egui::Rect) {
     );
     targets::note("notice", rect);
     let response = ui.interact(rect, ui.id().with("notice"), Sense::click());
+    spoken::button(&response, "Put the message away");
     ui.painter().rect(
         rect,
         CornerRadius::same(look::ROUND),

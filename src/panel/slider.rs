@@ -10,6 +10,7 @@ use bevy_egui::egui::{
 };
 
 use super::look::{self, APART, FROST, INK, NEAR, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::spoken::{self, Scale};
 use super::targets;
 use crate::scenario::keys::Key;
 use crate::scenario::reach::Reach;
@@ -56,6 +57,8 @@ fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect
     let response = ui
         .interact(rect, ui.id().with(("about", key.key)), Sense::click())
         .on_hover_cursor(CursorIcon::Help);
+    let open = about.as_deref() == Some(key.key);
+    spoken::toggle(&response, &format!("What is meant by {}", key.label), open);
     ui.painter().text(
         rect.left_center(),
         Align2::LEFT_CENTER,
@@ -64,7 +67,7 @@ fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect
         INK,
     );
     if response.clicked() {
-        *about = (about.as_deref() != Some(key.key)).then_some(Cow::Borrowed(key.key));
+        *about = (!open).then_some(Cow::Borrowed(key.key));
     }
 }
 
@@ -176,6 +179,18 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
         )
         .on_hover_cursor(CursorIcon::ResizeHorizontal);
     targets::note(&format!("slider:{}", key.key), rect);
+    let unit = session.units.of(key.kind);
+    let value = (key.get)(session.scenario());
+    let scale = Scale {
+        value: unit.from_si(value),
+        least: unit.from_si(key.least),
+        most: unit.from_si(key.most),
+        step: 10.0_f64.powi(-(unit.decimals as i32)),
+        text: unit.text(value),
+    };
+    if let Some(shown) = spoken::slider(ui, &response, key.label, &scale) {
+        session.set(key, unit.to_si(shown));
+    }
     let left = rect.left() + KNOB;
     let span = rect.width() - 2.0 * KNOB;
     let y = rect.bottom() - KNOB - 2.0;

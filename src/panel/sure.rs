@@ -3,7 +3,7 @@
 use bevy_egui::egui::{Align2, Rect, RichText, Sense, Ui, pos2, vec2};
 
 use super::look::{self, APART, INK, NEAR, SLATE, TOUCH};
-use super::{targets, transport};
+use super::{spoken, targets, transport};
 use crate::scenario::uncertainty::{HALF_WIDTHS, HalfWidth};
 use crate::session::Session;
 use crate::session::readings::change_text;
@@ -81,13 +81,14 @@ fn half_width(ui: &mut Ui, session: &mut Session, row: &HalfWidth, makes: &str) 
     painter.text(
         value.center(),
         Align2::CENTER_CENTER,
-        text,
+        &text,
         look::bold(size),
         INK,
     );
     targets::note(&format!("half-width:{}", row.key), value);
-    for (sign, own, steps) in [("−", less, -1.0), ("+", more, 1.0)] {
+    for (sign, own, steps, way) in [("−", less, -1.0, "less"), ("+", more, 1.0, "more")] {
         let response = transport::button(ui, &format!("{sign}:{}", row.key), own, false);
+        spoken::button(&response, &format!("{}, {text}: {way}", row.label));
         ui.painter().text(
             own.center(),
             Align2::CENTER_CENTER,

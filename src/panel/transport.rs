@@ -6,7 +6,7 @@ use bevy_egui::egui::{
 };
 
 use super::look::{self, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH};
-use super::targets;
+use super::{spoken, targets};
 use crate::session::readings::phase;
 use crate::session::{SPEEDS, Session};
 
@@ -28,6 +28,14 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         "play"
     };
     let response = button(ui, "play", play, session.playback.playing);
+    spoken::button(
+        &response,
+        if session.playback.playing {
+            "Pause"
+        } else {
+            "Play"
+        },
+    );
     let ink = if session.playback.playing {
         Color32::WHITE
     } else {
@@ -37,16 +45,23 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     if response.clicked() {
         session.play_or_pause();
     }
-    for (name, frames) in [("back", -1.0), ("on", 1.0)] {
+    for (name, said, frames) in [
+        ("back", "One picture back", -1.0),
+        ("on", "One picture on", 1.0),
+    ] {
         let own = next(TOUCH);
-        if button(ui, name, own, false).clicked() {
+        let response = button(ui, name, own, false);
+        spoken::button(&response, said);
+        if response.clicked() {
             session.step(frames);
         }
         icon(ui, name, own.center(), INK);
     }
     speeds(ui, session, &mut next, rect.width() < 460.0);
     let repeat = next(TOUCH);
-    if button(ui, "repeat", repeat, session.playback.repeat).clicked() {
+    let response = button(ui, "repeat", repeat, session.playback.repeat);
+    spoken::toggle(&response, "Repeat", session.playback.repeat);
+    if response.clicked() {
         session.playback.repeat = !session.playback.repeat;
     }
     let ink = if session.playback.repeat {
@@ -88,7 +103,9 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
             .position(|&speed| speed == session.playback.speed);
         let present = present.unwrap_or_default();
         let own = next(TOUCH + 12.0);
-        if button(ui, "speed", own, false).clicked() {
+        let response = button(ui, "speed", own, false);
+        spoken::button(&response, &format!("Speed {}", LABELS[present]));
+        if response.clicked() {
             session.playback.speed = SPEEDS[(present + 1) % SPEEDS.len()];
         }
         write(own, LABELS[present], INK);
@@ -97,7 +114,10 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
     for (speed, label) in SPEEDS.into_iter().zip(LABELS) {
         let own = next(TOUCH);
         let chosen = session.playback.speed == speed;
-        if button(ui, &format!("speed {label}"), own, chosen).clicked() {
+        let name = format!("speed {label}");
+        let response = button(ui, &name, own, chosen);
+        spoken::toggle(&response, &format!("Speed {label}"), chosen);
+        if response.clicked() {
             session.playback.speed = speed;
         }
         write(own, label, if chosen { Color32::WHITE } else { INK });
@@ -107,6 +127,11 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
 /// A button with words on it; filled where it is `chosen`.
 pub fn labelled(ui: &Ui, name: &str, label: &str, rect: Rect, chosen: bool) -> Response {
     let response = button(ui, name, rect, chosen);
+    if chosen {
+        spoken::toggle(&response, label, true);
+    } else {
+        spoken::button(&response, label);
+    }
     let ink = if chosen { Color32::WHITE } else { INK };
     ui.painter().text(
         rect.center(),
@@ -118,7 +143,7 @@ pub fn labelled(ui: &Ui, name: &str, label: &str, rect: Rect, chosen: bool) -> R
     response
 }
 
-/// A plain button of a given place; what stands in it is drawn by the caller.
+/// A plain button of a given place; what stands in it is drawn, and said, by the caller.
 pub fn button(ui: &Ui, name: &str, rect: Rect, chosen: bool) -> Response {
     targets::note(name, rect);
     let response = ui.interact(rect, ui.id().with(name), Sense::click());

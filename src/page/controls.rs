@@ -1,0 +1,312 @@
+//! Real buttons and sliders of the page for everything on the canvas that can be touched: for the
+//! keyboard, and for screen readers (WAI-ARIA by way of the elements' own roles).
+//!
+//! They lie over the canvas where their twins are drawn, unseen but for the mark of the one that
+//! has the keyboard, and let every finger through. What they are follows the panels' own account of
+//! themselves, frame by frame; what is done to them goes back as the same requests that AccessKit
+//! makes elsewhere.
+
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+
+use bevy::prelude::*;
+use bevy::winit::{EventLoopProxyWrapper, WinitUserEvent};
+use bevy_egui::egui::accesskit::{
+    Action, ActionData, ActionRequest, Node, NodeId, Rect, Role, Toggled, TreeId, TreeUpdate,
+};
+use bevy_egui::egui::{Event, Key, Modifiers, accesskit_root_id};
+use bevy_egui::{EguiContext, EguiInput, EguiOutput, EguiPreUpdateSet};
+use wasm_bindgen::JsCast;
+use wasm_bindgen::prelude::Closure;
+use web_sys::{Element, HtmlElement, HtmlInputElement};
+
+use super::dom;
+
+pub fn plugin(app: &mut App) {
+    app.init_non_send::<Mirror>()
+        .add_systems(Startup, listen)
+        .add_systems(
+            PreUpdate,
+            hand_in
+                .after(EguiPreUpdateSet::ProcessInput)
+                .before(EguiPreUpdateSet::BeginPass),
+        )
+        .add_systems(Last, follow);
+}
+
+/// The element that holds them all.
+const PLACE: &str = "controls";
+
+/// Which widget an element stands for.
+const NODE: &str = "data-node";
+
+thread_local! {
+    /// What has been done to the elements and not been handed to the panels yet.
+    static DONE: RefCell<Vec<Event>> = const { RefCell::new(Vec::new()) };
+}
+
+/// One widget, as it is told.
+#[derive(Debug, Clone, PartialEq)]
+struct Control {
+    id: NodeId,
+    label: String,
+    /// Down or up, for a button that stays.
+    pressed: Option<bool>,
+    scale: Option<Scale>,
+    rect: Option<Rect>,
+}
+
+#[derive(Debug, Clone, PartialEq)]
+struct Scale {
+    value: f64,
+    least: f64,
+    most: f64,
+    step: f64,
+    text: String,
+}
+
+#[derive(Default)]
+struct Mirror {
+    shown: Vec<Control>,
+    elements: BTreeMap<NodeId, Element>,
+}
+
+/// Hears what is done to any of the elements.
+fn listen(proxy: Res<EventLoopProxyWrapper>) {
+    let Some(place) = dom::element(PLACE) else {
+        return;
+    };
+    // The canvas itself is nothing to stop at: everything on it has its element.
+    if let Some(canvas) =
+        dom::element("stage").and_then(|canvas| canvas.dyn_into::<HtmlElement>().ok())
+    {
+        canvas.set_tab_index(-1);
+    }
+    let proxy = (**proxy).clone();
+    let heard = Closure::<dyn FnMut(web_sys::Event)>::new(move |event: web_sys::Event| {
+        if let Some(done) = done(&event) {
+            DONE.with_borrow_mut(|all| all.extend(done));
+            // It happens while nothing moves: the app has to be woken to look.
+            proxy.send_event(WinitUserEvent::WakeUp).ok();
+        }
+    });
+    for name in ["click", "input", "focusin", "keydown"] {
+        place
+            .add_event_listener_with_callback(name, heard.as_ref().unchecked_ref())
+            .ok();
+    }
+    heard.forget();
+}
+
+/// What an event of the page means to the panels.
+fn done(event: &web_sys::Event) -> Option<Vec<Event>> {
+    let element: Element = event.target()?.dyn_into().ok()?;
+    let node = NodeId(element.get_attribute(NODE)?.parse().ok()?);
+    let ask = |action, data| {
+        Event::AccessKitActionRequest(ActionRequest {
+            action,
+            target_tree: TreeId::ROOT,
+            target_node: node,
+            data,
+        })
+    };
+    match event.type_().as_str() {
+        "click" if element.tag_name() == "BUTTON" => Some(vec![ask(Action::Click, None)]),
+        "input" => {
+            let value = element.dyn_ref::<HtmlInputElement>()?.value_as_number();
+            Some(vec![ask(
+                Action::SetValue,
+                Some(ActionData::NumericValue(value)),
+            )])
+        }
+        "focusin" => Some(vec![ask(Action::ScrollIntoView, None)]),
+        "keydown" => {
+            let event: &web_sys::KeyboardEvent = event.dyn_ref()?;
+            // Lists close.
+            (event.key() == "Escape").then(|| {
+                let key = |pressed| Event::Key {
+                    key: Key::Escape,
+                    physical_key: None,
+                    pressed,
+                    repeat: false,
+                    modifiers: Modifiers::NONE,
+                };
+                vec![key(true), key(false)]
+            })
+        }
+        _ => None,
+    }
+}
+
+/// Hands what has been done to the panels.
+fn hand_in(mut inputs: Query<&mut EguiInput>) {
+    let done = DONE.take();
+    if done.is_empty() {
+        return;
+    }
+    for mut input in &mut inputs {
+        input.events.extend(done.iter().cloned());
+    }
+}
+
+/// Brings the elements up to date with the panels.
+fn follow(mut contexts: Query<(&EguiOutput, &mut EguiContext)>, mut mirror: NonSendMut<Mirror>) {
+    for (output, mut context) in &mut contexts {
+        let Some(update) = &output.platform_output.accesskit_update else {
+            // From the next frame on.
+            context.get_mut().enable_accesskit();
+            continue;
+        };
+        let controls = controls(update);
+        if mirror.shown != controls {
+            mirror.show(controls);
+        }
+    }
+}
+
+/// The widgets that can be operated and have a name, in the order in which they stand.
+fn controls(update: &TreeUpdate) -> Vec<Control> {
+    let nodes: BTreeMap<NodeId, &Node> =
+        update.nodes.iter().map(|(id, node)| (*id, node)).collect();
+    let mut left = vec![accesskit_root_id().accesskit_id()];
+    let mut controls = Vec::new();
+    while let Some(id) = left.pop() {
+        let Some(node) = nodes.get(&id) else {
+            continue;
+        };
+        left.extend(node.children().iter().rev());
+        controls.extend(Control::of(id, node));
+    }
+    controls
+}
+
+impl Control {
+    fn of(id: NodeId, node: &Node) -> Option<Self> {
+        if !matches!(node.role(), Role::Button | Role::Slider) {
+            return None;
+        }
+        Some(Self {
+            id,
+            label: node.label().filter(|label| !label.is_empty())?.to_owned(),
+            pressed: node.toggled().map(|toggled| toggled == Toggled::True),
+            scale: Scale::of(node),
+            rect: node.bounds(),
+        })
+    }
+
+    fn build(&self, place: &Element) -> Option<Element> {
+        let document = dom::document()?;
+        let name = if self.scale.is_some() {
+            "input"
+        } else {
+            "button"
+        };
+        let element = document.create_element(name).ok()?;
+        let kind = if self.scale.is_some() {
+            "range"
+        } else {
+            "button"
+        };
+        element.set_attribute("type", kind).ok()?;
+        element.set_attribute(NODE, &self.id.0.to_string()).ok()?;
+        place.append_child(&element).ok()?;
+        Some(element)
+    }
+
+    /// Tells the element what differs from what it was.
+    fn tell(&self, element: &Element, before: Option<&Self>) -> Option<()> {
+        let changed = |of: fn(&Self) -> Option<String>| {
+            let now = of(self);
+            (before.map(of) != Some(now.clone())).then_some(now)
+        };
+        let set = |name: &str, value: Option<String>| match value {
+            Some(value) => element.set_attribute(name, &value).ok(),
+            None => element.remove_attribute(name).ok(),
+        };
+        if let Some(label) = changed(|control| Some(control.label.clone())) {
+            set("aria-label", label)?;
+        }
+        if let Some(pressed) = changed(|control| control.pressed.map(|on| on.to_string())) {
+            set("aria-pressed", pressed)?;
+        }
+        if before.and_then(|before| before.rect) != self.rect
+            && let (Some(rect), Some(element)) = (self.rect, element.dyn_ref::<HtmlElement>())
+        {
+            let style = element.style();
+            for (name, size) in [
+                ("left", rect.x0),
+                ("top", rect.y0),
+                ("width", rect.width()),
+                ("height", rect.height()),
+            ] {
+                style.set_property(name, &format!("{size:.0}px")).ok()?;
+            }
+        }
+        if before.and_then(|before| before.scale.as_ref()) != self.scale.as_ref()
+            && let (Some(scale), Some(input)) = (&self.scale, element.dyn_ref::<HtmlInputElement>())
+        {
+            input.set_min(&scale.least.to_string());
+            input.set_max(&scale.most.to_string());
+            input.set_step(&scale.step.to_string());
+            input.set_value_as_number(scale.value);
+            set("aria-valuetext", Some(scale.text.clone()))?;
+        }
+        Some(())
+    }
+}
+
+impl Scale {
+    fn of(node: &Node) -> Option<Self> {
+        (node.role() == Role::Slider).then_some(())?;
+        Some(Self {
+            value: node.numeric_value()?,
+            least: node.min_numeric_value()?,
+            most: node.max_numeric_value()?,
+            step: node.numeric_value_step()?,
+            text: node.value().unwrap_or_default().to_owned(),
+        })
+    }
+}
+
+impl Mirror {
+    fn show(&mut self, controls: Vec<Control>) {
+        let Some(place) = dom::element(PLACE) else {
+            return;
+        };
+        let before: BTreeMap<NodeId, Control> = std::mem::take(&mut self.shown)
+            .into_iter()
+            .map(|control| (control.id, control))
+            .collect();
+        self.elements.retain(|id, element| {
+            let stays = controls.iter().any(|control| control.id == *id);
+            if !stays {
+                element.remove();
+            }
+            stays
+        });
+        let mut last: Option<Element> = None;
+        for control in &controls {
+            let known = self.elements.get(&control.id).cloned();
+            let Some(element) = known.or_else(|| control.build(&place)) else {
+                continue;
+            };
+            control.tell(&element, before.get(&control.id));
+            follow_on(&place, &element, last.as_ref());
+            self.elements.insert(control.id, element.clone());
+            last = Some(element);
+        }
+        self.shown = controls;
+    }
+}
+
+/// Puts an element behind another one, or first, where it does not stand there already: one that is
+/// moved loses the keyboard.
+fn follow_on(place: &Element, element: &Element, last: Option<&Element>) {
+    let next = match last {
+        Some(last) => last.next_element_sibling(),
+        None => place.first_element_child(),
+    };
+    if next.as_ref() != Some(element) {
+        place.insert_before(element, next.as_deref()).ok();
+    }
+}
