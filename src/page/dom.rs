@@ -53,10 +53,22 @@ pub fn show_no_graphics() {
 
 /// One sentence in the page's own text, read out by screen readers.
 pub fn say(sentence: &str) {
-    if let Some(notice) = element("notice")
-        && notice.text_content().as_deref() != Some(sentence)
+    set_text("notice", sentence);
+}
+
+/// Sets the text of an element where it differs.
+pub fn set_text(id: &str, text: &str) {
+    if let Some(element) = element(id)
+        && element.text_content().as_deref() != Some(text)
     {
-        notice.set_text_content(Some(sentence));
+        element.set_text_content(Some(text));
+    }
+}
+
+/// What an element shows, in words.
+pub fn describe(id: &str, words: &str) {
+    if let Some(element) = element(id) {
+        element.set_attribute("aria-label", words).ok();
     }
 }
 

@@ -6,7 +6,7 @@ use web_sys::Element;
 
 use super::{dom, pace};
 use crate::session::Session;
-use crate::session::readings::{Reading, readings};
+use crate::session::readings::{Reading, picture, readings, summary};
 
 pub fn plugin(app: &mut App) {
     app.add_systems(Last, follow.after(pace::think));
@@ -21,6 +21,8 @@ fn follow(session: Res<Session>, mut last: Local<Vec<Reading>>) {
     }
     let lines = lines(&session);
     if *last != lines {
+        dom::set_text("result", &summary(&session));
+        dom::describe("stage", &picture(&session));
         write_lines(&lines);
         *last = lines;
     }
@@ -64,6 +66,8 @@ fn output(section: &Element, line: &Reading) -> Option<Element> {
     label.set_text_content(Some(&format!("{}, {}: ", line.group.label(), line.label)));
     let output = document.create_element("output").ok()?;
     output.set_attribute("data-quantity", &line.quantity).ok()?;
+    // What has come of a change is announced once, in one sentence of its own.
+    output.set_attribute("aria-live", "off").ok()?;
     row.append_child(&label).ok()?;
     row.append_child(&output).ok()?;
     section.append_child(&row).ok()?;

@@ -69,7 +69,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         }
     }
     ticks(ui, session, line);
-    scrub(ui, session, line);
+    scrub(ui, session, line, "Time, on the charts");
 }
 
 /// A bare time line to scrub on, where there is no room for curves.
@@ -90,7 +90,7 @@ pub fn time_line(ui: &mut Ui, session: &mut Session, rect: Rect) {
         rect.y_range(),
         Stroke::new(3.0, AMBER),
     );
-    scrub(ui, session, rect);
+    scrub(ui, session, rect, "Time in the flight");
 }
 
 /// The beginning and end of closing, tight and opening, s.
@@ -247,7 +247,7 @@ fn ticks(ui: &Ui, session: &Session, rect: Rect) {
     );
 }
 
-fn scrub(ui: &Ui, session: &mut Session, rect: Rect) {
+fn scrub(ui: &Ui, session: &mut Session, rect: Rect, said: &str) {
     let response = ui.interact(rect, ui.id().with("scrub"), Sense::click_and_drag());
     let end_s = session.flight().touchdown_s;
     let t_s = session.playhead_s().clamp(0.0, end_s);
@@ -258,7 +258,7 @@ fn scrub(ui: &Ui, session: &mut Session, rect: Rect) {
         step: FRAME_S,
         text: format!("{t_s:.2} s, {}", phase(session)),
     };
-    if let Some(t_s) = spoken::slider(ui, &response, "Time in the flight", &scale) {
+    if let Some(t_s) = spoken::slider(ui, &response, said, &scale) {
         session.scrub(t_s);
     }
     if (response.dragged() || response.clicked())

@@ -60,7 +60,7 @@ fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect
     let open = about.as_deref() == Some(key.key);
     spoken::toggle(&response, &format!("What is meant by {}", key.label), open);
     ui.painter().text(
-        rect.left_center(),
+        rect.left_center() - vec2(0.0, 5.0),
         Align2::LEFT_CENTER,
         key.label,
         look::text(17.0),
@@ -83,7 +83,8 @@ fn explain(ui: &mut Ui, key: &Key, reach: Option<&Reach>) {
 /// The value as a button; touched, it becomes a field to type in.
 fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static Key, rect: Rect) {
     let unit = session.units.of(key.kind);
-    let box_rect = rect.shrink2(vec2(0.0, 5.0));
+    // Clear of the knob below it.
+    let box_rect = Rect::from_min_max(rect.min, rect.max - vec2(0.0, 10.0));
     targets::note(&format!("value:{}", key.key), rect);
     if typing.key != Some(key.key) {
         let response = ui

@@ -182,6 +182,34 @@ pub fn phase(session: &Session) -> &'static str {
     }
 }
 
+/// The result in one sentence, to be read out.
+pub fn summary(session: &Session) -> String {
+    let value = |quantity: &str| {
+        turns(session)
+            .into_iter()
+            .find(|line| line.quantity == quantity)
+            .map(|line| line.text)
+    };
+    let turns = value("turns").unwrap_or_default();
+    match (value("turns_owed"), value("shortfall_deg"), value("call")) {
+        (Some(owed), Some(missing), Some(call)) => {
+            format!("{turns} turns of {owed}: {missing}, {call}.")
+        }
+        _ => format!("{turns} turns."),
+    }
+}
+
+/// The picture in one sentence, at the playhead.
+pub fn picture(session: &Session) -> String {
+    let turns = turns_at(session, &session.now());
+    format!(
+        "The jumper, {}, {} after take-off, {} turns so far.",
+        phase(session),
+        SECONDS.text(session.now().t_s),
+        TURNS.number(turns)
+    )
+}
+
 /// Turns up to a moment, the part turned on the ice included.
 pub fn turns_at(session: &Session, moment: &Moment) -> f64 {
     moment.air_turns() + session.scenario().pre_rotation_turns
