@@ -2,6 +2,7 @@
 //!
 //! Screens read it and call its methods; it knows no screen.
 
+pub mod collection;
 pub mod readings;
 mod sure;
 
