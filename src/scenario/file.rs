@@ -14,9 +14,10 @@ pub const VERSION: u64 = 1;
 /// A scenario takes well under a kilobyte; anything this large is something else.
 pub const LARGEST_BYTES: usize = 100_000;
 
+/// A scenario as it stands in a file, alone or among others.
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Saved<T> {
+pub(crate) struct Saved<T> {
     turns_aloft_scenario: u64,
     scenario: T,
 }
@@ -62,14 +63,31 @@ impl fmt::Display for Unreadable {
 
 impl std::error::Error for Unreadable {}
 
+/// Characters of a reader's complaint at most.
+const LONGEST_COMPLAINT: usize = 200;
+
+/// What a reader complains of, short and on one line: it may quote the file, whatever is in it.
+pub(crate) fn one_line(why: &serde_json::Error) -> String {
+    let why = why.to_string();
+    let mut plain = why.chars().map(|c| if c.is_control() { ' ' } else { c });
+    let mut line: String = plain.by_ref().take(LONGEST_COMPLAINT).collect();
+    if plain.next().is_some() {
+        line.push('\u{2026}');
+    }
+    line
+}
+
 impl Scenario {
-    /// The file's text.
-    pub fn to_file(&self) -> String {
-        let saved = Saved {
+    pub(crate) const fn saved(&self) -> Saved<&Self> {
+        Saved {
             turns_aloft_scenario: VERSION,
             scenario: self,
-        };
-        let mut text = serde_json::to_string_pretty(&saved)
+        }
+    }
+
+    /// The file's text.
+    pub fn to_file(&self) -> String {
+        let mut text = serde_json::to_string_pretty(&self.saved())
             .expect("a scenario holds nothing that JSON cannot say");
         text.push('\n');
         text
@@ -81,7 +99,12 @@ impl Scenario {
             return Err(Unreadable::TooLarge);
         }
         let value: Value =
-            serde_json::from_str(text).map_err(|why| Unreadable::NotJson(why.to_string()))?;
+            serde_json::from_str(text).map_err(|why| Unreadable::NotJson(one_line(&why)))?;
+        Self::from_saved(value)
+    }
+
+    /// Reads what [`Saved`] wrote.
+    pub(crate) fn from_saved(value: Value) -> Result<Self, Unreadable> {
         let version = value
             .get("turns_aloft_scenario")
             .and_then(Value::as_u64)
@@ -93,7 +116,7 @@ impl Scenario {
             return Err(Unreadable::NotAScenario);
         }
         let saved: Saved<Self> =
-            serde_json::from_value(value).map_err(|why| Unreadable::Broken(why.to_string()))?;
+            serde_json::from_value(value).map_err(|why| Unreadable::Broken(one_line(&why)))?;
         saved.scenario.check().map_err(Unreadable::OutOfRange)?;
         Ok(saved.scenario)
     }

@@ -6,6 +6,7 @@ pub mod file;
 pub mod fly;
 pub mod jump;
 pub mod keys;
+pub mod link;
 pub mod reach;
 pub mod report;
 pub mod starts;

@@ -2,6 +2,7 @@
 //!
 //! Screens read it and call its methods; it knows no screen.
 
+pub mod collection;
 mod compare;
 mod map;
 mod question;

@@ -5,12 +5,13 @@ use std::io;
 
 use clap::Args;
 
+use turns_aloft::scenario::link::from_fragment;
 use turns_aloft::scenario::{Scenario, starts};
 
 /// A scenario, and what is to be changed of it.
 #[derive(Args)]
 pub struct Chosen {
-    /// A starting point's name or a scenario file.
+    /// A starting point's name, a scenario file or a link.
     scenario: String,
     /// Change values of the scenario before flying it; comes after the scenario.
     #[arg(long, value_name = "KEY=VALUE", num_args = 1..)]
@@ -22,8 +23,12 @@ pub fn unknown_start(name: &str) -> String {
     format!("{name} is no starting point; they are {}", known.join(", "))
 }
 
-/// A starting point by its name, else a scenario file by its path.
+/// A link's jump, behind the `#` of an address; else a starting point by its name, else a scenario
+/// file by its path.
 pub fn open(name: &str) -> Result<Scenario, String> {
+    if let Some(read) = name.split_once('#').and_then(|(_, of)| from_fragment(of)) {
+        return read.map(|link| link.jump).map_err(|why| why.to_string());
+    }
     if let Some(start) = starts::named(name) {
         return Ok(start.scenario.clone());
     }

@@ -13,6 +13,7 @@ use crate::budget;
 use crate::chosen::{Chosen, unknown_start};
 use crate::compare::Compare;
 use crate::fly::Fly;
+use crate::link::Link;
 use crate::map::Map;
 use crate::reach::Reach;
 use crate::steps::Steps;
@@ -40,6 +41,8 @@ enum Task {
     Budget(Chosen),
     /// Print which inputs of two attempts differ and what each is worth in turns, as JSON.
     Compare(Compare),
+    /// Print a jump as a link: the text to put behind the page's address.
+    Link(Link),
     /// Print what would give a jump the turns it lacks, each lever alone and together, as JSON.
     Reach(Reach),
     /// Print what a small step of each lever gives, the most turns first, as JSON.
@@ -70,6 +73,7 @@ fn run(command: Command) -> Result<String, String> {
         Task::Export(chosen) => printed(&Export::new(&chosen.scenario()?.fly())),
         Task::Budget(chosen) => budget::run(&chosen),
         Task::Compare(compare) => compare.run(),
+        Task::Link(link) => link.run(),
         Task::Reach(reach) => reach.run(),
         Task::Steps(steps) => steps.run(),
     }

@@ -9,7 +9,7 @@ use crate::command::printed;
 
 #[derive(Args)]
 pub struct Compare {
-    /// The first attempt: a starting point's name or a scenario file.
+    /// The first attempt: a starting point's name, a scenario file or a link.
     first: String,
     /// The second.
     second: String,

@@ -11,6 +11,8 @@ mod compare;
 #[cfg(not(target_arch = "wasm32"))]
 mod fly;
 #[cfg(not(target_arch = "wasm32"))]
+mod link;
+#[cfg(not(target_arch = "wasm32"))]
 mod map;
 #[cfg(not(target_arch = "wasm32"))]
 mod reach;

@@ -1,0 +1,24 @@
+//! `aloft link`.
+
+use clap::Args;
+
+use turns_aloft::scenario::link::to_fragment;
+
+use crate::chosen::{Chosen, open};
+
+#[derive(Args)]
+pub struct Link {
+    #[command(flatten)]
+    jump: Chosen,
+    /// A second jump to compare with: a starting point's name, a scenario file or a link.
+    #[arg(long, value_name = "SCENARIO")]
+    beside: Option<String>,
+}
+
+impl Link {
+    pub fn run(&self) -> Result<String, String> {
+        let beside = self.beside.as_deref().map(open).transpose()?;
+        let fragment = to_fragment(&self.jump.scenario()?, beside.as_ref());
+        Ok(format!("#{fragment}\n"))
+    }
+}

@@ -1,0 +1,122 @@
+//! A jump, and if wanted a second one beside it, as the text behind the `#` of an address.
+//!
+//! `jump.PAYLOAD.1`: the jumps' fields and a checksum in base64, then the version. Only characters
+//! that no program writes differently in an address (RFC 3986, unreserved); the version stands last
+//! because some programs cut punctuation off an address's end, and a payload may end in it.
+//!
+//! A link is kept for years in other people's messages, so version 1 is read for ever. A scenario
+//! with something new in it needs a version of its own.
+
+mod bytes;
+mod payload;
+
+use std::fmt;
+
+use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
+use data_encoding::BASE64URL_NOPAD;
+
+use super::Scenario;
+use super::file;
+use super::keys::Refused;
+
+/// Version written by this build.
+pub const VERSION: u64 = 1;
+
+/// Room for two scenarios that each fill a file, in base64.
+pub const LONGEST: usize = 2 * file::LARGEST_BYTES / 3 * 4;
+
+/// What every link begins with.
+const OURS: &str = "jump.";
+
+const CHECKSUM_BYTES: usize = 4;
+
+/// No table: a link is short, and the page is downloaded.
+const CHECKSUM: Crc<u32, NoTable> = Crc::<u32, NoTable>::new(&CRC_32_ISO_HDLC);
+
+/// What a link holds.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Link {
+    pub jump: Scenario,
+    /// The one to compare with.
+    pub beside: Option<Scenario>,
+}
+
+/// Why a link was not opened: one sentence that says what is wrong and what to do.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Unreadable {
+    TooLong,
+    Damaged,
+    Newer(u64),
+    OutOfRange(Refused),
+}
+
+impl fmt::Display for Unreadable {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::TooLong => {
+                f.write_str("this link is too long to hold jumps; copy it again where it came from")
+            }
+            Self::Damaged => f.write_str(
+                "this link is damaged or was cut short; copy the whole of it again where it came from",
+            ),
+            Self::Newer(version) => write!(
+                f,
+                "this link was made by a newer Turns Aloft (its version is {version}, this one reads up to {VERSION}); update Turns Aloft, or reload its page, to open it"
+            ),
+            Self::OutOfRange(why) => {
+                write!(f, "this link has a value that cannot be flown: {why}")
+            }
+        }
+    }
+}
+
+impl std::error::Error for Unreadable {}
+
+/// The text for behind the `#`, without it.
+pub fn to_fragment(jump: &Scenario, beside: Option<&Scenario>) -> String {
+    let mut bytes = payload::write(jump, beside);
+    bytes.extend(checksum(&bytes).to_le_bytes());
+    let payload = BASE64URL_NOPAD.encode(&bytes);
+    format!("{OURS}{payload}.{VERSION}")
+}
+
+/// Reads what stands behind the `#`; none if that is no link of ours at all.
+pub fn from_fragment(fragment: &str) -> Option<Result<Link, Unreadable>> {
+    fragment.strip_prefix(OURS).map(read)
+}
+
+fn read(rest: &str) -> Result<Link, Unreadable> {
+    if rest.len() > LONGEST {
+        return Err(Unreadable::TooLong);
+    }
+    let (payload, version) = rest.split_once('.').ok_or(Unreadable::Damaged)?;
+    match version_of(version) {
+        Some(VERSION) => {}
+        Some(newer) if newer > VERSION => return Err(Unreadable::Newer(newer)),
+        _ => return Err(Unreadable::Damaged),
+    }
+    let bytes = BASE64URL_NOPAD
+        .decode(payload.as_bytes())
+        .map_err(|_| Unreadable::Damaged)?;
+    let (bytes, sum) = bytes
+        .split_last_chunk::<CHECKSUM_BYTES>()
+        .ok_or(Unreadable::Damaged)?;
+    if u32::from_le_bytes(*sum) != checksum(bytes) {
+        return Err(Unreadable::Damaged);
+    }
+    payload::read(bytes)
+}
+
+/// Digits and nothing else, as they are written.
+fn version_of(text: &str) -> Option<u64> {
+    let plain = text.bytes().all(|byte| byte.is_ascii_digit()) && !text.starts_with('0');
+    text.parse().ok().filter(|_| plain)
+}
+
+/// Over the version too: the digit behind the payload may be what was damaged.
+fn checksum(payload: &[u8]) -> u32 {
+    let mut digest = CHECKSUM.digest();
+    digest.update(&VERSION.to_le_bytes());
+    digest.update(payload);
+    digest.finalize()
+}

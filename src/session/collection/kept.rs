@@ -1,0 +1,119 @@
+//! A collection as the browser keeps it: with what tells its jumps apart.
+
+use std::fmt;
+
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+
+use super::{Collection, Entry, Id, LARGEST_BYTES, Refusal, tidy_name};
+use crate::scenario::Scenario;
+use crate::scenario::file::one_line;
+
+/// Version written by this build.
+pub const VERSION: u64 = 1;
+
+/// No collection ever gets that far; JSON's readers agree on numbers up to here.
+const MOST_IDS: u64 = 1 << 53;
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Kept<J> {
+    turns_aloft_kept_jumps: u64,
+    next_id: u64,
+    jumps: Vec<KeptJump<J>>,
+}
+
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct KeptJump<J> {
+    id: Id,
+    jump: J,
+}
+
+/// Why what was kept could not be read: one sentence.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Unreadable {
+    Newer(u64),
+    Broken(String),
+}
+
+impl fmt::Display for Unreadable {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Newer(_) => f.write_str(
+                "the jumps kept on this device were kept by a newer Turns Aloft; reload its page to update it, they are still there",
+            ),
+            Self::Broken(why) => {
+                write!(f, "the jumps kept on this device cannot be read ({why})")
+            }
+        }
+    }
+}
+
+impl std::error::Error for Unreadable {}
+
+impl From<Refusal> for Unreadable {
+    fn from(why: Refusal) -> Self {
+        Self::Broken(why.to_string())
+    }
+}
+
+impl Collection {
+    /// What a reload needs, as text; what was deleted is not among it.
+    pub fn to_kept(&self) -> String {
+        let jumps = self.entries.iter().map(|entry| KeptJump {
+            id: entry.id,
+            jump: entry.scenario.saved(),
+        });
+        serde_json::to_string(&Kept {
+            turns_aloft_kept_jumps: VERSION,
+            next_id: self.next_id,
+            jumps: jumps.collect(),
+        })
+        .expect("a collection holds nothing that JSON cannot say")
+    }
+
+    /// Reads what was kept. Where that fails it must not be written over unasked.
+    pub fn from_kept(text: &str) -> Result<Self, Unreadable> {
+        let broken = |why: &str| Unreadable::Broken(why.to_owned());
+        let unread = |why| Unreadable::Broken(one_line(&why));
+        if text.len() > LARGEST_BYTES {
+            return Err(broken("more than was ever kept"));
+        }
+        let value: Value = serde_json::from_str(text).map_err(unread)?;
+        let version = value.get("turns_aloft_kept_jumps").and_then(Value::as_u64);
+        if let Some(newer) = version.filter(|&version| version > VERSION) {
+            return Err(Unreadable::Newer(newer));
+        }
+        if version != Some(VERSION) {
+            return Err(broken("they are of no known version"));
+        }
+        let kept: Kept<Value> = serde_json::from_value(value).map_err(unread)?;
+        if kept.next_id > MOST_IDS {
+            return Err(broken("more than were ever kept"));
+        }
+        let mut read = Self::default();
+        read.attempt(|read| {
+            read.next_id = kept.next_id;
+            kept.jumps
+                .into_iter()
+                .try_for_each(|kept| read.take_up(kept))
+        })?;
+        Ok(read)
+    }
+
+    fn take_up(&mut self, kept: KeptJump<Value>) -> Result<(), Unreadable> {
+        let broken = |why: &dyn fmt::Display| Unreadable::Broken(why.to_string());
+        let scenario = Scenario::from_saved(kept.jump).map_err(|why| broken(&why))?;
+        let name = tidy_name(&scenario.name)?;
+        if self.free_name(name, None) != scenario.name {
+            return Err(broken(&"a name that was never given"));
+        }
+        if kept.id.0 >= self.next_id || self.get(kept.id).is_some() {
+            return Err(broken(&"a jump that cannot be told from another"));
+        }
+        let id = kept.id;
+        self.entries.push(Entry { id, scenario });
+        Ok(())
+    }
+}

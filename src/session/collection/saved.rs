@@ -1,0 +1,180 @@
+//! A collection as one file.
+
+use std::fmt;
+
+use serde::de::IgnoredAny;
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+
+use super::{Collection, Id, LARGEST_BYTES, LONGEST_NAME, Refusal, tidy_name};
+use crate::scenario::file::one_line;
+use crate::scenario::{Scenario, file};
+
+/// Version written by this build.
+pub const VERSION: u64 = 1;
+
+/// What says in a file that it is a collection.
+const MARK: &str = "turns_aloft_collection";
+
+/// Every jump as in a file of its own.
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Saved<J> {
+    turns_aloft_collection: u64,
+    jumps: Vec<J>,
+}
+
+/// Why a collection was not opened: one sentence that says what is wrong and what to do.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Unreadable {
+    TooLarge,
+    NotJson(String),
+    NotACollection,
+    Newer(u64),
+    Broken(String),
+    /// Counted from 1.
+    Jump {
+        number: usize,
+        name: Option<String>,
+        why: String,
+    },
+    /// It was the file of a single scenario.
+    Scenario(file::Unreadable),
+    Refused(Refusal),
+}
+
+impl fmt::Display for Unreadable {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::TooLarge => f.write_str(
+                "this file is too large to be a collection of jumps; open one saved by Turns Aloft",
+            ),
+            Self::NotJson(why) => write!(
+                f,
+                "this file is not a collection of jumps, or a damaged one ({why}); open one saved by Turns Aloft"
+            ),
+            Self::NotACollection => f.write_str(
+                "this file is not a Turns Aloft collection of jumps; open one saved by Turns Aloft",
+            ),
+            Self::Newer(version) => write!(
+                f,
+                "this collection is of version {version} and this Turns Aloft reads up to version {VERSION}; update Turns Aloft to open it"
+            ),
+            Self::Broken(why) => write!(
+                f,
+                "this collection is broken: {why}; save it again or mend that entry"
+            ),
+            Self::Jump { number, name, why } => {
+                let name = name.as_deref().unwrap_or("without a name");
+                write!(
+                    f,
+                    "jump {number} of this collection ({name}) cannot be kept: {why}"
+                )
+            }
+            Self::Scenario(why) => why.fmt(f),
+            Self::Refused(why) => why.fmt(f),
+        }
+    }
+}
+
+impl std::error::Error for Unreadable {}
+
+impl From<Refusal> for Unreadable {
+    fn from(why: Refusal) -> Self {
+        Self::Refused(why)
+    }
+}
+
+/// What a file's text is to be read as.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FileKind {
+    /// Also anything that is neither: reading it says what is wrong.
+    Scenario,
+    Collection,
+}
+
+impl FileKind {
+    pub fn of(text: &str) -> Self {
+        #[derive(Deserialize)]
+        struct Head {
+            turns_aloft_collection: Option<IgnoredAny>,
+        }
+        let collection = match serde_json::from_str::<Head>(text) {
+            Ok(head) => head.turns_aloft_collection.is_some(),
+            // Damaged, it is still a collection.
+            Err(_) => text.contains(&format!("\"{MARK}\"")),
+        };
+        if collection {
+            Self::Collection
+        } else {
+            Self::Scenario
+        }
+    }
+}
+
+impl Collection {
+    /// The text of one file with every jump in it.
+    pub fn export(&self) -> String {
+        let saved = Saved {
+            turns_aloft_collection: VERSION,
+            jumps: self.entries.iter().map(|it| it.scenario.saved()).collect(),
+        };
+        let mut text = serde_json::to_string_pretty(&saved)
+            .expect("a collection holds nothing that JSON cannot say");
+        text.push('\n');
+        text
+    }
+
+    /// Adds every jump of a collection's file, or the one of a scenario's file, to those here: all
+    /// of them or, where something is wrong, none.
+    pub fn import(&mut self, text: &str) -> Result<Vec<Id>, Unreadable> {
+        if text.len() > LARGEST_BYTES {
+            return Err(Unreadable::TooLarge);
+        }
+        let value: Value =
+            serde_json::from_str(text).map_err(|why| Unreadable::NotJson(one_line(&why)))?;
+        let Some(version) = value.get(MARK) else {
+            return self.import_one(text);
+        };
+        match version.as_u64() {
+            Some(VERSION) => {}
+            Some(newer) if newer > VERSION => return Err(Unreadable::Newer(newer)),
+            _ => return Err(Unreadable::NotACollection),
+        }
+        let saved: Saved<Value> =
+            serde_json::from_value(value).map_err(|why| Unreadable::Broken(one_line(&why)))?;
+        self.attempt(|changed| {
+            let jumps = saved.jumps.into_iter().enumerate();
+            jumps
+                .map(|(i, jump)| changed.import_jump(i + 1, jump))
+                .collect()
+        })
+    }
+
+    /// A scenario's file.
+    fn import_one(&mut self, text: &str) -> Result<Vec<Id>, Unreadable> {
+        match Scenario::from_file(text) {
+            Ok(scenario) => Ok(vec![self.add(scenario)?]),
+            Err(file::Unreadable::NotAScenario) => Err(Unreadable::NotACollection),
+            Err(why) => Err(Unreadable::Scenario(why)),
+        }
+    }
+
+    fn import_jump(&mut self, number: usize, jump: Value) -> Result<Id, Unreadable> {
+        let name = name_in(&jump);
+        let refused = |why: &dyn fmt::Display| Unreadable::Jump {
+            number,
+            name: name.clone(),
+            why: why.to_string(),
+        };
+        let scenario = Scenario::from_saved(jump).map_err(|why| refused(&why))?;
+        self.append(scenario).map_err(|why| refused(&why))
+    }
+}
+
+/// The name that a jump in a file seems to have, as far as a sentence has room for it.
+fn name_in(jump: &Value) -> Option<String> {
+    let name = jump.get("scenario")?.get("name")?.as_str()?;
+    let shown: String = name.chars().take(LONGEST_NAME).collect();
+    tidy_name(&shown).ok()
+}
