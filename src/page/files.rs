@@ -126,6 +126,7 @@ fn grant(
                     doorway.input.click();
                 }
             }
+            Wish::Link => {}
             Wish::Save => {
                 let scenario = session.scenario();
                 if save(&scenario.file_name(), &scenario.to_file()).is_none() {

@@ -1,6 +1,7 @@
 //! The browser around the app: what is kept, files in and out, the page's own text, and when to
 //! draw.
 
+mod address;
 mod controls;
 mod dom;
 mod files;
@@ -21,6 +22,7 @@ use crate::stage::StagePlugin;
 pub fn run() {
     let mut session = Session::default();
     kept::take_up(&mut session);
+    address::take_up(&mut session);
     if dom::wants_stillness() {
         session.keep_still();
     }
@@ -52,6 +54,7 @@ pub fn run() {
             kept::plugin,
             outputs::plugin,
             controls::plugin,
+            address::plugin,
             pace::plugin,
         ))
         .run();

@@ -17,6 +17,8 @@ use crate::session::Session;
 pub enum Wish {
     Open,
     Save,
+    /// The present jump in the page's address, to be handed on.
+    Link,
 }
 
 const BUTTON: f32 = 68.0;
@@ -44,7 +46,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
         own
     };
     let units = labelled(ui, "Units", "Units", from_right(), false);
-    let save = labelled(ui, "Save", "Save", from_right(), false);
+    let share = labelled(ui, "Share", "Share", from_right(), false);
     let open = labelled(ui, "Open", "Open", from_right(), false);
     let picked = Rect::from_min_max(
         pos2(left, inside.top()),
@@ -52,13 +54,27 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
     );
     starting_points(ui, session, picked);
     unit_menu(session, &units);
-    if open.clicked() {
-        Some(Wish::Open)
-    } else if save.clicked() {
-        Some(Wish::Save)
-    } else {
-        None
-    }
+    let shared = share_menu(&share);
+    open.clicked().then_some(Wish::Open).or(shared)
+}
+
+/// The ways to hand the jump on.
+fn share_menu(response: &Response) -> Option<Wish> {
+    const WAYS: [(Wish, &str, &str); 2] = [
+        (Wish::Save, "Save", "Save it as a file"),
+        (Wish::Link, "Link", "Copy a link to it"),
+    ];
+    let mut wish = None;
+    Popup::menu(response).width(240.0).gap(4.0).show(|ui| {
+        for (way, name, label) in WAYS {
+            let row = ui.add_sized(vec2(228.0, TOUCH), egui::Button::new(label).frame(false));
+            targets::note(name, row.rect);
+            if row.clicked() {
+                wish = Some(way);
+            }
+        }
+    });
+    wish
 }
 
 /// The name of what is open, and behind it the list of starting points.

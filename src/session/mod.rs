@@ -4,6 +4,7 @@
 
 pub mod collection;
 mod compare;
+mod linked;
 mod map;
 mod question;
 pub mod readings;

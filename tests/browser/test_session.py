@@ -32,6 +32,8 @@ def test_a_saved_jump_opens_again(page, downloads):
     at_rest(page)
     choose_start(page, "four-turns")
     wait_for_output(page, "turns_owed", lambda text: text == "4")
+    touch.tap(page, *page.centre("Share"))
+    page.wait_until("the ways to share", lambda: "Save" in page.rects())
     touch.tap(page, *page.centre("Save"))
     saved = wait_for_download(page, downloads)
     assert saved.name == "four-turns.aloft.json"

@@ -1,0 +1,148 @@
+//! Links: what an address holds behind its `#` is opened, and the present jump is put there to be
+//! handed on.
+
+use std::cell::RefCell;
+
+use bevy::prelude::*;
+use bevy::winit::{EventLoopProxyWrapper, WinitUserEvent};
+use wasm_bindgen::prelude::Closure;
+use wasm_bindgen::{JsCast, JsValue};
+
+use super::dom;
+use crate::panel::{Wish, Wished};
+use crate::session::Session;
+
+pub fn plugin(app: &mut App) {
+    app.init_resource::<Offered>()
+        .add_systems(Startup, listen)
+        .add_systems(PreUpdate, (take_in, grant))
+        .add_systems(Last, withdraw);
+}
+
+thread_local! {
+    /// The address has changed, or a link has been copied or not: to be looked at by the app.
+    static NEWS: RefCell<Vec<News>> = const { RefCell::new(Vec::new()) };
+}
+
+enum News {
+    NewAddress,
+    Copied(bool),
+}
+
+/// The flight whose link stands in the address; none when there is none.
+#[derive(Resource, Default)]
+struct Offered(Option<u64>);
+
+/// Opens what the page's address holds.
+pub fn take_up(session: &mut Session) {
+    let Some(fragment) = fragment() else {
+        return;
+    };
+    session.open_link(&fragment);
+    // A reload is to find the jump as it is by then.
+    set_fragment(None);
+}
+
+/// What stands behind the `#`.
+fn fragment() -> Option<String> {
+    let hash = dom::window()?.location().hash().ok()?;
+    hash.strip_prefix('#')
+        .filter(|fragment| !fragment.is_empty())
+        .map(str::to_owned)
+}
+
+/// Puts a text behind the `#`, or takes it away with the `#`, without another entry in the history.
+fn set_fragment(fragment: Option<&str>) -> Option<String> {
+    let window = dom::window()?;
+    let location = window.location();
+    let mut address = location.pathname().ok()? + &location.search().ok()?;
+    if let Some(fragment) = fragment {
+        address = format!("{address}#{fragment}");
+    }
+    window
+        .history()
+        .ok()?
+        .replace_state_with_url(&JsValue::NULL, "", Some(&address))
+        .ok()?;
+    location.href().ok()
+}
+
+fn listen(proxy: Res<EventLoopProxyWrapper>) {
+    let proxy = (**proxy).clone();
+    let changed = Closure::<dyn FnMut()>::new(move || {
+        NEWS.with_borrow_mut(|news| news.push(News::NewAddress));
+        proxy.send_event(WinitUserEvent::WakeUp).ok();
+    });
+    if let Some(window) = dom::window() {
+        window.set_onhashchange(Some(changed.as_ref().unchecked_ref()));
+    }
+    changed.forget();
+}
+
+fn take_in(mut session: ResMut<Session>) {
+    for news in NEWS.take() {
+        match news {
+            News::NewAddress => take_up(&mut session),
+            News::Copied(true) => session.say("The link is copied: paste it into a message."),
+            News::Copied(false) => {
+                session.say("The link stands in the address bar now: copy it from there.");
+            }
+        }
+    }
+}
+
+/// Makes the link that was asked for.
+fn grant(
+    mut wishes: MessageReader<Wished>,
+    mut session: ResMut<Session>,
+    mut offered: ResMut<Offered>,
+    proxy: Res<EventLoopProxyWrapper>,
+) {
+    for Wished(wish) in wishes.read() {
+        if *wish != Wish::Link {
+            continue;
+        }
+        let Some(address) = set_fragment(Some(&session.link())) else {
+            session.say("This browser does not let the page make a link; save the jump as a file.");
+            continue;
+        };
+        offered.0 = Some(session.revision());
+        copy(&address, &proxy);
+    }
+}
+
+/// Copies a text; whether that is allowed is told a little later.
+fn copy(text: &str, proxy: &EventLoopProxyWrapper) {
+    let tell = |copied: bool| {
+        let proxy = (**proxy).clone();
+        Closure::once(move |_: JsValue| {
+            NEWS.with_borrow_mut(|news| news.push(News::Copied(copied)));
+            proxy.send_event(WinitUserEvent::WakeUp).ok();
+        })
+    };
+    let clipboard = dom::window()
+        .map(|window| window.navigator())
+        // Missing where the page is not served securely.
+        .and_then(|navigator| js_sys::Reflect::get(&navigator, &"clipboard".into()).ok())
+        .and_then(|clipboard| clipboard.dyn_into::<web_sys::Clipboard>().ok());
+    let Some(clipboard) = clipboard else {
+        NEWS.with_borrow_mut(|news| news.push(News::Copied(false)));
+        proxy.send_event(WinitUserEvent::WakeUp).ok();
+        return;
+    };
+    let (done, failed) = (tell(true), tell(false));
+    drop(clipboard.write_text(text).then2(&done, &failed));
+    done.forget();
+    failed.forget();
+}
+
+/// Takes the link out of the address once the jump is no longer the one in it.
+fn withdraw(session: Res<Session>, mut offered: ResMut<Offered>) {
+    if offered
+        .0
+        .is_some_and(|revision| revision != session.revision())
+    {
+        offered.0 = None;
+        set_fragment(None);
+    }
+}

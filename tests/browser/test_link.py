@@ -1,0 +1,91 @@
+"""A jump as a link: the scenario in the address itself, opened to the last bit or not at all."""
+
+import pytest
+
+import touch
+from flown import aloft, assert_equal, fly, fly_kept, kept_scenario
+from page import wait_for_output
+
+
+def fragment(page):
+    return page.run("return location.hash")
+
+
+def share(page):
+    """Takes the link of the present jump."""
+    touch.tap(page, *page.centre("Share"))
+    page.wait_until("the ways to share", lambda: "Link" in page.rects())
+    touch.tap(page, *page.centre("Link"))
+    page.wait_until("told", lambda: "link" in page.notice())
+    return fragment(page)
+
+
+def drag_rate(page):
+    before = page.output("turns")
+    x, y, width, height = page.rects()["slider:takeoff_rate_rad_s"]
+    touch.touch_drag(page, x + 0.3 * width, y + 0.7 * height, x + 0.57 * width, y + 0.7 * height)
+    wait_for_output(page, "turns", lambda text: text != before)
+
+
+@pytest.mark.window(1024, 768)
+def test_a_link_opens_the_same_jump_elsewhere(page, new_page, tmp_path):
+    drag_rate(page)
+    link = share(page)
+    file = tmp_path / "kept.aloft.json"
+    file.write_text(kept_scenario(page))
+    assert link == "#" + aloft("link", file).strip()
+
+    elsewhere = new_page().open(link).wait_ready()
+    assert elsewhere.outputs() == page.outputs()
+    assert kept_scenario(elsewhere) == kept_scenario(page)
+    assert_equal(elsewhere.outputs(), fly_kept(page, tmp_path))
+    # What is changed from here on is the visitor's own.
+    assert fragment(elsewhere) == ""
+
+
+@pytest.mark.window(1024, 768)
+def test_a_changed_jump_leaves_the_link_behind(page):
+    assert share(page) != ""
+    drag_rate(page)
+    page.wait_until("an address without the link", lambda: fragment(page) == "")
+
+
+@pytest.mark.parametrize(
+    ("break_it", "word"),
+    [
+        (lambda link: link[:-9] + link[-8:], "damaged"),
+        (lambda link: link[: len(link) // 2], "damaged"),
+        (lambda link: link[:-1] + "2", "newer"),
+    ],
+    ids=["a character lost", "cut short", "of a later version"],
+)
+def test_a_bad_link_says_so_and_opens_the_usual_start(new_page, break_it, word):
+    link = "#" + aloft("link", "four-turns").strip()
+    page = new_page().open(break_it(link)).wait_ready()
+    assert page.notice().startswith("Not opened: this link")
+    assert word in page.notice()
+    assert_equal(page.outputs(), fly("half-a-turn-short"))
+
+
+@pytest.mark.window(1024, 768)
+def test_a_bad_link_leaves_the_last_visits_jump(page):
+    drag_rate(page)
+    before = page.outputs()
+    page.driver.get("about:blank")
+    page.open("#jump.rubbish").wait_ready()
+    assert "damaged" in page.notice()
+    assert page.outputs() == before
+
+
+@pytest.mark.window(1024, 768)
+def test_a_link_pasted_into_the_open_page_is_opened(page):
+    page.run("location.hash = arguments[0]", aloft("link", "four-turns").strip())
+    four = fly("four-turns")
+    wait_for_output(page, "turns", lambda text: text == f"{four['turns']:.2f}")
+    assert_equal(page.outputs(), four)
+
+
+def test_what_is_no_link_of_ours_is_passed_over(new_page):
+    page = new_page().open("#somewhere").wait_ready()
+    assert page.notice() == ""
+    assert_equal(page.outputs(), fly("half-a-turn-short"))
