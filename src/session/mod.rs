@@ -7,6 +7,7 @@ mod map;
 mod question;
 pub mod readings;
 mod sure;
+mod tried;
 mod why;
 mod win;
 
@@ -23,6 +24,7 @@ use crate::scenario::uncertainty::Range;
 use crate::scenario::units::Units;
 pub use question::Question;
 use sure::HowSure;
+use tried::Tried;
 
 /// Shown before take-off and after touch-down, s.
 pub const BEFORE_S: f64 = 0.25;
@@ -43,6 +45,7 @@ pub struct Session {
     base: Scenario,
     jump: Jump,
     how_sure: HowSure,
+    tried: Tried,
     /// Of this very jump; none when not asked for.
     range: Option<Range>,
     revision: u64,
@@ -98,6 +101,7 @@ impl Session {
             scenario,
             jump,
             how_sure: HowSure::default(),
+            tried: Tried::default(),
             range: None,
             revision: 0,
             changes: 0,
@@ -202,6 +206,7 @@ impl Session {
     /// Puts every control back.
     pub fn reset_all(&mut self) {
         self.scenario = self.base.clone();
+        self.tried.forget();
         self.fly();
     }
 
@@ -214,6 +219,7 @@ impl Session {
     /// Opens a jump and plays it. Half-widths are about one jumper: another one has the usual ones.
     pub fn open(&mut self, scenario: Scenario) {
         self.how_sure.forget_own();
+        self.tried.forget();
         self.base = scenario.clone();
         self.scenario = scenario;
         self.notice = None;
