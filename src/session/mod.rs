@@ -8,7 +8,7 @@ mod question;
 pub mod readings;
 mod sure;
 mod tried;
-mod why;
+pub mod why;
 mod win;
 
 use std::sync::Arc;
@@ -25,6 +25,7 @@ use crate::scenario::units::Units;
 pub use question::Question;
 use sure::HowSure;
 use tried::Tried;
+use why::Why;
 
 /// Shown before take-off and after touch-down, s.
 pub const BEFORE_S: f64 = 0.25;
@@ -46,6 +47,7 @@ pub struct Session {
     jump: Jump,
     how_sure: HowSure,
     tried: Tried,
+    why: Why,
     /// Of this very jump; none when not asked for.
     range: Option<Range>,
     revision: u64,
@@ -102,6 +104,7 @@ impl Session {
             jump,
             how_sure: HowSure::default(),
             tried: Tried::default(),
+            why: Why::default(),
             range: None,
             revision: 0,
             changes: 0,
