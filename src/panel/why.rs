@@ -27,7 +27,9 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
 /// The largest loss in words, the change to try against it, and what has to be known of that.
 fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
     keep_tall(ui, session, |ui| {
-        ui.label(RichText::new(went.budget.sentence()).font(look::bold(18.0)));
+        // A number and its sign stay on one line.
+        let sentence = went.budget.sentence().replace(" %", "\u{a0}%");
+        ui.label(RichText::new(sentence).font(look::bold(18.0)));
         for text in words::of_change(session, went) {
             small(ui, &text);
         }
@@ -37,7 +39,8 @@ fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
     }
     ui.add_space(NEAR);
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
-    let [try_it, back] = split(row);
+    let [beside, back] = split(row);
+    let try_it = if session.tried() > 0 { beside } else { row };
     if went.proposal.is_some()
         && transport::labelled(ui, "try it", "Try it", try_it, false).clicked()
     {

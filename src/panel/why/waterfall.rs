@@ -6,7 +6,7 @@ use bevy_egui::egui::{
 };
 
 use super::super::look::{
-    self, AMBER, CLOSING, FROST, INK, OPENING, SLATE, TEAL, TIGHT, TOUCH, VERMILION,
+    self, AMBER, CLOSING, FROST, INK, NEAR, OPENING, SLATE, TEAL, TIGHT, TOUCH, VERMILION,
 };
 use super::super::targets;
 use super::small;
@@ -32,6 +32,8 @@ struct Bar {
 /// Height of the line of text over each bar, and of the bar itself.
 const TEXT: f32 = 24.0;
 const THICK: f32 = 16.0;
+/// Room for the numbers at the right, so that no line runs through them.
+const NUMBERS: f32 = 58.0;
 
 pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
     let bars = bars(session, went);
@@ -44,18 +46,20 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
     let id = Id::new("explained bar");
     let explained: Option<&'static str> = ui.data(|data| data.get_temp(id)).flatten();
     let mut touched = None;
+    ui.spacing_mut().item_spacing.y = 0.0;
     for (i, bar) in bars.iter().enumerate() {
         let (row, response) =
             ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
         let response = response.on_hover_cursor(CursorIcon::Help);
         targets::note(&format!("why:{}", bar.name), row);
-        let x = |turns: f64| row.left() + row.width() * (turns / most).clamp(0.0, 1.0) as f32;
+        let width = row.width() - NUMBERS;
+        let x = |turns: f64| row.left() + width * (turns / most).clamp(0.0, 1.0) as f32;
         let last = i + 1 == bars.len();
         if last {
             owed.map(|owed| mark_owed(ui, row, [x(bar.to), x(owed)]));
         } else {
             // The next bar goes on from here.
-            let end = row.bottom() + ui.spacing().item_spacing.y + TEXT;
+            let end = row.bottom() + TEXT;
             ui.painter()
                 .vline(x(bar.to), row.top() + TEXT..=end, Stroke::new(1.0, FROST));
         }
@@ -64,7 +68,9 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
             touched = Some(bar.name);
         }
         if explained == Some(bar.name) {
+            ui.add_space(NEAR);
             small(ui, &bar.about);
+            ui.add_space(NEAR);
         }
     }
     if let Some(text) = words::missing(session, went) {
@@ -152,16 +158,15 @@ fn draw(ui: &Ui, bar: &Bar, row: Rect, [from, to]: [f32; 2]) {
             look::text(size)
         }
     };
-    let line = row.top() + 0.5 * TEXT;
     painter.text(
-        pos2(row.left(), line),
+        pos2(row.left(), row.top() + 0.5 * TEXT),
         Align2::LEFT_CENTER,
         bar.label,
         font(16.0),
         INK,
     );
     painter.text(
-        pos2(row.right(), line),
+        pos2(row.right(), row.top() + TEXT + 0.5 * THICK),
         Align2::RIGHT_CENTER,
         &bar.number,
         look::bold(17.0),
