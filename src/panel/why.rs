@@ -1,7 +1,98 @@
-use bevy_egui::egui::Ui;
+//! Why: the sentence, where the turns went, what matters most.
 
+mod ranking;
+mod waterfall;
+
+use bevy_egui::egui::{Frame, Id, Margin, Rect, RichText, Sense, Ui, pos2, vec2};
+
+use super::look::{self, APART, NEAR, SLATE, SNOW, TOUCH};
+use super::transport;
 use crate::session::Session;
+use crate::session::why::{Went, words};
+
+/// Width of the button that goes back.
+const BACK: f32 = 88.0;
 
 pub fn show(ui: &mut Ui, session: &mut Session) {
-    let _ = (ui, session);
+    let Some(went) = session.went().cloned() else {
+        return;
+    };
+    card(ui, |ui| sentence(ui, session, &went));
+    heading(ui, "Where the turns went");
+    card(ui, |ui| waterfall::show(ui, session, &went));
+    small(ui, words::ORDER);
+    ranking::show(ui, session);
+}
+
+/// The largest loss in words, the change to try against it, and what has to be known of that.
+fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
+    keep_tall(ui, session, |ui| {
+        // A number and its sign stay on one line.
+        let sentence = went.budget.sentence().replace(" %", "\u{a0}%");
+        ui.label(RichText::new(sentence).font(look::bold(18.0)));
+        for text in words::of_change(session, went) {
+            small(ui, &text);
+        }
+    });
+    if went.proposal.is_none() && session.tried() == 0 {
+        return;
+    }
+    ui.add_space(NEAR);
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    let [beside, back] = split(row);
+    let try_it = if session.tried() > 0 { beside } else { row };
+    if went.proposal.is_some()
+        && transport::labelled(ui, "try it", "Try it", try_it, false).clicked()
+    {
+        session.try_one_change();
+    }
+    go_back(ui, session, "go back", back);
+}
+
+/// A row with the room for the button that goes back at its right end.
+fn split(row: Rect) -> [Rect; 2] {
+    let (rest, back) = row.split_left_right_at_x(row.right() - BACK);
+    [
+        Rect::from_min_max(rest.min, pos2(rest.right() - NEAR, rest.bottom())),
+        back,
+    ]
+}
+
+/// Goes back one try; not there where there is none.
+fn go_back(ui: &Ui, session: &mut Session, name: &str, rect: Rect) {
+    if session.tried() > 0 && transport::labelled(ui, name, "Go back", rect, false).clicked() {
+        session.go_back();
+    }
+}
+
+/// As long as things are tried or dragged, what is below does not move up: the tallest so far keeps
+/// its room.
+fn keep_tall(ui: &mut Ui, session: &Session, add: impl FnOnce(&mut Ui)) {
+    let id = Id::new("tallest sentence");
+    let moves = session.held || session.tried() > 0;
+    let tallest = ui.data(|data| data.get_temp::<f32>(id)).unwrap_or_default();
+    let own = ui.scope(|ui| add(ui)).response.rect.height();
+    let room = if moves { own.max(tallest) } else { own };
+    ui.add_space(room - own);
+    ui.data_mut(|data| data.insert_temp(id, room));
+}
+
+fn card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    Frame::new()
+        .fill(SNOW)
+        .corner_radius(look::ROUND)
+        .inner_margin(Margin::symmetric(12, 10))
+        .show(ui, |ui| {
+            ui.set_width(ui.available_width());
+            add(ui);
+        });
+}
+
+fn heading(ui: &mut Ui, text: &str) {
+    ui.add_space(APART);
+    ui.label(RichText::new(text).font(look::bold(18.0)));
+}
+
+fn small(ui: &mut Ui, text: &str) {
+    ui.label(RichText::new(text).size(14.5).color(SLATE));
 }

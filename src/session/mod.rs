@@ -9,7 +9,8 @@ mod map;
 mod question;
 pub mod readings;
 mod sure;
-mod why;
+mod tried;
+pub mod why;
 mod win;
 
 use std::sync::Arc;
@@ -25,6 +26,8 @@ use crate::scenario::uncertainty::Range;
 use crate::scenario::units::Units;
 pub use question::Question;
 use sure::HowSure;
+use tried::Tried;
+use why::Why;
 
 /// Shown before take-off and after touch-down, s.
 pub const BEFORE_S: f64 = 0.25;
@@ -45,6 +48,8 @@ pub struct Session {
     base: Scenario,
     jump: Jump,
     how_sure: HowSure,
+    tried: Tried,
+    why: Why,
     /// Of this very jump; none when not asked for.
     range: Option<Range>,
     revision: u64,
@@ -100,6 +105,8 @@ impl Session {
             scenario,
             jump,
             how_sure: HowSure::default(),
+            tried: Tried::default(),
+            why: Why::default(),
             range: None,
             revision: 0,
             changes: 0,
@@ -204,6 +211,7 @@ impl Session {
     /// Puts every control back.
     pub fn reset_all(&mut self) {
         self.scenario = self.base.clone();
+        self.tried.forget();
         self.fly();
     }
 
@@ -216,6 +224,7 @@ impl Session {
     /// Opens a jump and plays it. Half-widths are about one jumper: another one has the usual ones.
     pub fn open(&mut self, scenario: Scenario) {
         self.how_sure.forget_own();
+        self.tried.forget();
         self.base = scenario.clone();
         self.scenario = scenario;
         self.notice = None;

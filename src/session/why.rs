@@ -1,13 +1,189 @@
+//! Why the jump has the turns it has: where they went, and what matters most.
+
+mod lines;
+mod shown;
+pub mod words;
+
+pub use shown::{Shown, turns_text};
+
 use super::Session;
 use super::readings::Reading;
+use crate::analysis::budget::Budget;
+use crate::analysis::caution;
+use crate::analysis::lever::{COUNT, LEVERS};
+use crate::analysis::one_change::OneChange;
+use crate::analysis::steps::{Flown, Gain, gain};
+use crate::scenario::Scenario;
+use crate::scenario::fly::Jump;
+use crate::scenario::keys::{self, Key};
+
+/// The answer as far as it stands: one gain for each lever, and the budget as one piece more.
+#[derive(Debug, Default)]
+pub(super) struct Why {
+    went: Option<Went>,
+    gains: [Option<Gain>; COUNT],
+    /// The levers' places, the largest gain first as of when the hand last rested.
+    order: Vec<usize>,
+    /// The flight that each piece is of.
+    of: [Option<u64>; COUNT + 1],
+    /// The piece to begin with: who drags without rest gets all of them in turn.
+    next: usize,
+    seen: Option<u64>,
+    /// The order has to be looked at again.
+    unsettled: bool,
+}
+
+/// Where the turns went.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Went {
+    pub budget: Budget,
+    pub shown: Shown,
+    /// What is to be known of the one change that the budget's sentence tells of.
+    pub proposal: Option<Proposal>,
+}
+
+/// A change that somebody might jump, and what has to stand beside it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Proposal {
+    pub change: OneChange,
+    /// Where what people have been seen to do ends, if it is beyond that.
+    pub unseen: Option<&'static str>,
+    /// Estimates with it, lowest and highest, in body weights.
+    pub landing_load_bw: [f64; 2],
+    pub cautions: Vec<&'static str>,
+}
+
+impl Went {
+    fn new(scenario: &Scenario, jump: &Jump) -> Self {
+        let budget = Budget::new(scenario, jump);
+        Self {
+            shown: Shown::new(&budget),
+            proposal: budget
+                .one_change
+                .map(|change| Proposal::new(scenario, jump, change)),
+            budget,
+        }
+    }
+}
+
+impl Proposal {
+    fn new(scenario: &Scenario, now: &Jump, change: OneChange) -> Self {
+        let key = changed(&change);
+        let mut then = scenario.clone();
+        key.hold(&mut then, change.to);
+        let jump = then.fly_after(Some(now));
+        let unseen = then
+            .reach(key, &jump)
+            .filter(|reach| !(reach.seen[0]..=reach.seen[1]).contains(&change.to))
+            .map(|reach| reach.source);
+        Self {
+            change,
+            unseen,
+            landing_load_bw: jump.readout.landing_load_bw,
+            cautions: caution::of(scenario, &then),
+        }
+    }
+}
+
+fn changed(change: &OneChange) -> &'static Key {
+    keys::key(change.key).expect("one of the numbers is changed")
+}
 
 impl Session {
     /// Does the next piece; whether there was one.
     pub(super) fn think_why(&mut self) -> bool {
+        let revision = self.revision;
+        if self.why.seen != Some(revision) {
+            // Who tries one step after the other finds it where it was.
+            let next = self.why.seen.is_some_and(|seen| seen + 1 == revision);
+            self.why.unsettled |= !(next && self.tried.made(revision));
+            self.why.seen = Some(revision);
+        }
+        let pieces = self.why.of.len();
+        let stale = (0..pieces)
+            .map(|i| (self.why.next + i) % pieces)
+            .find(|&piece| self.why.of[piece] != Some(revision));
+        if let Some(piece) = stale {
+            self.think_piece(piece);
+            self.why.of[piece] = Some(revision);
+            self.why.next = (piece + 1) % pieces;
+            return true;
+        }
+        if self.why.unsettled && !self.held {
+            self.why.settle();
+            return true;
+        }
         false
     }
 
+    fn think_piece(&mut self, piece: usize) {
+        let (scenario, jump) = (&self.scenario, &self.jump);
+        match self.why.gains.get_mut(piece) {
+            Some(of_lever) => *of_lever = Some(gain(piece, scenario, jump)),
+            None => self.why.went = Some(Went::new(scenario, jump)),
+        }
+    }
+
+    /// Where the turns went; none before the first answer stands.
+    pub const fn went(&self) -> Option<&Went> {
+        self.why.went.as_ref()
+    }
+
+    /// What a step of each lever gives. The largest gain stands first once the hand rests; none
+    /// before the first answer stands.
+    pub fn gains(&self) -> impl Iterator<Item = &Gain> {
+        let gain_of = |&place: &usize| self.why.gains[place].as_ref();
+        self.why.order.iter().filter_map(gain_of)
+    }
+
+    /// What has to stand beside the steps: the cautions of all of them together.
+    pub fn step_cautions(&self) -> Vec<&'static str> {
+        let mut then = self.scenario.clone();
+        for gain in self.gains().filter(|gain| gain.flown == Flown::Forward) {
+            step(&mut then, gain);
+        }
+        caution::of(&self.scenario, &then)
+    }
+
+    /// Tries the change that the budget's sentence tells of.
+    pub fn try_one_change(&mut self) {
+        if let Some(change) = self.went().and_then(|went| went.budget.one_change) {
+            self.try_change(changed(&change), change.to);
+        }
+    }
+
+    /// Tries a lever's step; one that is not possible changes nothing.
+    pub fn try_step(&mut self, key: &str) {
+        let gain = self.gains().find(|gain| gain.key == key).cloned();
+        if let Some(gain) = gain.filter(|gain| gain.flown == Flown::Forward) {
+            self.try_on(|scenario| step(scenario, &gain));
+        }
+    }
+
     pub(super) fn why_readings(&self) -> Vec<Reading> {
-        Vec::new()
+        lines::all(self)
+    }
+}
+
+/// A lever's step, taken.
+fn step(scenario: &mut Scenario, gain: &Gain) {
+    let lever = LEVERS.iter().find(|lever| lever.key == gain.key);
+    if let (Some(lever), Some(change)) = (lever, gain.change) {
+        *scenario = lever.at(scenario, lever.value(scenario) + change);
+    }
+}
+
+impl Why {
+    /// The largest gain first, what is not possible last.
+    fn settle(&mut self) {
+        let worth = |&place: &usize| {
+            let gain = self.gains[place].as_ref();
+            gain.and_then(|gain| gain.turns_gained)
+                .unwrap_or(f64::NEG_INFINITY)
+        };
+        let mut order: Vec<usize> = (0..COUNT).collect();
+        order.sort_by(|a, b| worth(b).total_cmp(&worth(a)));
+        self.order = order;
+        self.unsettled = false;
     }
 }

@@ -1,0 +1,134 @@
+//! What a small step of each lever gives, the most first; a tap tries it.
+
+use bevy_egui::egui::{
+    Align2, Color32, CornerRadius, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
+};
+
+use super::super::look::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::super::targets;
+use super::{go_back, small, split};
+use crate::analysis::steps::{Flown, Gain};
+use crate::session::Session;
+use crate::session::why::words;
+
+const ROW: f32 = 50.0;
+const THICK: f32 = 10.0;
+/// Inside a row, left and right.
+const INSIDE: f32 = 10.0;
+
+pub fn show(ui: &mut Ui, session: &mut Session) {
+    let gains: Vec<Gain> = session.gains().cloned().collect();
+    if gains.is_empty() {
+        return;
+    }
+    ui.add_space(APART);
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    let [title, back] = split(row);
+    ui.painter().text(
+        title.left_center() - vec2(0.0, 10.0),
+        Align2::LEFT_CENTER,
+        "What matters most",
+        look::bold(18.0),
+        INK,
+    );
+    ui.painter().text(
+        title.left_center() + vec2(0.0, 12.0),
+        Align2::LEFT_CENTER,
+        "Turns that one small step gives: tap to try",
+        look::text(look::fitting(
+            ui,
+            "Turns that one small step gives: tap to try",
+            14.5,
+            title.width(),
+        )),
+        SLATE,
+    );
+    go_back(ui, session, "go back:steps", back);
+
+    let worth = |gain: &Gain| gain.turns_gained.unwrap_or_default();
+    let least = gains.iter().map(worth).fold(0.0, f64::min);
+    let most = gains.iter().map(worth).fold(0.0, f64::max);
+    let mut touched = None;
+    for gain in &gains {
+        if bar(ui, gain, [least, most]) {
+            touched = Some(gain.key);
+        }
+    }
+    if let Some(key) = touched {
+        session.try_step(key);
+    }
+    ui.add_space(NEAR);
+    for text in words::of_steps(session) {
+        small(ui, &text);
+    }
+}
+
+/// One step; whether it was touched.
+fn bar(ui: &mut Ui, gain: &Gain, [least, most]: [f64; 2]) -> bool {
+    let possible = gain.flown == Flown::Forward;
+    let sense = if possible {
+        Sense::click()
+    } else {
+        Sense::hover()
+    };
+    let (row, response) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), sense);
+    targets::note(&format!("step:{}", gain.key), row);
+    let painter = ui.painter();
+    let (fill, edge) = match (possible, response.hovered()) {
+        (true, true) => (SNOW, TEAL),
+        (true, false) => (SNOW, FROST),
+        (false, _) => (Color32::TRANSPARENT, FROST),
+    };
+    painter.rect(
+        row,
+        CornerRadius::same(8),
+        fill,
+        Stroke::new(1.0, edge),
+        StrokeKind::Inside,
+    );
+    let inside = row.shrink2(vec2(INSIDE, 0.0));
+    let line = row.top() + 18.0;
+    let (size, ink) = if possible { (17.0, INK) } else { (15.0, SLATE) };
+    let number = words::gain(gain);
+    let number = number.strip_suffix(" turns").unwrap_or(&number);
+    let number = painter.text(
+        pos2(inside.right(), line),
+        Align2::RIGHT_CENTER,
+        number,
+        look::bold(size),
+        ink,
+    );
+    let room = number.left() - NEAR - inside.left();
+    painter.text(
+        pos2(inside.left(), line),
+        Align2::LEFT_CENTER,
+        gain.step,
+        look::text(look::fitting(ui, gain.step, 16.0, room)),
+        ink,
+    );
+    let Some(gained) = gain.turns_gained else {
+        return false;
+    };
+    let x = |turns: f64| {
+        let share = (turns - least) / (most - least).max(f64::MIN_POSITIVE);
+        inside.left() + inside.width() * share as f32
+    };
+    let colour = if gained < 0.0 { VERMILION } else { TEAL };
+    let own = Rect::from_x_y_ranges(
+        x(gained.min(0.0))..=x(gained.max(0.0)),
+        row.top() + 32.0..=row.top() + 32.0 + THICK,
+    );
+    painter.rect(
+        own,
+        CornerRadius::same(3),
+        // Going back is drawn hollow: it is no step that could be taken on.
+        if possible {
+            colour
+        } else {
+            Color32::TRANSPARENT
+        },
+        Stroke::new(1.0, colour),
+        StrokeKind::Inside,
+    );
+    response.clicked()
+}

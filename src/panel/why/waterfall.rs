@@ -1,0 +1,210 @@
+//! From the ideal flight down to what was turned: each bar begins where the last one ended.
+
+use bevy_egui::egui::{
+    Align2, Color32, CornerRadius, CursorIcon, Id, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
+    pos2, vec2,
+};
+
+use super::super::look::{
+    self, AMBER, CLOSING, FROST, INK, NEAR, OPENING, SLATE, TEAL, TIGHT, TOUCH, VERMILION,
+};
+use super::super::targets;
+use super::small;
+use crate::analysis::budget::Cause;
+use crate::session::Session;
+use crate::session::why::{Went, turns_text, words};
+
+/// One row of the picture.
+struct Bar {
+    name: &'static str,
+    label: &'static str,
+    /// Turns at its ends; the second one is where the next bar begins.
+    from: f64,
+    to: f64,
+    /// As shown.
+    number: String,
+    colour: Color32,
+    /// The largest loss.
+    largest: bool,
+    about: String,
+}
+
+/// Height of the line of text over each bar, and of the bar itself.
+const TEXT: f32 = 24.0;
+const THICK: f32 = 16.0;
+/// Room for the numbers at the right, so that no line runs through them.
+const NUMBERS: f32 = 58.0;
+
+pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
+    let bars = bars(session, went);
+    let owed = session.jump().owed.map(|owed| owed.turns);
+    let most = bars
+        .iter()
+        .map(|bar| bar.from.max(bar.to))
+        .chain(owed)
+        .fold(0.0, f64::max);
+    let id = Id::new("explained bar");
+    let explained: Option<&'static str> = ui.data(|data| data.get_temp(id)).flatten();
+    let mut touched = None;
+    ui.spacing_mut().item_spacing.y = 0.0;
+    for (i, bar) in bars.iter().enumerate() {
+        let (row, response) =
+            ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
+        let response = response.on_hover_cursor(CursorIcon::Help);
+        targets::note(&format!("why:{}", bar.name), row);
+        let width = row.width() - NUMBERS;
+        let x = |turns: f64| row.left() + width * (turns / most).clamp(0.0, 1.0) as f32;
+        let last = i + 1 == bars.len();
+        if last {
+            owed.map(|owed| mark_owed(ui, row, [x(bar.to), x(owed)]));
+        } else {
+            // The next bar goes on from here.
+            let end = row.bottom() + TEXT;
+            ui.painter()
+                .vline(x(bar.to), row.top() + TEXT..=end, Stroke::new(1.0, FROST));
+        }
+        draw(ui, bar, row, [x(bar.from), x(bar.to)]);
+        if response.clicked() {
+            touched = Some(bar.name);
+        }
+        if explained == Some(bar.name) {
+            ui.add_space(NEAR);
+            small(ui, &bar.about);
+            ui.add_space(NEAR);
+        }
+    }
+    if let Some(text) = words::missing(session, went) {
+        let short = owed.is_some_and(|owed| owed > went.budget.turns);
+        let colour = if short { VERMILION } else { TEAL };
+        ui.label(RichText::new(text).font(look::bold(16.0)).color(colour));
+    }
+    if let Some(name) = touched {
+        let now = (explained != Some(name)).then_some(name);
+        ui.data_mut(|data| data.insert_temp(id, now));
+    }
+}
+
+fn bars(session: &Session, went: &Went) -> Vec<Bar> {
+    let (budget, shown) = (&went.budget, &went.shown);
+    let mut level = budget.ideal_turns;
+    let mut bars = vec![Bar {
+        name: "ideal",
+        label: "Ideal",
+        from: 0.0,
+        to: level,
+        number: turns_text(shown.ideal),
+        colour: FROST,
+        largest: false,
+        about: words::IDEAL.to_owned(),
+    }];
+    for ((cause, loss), shown) in Cause::ORDER
+        .into_iter()
+        .zip(budget.losses)
+        .zip(shown.losses)
+    {
+        let (name, colour) = match cause {
+            Cause::Closing => ("closing", CLOSING),
+            Cause::Tightness => ("tightness", TIGHT),
+            Cause::Opening => ("opening", OPENING),
+            Cause::Tilt => ("tilt", FROST),
+        };
+        bars.push(Bar {
+            name,
+            label: cause.label(),
+            from: level,
+            to: level - loss,
+            number: change_text(-shown),
+            colour,
+            largest: budget.largest == Some(cause),
+            about: words::cause(session, cause),
+        });
+        level -= loss;
+    }
+    bars.push(Bar {
+        name: "ice",
+        label: "Turned on the ice",
+        from: level,
+        to: budget.turns,
+        number: change_text(shown.ice),
+        colour: AMBER,
+        largest: false,
+        about: words::ICE.to_owned(),
+    });
+    bars.push(Bar {
+        name: "turns",
+        label: "Turns in all",
+        from: 0.0,
+        to: budget.turns,
+        number: turns_text(shown.turns),
+        colour: AMBER,
+        largest: false,
+        about: words::TURNS.to_owned(),
+    });
+    bars
+}
+
+/// With its sign, also where turns were won.
+fn change_text(hundredths: i64) -> String {
+    let sign = if hundredths > 0 { "+" } else { "" };
+    format!("{sign}{}", turns_text(hundredths))
+}
+
+fn draw(ui: &Ui, bar: &Bar, row: Rect, [from, to]: [f32; 2]) {
+    let painter = ui.painter();
+    let font = |size| {
+        if bar.largest {
+            look::bold(size)
+        } else {
+            look::text(size)
+        }
+    };
+    painter.text(
+        pos2(row.left(), row.top() + 0.5 * TEXT),
+        Align2::LEFT_CENTER,
+        bar.label,
+        font(16.0),
+        INK,
+    );
+    painter.text(
+        pos2(row.right(), row.top() + TEXT + 0.5 * THICK),
+        Align2::RIGHT_CENTER,
+        &bar.number,
+        look::bold(17.0),
+        if bar.largest { VERMILION } else { INK },
+    );
+    // What is nothing is a line still.
+    let width = (to - from).abs().max(1.0);
+    let own = Rect::from_min_size(pos2(from.min(to), row.top() + TEXT), vec2(width, THICK));
+    let edge = if bar.largest {
+        Stroke::new(2.0, VERMILION)
+    } else {
+        Stroke::new(1.0, bar.colour.lerp_to_gamma(SLATE, 0.6))
+    };
+    painter.rect(
+        own,
+        CornerRadius::same(3),
+        bar.colour,
+        edge,
+        StrokeKind::Middle,
+    );
+}
+
+/// Where the turns owed are, and what is missing up to there.
+fn mark_owed(ui: &Ui, row: Rect, [turned, owed]: [f32; 2]) {
+    let painter = ui.painter();
+    let across = row.top() + TEXT..=row.top() + TEXT + THICK;
+    if owed > turned {
+        painter.rect(
+            Rect::from_x_y_ranges(turned..=owed, across.clone()),
+            CornerRadius::ZERO,
+            Color32::TRANSPARENT,
+            Stroke::new(1.0, VERMILION),
+            StrokeKind::Middle,
+        );
+    }
+    painter.vline(
+        owed,
+        across.start() - 4.0..=across.end() + 4.0,
+        Stroke::new(3.0, TEAL),
+    );
+}

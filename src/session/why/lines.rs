@@ -1,0 +1,85 @@
+//! The answer as lines of text.
+
+use super::super::Session;
+use super::super::readings::{Group, Reading, line};
+use super::shown::turns_text;
+use super::{Went, words};
+use crate::analysis::budget::Cause;
+use crate::analysis::steps::Gain;
+
+/// All lines, as far as the answer stands.
+pub fn all(session: &Session) -> Vec<Reading> {
+    let mut lines = Vec::new();
+    if let Some(went) = session.went() {
+        lines.extend(budget(session, went));
+    }
+    lines.extend(session.gains().map(gain));
+    lines.extend(cautions("caution:steps", &words::of_steps(session)));
+    lines
+}
+
+fn budget(session: &Session, went: &Went) -> Vec<Reading> {
+    let line = |quantity: &'static str, label: &'static str, text: String, about: String| {
+        line(Group::Answer, quantity, label, text, about)
+    };
+    let turns = |hundredths: i64| format!("{} turns", turns_text(hundredths));
+    let mut lines = vec![
+        line(
+            "sentence",
+            "What cost most",
+            went.budget.sentence(),
+            "The largest loss, and the one change to try against it.".to_owned(),
+        ),
+        line(
+            "ideal_turns",
+            "Ideal",
+            turns(went.shown.ideal),
+            words::IDEAL.to_owned(),
+        ),
+    ];
+    for (cause, loss) in Cause::ORDER.into_iter().zip(went.shown.losses) {
+        let (quantity, label) = match cause {
+            Cause::Closing => ("lost_by_closing_turns", "Lost by closing"),
+            Cause::Tightness => ("lost_by_tightness_turns", "Lost by not getting tighter"),
+            Cause::Opening => ("lost_by_opening_turns", "Lost by opening"),
+            Cause::Tilt => ("lost_by_tilt_turns", "Lost by tilt and asymmetry"),
+        };
+        let about = words::cause(session, cause);
+        lines.push(line(quantity, label, turns(loss), about));
+    }
+    if let Some(text) = words::missing(session, went) {
+        lines.push(line(
+            "missing_turns",
+            "Against what is owed",
+            text,
+            "The turns owed beside the turns in all.".to_owned(),
+        ));
+    }
+    lines.extend(cautions(
+        "caution:one_change",
+        &words::of_change(session, went),
+    ));
+    lines
+}
+
+fn gain(gain: &Gain) -> Reading {
+    line(
+        Group::Answer,
+        format!("gain:{}", gain.key),
+        gain.step,
+        words::gain(gain),
+        "Turns that this small step alone gives.",
+    )
+}
+
+fn cautions(quantity: &'static str, said: &[String]) -> Option<Reading> {
+    (!said.is_empty()).then(|| {
+        line(
+            Group::Answer,
+            quantity,
+            "To be known",
+            said.join(" "),
+            "What has to be known before it is tried.",
+        )
+    })
+}
