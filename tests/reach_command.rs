@@ -43,10 +43,10 @@ fn the_same_answers_as_the_analysis() {
     for start in starts::all() {
         let scenario = &start.scenario;
         let now = scenario.fly();
-        let limits = Limits::default();
-        let wanted = Wanted::new(scenario, &now, now.turns.floor() + 1.0, &limits);
+        let (limits, season) = (Limits::default(), Season::default());
+        let wanted = Wanted::new(scenario, &now, now.turns.floor() + 1.0, &limits, &season);
         let singles = wanted.singles();
-        let joint = wanted.joint(&singles, &Season::default());
+        let joint = wanted.joint(&singles);
         let printed = report(&[
             "reach",
             start.name,

@@ -7,7 +7,7 @@ use proptest::prelude::*;
 use turns_aloft::analysis::caution;
 use turns_aloft::analysis::joint::Joint;
 use turns_aloft::analysis::lever::{LEVERS, Season, place};
-use turns_aloft::analysis::limits::{Limits, Verdict, marks};
+use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict, marks};
 use turns_aloft::analysis::wanted::{MET_TURNS, Single, Wanted};
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::keys::key;
@@ -28,8 +28,8 @@ fn turns_with(scenario: &Scenario, name: &str, value: f64) -> f64 {
 }
 
 fn singles(scenario: &Scenario, target_turns: f64, limits: &Limits) -> Vec<Single> {
-    let now = scenario.fly();
-    Wanted::new(scenario, &now, target_turns, limits).singles()
+    let (now, season) = (scenario.fly(), Season::default());
+    Wanted::new(scenario, &now, target_turns, limits, &season).singles()
 }
 
 fn joint(
@@ -39,8 +39,8 @@ fn joint(
     season: &Season,
 ) -> Option<Joint> {
     let now = scenario.fly();
-    let wanted = Wanted::new(scenario, &now, target_turns, limits);
-    wanted.joint(&wanted.singles(), season)
+    let wanted = Wanted::new(scenario, &now, target_turns, limits, season);
+    wanted.joint(&wanted.singles())
 }
 
 fn single<'a>(singles: &'a [Single], name: &str) -> &'a Single {
@@ -158,7 +158,7 @@ fn tighter_arms_save_the_first_jump_from_a_call() {
     let arms = single(&all, "arm_tuck");
     let value = arms.proposal.as_ref().expect("a proposal").value;
     assert!((0.85..0.93).contains(&value), "{value}");
-    assert_eq!(arms.judgement.verdict, Verdict::WithinReach);
+    assert_eq!(arms.judgement.verdict, Verdict::WithinMeasured);
     let all = singles(scenario, 2.0, &Limits::default());
     assert_eq!(
         single(&all, "arm_tuck").judgement.verdict,
@@ -431,14 +431,14 @@ fn own_limits_decide_what_is_within_reach() {
         single(&all, "jump_height_m").judgement.clone()
     };
     let usual = height(&Limits::default());
-    assert_eq!(usual.verdict, Verdict::WithinReach);
-    assert!(!usual.limit.expect("a limit").own);
+    assert_eq!(usual.verdict, Verdict::WithinMeasured);
+    assert_eq!(usual.limit.expect("a limit").of, LimitOf::Seen);
 
     let mut wide = Limits::default();
     wide.set("jump_height_m", [0.2, 0.5]).expect("admissible");
     let wide = height(&wide);
     assert_eq!(wide.verdict, Verdict::WithinReach);
-    assert!(wide.limit.expect("a limit").own);
+    assert_eq!(wide.limit.expect("a limit").of, LimitOf::Jumper);
 
     let mut narrow = Limits::default();
     narrow
@@ -452,6 +452,33 @@ fn own_limits_decide_what_is_within_reach() {
     let usual = joint(scenario, 2.0, &Limits::default(), &Season::default()).expect("found");
     assert!(mixed(scenario, &usual).jump_height_m > 0.3);
     assert!(found.effort_seasons > usual.effort_seasons);
+}
+
+/// Without own limits this jumper's reach is one season's change from now, no more; what no season
+/// is known for is within no one's own reach.
+#[test]
+fn a_season_decides_where_there_are_no_own_limits() {
+    let scenario = &starts::named("half-a-turn-short")
+        .expect("a start")
+        .scenario;
+    for (lever, change, verdict) in [
+        ("jump_height_m", 0.029, Verdict::WithinReach),
+        ("jump_height_m", 0.031, Verdict::WithinMeasured),
+        ("close_time_s", -0.019, Verdict::WithinReach),
+        ("close_time_s", -0.021, Verdict::WithinMeasured),
+        ("hand_mass_kg", 0.05, Verdict::WithinMeasured),
+    ] {
+        let value = (key(lever).expect("a key").get)(scenario) + change;
+        let target_turns = turns_with(scenario, lever, value);
+        if target_turns <= scenario.fly().turns {
+            panic!("{lever} by {change} wins nothing");
+        }
+        let all = singles(scenario, target_turns, &Limits::default());
+        let judged = &single(&all, lever).judgement;
+        assert_eq!(judged.verdict, verdict, "{lever} {change}");
+        let of = judged.limit.as_ref().expect("a limit").of;
+        assert_eq!(of == LimitOf::Season, verdict == Verdict::WithinReach);
+    }
 }
 
 #[test]

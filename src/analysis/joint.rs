@@ -4,12 +4,13 @@
 //! of the sum of their squares. Steps of sequential quadratic programming on real flights: the turns
 //! are taken as straight in the changes, the least change that meets the target then is found exactly
 //! (a scaled gradient, cut off at the limits), and is scaled until its own flight meets the target.
-//! Only less effort is accepted, so the answer is never worse than the best lever alone.
+//! Only less effort is accepted, so the answer is never worse than the best lever alone. The search
+//! goes on step by step, so that whoever shows its answer need not wait for it in one piece.
 
 use serde::Serialize;
 
 use super::caution;
-use super::lever::{LEVERS, Season};
+use super::lever::LEVERS;
 use super::limits::Judgement;
 use super::search::crossing;
 use super::wanted::{MET_TURNS, Single, Wanted};
@@ -63,6 +64,7 @@ pub struct Joint {
 }
 
 /// A lever in the mix, counted in seasons from the present value.
+#[derive(Debug, Clone)]
 struct Axis {
     place: usize,
     now: f64,
@@ -79,52 +81,120 @@ fn effort(mix: &[f64]) -> f64 {
     mix.iter().map(|u| u * u).sum::<f64>().sqrt()
 }
 
-struct Search<'a> {
-    wanted: &'a Wanted<'a>,
+/// The search for the smallest joint change, on its way. Always to be asked with the same question.
+#[derive(Debug, Clone)]
+pub struct JointSearch {
     axes: Vec<Axis>,
+    /// Mixes that meet the target and are still to be improved, the next one last.
+    starts: Vec<Mix>,
+    /// The one that is being improved, and its steps so far.
+    under_way: Option<(Mix, usize)>,
+    /// The best so far, and whether the search came to rest there.
+    best: Option<(Mix, bool)>,
+    single_effort_seasons: Option<f64>,
+}
+
+impl JointSearch {
+    /// `singles` are this question's answers for the single levers.
+    pub fn new(wanted: &Wanted<'_>, singles: &[Single]) -> Self {
+        let axes = Axis::all(wanted);
+        let nothing = vec![0.0; axes.len()];
+        let search = Search {
+            wanted,
+            axes: &axes,
+        };
+        let (starts, best, single) = if wanted.reached() {
+            (Vec::new(), Some((nothing, true)), None)
+        } else {
+            let single = search.best_single(singles);
+            let slope = search.slope(&nothing);
+            let starts = [search.corner(&slope), search.along(&slope), single.clone()];
+            (starts.into_iter().flatten().collect(), None, single)
+        };
+        Self {
+            single_effort_seasons: single.map(|mix| effort(&mix)),
+            starts,
+            under_way: None,
+            best,
+            axes,
+        }
+    }
+
+    /// Takes the next step; whether there was one.
+    pub fn advance(&mut self, wanted: &Wanted<'_>) -> bool {
+        let next = self.under_way.take();
+        let Some((mix, steps)) = next.or_else(|| Some((self.starts.pop()?, 0))) else {
+            return false;
+        };
+        let search = Search {
+            wanted,
+            axes: &self.axes,
+        };
+        match search.better(&mix) {
+            Some(better) if steps + 1 < STEPS => self.under_way = Some((better, steps + 1)),
+            Some(better) => self.offer(better, false),
+            None => self.offer(mix, true),
+        }
+        true
+    }
+
+    fn offer(&mut self, mix: Mix, settled: bool) {
+        let better = |(best, _): &(Mix, bool)| effort(&mix) < effort(best);
+        if self.best.as_ref().is_none_or(better) {
+            self.best = Some((mix, settled));
+        }
+    }
+
+    /// What has been found so far; none if no mix that has the wanted turns.
+    pub fn answer(&self, wanted: &Wanted<'_>) -> Option<Joint> {
+        let (best, settled) = self.best.as_ref()?;
+        let search = Search {
+            wanted,
+            axes: &self.axes,
+        };
+        Some(search.answer(best, *settled, self.single_effort_seasons))
+    }
 }
 
 impl Wanted<'_> {
     /// The smallest joint change found; none if no mix was found that has the wanted turns.
     /// `singles` are this question's answers for the single levers.
-    pub fn joint(&self, singles: &[Single], season: &Season) -> Option<Joint> {
-        let search = Search::new(self, season);
-        if self.reached() {
-            return Some(search.answer(&vec![0.0; search.axes.len()], true, None));
-        }
-        let single = search.best_single(singles);
-        let slope = search.slope(&vec![0.0; search.axes.len()]);
-        let starts = [single.clone(), search.along(&slope), search.corner(&slope)];
-        let (best, settled) = starts
-            .into_iter()
-            .flatten()
-            .map(|start| search.improve(start))
-            .min_by(|a, b| effort(&a.0).total_cmp(&effort(&b.0)))?;
-        Some(search.answer(&best, settled, single.map(|mix| effort(&mix))))
+    pub fn joint(&self, singles: &[Single]) -> Option<Joint> {
+        let mut search = JointSearch::new(self, singles);
+        while search.advance(self) {}
+        search.answer(self)
     }
 }
 
-impl<'a> Search<'a> {
-    fn new(wanted: &'a Wanted<'a>, season: &Season) -> Self {
-        let axes = LEVERS
+impl Axis {
+    /// Of every lever that is not held as it is.
+    fn all(wanted: &Wanted<'_>) -> Vec<Self> {
+        LEVERS
             .iter()
             .enumerate()
             .filter_map(|(place, lever)| {
                 let (row, now) = (lever.row(), lever.value(wanted.scenario));
-                let unit = season.unit(place)?;
+                let unit = wanted.season.unit(place)?;
                 let [least, most] = wanted.limits.own(place).unwrap_or([row.least, row.most]);
                 let bounds = [least.min(now), most.max(now)].map(|end| (end - now) / unit);
-                Some(Axis {
+                Some(Self {
                     place,
                     now,
                     unit,
                     bounds,
                 })
             })
-            .collect();
-        Self { wanted, axes }
+            .collect()
     }
+}
 
+/// A question, and the levers in the mix.
+struct Search<'a> {
+    wanted: &'a Wanted<'a>,
+    axes: &'a [Axis],
+}
+
+impl Search<'_> {
     fn scenario(&self, mix: &[f64]) -> Scenario {
         let start = self.wanted.scenario.clone();
         self.axes
@@ -233,25 +303,17 @@ impl<'a> Search<'a> {
         self.along(&self.all(slope))
     }
 
-    /// From a mix that meets the target to one that does with the least effort near it, and whether
-    /// the search came to rest there.
-    fn improve(&self, start: Mix) -> (Mix, bool) {
-        let mut mix = start;
-        for _ in 0..STEPS {
-            let least = self.least(&mix, self.over(&mix), &self.slope(&mix));
-            let worth = (1.0 - WORTH) * effort(&mix);
-            let better = (0..=HALVINGS).find_map(|halvings| {
-                let share = 0.5_f64.powi(halvings as i32);
-                let part = mix.iter().zip(&least).map(|(u, v)| u + share * (v - u));
-                let met = self.along(&self.held(part))?;
-                (effort(&met) < worth).then_some(met)
-            });
-            match better {
-                Some(better) => mix = better,
-                None => return (mix, true),
-            }
-        }
-        (mix, false)
+    /// From a mix that meets the target to one near it that does with less effort; none where none
+    /// is worth it.
+    fn better(&self, mix: &[f64]) -> Option<Mix> {
+        let least = self.least(mix, self.over(mix), &self.slope(mix));
+        let worth = (1.0 - WORTH) * effort(mix);
+        (0..=HALVINGS).find_map(|halvings| {
+            let share = 0.5_f64.powi(halvings as i32);
+            let part = mix.iter().zip(&least).map(|(u, v)| u + share * (v - u));
+            let met = self.along(&self.held(part))?;
+            (effort(&met) < worth).then_some(met)
+        })
     }
 
     fn answer(&self, mix: &[f64], settled: bool, single_effort_seasons: Option<f64>) -> Joint {
@@ -270,7 +332,7 @@ impl<'a> Search<'a> {
                 value,
                 change: value - axis.now,
                 seasons: *u,
-                judgement: wanted.limits.judge(axis.place, &then, &jump),
+                judgement: wanted.limits.judge(axis.place, wanted, &then, &jump),
             }
         };
         Joint {
@@ -279,7 +341,7 @@ impl<'a> Search<'a> {
             single_effort_seasons,
             settled,
             turns: jump.turns,
-            judgement: wanted.limits.judge_all(&changed, wanted.now, &then, &jump),
+            judgement: wanted.limits.judge_all(&changed, wanted, &then, &jump),
             landing_load_bw: jump.readout.landing_load_bw,
             cautions: caution::of(wanted.scenario, &then),
         }

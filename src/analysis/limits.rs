@@ -2,7 +2,8 @@
 
 use serde::Serialize;
 
-use super::lever::{COUNT, LEVERS, place, unknown};
+use super::lever::{COUNT, LEVERS, Season, place, unknown};
+use super::wanted::Wanted;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::reach::Reach;
@@ -13,9 +14,9 @@ use crate::scenario::reach::Reach;
 pub enum Verdict {
     /// The jump has the turns as it is.
     AlreadyReached,
-    /// Within this jumper's own limits; where none are given, those of what has been seen.
+    /// Within this jumper's own limits; where none are given, within what a season might bring.
     WithinReach,
-    /// Outside this jumper's own limits, but people have been seen there.
+    /// Farther than that, but people have been seen there.
     WithinMeasured,
     /// Nobody has been seen there.
     BeyondMeasured,
@@ -39,11 +40,26 @@ pub struct Limit {
     pub key: &'static str,
     /// From there to there, in the key's own unit.
     pub range: [f64; 2],
-    /// Given for this jumper; otherwise what has been seen of people at all.
-    pub own: bool,
+    pub of: LimitOf,
+}
+
+/// What a limit is the limit of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum LimitOf {
+    /// This jumper, as given.
+    Jumper,
+    /// This jumper, as far as a season's training might go from the jump as it is.
+    Season,
+    /// All people that have been seen.
+    Seen,
+    /// What can be set.
+    Admissible,
 }
 
 const OWN: &str = "This jumper's own limits, as given.";
+
+const SEASON: &str = "One season's change from now, taken for this jumper's reach: our assumption, common practice, no source. Own limits replace it.";
 
 impl Judgement {
     pub const ALREADY: Self = Self {
@@ -59,7 +75,7 @@ impl Judgement {
             limit: Some(Limit {
                 key: row.key,
                 range: [row.least, row.most],
-                own: false,
+                of: LimitOf::Admissible,
             }),
             source: "Flown over the whole range that can be set; the most turns in it are given.",
         }
@@ -92,62 +108,89 @@ impl Limits {
         Ok(())
     }
 
+    /// From where to where this jumper is taken to get: the own limits, or else a season's change
+    /// from the jump as it is; none where neither is known.
+    pub fn reach(&self, place: usize, now: &Scenario, season: &Season) -> Option<Limit> {
+        let row = LEVERS[place].row();
+        if let Some(range) = self.0[place] {
+            return Some(Limit {
+                key: row.key,
+                range,
+                of: LimitOf::Jumper,
+            });
+        }
+        let value = LEVERS[place].value(now);
+        season.unit(place).map(|unit| Limit {
+            key: row.key,
+            range: [(value - unit).max(row.least), (value + unit).min(row.most)],
+            of: LimitOf::Season,
+        })
+    }
+
     /// What is to be said of a lever's value in a jump flown with it.
-    pub fn judge(&self, place: usize, then: &Scenario, jump: &Jump) -> Judgement {
+    pub(super) fn judge(
+        &self,
+        place: usize,
+        wanted: &Wanted<'_>,
+        then: &Scenario,
+        jump: &Jump,
+    ) -> Judgement {
         let key = LEVERS[place].key;
         let value = LEVERS[place].value(then);
-        let own = self.0[place];
-        if let Some(range) = own.filter(|&range| within(range, value)) {
-            return Judgement {
-                verdict: Verdict::WithinReach,
-                limit: Some(Limit {
-                    key,
-                    range,
-                    own: true,
-                }),
-                source: OWN,
-            };
-        }
-        let reach = marks(place, then, jump);
+        let seen = marks(place, then, jump);
         // The marks of the rate are those of the rate flown: kept by heavier hands, it is another.
-        let value = if key == RATE {
+        let flown = if key == RATE {
             jump.readout.takeoff_rate_rad_s
         } else {
             value
         };
-        let verdict = match (within(reach.seen, value), own) {
-            (true, None) => Verdict::WithinReach,
-            (true, Some(_)) => Verdict::WithinMeasured,
-            (false, _) => Verdict::BeyondMeasured,
-        };
-        Judgement {
-            verdict,
-            limit: Some(Limit {
-                key,
-                range: reach.seen,
-                own: false,
-            }),
-            source: reach.source,
+        let in_reach = self
+            .reach(place, wanted.scenario, wanted.season)
+            .filter(|limit| within(limit.range, value));
+        match in_reach {
+            Some(limit) if limit.of == LimitOf::Jumper => Judgement {
+                verdict: Verdict::WithinReach,
+                limit: Some(limit),
+                source: OWN,
+            },
+            Some(limit) if within(seen.seen, flown) => Judgement {
+                verdict: Verdict::WithinReach,
+                limit: Some(limit),
+                source: SEASON,
+            },
+            _ => Judgement {
+                verdict: if within(seen.seen, flown) {
+                    Verdict::WithinMeasured
+                } else {
+                    Verdict::BeyondMeasured
+                },
+                limit: Some(Limit {
+                    key,
+                    range: seen.seen,
+                    of: LimitOf::Seen,
+                }),
+                source: seen.source,
+            },
         }
     }
 
     /// The same of all that a proposal changes together, the worst of it. Where the body turns faster
     /// at its peak than before, that has its mark too: the one of the take-off rate.
-    pub fn judge_all(
+    pub(super) fn judge_all(
         &self,
         changed: &[usize],
-        now: &Jump,
+        wanted: &Wanted<'_>,
         then: &Scenario,
         jump: &Jump,
     ) -> Judgement {
-        let faster = jump.readout.peak_rate_rad_s > now.readout.peak_rate_rad_s;
+        let faster = jump.readout.peak_rate_rad_s > wanted.now.readout.peak_rate_rad_s;
         let peak = place(RATE)
             .filter(|rate| faster && !changed.contains(rate))
-            .map(|rate| Self::default().judge(rate, then, jump))
+            .map(|rate| Self::default().judge(rate, wanted, then, jump))
             .filter(|judged| judged.verdict == Verdict::BeyondMeasured);
         changed
             .iter()
-            .map(|&i| self.judge(i, then, jump))
+            .map(|&i| self.judge(i, wanted, then, jump))
             .chain(peak)
             .reduce(|worst, next| {
                 if next.verdict > worst.verdict {

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::caution;
-use super::lever::{LEVERS, Lever};
+use super::lever::{LEVERS, Lever, Season};
 use super::limits::{Judgement, Limits};
 use super::search::{crossing, peak};
 use crate::scenario::Scenario;
@@ -26,6 +26,7 @@ pub struct Wanted<'a> {
     pub now: &'a Jump,
     pub target_turns: f64,
     pub limits: &'a Limits,
+    pub season: &'a Season,
 }
 
 /// A change that gives the wanted turns, and what is to be known of it.
@@ -91,12 +92,14 @@ impl<'a> Wanted<'a> {
         now: &'a Jump,
         target_turns: f64,
         limits: &'a Limits,
+        season: &'a Season,
     ) -> Self {
         Self {
             scenario,
             now,
             target_turns,
             limits,
+            season,
         }
     }
 
@@ -149,7 +152,7 @@ impl<'a> Wanted<'a> {
         let then = lever.at(self.scenario, value);
         let jump = self.fly(&then);
         Single {
-            judgement: self.limits.judge_all(&[place], self.now, &then, &jump),
+            judgement: self.limits.judge_all(&[place], self, &then, &jump),
             proposal: Some(Proposal {
                 value,
                 change: value - now,

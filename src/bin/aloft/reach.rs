@@ -51,9 +51,9 @@ impl Reach {
         let limits = self.limits()?;
         let season = self.season()?;
         let now = scenario.fly();
-        let wanted = Wanted::new(&scenario, &now, target_turns, &limits);
+        let wanted = Wanted::new(&scenario, &now, target_turns, &limits, &season);
         let levers = wanted.singles();
-        let joint = wanted.joint(&levers, &season);
+        let joint = wanted.joint(&levers);
         printed(&Answer {
             name: scenario.name.clone(),
             jump: scenario.jump.notation(scenario.jump_turns),
