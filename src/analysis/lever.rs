@@ -123,6 +123,14 @@ impl Lever {
         other
     }
 
+    /// A step for setting the lever by hand, in the key's own unit.
+    pub const fn nudge(&self) -> f64 {
+        match self.step {
+            Step::By(step) => step.abs(),
+            Step::HandsNearer => 0.05,
+        }
+    }
+
     /// The changes that one step forward and one step back would be, in the key's own unit; none
     /// where that leaves the admissible range or the hands get no nearer.
     pub fn steps(&self, scenario: &Scenario) -> [Option<f64>; 2] {

@@ -15,6 +15,7 @@ mod readouts;
 mod rest;
 mod slider;
 mod spoken;
+mod stepper;
 mod sure;
 pub mod targets;
 mod transport;

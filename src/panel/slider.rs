@@ -156,7 +156,7 @@ fn typed(session: &mut Session, key: &Key, text: &str) {
 }
 
 /// Position on the track, 0 to 1, of a value. Wide ranges are finer at their lower end.
-fn place(key: &Key, value: f64) -> f32 {
+pub fn place(key: &Key, value: f64) -> f32 {
     let x = (value - key.least) / (key.most - key.least);
     (if fine(key) { x.max(0.0).sqrt() } else { x }) as f32
 }
@@ -236,7 +236,7 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
 }
 
 /// Slanting lines: out of reach also without colour.
-fn hatch(ui: &Ui, rect: Rect) {
+pub fn hatch(ui: &Ui, rect: Rect) {
     let painter = ui.painter().with_clip_rect(rect);
     let mut x = rect.left() - rect.height();
     while x < rect.right() {

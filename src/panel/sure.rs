@@ -1,9 +1,9 @@
 //! How sure the answer is: the button that asks, and the half-widths behind the range.
 
-use bevy_egui::egui::{Align2, Rect, RichText, Sense, Ui, pos2, vec2};
+use bevy_egui::egui::{Rect, RichText, Sense, Ui, vec2};
 
-use super::look::{self, APART, INK, NEAR, SLATE, TOUCH};
-use super::{spoken, targets, transport};
+use super::look::{self, APART, NEAR, SLATE, TOUCH};
+use super::{stepper, targets, transport};
 use crate::scenario::uncertainty::{HALF_WIDTHS, HalfWidth};
 use crate::session::Session;
 use crate::session::readings::change_text;
@@ -49,55 +49,20 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
     }
 }
 
-/// One row: what it is and makes, then less, the value, more.
+/// One row: what it is and makes, and its value to be changed.
 fn half_width(ui: &mut Ui, session: &mut Session, row: &HalfWidth, makes: &str) {
-    const VALUE: f32 = 96.0;
-    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
-    let button = |left: f32| Rect::from_min_size(pos2(left, rect.top()), vec2(TOUCH, TOUCH));
-    let more = button(rect.right() - TOUCH);
-    let less = button(more.left() - VALUE - TOUCH);
-    let value = Rect::from_min_max(less.right_top(), more.left_bottom());
-
-    let room = less.left() - rect.left() - NEAR;
-    let label = look::bold(look::fitting(ui, row.label, 16.0, room));
-    let left = rect.left_center();
-    let painter = ui.painter();
-    painter.text(
-        left - vec2(0.0, 10.0),
-        Align2::LEFT_CENTER,
-        row.label,
-        label,
-        INK,
+    let value = format!("± {}", session.half_width_text(row));
+    let (steps, at) = stepper::show(
+        ui,
+        &stepper::Row {
+            name: row.key,
+            label: row.label,
+            note: makes,
+            value: &value,
+        },
     );
-    painter.text(
-        left + vec2(0.0, 11.0),
-        Align2::LEFT_CENTER,
-        makes,
-        look::text(14.5),
-        SLATE,
-    );
-    let text = format!("± {}", session.half_width_text(row));
-    let size = look::fitting(ui, &text, 17.0, VALUE - 2.0 * NEAR);
-    painter.text(
-        value.center(),
-        Align2::CENTER_CENTER,
-        &text,
-        look::bold(size),
-        INK,
-    );
-    targets::note(&format!("half-width:{}", row.key), value);
-    for (sign, own, steps, way) in [("−", less, -1.0, "less"), ("+", more, 1.0, "more")] {
-        let response = transport::button(ui, &format!("{sign}:{}", row.key), own, false);
-        spoken::button(&response, &format!("{}, {text}: {way}", row.label));
-        ui.painter().text(
-            own.center(),
-            Align2::CENTER_CENTER,
-            sign,
-            look::bold(24.0),
-            INK,
-        );
-        if response.clicked() {
-            session.step_half_width(row, steps);
-        }
+    targets::note(&format!("half-width:{}", row.key), at);
+    if let Some(steps) = steps {
+        session.step_half_width(row, steps);
     }
 }

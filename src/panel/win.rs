@@ -1,7 +1,143 @@
-use bevy_egui::egui::Ui;
+//! Win: how many turns are wanted, what would give them, how far this jumper gets.
 
+mod card;
+mod own;
+
+use bevy_egui::egui::{Frame, Margin, Rect, RichText, Sense, Ui, pos2, vec2};
+
+use super::look::{self, APART, NEAR, SLATE, SNOW, TEAL, TOUCH};
+use super::{caution, fold, stepper, transport};
+use crate::analysis::wanted::Single;
 use crate::session::Session;
+use crate::session::win::{Target, can, words};
+
+/// Width of the button that goes back.
+const BACK: f32 = 92.0;
 
 pub fn show(ui: &mut Ui, session: &mut Session) {
-    let _ = (ui, session);
+    target(ui, session);
+    ui.add_space(NEAR);
+    question(ui, session);
+    if !session.has_target() {
+        answers(ui, session);
+    }
+    fold(ui, "This jumper's limits", false, |ui| {
+        own::limits(ui, session);
+    });
+    fold(ui, "What a season may bring", false, |ui| {
+        own::season(ui, session);
+    });
+}
+
+/// What is asked for: what the jump's name owes, what keeps it from being called, or any number.
+fn target(ui: &mut Ui, session: &mut Session) {
+    let present = session.target();
+    if session.jump().owed.is_some() {
+        let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+        let half = 0.5 * (row.width() - NEAR);
+        let ways = [
+            (Target::Full, "Full turns"),
+            (Target::NotCalled, "Not called"),
+        ];
+        for (i, (way, label)) in ways.into_iter().enumerate() {
+            let left = row.left() + (half + NEAR) * i as f32;
+            let own = Rect::from_min_size(pos2(left, row.top()), vec2(half, TOUCH));
+            if transport::labelled(ui, label, label, own, present == way).clicked() {
+                session.set_target(way);
+            }
+        }
+    }
+    let value = format!("{:.2}", session.target_turns());
+    let (steps, _) = stepper::show(
+        ui,
+        &stepper::Row {
+            name: "target",
+            label: "Turns wanted",
+            note: "",
+            value: &value,
+        },
+    );
+    if let Some(steps) = steps {
+        session.step_target(steps);
+    }
+}
+
+fn question(ui: &mut Ui, session: &mut Session) {
+    let text = words::question(session);
+    let colour = if session.has_target() {
+        TEAL
+    } else {
+        look::INK
+    };
+    ui.label(RichText::new(text).font(look::bold(18.0)).color(colour));
+    if session.tried() > 0 {
+        let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+        let own = Rect::from_min_size(row.min, vec2(BACK, TOUCH));
+        if transport::labelled(ui, "go back", "Go back", own, false).clicked() {
+            session.go_back();
+        }
+        ui.painter().text(
+            pos2(own.right() + APART, row.center().y),
+            bevy_egui::egui::Align2::LEFT_CENTER,
+            "to the jump before",
+            look::text(15.0),
+            SLATE,
+        );
+    }
+}
+
+fn answers(ui: &mut Ui, session: &mut Session) {
+    let singles: Vec<(Single, bool)> = session
+        .singles()
+        .into_iter()
+        .map(|(single, fits)| (single.clone(), fits))
+        .collect();
+    let (able, unable): (Vec<_>, Vec<_>) = singles
+        .into_iter()
+        .partition(|(single, _)| can(single.judgement.verdict));
+    heading(ui, "One change alone");
+    for (single, fits) in &able {
+        card::single(ui, session, single, *fits);
+        ui.add_space(NEAR);
+    }
+    if able.is_empty() {
+        small(ui, "No single change does it.");
+    }
+    heading(ui, "A little of several");
+    card::joint(ui, session);
+    if !unable.is_empty() {
+        heading(ui, "Cannot do it alone");
+        for (single, fits) in &unable {
+            card::unable(ui, session, single, *fits);
+        }
+    }
+    let cautions = session.win_cautions();
+    if cautions.is_empty() {
+        caution::show(ui);
+    } else {
+        ui.add_space(APART);
+        small(ui, &cautions.join(" "));
+    }
+}
+
+fn heading(ui: &mut Ui, text: &str) {
+    ui.add_space(APART);
+    ui.label(RichText::new(text).font(look::bold(18.0)));
+}
+
+fn small(ui: &mut Ui, text: &str) {
+    ui.label(RichText::new(text).size(14.5).color(SLATE));
+}
+
+fn framed(ui: &mut Ui, add: impl FnOnce(&mut Ui)) -> Rect {
+    Frame::new()
+        .fill(SNOW)
+        .corner_radius(look::ROUND)
+        .inner_margin(Margin::symmetric(12, 10))
+        .show(ui, |ui| {
+            ui.set_width(ui.available_width());
+            add(ui);
+        })
+        .response
+        .rect
 }

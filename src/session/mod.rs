@@ -11,7 +11,7 @@ pub mod readings;
 mod sure;
 mod tried;
 pub mod why;
-mod win;
+pub mod win;
 
 use std::sync::Arc;
 
@@ -28,6 +28,7 @@ pub use question::Question;
 use sure::HowSure;
 use tried::Tried;
 use why::Why;
+use win::Win;
 
 /// Shown before take-off and after touch-down, s.
 pub const BEFORE_S: f64 = 0.25;
@@ -50,6 +51,7 @@ pub struct Session {
     how_sure: HowSure,
     tried: Tried,
     why: Why,
+    win: Win,
     /// Of this very jump; none when not asked for.
     range: Option<Range>,
     revision: u64,
@@ -88,6 +90,8 @@ struct Kept {
     how_sure: HowSure,
     #[serde(default)]
     question: Question,
+    #[serde(default)]
+    win: win::Kept,
 }
 
 impl Default for Session {
@@ -107,6 +111,7 @@ impl Session {
             how_sure: HowSure::default(),
             tried: Tried::default(),
             why: Why::default(),
+            win: Win::default(),
             range: None,
             revision: 0,
             changes: 0,
@@ -221,10 +226,12 @@ impl Session {
         self.fly();
     }
 
-    /// Opens a jump and plays it. Half-widths are about one jumper: another one has the usual ones.
+    /// Opens a jump and plays it. Half-widths and limits are about one jumper: another one has the
+    /// usual ones.
     pub fn open(&mut self, scenario: Scenario) {
         self.how_sure.forget_own();
         self.tried.forget();
+        self.win.forget_limits();
         self.base = scenario.clone();
         self.scenario = scenario;
         self.notice = None;
@@ -313,6 +320,7 @@ impl Session {
             units: self.units,
             how_sure: self.how_sure.clone(),
             question: self.question,
+            win: self.win.kept(),
         })
         .expect("a session holds nothing that JSON cannot say")
     }
@@ -326,15 +334,17 @@ impl Session {
             kept.how_sure
                 .check(&scenario)
                 .map_err(|why| why.to_string())?;
-            Ok((scenario, base, kept))
+            let win = Win::of_kept(&kept.win)?;
+            Ok((scenario, base, kept, win))
         });
         match opened {
-            Ok((scenario, base, kept)) => {
+            Ok((scenario, base, kept, win)) => {
                 self.units = kept.units;
                 self.question = kept.question;
                 self.open(scenario);
                 self.base = base;
                 self.how_sure = kept.how_sure;
+                self.win = win;
                 self.measure_range();
             }
             Err(_) => self

@@ -1,13 +1,218 @@
+//! What would win the missing turns: each lever alone, then several together.
+
+mod lines;
+mod own;
+pub mod words;
+
+pub use own::Kept;
+
+use serde::{Deserialize, Serialize};
+
 use super::Session;
 use super::readings::Reading;
+use crate::analysis::joint::{Joint, JointSearch};
+use crate::analysis::lever::{COUNT, LEVERS, Season};
+use crate::analysis::limits::{Limits, Verdict};
+use crate::analysis::wanted::{MET_TURNS, Single, TARGET_TURNS, Wanted};
+use crate::physics::call::QUARTER_BAND_FROM_DEG;
+
+/// How many turns are asked for.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Target {
+    /// All that the jump's name owes.
+    #[default]
+    Full,
+    /// As many as keep it from being called.
+    NotCalled,
+    /// In all.
+    Turns(f64),
+}
+
+/// A step of the turns asked for.
+pub const TARGET_STEP_TURNS: f64 = 0.25;
+
+/// The answer as far as it stands. What belongs to an earlier question stays until it is replaced.
+#[derive(Debug, Default)]
+pub(super) struct Win {
+    target: Target,
+    limits: Limits,
+    season: Season,
+    singles: [Option<Single>; COUNT],
+    joint: Option<Joint>,
+    /// The question that each lever's answer, and then the joint one, is to.
+    of: [Option<Asked>; COUNT + 1],
+    search: Option<(Asked, JointSearch)>,
+    /// Grows with the target, the limits and the seasons.
+    settings: u64,
+}
+
+/// What tells one question from another: the flight, and what is asked of it.
+type Asked = (u64, u64);
 
 impl Session {
-    /// Does the next piece; whether there was one.
+    /// Does the next piece, unless a hand is at work; whether there was one.
     pub(super) fn think_win(&mut self) -> bool {
-        false
+        if self.held {
+            return false;
+        }
+        let asked = self.asked();
+        let target_turns = self.target_turns();
+        let Win {
+            limits,
+            season,
+            singles,
+            joint,
+            of,
+            search,
+            ..
+        } = &mut self.win;
+        let wanted = Wanted::new(&self.scenario, &self.jump, target_turns, limits, season);
+        let Some(place) = of.iter().position(|of| *of != Some(asked)) else {
+            return false;
+        };
+        if place < COUNT {
+            singles[place] = Some(wanted.single(place));
+            of[place] = Some(asked);
+            return true;
+        }
+        let going_on = search.take().filter(|(of, _)| *of == asked);
+        let Some((_, mut going_on)) = going_on else {
+            let singles: Vec<Single> = singles.iter().flatten().cloned().collect();
+            *search = Some((asked, JointSearch::new(&wanted, &singles)));
+            return true;
+        };
+        if going_on.advance(&wanted) {
+            *search = Some((asked, going_on));
+        } else {
+            *joint = going_on.answer(&wanted);
+            of[COUNT] = Some(asked);
+        }
+        true
+    }
+
+    const fn asked(&self) -> Asked {
+        (self.revision, self.win.settings)
+    }
+
+    /// Turns in all that are asked for.
+    pub fn target_turns(&self) -> f64 {
+        let owed = self.jump.owed.map(|owed| owed.turns);
+        let turns = match (self.win.target, owed) {
+            (Target::Turns(turns), _) => turns,
+            (Target::Full, Some(owed)) => owed,
+            // On the safe side of the limit by what a proposal may miss.
+            (Target::NotCalled, Some(owed)) => owed - QUARTER_BAND_FROM_DEG / 360.0 + MET_TURNS,
+            // A free jump owes nothing: half a turn more, to the half.
+            (Target::Full | Target::NotCalled, None) => 0.5 * (2.0 * self.jump.turns + 1.0).floor(),
+        };
+        turns.clamp(TARGET_TURNS[0], TARGET_TURNS[1])
+    }
+
+    pub const fn target(&self) -> Target {
+        self.win.target
+    }
+
+    pub fn set_target(&mut self, target: Target) {
+        self.win.target = target;
+        self.win.settings += 1;
+        self.changes += 1;
+    }
+
+    /// So many steps more or less, to a whole number of steps.
+    pub fn step_target(&mut self, steps: f64) {
+        let present = self.target_turns() / TARGET_STEP_TURNS;
+        let from = if steps > 0.0 {
+            (present + 1e-6).floor()
+        } else {
+            (present - 1e-6).ceil()
+        };
+        let turns = (from + steps) * TARGET_STEP_TURNS;
+        self.set_target(Target::Turns(turns.clamp(TARGET_TURNS[0], TARGET_TURNS[1])));
+    }
+
+    /// Whether the jump has the wanted turns as it is.
+    pub fn has_target(&self) -> bool {
+        self.jump.turns >= self.target_turns() - MET_TURNS
+    }
+
+    /// The answers for the single levers, those that do it first, the mildest verdict and the least
+    /// effort before the others; and whether each still fits the question.
+    pub fn singles(&self) -> Vec<(&Single, bool)> {
+        let asked = self.asked();
+        let mut all: Vec<(usize, &Single)> = (self.win.singles.iter().enumerate())
+            .filter_map(|(place, single)| Some((place, single.as_ref()?)))
+            .collect();
+        all.sort_by(|(a, one), (b, other)| {
+            let rank = |place: &usize, single: &Single| {
+                let change = single.proposal.as_ref().map_or(0.0, |it| it.change.abs());
+                let seasons = self
+                    .win
+                    .season
+                    .unit(*place)
+                    .map_or(f64::MAX, |unit| change / unit);
+                (single.judgement.verdict, seasons)
+            };
+            rank(a, one)
+                .partial_cmp(&rank(b, other))
+                .unwrap_or(std::cmp::Ordering::Equal)
+        });
+        all.into_iter()
+            .map(|(place, single)| (single, self.win.of[place] == Some(asked)))
+            .collect()
+    }
+
+    /// The smallest joint change, and whether it still fits the question.
+    pub fn joint(&self) -> (Option<&Joint>, bool) {
+        let fits = self.win.of[COUNT] == Some(self.asked());
+        (self.win.joint.as_ref(), fits)
+    }
+
+    /// Tries what a single lever needs.
+    pub fn apply_single(&mut self, key: &str) {
+        let proposed = (LEVERS.iter().zip(&self.win.singles))
+            .find(|(lever, _)| lever.key == key)
+            .and_then(|(lever, single)| Some((lever, single.as_ref()?.proposal.as_ref()?.value)));
+        if let Some((lever, value)) = proposed {
+            self.try_on(|scenario| *scenario = lever.at(scenario, value));
+        }
+    }
+
+    /// Tries the smallest joint change.
+    pub fn apply_joint(&mut self) {
+        let Some(joint) = self.win.joint.clone() else {
+            return;
+        };
+        self.try_on(|scenario| {
+            for change in &joint.changes {
+                if let Some(lever) = LEVERS.iter().find(|lever| lever.key == change.key) {
+                    *scenario = lever.at(scenario, change.value);
+                }
+            }
+        });
+    }
+
+    /// What has to stand beside the proposals: the cautions of all of them together.
+    pub fn win_cautions(&self) -> Vec<&'static str> {
+        let singles = (self.singles().into_iter())
+            .filter_map(|(single, _)| single.proposal.as_ref())
+            .flat_map(|proposal| &proposal.cautions);
+        let joint = (self.joint().0.into_iter()).flat_map(|joint| &joint.cautions);
+        let mut said: Vec<&'static str> = Vec::new();
+        for caution in singles.chain(joint) {
+            if !said.contains(caution) {
+                said.push(caution);
+            }
+        }
+        said
     }
 
     pub(super) fn win_readings(&self) -> Vec<Reading> {
-        Vec::new()
+        lines::all(self)
     }
+}
+
+/// Whether a verdict is one that a change can be proposed with.
+pub fn can(verdict: Verdict) -> bool {
+    verdict != Verdict::CannotAlone
 }

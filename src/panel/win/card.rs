@@ -1,0 +1,216 @@
+//! One proposal: what to change, how far that is for people, and a button that tries it.
+
+use bevy_egui::egui::{
+    Align2, Color32, CornerRadius, Id, Pos2, Rect, RichText, Sense, Shape, Stroke, Ui, pos2, vec2,
+};
+
+use super::super::look::{self, FROST, INK, NEAR, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::super::slider::{hatch, place};
+use super::super::{spoken, targets, transport};
+use super::{framed, small};
+use crate::analysis::limits::Verdict;
+use crate::analysis::wanted::{Proposal, Single};
+use crate::scenario::keys::{Key, key};
+use crate::session::Session;
+use crate::session::win::words;
+
+const APPLY: f32 = 76.0;
+
+/// How pale an answer is that belongs to an earlier question.
+const PALE: f32 = 0.45;
+
+/// A lever that does it alone.
+pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
+    let Some(proposal) = &single.proposal else {
+        return;
+    };
+    ui.scope(|ui| {
+        if !fits {
+            ui.set_opacity(PALE);
+        }
+        framed(ui, |ui| {
+            let change = words::change(session, single.key, proposal.change);
+            let values = words::from_to(session, single.key, single.now, proposal.value);
+            if head(
+                ui,
+                single.key,
+                single.label,
+                &format!("{values}  ({change})"),
+            ) && fits
+            {
+                session.apply_single(single.key);
+            }
+            track(ui, session, single, proposal);
+            let open = verdict(ui, single.key, single.judgement.verdict);
+            if single.key == "hand_mass_kg" {
+                small(ui, &format!("({})", words::hands(session)));
+            }
+            if open {
+                small(ui, &words::basis(session, single));
+                small(ui, &words::landing(session, proposal.landing_load_bw));
+            } else if !proposal.cautions.is_empty() {
+                small(ui, &words::landing(session, proposal.landing_load_bw));
+            }
+        });
+    });
+}
+
+/// A lever that cannot, in a line.
+pub fn unable(ui: &mut Ui, session: &Session, single: &Single, fits: bool) {
+    let text = format!("{}: {}", single.label, words::most(session, single));
+    let colour = if fits { INK } else { FROST };
+    ui.label(RichText::new(text).size(16.0).color(colour));
+}
+
+/// The smallest joint change.
+pub fn joint(ui: &mut Ui, session: &mut Session) {
+    let (found, fits) = session.joint();
+    let Some(joint) = found.cloned() else {
+        let text = if fits {
+            "No mix of these was found that gives the turns."
+        } else {
+            "Being worked out…"
+        };
+        small(ui, text);
+        return;
+    };
+    ui.scope(|ui| {
+        if !fits {
+            ui.set_opacity(PALE);
+        }
+        framed(ui, |ui| {
+            if head(ui, "joint", "Together", &words::effort(&joint)) && fits {
+                session.apply_joint();
+            }
+            for change in words::parts(session, &joint) {
+                ui.label(RichText::new(words::part(session, change)).size(16.0));
+            }
+            let open = verdict(ui, "joint", joint.judgement.verdict);
+            if open {
+                small(ui, joint.judgement.source);
+            }
+            if open || !joint.cautions.is_empty() {
+                small(ui, &words::landing(session, joint.landing_load_bw));
+            }
+        });
+    });
+}
+
+/// Name and change, and the button; whether that was touched.
+fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    let own = Rect::from_min_max(pos2(row.right() - APPLY, row.top()), row.max);
+    let room = own.left() - row.left() - NEAR;
+    let painter = ui.painter();
+    painter.text(
+        row.left_center() - vec2(0.0, 11.0),
+        Align2::LEFT_CENTER,
+        label,
+        look::bold(17.0),
+        INK,
+    );
+    let size = look::fitting(ui, change, 16.0, room);
+    painter.text(
+        row.left_center() + vec2(0.0, 11.0),
+        Align2::LEFT_CENTER,
+        change,
+        look::text(size),
+        INK,
+    );
+    let response = transport::button(ui, &format!("apply:{name}"), own, true);
+    spoken::button(&response, &format!("Try it: {label}, {change}"));
+    ui.painter().text(
+        own.center(),
+        Align2::CENTER_CENTER,
+        "Try it",
+        look::text(16.0),
+        Color32::WHITE,
+    );
+    response.clicked()
+}
+
+/// The lever's range with where people have been seen, the value now (hollow) and the one needed.
+fn track(ui: &mut Ui, session: &Session, single: &Single, proposal: &Proposal) {
+    let Some(key) = key(single.key) else {
+        return;
+    };
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), 20.0), Sense::hover());
+    let key: &'static Key = key;
+    let x =
+        |value: f64| rect.left() + 8.0 + (rect.width() - 16.0) * place(key, value).clamp(0.0, 1.0);
+    let y = rect.center().y;
+    let bar = |from: f32, to: f32, height: f32| {
+        Rect::from_min_max(pos2(from, y - 0.5 * height), pos2(to, y + 0.5 * height))
+    };
+    let painter = ui.painter();
+    let round = CornerRadius::same(3);
+    painter.rect_filled(bar(x(key.least), x(key.most), 6.0), round, FROST);
+    if let Some(reach) = session.scenario().reach(key, session.jump()) {
+        painter.rect_filled(bar(x(reach.seen[0]), x(reach.seen[1]), 6.0), round, SEEN);
+        if let Some(beyond) = reach.beyond.filter(|beyond| *beyond < key.most) {
+            hatch(ui, bar(x(beyond), x(key.most), 12.0));
+        }
+    }
+    let (from, to) = (pos2(x(single.now), y), pos2(x(proposal.value), y));
+    painter.line_segment([from, to], Stroke::new(2.5, INK));
+    painter.circle(from, 6.0, SNOW, Stroke::new(2.5, INK));
+    painter.circle_filled(to, 7.0, INK);
+}
+
+/// The verdict, with a sign that tells it apart without colour; a tap tells what it rests on. Whether
+/// that is shown.
+fn verdict(ui: &mut Ui, name: &str, verdict: Verdict) -> bool {
+    let id = Id::new(("win basis", name.to_owned()));
+    let open = ui
+        .data(|data| data.get_temp::<bool>(id))
+        .unwrap_or_default();
+    let (row, response) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
+    targets::note(&format!("verdict:{name}"), row);
+    let words = words::verdict(verdict);
+    spoken::toggle(&response, &format!("{name}: {words}. Why?"), open);
+    let colour = match verdict {
+        Verdict::AlreadyReached | Verdict::WithinReach => TEAL,
+        Verdict::WithinMeasured => SLATE,
+        Verdict::BeyondMeasured | Verdict::CannotAlone => VERMILION,
+    };
+    sign(ui, verdict, row.left_center() + vec2(8.0, 0.0), colour);
+    ui.painter().text(
+        row.left_center() + vec2(24.0, 0.0),
+        Align2::LEFT_CENTER,
+        words,
+        look::bold(16.0),
+        colour,
+    );
+    ui.painter().text(
+        row.right_center(),
+        Align2::RIGHT_CENTER,
+        if open { "less" } else { "why?" },
+        look::text(15.0),
+        SLATE,
+    );
+    if response.clicked() {
+        ui.data_mut(|data| data.insert_temp(id, !open));
+    }
+    open
+}
+
+/// A full disc, a ring, a triangle: within reach, seen, beyond.
+fn sign(ui: &Ui, verdict: Verdict, at: Pos2, colour: Color32) {
+    let painter = ui.painter();
+    match verdict {
+        Verdict::AlreadyReached | Verdict::WithinReach => {
+            painter.circle_filled(at, 7.0, colour);
+        }
+        Verdict::WithinMeasured => {
+            painter.circle_stroke(at, 6.0, Stroke::new(2.5, colour));
+        }
+        Verdict::BeyondMeasured | Verdict::CannotAlone => {
+            let corners = [vec2(0.0, -8.0), vec2(8.0, 6.0), vec2(-8.0, 6.0)];
+            painter.add(Shape::convex_polygon(
+                corners.map(|corner| at + corner).to_vec(),
+                colour,
+                Stroke::NONE,
+            ));
+        }
+    }
+}

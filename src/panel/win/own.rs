@@ -1,0 +1,116 @@
+//! How far this jumper gets, and what a season may bring: to be seen and to be set.
+
+use bevy_egui::egui::{Id, RichText, Sense, Ui, vec2};
+
+use super::super::look::{self, NEAR, SLATE, TOUCH};
+use super::super::{spoken, stepper, targets, transport};
+use super::small;
+use crate::analysis::lever::LEVERS;
+use crate::session::Session;
+use crate::session::win::words;
+
+/// Each lever with its reach; the one that is touched shows both ends to be moved.
+pub fn limits(ui: &mut Ui, session: &mut Session) {
+    small(ui, words::LIMITS);
+    let id = Id::new("limits of");
+    let chosen: Option<usize> = ui.data(|data| data.get_temp(id)).flatten();
+    for (place, lever) in LEVERS.iter().enumerate() {
+        let (row, response) =
+            ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
+        targets::note(&format!("limits:{}", lever.key), row);
+        let label = lever.row().label;
+        let reach = words::reach(session, place);
+        spoken::toggle(
+            &response,
+            &format!("Limits of {label}: {reach}"),
+            chosen == Some(place),
+        );
+        let painter = ui.painter();
+        painter.text(
+            row.left_center(),
+            bevy_egui::egui::Align2::LEFT_CENTER,
+            label,
+            look::text(16.0),
+            look::INK,
+        );
+        let size = look::fitting(ui, &reach, 16.0, 0.6 * row.width());
+        painter.text(
+            row.right_center(),
+            bevy_egui::egui::Align2::RIGHT_CENTER,
+            &reach,
+            look::bold(size),
+            look::INK,
+        );
+        if response.clicked() {
+            let now = (chosen != Some(place)).then_some(place);
+            ui.data_mut(|data| data.insert_temp(id, now));
+        }
+        if chosen == Some(place) {
+            ends(ui, session, place);
+        }
+    }
+    if session.has_own_limits() && back(ui, "forget limits", "Forget these limits") {
+        session.forget_own_limits();
+    }
+}
+
+fn ends(ui: &mut Ui, session: &mut Session, place: usize) {
+    let lever = &LEVERS[place];
+    let now = lever.value(session.scenario());
+    let range = session
+        .reach_of(place)
+        .map_or([now; 2], |reach| reach.range);
+    for (end, label) in [(0, "Least"), (1, "Most")] {
+        let name = format!("{}:{}", ["least", "most"][end], lever.key);
+        let value = words::value(session, lever.key, range[end]);
+        let (steps, _) = stepper::show(
+            ui,
+            &stepper::Row {
+                name: &name,
+                label,
+                note: lever.row().label,
+                value: &value,
+            },
+        );
+        if let Some(steps) = steps {
+            session.step_limit(place, end, steps);
+        }
+    }
+    ui.add_space(NEAR);
+}
+
+/// Each lever with the change that counts as one season's.
+pub fn season(ui: &mut Ui, session: &mut Session) {
+    small(ui, words::SEASON);
+    for (place, lever) in LEVERS.iter().enumerate() {
+        let name = format!("season:{}", lever.key);
+        let value = words::season(session, place);
+        let (steps, _) = stepper::show(
+            ui,
+            &stepper::Row {
+                name: &name,
+                label: lever.row().label,
+                note: "",
+                value: &value,
+            },
+        );
+        if let Some(steps) = steps {
+            session.step_season(place, steps);
+        }
+        ui.add_space(NEAR);
+    }
+    if session.has_own_season() && back(ui, "usual seasons", "Back to the usual") {
+        session.usual_season();
+    }
+    ui.label(
+        RichText::new("0 holds a lever as it is: it takes no part in a little of several.")
+            .size(14.5)
+            .color(SLATE),
+    );
+}
+
+fn back(ui: &mut Ui, name: &str, label: &str) -> bool {
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    ui.add_space(NEAR);
+    transport::labelled(ui, name, label, rect, false).clicked()
+}

@@ -1,0 +1,51 @@
+//! The answer as lines of text.
+
+use super::super::Session;
+use super::super::readings::{Group, Reading, line};
+use super::{can, words};
+
+pub fn all(session: &Session) -> Vec<Reading> {
+    let mut lines = vec![line(
+        Group::Answer,
+        "win:target",
+        "Turns asked for",
+        format!("{:.3}", session.target_turns()),
+        words::question(session),
+    )];
+    for (single, _) in session.singles() {
+        let verdict = words::verdict(single.judgement.verdict);
+        let text = match &single.proposal {
+            Some(proposal) if can(single.judgement.verdict) => format!(
+                "{} ({}): {verdict}",
+                words::value(session, single.key, proposal.value),
+                words::change(session, single.key, proposal.change)
+            ),
+            _ => format!("{verdict}: {}", words::most(session, single)),
+        };
+        lines.push(line(
+            Group::Answer,
+            format!("win:{}", single.key),
+            single.label,
+            text,
+            words::basis(session, single),
+        ));
+    }
+    if let (Some(joint), _) = session.joint() {
+        let parts: Vec<String> = words::parts(session, joint)
+            .into_iter()
+            .map(|change| words::part(session, change))
+            .collect();
+        lines.push(line(
+            Group::Answer,
+            "win:joint",
+            "Several together",
+            format!(
+                "{}: {}",
+                parts.join(", "),
+                words::verdict(joint.judgement.verdict)
+            ),
+            words::effort(joint),
+        ));
+    }
+    lines
+}

@@ -1,0 +1,166 @@
+//! This jumper's own limits and what a season may bring, as the user has set them.
+
+use std::collections::BTreeMap;
+
+use serde::{Deserialize, Serialize};
+
+use super::super::Session;
+use super::{Target, Win};
+use crate::analysis::lever::{LEVERS, Lever, Season};
+use crate::analysis::limits::{LimitOf, Limits};
+use crate::analysis::wanted::TARGET_TURNS;
+
+/// What survives a reload: the target, own limits and own seasons by key, in the key's own unit.
+#[derive(Debug, Clone, Default, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Kept {
+    target: Target,
+    limits: BTreeMap<String, [f64; 2]>,
+    /// 0 holds the lever as it is.
+    season: BTreeMap<String, f64>,
+}
+
+/// How far this jumper is taken to get with a lever.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Reach {
+    pub range: [f64; 2],
+    pub own: bool,
+}
+
+impl Win {
+    pub(in super::super) fn kept(&self) -> Kept {
+        let usual = Season::default();
+        let places = 0..LEVERS.len();
+        Kept {
+            target: self.target,
+            limits: (places.clone())
+                .filter_map(|i| Some((LEVERS[i].key.to_owned(), self.limits.own(i)?)))
+                .collect(),
+            season: places
+                .filter(|&i| self.season.unit(i) != usual.unit(i))
+                .map(|i| {
+                    (
+                        LEVERS[i].key.to_owned(),
+                        self.season.unit(i).unwrap_or_default(),
+                    )
+                })
+                .collect(),
+        }
+    }
+
+    /// What was kept, if it may be.
+    pub(in super::super) fn of_kept(kept: &Kept) -> Result<Self, String> {
+        if let Target::Turns(turns) = kept.target
+            && !(TARGET_TURNS[0]..=TARGET_TURNS[1]).contains(&turns)
+        {
+            return Err(format!("{turns} turns cannot be asked for"));
+        }
+        let mut win = Self {
+            target: kept.target,
+            ..Self::default()
+        };
+        for (key, own) in &kept.limits {
+            win.limits.set(key, *own)?;
+        }
+        for (key, unit) in &kept.season {
+            win.season.set(key, *unit)?;
+        }
+        Ok(win)
+    }
+
+    /// Limits are one jumper's: another one has none yet.
+    pub(in super::super) fn forget_limits(&mut self) {
+        self.limits = Limits::default();
+        self.settings += 1;
+    }
+}
+
+impl Session {
+    fn win_changed(&mut self) {
+        self.win.settings += 1;
+        self.changes += 1;
+    }
+
+    /// How far this jumper is taken to get with a lever; none where nothing is known.
+    pub fn reach_of(&self, place: usize) -> Option<Reach> {
+        let limit = self
+            .win
+            .limits
+            .reach(place, &self.scenario, &self.win.season)?;
+        Some(Reach {
+            range: limit.range,
+            own: limit.of == LimitOf::Jumper,
+        })
+    }
+
+    /// Moves one end of a lever's own limits, 0 the lower and 1 the higher, by so many steps. The first
+    /// time they start from what was taken for this jumper's reach, or from the jump as it is.
+    pub fn step_limit(&mut self, place: usize, end: usize, steps: f64) {
+        let lever = &LEVERS[place];
+        let row = lever.row();
+        let now = lever.value(&self.scenario);
+        let mut range = self.reach_of(place).map_or([now; 2], |reach| reach.range);
+        let moved = whole(range[end], lever.nudge(), steps).clamp(row.least, row.most);
+        range[end] = moved;
+        // The other end gives way.
+        range[1 - end] = if end == 0 {
+            range[1].max(moved)
+        } else {
+            range[0].min(moved)
+        };
+        if self.win.limits.set(lever.key, range).is_ok() {
+            self.win_changed();
+        }
+    }
+
+    pub fn has_own_limits(&self) -> bool {
+        self.win.limits != Limits::default()
+    }
+
+    pub fn forget_own_limits(&mut self) {
+        self.win.forget_limits();
+        self.changes += 1;
+    }
+
+    /// What a season may bring of a lever, in the key's own unit; none where it is held as it is.
+    pub fn season_of(&self, place: usize) -> Option<f64> {
+        self.win.season.unit(place)
+    }
+
+    /// More or less of it, by so many steps; none left holds the lever as it is.
+    pub fn step_season(&mut self, place: usize, steps: f64) {
+        let lever = &LEVERS[place];
+        let row = lever.row();
+        let unit = self.season_of(place).unwrap_or_default();
+        let moved = whole(unit, season_step(lever), steps).clamp(0.0, row.most - row.least);
+        if self.win.season.set(lever.key, moved).is_ok() {
+            self.win_changed();
+        }
+    }
+
+    pub fn has_own_season(&self) -> bool {
+        self.win.season != Season::default()
+    }
+
+    pub fn usual_season(&mut self) {
+        self.win.season = Season::default();
+        self.win_changed();
+    }
+}
+
+/// Half of what a lever's limits move by: a season is a small change.
+fn season_step(lever: &Lever) -> f64 {
+    0.5 * lever.nudge()
+}
+
+/// A number moved by so many steps, to a whole number of steps.
+fn whole(value: f64, step: f64, steps: f64) -> f64 {
+    let present = value / step;
+    // Rounding must not make a whole number of steps look like a little more or less.
+    let from = if steps > 0.0 {
+        (present + 1e-6).floor()
+    } else {
+        (present - 1e-6).ceil()
+    };
+    (from + steps) * step
+}
