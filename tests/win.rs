@@ -1,0 +1,185 @@
+//! What would win it, as a session answers it piece by piece.
+
+use turns_aloft::analysis::lever::{LEVERS, Season, place};
+use turns_aloft::analysis::limits::Limits;
+use turns_aloft::analysis::wanted::{MET_TURNS, Wanted};
+use turns_aloft::physics::call::Call;
+use turns_aloft::scenario::keys::key;
+use turns_aloft::scenario::starts;
+use turns_aloft::session::win::Target;
+use turns_aloft::session::{Question, Session};
+
+fn asked() -> Session {
+    let mut session = Session::default();
+    session.ask(Question::Win);
+    session.think(|| true);
+    session
+}
+
+/// The pieces, put together, are the analysis's own answers.
+#[test]
+fn the_same_answers_as_the_analysis() {
+    for start in starts::all() {
+        let mut session = Session::default();
+        session.open(start.scenario.clone());
+        session.ask(Question::Win);
+        session.set_target(Target::Turns((session.jump().turns + 0.4).min(10.0)));
+        // One piece at a time, as if there were never any more time.
+        for _ in 0..1000 {
+            session.think(|| false);
+            if !session.is_thinking() {
+                break;
+            }
+        }
+        assert!(!session.is_thinking());
+        let (limits, season) = (Limits::default(), Season::default());
+        let wanted = Wanted::new(
+            session.scenario(),
+            session.jump(),
+            session.target_turns(),
+            &limits,
+            &season,
+        );
+        let singles = wanted.singles();
+        assert_eq!(session.singles().len(), LEVERS.len());
+        for (single, fits) in session.singles() {
+            assert!(fits);
+            assert_eq!(single, &singles[place(single.key).expect("a lever")]);
+        }
+        let (joint, fits) = session.joint();
+        assert!(fits);
+        assert_eq!(joint, wanted.joint(&singles).as_ref());
+    }
+}
+
+#[test]
+fn the_mildest_verdict_stands_first() {
+    let session = asked();
+    let verdicts: Vec<_> = (session.singles().iter())
+        .map(|(single, _)| single.judgement.verdict)
+        .collect();
+    assert!(verdicts.is_sorted(), "{verdicts:?}");
+}
+
+#[test]
+fn what_is_tried_has_the_turns_and_can_be_gone_back_on() {
+    let before = Session::default();
+    for target in [Target::Full, Target::NotCalled, Target::Turns(1.75)] {
+        let mut session = asked();
+        session.set_target(target);
+        session.think(|| true);
+        let doable: Vec<&str> = (session.singles().iter())
+            .filter(|(single, _)| single.proposal.is_some())
+            .map(|(single, _)| single.key)
+            .collect();
+        assert!(!doable.is_empty());
+        for name in doable {
+            session.apply_single(name);
+            assert!((session.jump().turns - session.target_turns()).abs() < MET_TURNS);
+            assert!(session.has_target());
+            session.go_back();
+            session.think(|| true);
+            assert_eq!(session.scenario(), before.scenario());
+            assert_eq!(session.jump().turns, before.jump().turns);
+        }
+        session.apply_joint();
+        assert!((session.jump().turns - session.target_turns()).abs() < MET_TURNS);
+        session.go_back();
+        assert_eq!(session.scenario(), before.scenario());
+    }
+}
+
+#[test]
+fn not_called_is_a_full_rotation_by_the_rule_and_hardly_more() {
+    let mut session = asked();
+    session.set_target(Target::NotCalled);
+    let owed = session.jump().owed.expect("a named jump").turns;
+    let call_at = |turns: f64| Call::of(360.0 * (owed - turns));
+    assert_eq!(
+        call_at(session.target_turns() - 0.9 * MET_TURNS),
+        Call::Full
+    );
+    assert_ne!(
+        call_at(session.target_turns() - 2.0 * MET_TURNS),
+        Call::Full
+    );
+}
+
+#[test]
+fn nothing_is_worked_out_while_a_hand_is_at_work() {
+    let mut session = asked();
+    session.held = true;
+    session.set(key("jump_height_m").expect("a key"), 0.3);
+    session.think(|| true);
+    assert!(!session.is_thinking());
+    assert!(session.singles().iter().all(|(_, fits)| !fits));
+    session.held = false;
+    session.think(|| true);
+    assert!(session.singles().iter().all(|(_, fits)| *fits));
+}
+
+#[test]
+fn limits_move_by_steps_and_are_this_jumpers() {
+    let mut session = asked();
+    let height = place("jump_height_m").expect("a lever");
+    let now_m = session.scenario().jump_height_m;
+    let reach = session.reach_of(height).expect("a season");
+    assert!(!reach.own);
+    assert!((reach.range[1] - (now_m + 0.03)).abs() < 1e-12);
+    session.step_limit(height, 1, 1.0);
+    let reach = session.reach_of(height).expect("own");
+    assert!(reach.own);
+    assert!((reach.range[1] - (now_m + 0.04)).abs() < 1e-9);
+    // The lower end pushes the higher one.
+    for _ in 0..20 {
+        session.step_limit(height, 0, 1.0);
+    }
+    let [least_m, most_m] = session.reach_of(height).expect("own").range;
+    assert!(least_m > now_m + 0.1 && most_m == least_m);
+
+    let mut again = Session::default();
+    again.take_up(&session.keep());
+    assert_eq!(again.reach_of(height), session.reach_of(height));
+    again.open(starts::all()[1].scenario.clone());
+    assert!(!again.has_own_limits());
+}
+
+#[test]
+fn seasons_and_the_target_survive_a_reload() {
+    let mut session = asked();
+    let height = place("jump_height_m").expect("a lever");
+    session.step_season(height, 1.0);
+    session.step_target(1.0);
+    assert_eq!(session.target_turns(), 2.25);
+    let mut again = Session::default();
+    again.take_up(&session.keep());
+    assert_eq!(again.season_of(height), session.season_of(height));
+    assert_eq!(again.target_turns(), 2.25);
+    for _ in 0..100 {
+        again.step_season(height, -1.0);
+        again.step_target(-1.0);
+    }
+    assert_eq!(again.season_of(height), None);
+    assert_eq!(again.target_turns(), 0.5);
+}
+
+#[test]
+fn kept_rubbish_is_refused_whole() {
+    let good = asked().keep();
+    for (from, to) in [
+        (r#""target":"full""#, r#""target":{"turns":99.0}"#),
+        (r#""limits":{}"#, r#""limits":{"jump_height_m":[0.5,0.2]}"#),
+        (r#""season":{}"#, r#""season":{"jump_height_m":-1.0}"#),
+        (r#""season":{}"#, r#""season":{"name":1.0}"#),
+    ] {
+        let bad = good.replace(from, to);
+        assert_ne!(bad, good, "{from}");
+        let mut session = Session::default();
+        session.take_up(&bad);
+        assert!(
+            session
+                .notice()
+                .is_some_and(|said| said.contains("could not be read"))
+        );
+    }
+}
