@@ -1,5 +1,7 @@
 //! The motion plan: which posture when. Joint angles are prescribed; the body as a whole is free.
 
+use std::ops::Range;
+
 use glam::{DQuat, DVec3};
 
 use super::angles::rad;
@@ -48,6 +50,19 @@ pub struct PlanSpec {
     pub open_time_s: f64,
 }
 
+/// One of the two blends, on its own.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Blend {
+    Closing,
+    Opening,
+}
+
+/// Progress of a movement and its rate.
+type Progress = (f64, f64);
+
+const NOT_BEGUN: Progress = (0.0, 0.0);
+const OVER: Progress = (1.0, 0.0);
+
 /// The postures at the ends of the blends and the rotations between them.
 #[derive(Debug, Clone)]
 pub struct Plan {
@@ -69,7 +84,7 @@ struct Way {
 }
 
 /// A rotation about a fixed axis, to be made part by part.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 struct Arc {
     axis: DVec3,
     angle_rad: f64,
@@ -280,8 +295,82 @@ impl Plan {
         let opening = minimum_jerk(t_s, open_s, spec.open_time_s);
         // One value from the start: it is large, and would be copied.
         let mut moving = (Posture::STANDING, STILL);
-        let (posture, rates) = (&mut moving.0, &mut moving.1);
-        for (i, way) in self.ways.iter().enumerate() {
+        self.put(0..SEGMENTS, [on_time, late, opening], &mut moving);
+        moving
+    }
+
+    /// The time that a blend takes, s: its own unit of time.
+    pub const fn blend_s(&self, blend: Blend) -> f64 {
+        match blend {
+            Blend::Closing => self.spec.close_time_s,
+            Blend::Opening => self.spec.open_time_s,
+        }
+    }
+
+    /// How long a blend is followed when it comes alone, in its own unit: the closing to its end, the
+    /// opening to the planned touch-down.
+    pub fn span(&self, blend: Blend) -> f64 {
+        match blend {
+            Blend::Closing => 1.0 + self.lag(),
+            Blend::Opening => self.spec.open_lead_s / self.spec.open_time_s,
+        }
+    }
+
+    /// How much later than the rest the left arm closes, in closing times.
+    fn lag(&self) -> f64 {
+        self.spec.arm_lag_s / self.spec.close_time_s
+    }
+
+    /// Puts these segments where one blend alone has them when it has gone on for `x` of the time
+    /// that it takes; rates count in that time.
+    pub fn put_in(
+        &self,
+        blend: Blend,
+        x: f64,
+        segments: Range<usize>,
+        moving: &mut (Posture, JointRates),
+    ) {
+        let since = |start| minimum_jerk(x, start, 1.0);
+        let progress = match blend {
+            Blend::Closing => [since(0.0), since(self.lag()), NOT_BEGUN],
+            Blend::Opening => [OVER, OVER, since(0.0)],
+        };
+        self.put(segments, progress, moving);
+    }
+
+    /// Whether these segments do the same as in another plan in one blend alone, whatever time that
+    /// takes.
+    pub fn is_alike(&self, other: &Self, blend: Blend, segments: Range<usize>) -> bool {
+        fn begin(plan: &Plan, blend: Blend) -> &Posture {
+            match blend {
+                Blend::Closing => &plan.takeoff,
+                Blend::Opening => &plan.air,
+            }
+        }
+        let lag = |plan: &Self, i: usize| if plan.ways[i].late { plan.lag() } else { 0.0 };
+        segments.into_iter().all(|i| {
+            let (way, other_way) = (&self.ways[i], &other.ways[i]);
+            begin(self, blend).joints[i] == begin(other, blend).joints[i]
+                && match blend {
+                    Blend::Closing => {
+                        way.closing == other_way.closing && lag(self, i) == lag(other, i)
+                    }
+                    Blend::Opening => way.opening == other_way.opening,
+                }
+        })
+    }
+
+    /// Puts these segments where they are at this progress of the closing, the closing that comes
+    /// late and the opening.
+    fn put(
+        &self,
+        segments: Range<usize>,
+        [on_time, late, opening]: [Progress; 3],
+        moving: &mut (Posture, JointRates),
+    ) {
+        let (posture, rates) = moving;
+        for i in segments {
+            let way = &self.ways[i];
             let closing = if way.late { late } else { on_time };
             // The ends of the closing are known: trigonometry only on the way.
             let closed = if closing.0 == 0.0 || way.closing.angle_rad == 0.0 {
@@ -304,7 +393,6 @@ impl Plan {
                 }
             }
         }
-        moving
     }
 }
 
