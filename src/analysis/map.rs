@@ -257,7 +257,7 @@ impl TurnMap {
 /// Coarse nodes first, then those between them; within a spacing row by row.
 fn order(x: &Axis, y: &Axis) -> Vec<usize> {
     let mut nodes: Vec<usize> = (0..x.nodes * y.nodes).collect();
-    nodes.sort_by_key(|&node| {
+    nodes.sort_by_cached_key(|&node| {
         let (i, j) = (node % x.nodes, node / x.nodes);
         std::cmp::Reverse(x.spacing(i).min(y.spacing(j)))
     });

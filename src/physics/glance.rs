@@ -28,15 +28,9 @@ impl Glance {
         let flown = Flight::kept::<Bare>(Arc::clone(table), launch);
         let (first, last) = (flown.steps[0], flown.steps[flown.steps.len() - 1]);
         let sign = flown.table.plan.spec.turning.sign();
-        // A tilt turns the right-left axis by half a turn only if the body lies down in between.
-        let turned_rad = if flown.steps.iter().all(|step| step.attitude.up.y > 0.0) {
-            last.attitude.turned_since(&first.attitude)
-        } else {
-            let pairs = flown.steps.windows(2);
-            pairs
-                .map(|pair| pair[1].attitude.turned_since(&pair[0].attitude))
-                .sum()
-        };
+        // From end to end: a tilt alone turns the right-left axis by half a turn only if the body lies
+        // down in between, and none does.
+        let turned_rad = last.attitude.turned_since(&first.attitude);
         let (mut spin_rad_s, mut hand_pull_m2_s4) = (sign * first.spin_rad_s, 0.0_f64);
         for step in &flown.steps {
             spin_rad_s = spin_rad_s.max(sign * step.spin_rad_s);

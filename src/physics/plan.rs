@@ -1,6 +1,7 @@
 //! The motion plan: which posture when. Joint angles are prescribed; the body as a whole is free.
 
 use std::ops::Range;
+use std::sync::LazyLock;
 
 use glam::{DQuat, DVec3};
 
@@ -81,6 +82,8 @@ struct Way {
     opening: Arc,
     /// Of the arm that closes late.
     late: bool,
+    /// Straight from take-off to landing.
+    straight: bool,
 }
 
 /// A rotation about a fixed axis, to be made part by part.
@@ -194,6 +197,9 @@ pub fn landing_posture() -> Posture {
     Posture::new(arm, arm, free, landing)
 }
 
+/// The tightest and the landing posture, which are the same in every plan.
+static GIVEN: LazyLock<[Posture; 2]> = LazyLock::new(|| [tight_posture(), landing_posture()]);
+
 /// Segments of the arms, which follow the arm tuck; the left one can lag.
 const fn is_arm(segment: Segment) -> bool {
     is_left_arm(segment)
@@ -213,15 +219,18 @@ const fn is_left_arm(segment: Segment) -> bool {
 impl Plan {
     pub fn new(spec: PlanSpec) -> Self {
         let takeoff = takeoff_posture(spec.takeoff_openness);
-        let (tight, landing) = (tight_posture(), landing_posture());
+        let [tight, landing] = &*GIVEN;
         let mut air = takeoff;
         let ways = Segment::ALL.map(|segment| {
             let closing = Arc::between(takeoff[segment], tight[segment], spec.tuck(segment));
             air[segment] = takeoff[segment] * closing.part(1.0);
+            let opening = Arc::between(air[segment], landing[segment], 1.0);
             Way {
                 closing,
-                opening: Arc::between(air[segment], landing[segment], 1.0),
+                opening,
                 late: is_left_arm(segment),
+                straight: takeoff[segment] == DQuat::IDENTITY
+                    && [closing, opening].iter().all(|arc| arc.angle_rad == 0.0),
             }
         });
         let plan = Self {
@@ -242,11 +251,13 @@ impl Plan {
                 closing,
                 opening,
                 late,
+                straight,
             } = self.ways[segment.mirrored() as usize];
             Way {
                 closing: closing.mirrored(),
                 opening: opening.mirrored(),
                 late,
+                straight,
             }
         });
         Self {
@@ -371,6 +382,10 @@ impl Plan {
         let (posture, rates) = moving;
         for i in segments {
             let way = &self.ways[i];
+            if way.straight {
+                (posture.joints[i], rates[i]) = (DQuat::IDENTITY, DVec3::ZERO);
+                continue;
+            }
             let closing = if way.late { late } else { on_time };
             // The ends of the closing are known: trigonometry only on the way.
             let closed = if closing.0 == 0.0 || way.closing.angle_rad == 0.0 {

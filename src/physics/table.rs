@@ -39,6 +39,8 @@ impl Resolution {
     /// Steps of a span in which joints move: as many as keep a blend of `blend_s` well resolved.
     pub(super) fn moving_steps(&self, blend_s: f64, span_s: f64) -> usize {
         let blend = self.steps_per_blend.max(self.plain_steps(blend_s));
+        // In fours, so that blends of nearly the same time have as many and share their tapes.
+        let blend = blend.next_multiple_of(4);
         let per_blend = span_s / blend_s * blend as f64;
         self.plain_steps(span_s)
             .max(libm::ceil(per_blend) as usize)

@@ -26,7 +26,7 @@ pub struct Tape {
     pub states: Arc<States>,
 }
 
-/// What is tabulated at even steps.
+/// What is tabulated at even steps. Rates, momenta and energies count in the tape's unit of time.
 #[derive(Debug, Clone)]
 pub struct States {
     /// At the start and after every step: one more than there are steps.
