@@ -110,12 +110,14 @@ fn what_is_moved_or_deleted_can_be_put_back() {
 
 #[test]
 fn an_id_lasts_over_a_reload_and_is_never_given_again() {
-    let (mut collection, ids) = kept_jumps(&["A", "B", "C"]);
+    let (mut collection, ids) = kept_jumps(&["A", "B", "C", "D"]);
     collection.move_up(ids[2]);
     collection.rename(ids[2], "Z").expect("a good name");
     collection.delete(ids[2]).expect("it is there");
     collection.bring_back().expect("it was deleted");
-    collection.delete(ids[1]).expect("it is there");
+    for id in [ids[1], ids[3]] {
+        collection.delete(id).expect("it is there");
+    }
     let mut reloaded = Collection::from_kept(&collection.to_kept()).expect("it was kept");
     assert_eq!(reloaded.entries(), collection.entries());
     assert_eq!(reloaded.get(ids[2]).map(|it| &*it.scenario.name), Some("Z"));
