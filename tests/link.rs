@@ -89,6 +89,42 @@ fn refused(fragment: &str) -> Unreadable {
 const GOLDEN: &str = "jump.____DwdyHMdxHMf9PxEHVVVVVVVVxT-CBweIiIiIiIjoPwfe3d3d3d31P8LqBQdyHMdxHMfxP1GrBQfkOI7jOI7jP7IIB8dxHMdxHNc_8geSA9IGB0REREREROg_BgMBAgECDMOcYnVuZyAzIOKbuBlaZWlsZSAxClplaWxlIDI6ICLDhCIg5rC3XK5X6w.1";
 const GOLDEN_PAIR: &str = "jump.____DwdyHMdxHMf9PxEHVVVVVVVVxT-CBweIiIiIiIjoPwfe3d3d3d31P8LqBQdyHMdxHMfxP1GrBQfkOI7jOI7jP7IIB8dxHMdxHNc_8geSA9IGB0REREREROg_BgMBAgECDMOcYnVuZyAzIOKbuBlaZWlsZSAxClplaWxlIDI6ICLDhCIg5rC3goCABNMPBUxhdGVys6QHhw.1";
 
+/// The same for every word there was: jump, turns, table, ground, turning, what the hands keep.
+const GOLDEN_WORDS: [(&str, &str); 8] = [
+    (
+        "jump.8cAEwAFB8QGgBiEhp3B34Q.1",
+        "toe_loop 1 female ice anticlockwise rate",
+    ),
+    (
+        "jump.8cB8wAFB8QGgBiEhAQIBAYC0aB4.1",
+        "salchow 2 male floor anticlockwise rate",
+    ),
+    (
+        "jump.8cDcAcABQfEBoAYhIQIDAgED_H4S.1",
+        "loop 3 female trampoline clockwise rate",
+    ),
+    (
+        "jump.8cC8A8ABQfEBoAYhIQMEAQEBG2MoDw.1",
+        "flip 4 male ice clockwise angular_momentum",
+    ),
+    (
+        "jump.8cDcAsABQfEBoAYhIQQFAQF1qdRk.1",
+        "lutz 5 female floor anticlockwise angular_momentum",
+    ),
+    (
+        "jump.8cDsAsABQfEBoAYhIQUBAgHelOs8.1",
+        "axel 1 male trampoline anticlockwise angular_momentum",
+    ),
+    (
+        "jump.8cCcA8ABQfEBoAYhIQYCAQLKvG8F.1",
+        "off_ice 2 female ice clockwise energy",
+    ),
+    (
+        "jump.8cD8A8ABQfEBoAYhIQcDAQEBAtyUkcI.1",
+        "free 3 male floor clockwise energy",
+    ),
+];
+
 #[test]
 fn links_already_sent_still_open() {
     let link = |fragment| from_fragment(fragment).expect("ours").expect("it opens");
@@ -100,6 +136,23 @@ fn links_already_sent_still_open() {
     assert_eq!(two.jump, peculiar());
     assert_eq!(two.beside.as_ref().map(|jump| &*jump.name), Some("Later"));
     assert_eq!(two.beside.map(|jump| jump.arm_tuck), Some(0.125));
+
+    for (fragment, words) in GOLDEN_WORDS {
+        let jump = link(fragment).jump;
+        let file = serde_json::to_value(&jump).expect("it is plain");
+        let of = |key: &str| file[key].to_string().replace('"', "");
+        let read = [
+            "jump",
+            "jump_turns",
+            "table",
+            "ground",
+            "turning",
+            "hands_keep",
+        ]
+        .map(of);
+        assert_eq!(read.join(" "), words, "{fragment}");
+        assert_eq!((jump.stature_m, jump.takeoff_rate_rad_s), (1.5, 12.0));
+    }
 }
 
 #[test]

@@ -245,12 +245,23 @@ impl Key {
             return Ok(());
         }
         Err(Refused::new(format!(
-            "{} = {value} is out of range: it goes from {} to {}{}",
+            "{} = {} is out of range: it goes from {} to {}{}",
             self.key,
+            short(value),
             self.least,
             self.most,
             self.kind.si()
         )))
+    }
+}
+
+/// As people write it, where that is not hundreds of digits.
+fn short(value: f64) -> String {
+    let plain = value.to_string();
+    if plain.len() > 24 {
+        format!("{value:e}")
+    } else {
+        plain
     }
 }
 

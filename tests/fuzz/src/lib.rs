@@ -1,0 +1,87 @@
+//! What holds for whatever is read, however it came about.
+
+pub mod framed;
+
+use std::fmt::Display;
+
+use serde_json::Value;
+use turns_aloft::scenario::Scenario;
+use turns_aloft::scenario::keys::KEYS;
+use turns_aloft::scenario::link::{from_fragment, to_fragment};
+use turns_aloft::session::collection::{Collection, LONGEST_NAME, MOST};
+
+/// A sentence that a notice on the page has room for. Our choice.
+const LONGEST_SENTENCE: usize = 400;
+
+/// What is wrong is said in one line.
+pub fn said(why: &impl Display) {
+    let said = why.to_string();
+    assert!(!said.trim().is_empty());
+    assert!(!said.contains(char::is_control), "{said:?}");
+    assert!(said.chars().count() <= LONGEST_SENTENCE, "{said:?}");
+}
+
+/// What was let in is flown without a number that is none, and can be given away again, whole.
+pub fn good(jump: &Scenario) {
+    flies(jump);
+    let again = Scenario::from_file(&jump.to_file()).expect("a file is read back");
+    same(&again, jump);
+    let fragment = to_fragment(jump, None);
+    let link = from_fragment(&fragment)
+        .expect("it is ours")
+        .expect("a link is read back");
+    same(&link.jump, jump);
+    assert_eq!(link.beside, None);
+}
+
+/// To the last bit of every number.
+pub fn same(one: &Scenario, other: &Scenario) {
+    assert_eq!(one, other);
+    for key in &KEYS {
+        let (one, other) = ((key.get)(one), (key.get)(other));
+        assert_eq!(one.to_bits(), other.to_bits(), "{key:?}");
+    }
+}
+
+fn flies(jump: &Scenario) {
+    let flown = jump.fly();
+    assert!(flown.turns.is_finite());
+    assert!(flown.owed.is_none_or(|owed| owed.shortfall_deg.is_finite()));
+    // JSON has no word for a number that is none: it would become null.
+    let readout = serde_json::to_value(flown.readout).expect("a readout is plain");
+    assert!(!has_null(&readout), "{readout}");
+}
+
+fn has_null(value: &Value) -> bool {
+    match value {
+        Value::Null => true,
+        Value::Array(values) => values.iter().any(has_null),
+        Value::Object(values) => values.values().any(has_null),
+        _ => false,
+    }
+}
+
+/// A collection is in order, however it came about, and can be given away and kept.
+pub fn in_order(collection: &Collection) {
+    let entries = collection.entries();
+    assert!(entries.len() <= MOST);
+    for (i, entry) in entries.iter().enumerate() {
+        let name = &entry.scenario.name;
+        assert!((1..=LONGEST_NAME).contains(&name.chars().count()));
+        assert!(name.trim() == name && !name.contains(char::is_control));
+        for other in &entries[..i] {
+            assert!(other.id != entry.id && other.scenario.name != *name);
+        }
+        good(&entry.scenario);
+    }
+    let mut other = Collection::default();
+    other
+        .import(&collection.export())
+        .expect("its file is read back");
+    assert_eq!(other.entries().len(), entries.len());
+    for (one, other) in entries.iter().zip(other.entries()) {
+        same(&one.scenario, &other.scenario);
+    }
+    let kept = Collection::from_kept(&collection.to_kept()).expect("what is kept is read back");
+    assert_eq!(kept.entries(), entries);
+}

@@ -1,0 +1,47 @@
+//! What stands in the browser's storage where the last visit's jump should be.
+
+#![no_main]
+
+use std::cell::RefCell;
+
+use libfuzzer_sys::{Corpus, fuzz_target};
+use turns_aloft::session::Session;
+use turns_aloft::session::readings::readings;
+use turns_aloft_fuzz::{good, said};
+
+thread_local! {
+    /// The usual start, flown once for all that is not taken up.
+    static USUAL: RefCell<Session> = RefCell::default();
+}
+
+fuzz_target!(|data: &[u8]| -> Corpus {
+    let Ok(text) = std::str::from_utf8(data) else {
+        return Corpus::Reject;
+    };
+    USUAL.with_borrow_mut(|session| {
+        let before = session.keep();
+        session.take_up(text);
+        if let Some(notice) = session.notice() {
+            said(&notice);
+            session.dismiss();
+            assert_eq!(session.keep(), before);
+        } else {
+            taken_up(session);
+            *session = Session::default();
+        }
+    });
+    Corpus::Keep
+});
+
+fn taken_up(session: &Session) {
+    good(session.scenario());
+    for reading in readings(session) {
+        assert!(!reading.text.contains("NaN"), "{reading:?}");
+    }
+    if let Some(range) = session.range() {
+        assert!(range.low.is_finite() && range.high.is_finite());
+    }
+    let mut again = Session::default();
+    again.take_up(&session.keep());
+    assert_eq!(again.keep(), session.keep());
+}
