@@ -49,7 +49,7 @@ def gain_text(step):
     if step["flown"] == "unavailable":
         return "not possible"
     if step["flown"] == "back":
-        return f"going back {'wins' if gained < 0 else 'costs'} {abs(gained):.3f}"
+        return f"back {'wins' if gained < 0 else 'costs'} {abs(gained):.3f}"
     size = f"{abs(gained):.3f}"
     sign = "" if size == "0.000" else "−" if gained < 0 else "+"
     return f"{sign}{size} turns"
@@ -83,16 +83,21 @@ def reveal(page, name):
     """Scrolls the column by finger until all of a target can be touched."""
     size = page.run("return [innerWidth, innerHeight]")
     left, below, _, height = page.rects()["question:Why"]
-    top = below + height + 20
+    top, bottom = below + height, size[1]
+    middle = (top + bottom) / 2
+
+    def at_rest():
+        """Where the target is once the column no longer rolls on."""
+        before = page.rects()[name]
+        page.next_frames(4)
+        return page.rects()[name] == before and before
 
     def seen():
-        _, y, _, height = page.rects()[name]
-        if top <= y and y + height <= size[1] - 20:
+        _, y, _, height = page.wait_until("at rest", at_rest)
+        if top <= y and y + height <= bottom:
             return True
-        middle = (top + size[1]) / 2
-        by = max(-150, min(150, middle - y))
-        x = left + 30
-        touch.touch_drag(page, x, middle, x, middle + by)
+        by = max(-150, min(150, middle - y - height / 2))
+        touch.touch_drag(page, left + 30, middle, left + 30, middle + by)
         return False
 
     page.wait_until(f"{name} in sight", seen)

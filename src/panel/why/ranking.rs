@@ -11,6 +11,7 @@ use crate::analysis::steps::{Flown, Gain};
 use crate::session::Session;
 use crate::session::why::words;
 
+const HINT: &str = "Turns that one small step gives: tap to try";
 const ROW: f32 = 50.0;
 const THICK: f32 = 10.0;
 /// Inside a row, left and right.
@@ -31,16 +32,12 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         look::bold(18.0),
         INK,
     );
+    let size = look::fitting(ui, HINT, 14.5, title.width());
     ui.painter().text(
         title.left_center() + vec2(0.0, 12.0),
         Align2::LEFT_CENTER,
-        "Turns that one small step gives: tap to try",
-        look::text(look::fitting(
-            ui,
-            "Turns that one small step gives: tap to try",
-            14.5,
-            title.width(),
-        )),
+        HINT,
+        look::text(size),
         SLATE,
     );
     go_back(ui, session, "go back:steps", back);
@@ -56,6 +53,9 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     }
     if let Some(key) = touched {
         session.try_step(key);
+    }
+    if gains.iter().any(|gain| gain.flown == Flown::Back) {
+        small(ui, words::BACK);
     }
     ui.add_space(NEAR);
     for text in words::of_steps(session) {

@@ -10,7 +10,8 @@ pub const IDEAL: &str = "What this take-off could give: as tight as this body ge
 pub const ICE: &str = "Turned before leaving the ice; it counts towards the jump.";
 pub const TURNS: &str = "The ideal, less what was lost, with what was turned on the ice.";
 pub const ORDER: &str = "Each cause is taken away in turn, from the top down. Another order would share the same whole out a little differently.";
-pub const NOT_POSSIBLE: &str = "not possible";
+pub const BACK: &str = "Pale: no further than this; what a step back would do.";
+const NOT_POSSIBLE: &str = "not possible";
 
 /// What a cause is, in this jump.
 pub fn cause(session: &Session, cause: Cause) -> String {
@@ -96,13 +97,13 @@ fn loads(session: &Session, then: &[(&str, [f64; 2])]) -> String {
     format!("Landing load, an estimate, in body weights: {now} now{then}.")
 }
 
-/// What a lever's step gives: "+0.062 turns".
+/// What a lever's step gives: "+0.062 turns", "back costs 0.041".
 pub fn gain(gain: &Gain) -> String {
     match (gain.flown, gain.turns_gained) {
         (Flown::Forward, Some(gained)) => format!("{} turns", signed(gained)),
         (Flown::Back, Some(gained)) => {
             let what = if gained < 0.0 { "wins" } else { "costs" };
-            format!("going back {what} {:.3}", gained.abs())
+            format!("back {what} {:.3}", gained.abs())
         }
         _ => NOT_POSSIBLE.to_owned(),
     }
