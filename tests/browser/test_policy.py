@@ -1,0 +1,142 @@
+"""What the page lets in and whom it asks: its content security policy, and nobody but its server.
+Also what a system needs to install it."""
+
+import json
+import threading
+from contextlib import contextmanager
+from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
+
+import pytest
+from PIL import Image
+
+from test_jump import at_rest
+from test_offline import wait_kept
+
+
+@pytest.fixture
+def manifest(page):
+    """The manifest as the browser has read it."""
+    read = page.driver.execute_cdp_cmd("Page.getAppManifest", {})
+    assert read["errors"] == []
+    assert read["url"] == page.address + "manifest.webmanifest"
+    return json.loads(read["data"])
+
+
+def test_can_be_installed(page, manifest):
+    wait_kept(page)
+    assert page.driver.execute_cdp_cmd("Page.getInstallabilityErrors", {}) == {"installabilityErrors": []}
+    assert manifest["name"] == page.driver.title
+    assert (manifest["display"], manifest["start_url"], manifest["scope"]) == ("standalone", "./", "./")
+    [colour] = page.driver.find_elements("css selector", "meta[name=theme-color]")
+    assert manifest["theme_color"] == colour.get_attribute("content")
+
+
+def test_icons_are_what_the_manifest_says(manifest, dist):
+    seen = set()
+    for icon in manifest["icons"]:
+        with Image.open(dist / icon["src"]) as picture:
+            assert icon["type"] == f"image/{picture.format.lower()}"
+            assert icon["sizes"] == f"{picture.width}x{picture.height}"
+            if icon.get("purpose") == "maskable":
+                assert_maskable(picture)
+        seen.add((icon["sizes"], icon.get("purpose", "any")))
+    sizes, purposes = ["192x192", "512x512"], ["any", "maskable"]
+    assert seen == {(size, purpose) for size in sizes for purpose in purposes}
+
+
+def test_the_icon_for_ios_is_there(page, dist):
+    [link] = page.driver.find_elements("css selector", "link[rel=apple-touch-icon]")
+    with Image.open(dist / link.get_dom_attribute("href")) as picture:
+        assert picture.size == (180, 180)
+        assert_opaque(picture)
+
+
+def assert_opaque(picture):
+    assert picture.convert("RGBA").getchannel("A").getextrema() == (255, 255)
+
+
+def assert_maskable(picture):
+    """W3C, Web Application Manifest, 'Icon masks and safe zone': what matters lies within a circle
+    of 2/5 of the width about the middle; the rest may be cut away."""
+    assert_opaque(picture)
+    picture = picture.convert("RGB")
+    ground, middle = picture.getpixel((0, 0)), (picture.width - 1) / 2
+    drawn = [
+        (x, y)
+        for x in range(picture.width)
+        for y in range(picture.height)
+        if picture.getpixel((x, y)) != ground
+    ]
+    farthest = max((x - middle) ** 2 + (y - middle) ** 2 for x, y in drawn) ** 0.5
+    assert 0.3 * picture.width < farthest <= 0.4 * picture.width
+
+
+def test_the_policy_allows_no_inline_and_no_evaluated_code(page):
+    [policy] = page.driver.find_elements("css selector", "meta[http-equiv=Content-Security-Policy]")
+    rules = dict(rule.split(maxsplit=1) for rule in policy.get_dom_attribute("content").split("; "))
+    assert rules["default-src"] == "'none'"
+    own_script, *rest = [s for s in rules.pop("script-src").split() if s not in ("'self'", "'wasm-unsafe-eval'")]
+    assert own_script.startswith("'sha256-") and rest == []
+    assert all(sources in ("'self'", "'none'") for sources in rules.values())
+
+
+# Each would set `broken`, or reach for something that is not the page's own.
+INTRUDERS = {
+    "script-src-elem inline": "const s = document.createElement('script'); s.textContent = 'window.broken = 1'; document.body.append(s)",
+    "script-src-attr inline": "const b = document.createElement('b'); b.setAttribute('onclick', 'window.broken = 1'); b.click()",
+    "script-src eval": "setTimeout('window.broken = 1')",
+    "script-src-elem http://elsewhere.example/x.js": "const s = document.createElement('script'); s.src = 'http://elsewhere.example/x.js'; document.body.append(s)",
+    "img-src http://elsewhere.example/x.png": "new Image().src = 'http://elsewhere.example/x.png'",
+    "connect-src http://elsewhere.example/x": "fetch('http://elsewhere.example/x').catch(() => {})",
+    "style-src-attr inline": "document.body.setAttribute('style', 'margin: 9px')",
+    "frame-src http://elsewhere.example/x": "const f = document.createElement('iframe'); f.src = 'http://elsewhere.example/x'; document.body.append(f)",
+}
+
+
+def test_intruders_are_kept_out(new_page):
+    page = new_page(expected_errors=["Content Security Policy"]).open().wait_ready()
+    page.run(
+        "window.kept_out = [];"
+        "document.addEventListener('securitypolicyviolation', (event) =>"
+        " window.kept_out.push(`${event.effectiveDirective} ${event.blockedURI}`));"
+    )
+    for script in INTRUDERS.values():
+        page.run(script)
+    page.wait_until("all kept out", lambda: len(page.run("return window.kept_out")) >= len(INTRUDERS))
+    assert sorted(page.run("return window.kept_out")) == sorted(INTRUDERS)
+    assert page.run("return window.broken") is None
+
+
+@contextmanager
+def eavesdropping():
+    """A proxy for all but this machine; yields its address and what has been asked of it."""
+    asked = []
+
+    class Proxy(BaseHTTPRequestHandler):
+        def answer(self):
+            asked.append(f"{self.command} {self.path}")
+            self.send_error(502)
+
+        do_GET = do_POST = do_HEAD = do_OPTIONS = do_CONNECT = answer
+
+        def log_message(self, *args):
+            pass
+
+    server = ThreadingHTTPServer(("127.0.0.1", 0), Proxy)
+    threading.Thread(target=server.serve_forever, daemon=True).start()
+    try:
+        yield f"127.0.0.1:{server.server_port}", asked
+    finally:
+        server.shutdown()
+        server.server_close()
+
+
+def test_nobody_but_its_own_server_is_asked(new_page):
+    with eavesdropping() as (proxy, asked):
+        page = new_page(flags=[f"--proxy-server={proxy}"]).open().wait_ready()
+        wait_kept(at_rest(page))
+        page.open().wait_ready()
+        at_rest(page)
+        assert asked == []
+        page.driver.get("http://elsewhere.example/")
+        assert asked[0] == "GET http://elsewhere.example/", "so that it would have been seen"
