@@ -6,6 +6,7 @@ mod files;
 mod kept;
 mod outputs;
 mod pace;
+mod resized;
 
 use bevy::prelude::*;
 use bevy::window::{PresentMode, WindowPlugin};
@@ -51,6 +52,7 @@ pub fn run() {
             kept::plugin,
             outputs::plugin,
             pace::plugin,
+            resized::plugin,
         ))
         .run();
 }

@@ -2,14 +2,12 @@
 Also what a system needs to install it."""
 
 import json
-import threading
-from contextlib import contextmanager
-from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 
 import pytest
 from PIL import Image
 
-from test_jump import at_rest
+from browser import chromium
+from page import Page
 from test_offline import wait_kept
 
 
@@ -89,7 +87,7 @@ INTRUDERS = {
     "img-src http://elsewhere.example/x.png": "new Image().src = 'http://elsewhere.example/x.png'",
     "connect-src http://elsewhere.example/x": "fetch('http://elsewhere.example/x').catch(() => {})",
     "style-src-attr inline": "document.body.setAttribute('style', 'margin: 9px')",
-    "frame-src http://elsewhere.example/x": "const f = document.createElement('iframe'); f.src = 'http://elsewhere.example/x'; document.body.append(f)",
+    "frame-src http://elsewhere.example": "const f = document.createElement('iframe'); f.src = 'http://elsewhere.example/x'; document.body.append(f)",
 }
 
 
@@ -107,36 +105,23 @@ def test_intruders_are_kept_out(new_page):
     assert page.run("return window.broken") is None
 
 
-@contextmanager
-def eavesdropping():
-    """A proxy for all but this machine; yields its address and what has been asked of it."""
-    asked = []
-
-    class Proxy(BaseHTTPRequestHandler):
-        def answer(self):
-            asked.append(f"{self.command} {self.path}")
-            self.send_error(502)
-
-        do_GET = do_POST = do_HEAD = do_OPTIONS = do_CONNECT = answer
-
-        def log_message(self, *args):
-            pass
-
-    server = ThreadingHTTPServer(("127.0.0.1", 0), Proxy)
-    threading.Thread(target=server.serve_forever, daemon=True).start()
-    try:
-        yield f"127.0.0.1:{server.server_port}", asked
-    finally:
-        server.shutdown()
-        server.server_close()
+def requests(log, origin):
+    """The addresses asked for by pages and workers of `origin`, by the browser's own network log."""
+    log = json.loads(log.read_text())
+    start = log["constants"]["logEventTypes"]["URL_REQUEST_START_JOB"]
+    started = [event["params"] for event in log["events"] if event["type"] == start and "params" in event]
+    return [request["url"] for request in started if request.get("initiator") == origin]
 
 
-def test_nobody_but_its_own_server_is_asked(new_page):
-    with eavesdropping() as (proxy, asked):
-        page = new_page(flags=[f"--proxy-server={proxy}"]).open().wait_ready()
-        wait_kept(at_rest(page))
+def test_nobody_but_its_own_server_is_asked(site, dist, tmp_path):
+    log, elsewhere = tmp_path / "log.json", "http://elsewhere.example/"
+    with chromium((1024, 768), flags=[f"--log-net-log={log}"]) as driver:
+        page = Page(driver, site).open().wait_ready()
+        wait_kept(page)
         page.open().wait_ready()
-        at_rest(page)
-        assert asked == []
-        page.driver.get("http://elsewhere.example/")
-        assert asked[0] == "GET http://elsewhere.example/", "so that it would have been seen"
+        page.run("location = arguments[0]", elsewhere)
+        page.wait_until("elsewhere", lambda: driver.current_url == elsewhere)
+    *asked, last = requests(log, site.rstrip("/"))
+    assert all(address.startswith(site) for address in asked), asked
+    assert asked.count(site + "icons/maskable-512.png") == 1, "the worker's requests are among them"
+    assert last == elsewhere, "and so would have been any other"
