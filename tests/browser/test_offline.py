@@ -8,13 +8,14 @@ import urllib.request
 import pytest
 
 from finish import write_worker
-from page import wait_for_output
+from page import PATIENCE_S, wait_for_output
 from server import serving
 from test_jump import at_rest
 from test_session import choose_start
 
 # By its title a test tells which version it sees.
 FIRST, LATER = "Turns Aloft", "Turns Aloft, later"
+LATER_STYLE = "style-later.css"
 
 OFFER = "A new version is ready; it opens with the next reload."
 
@@ -28,13 +29,16 @@ def copy(dist, tmp_path):
 
 
 def publish_later(folder):
-    """Makes the page in `folder` another version: a new title, and a file there was not before."""
-    index = folder / "index.html"
+    """Makes the page in `folder` another version: its title, and its styles under another name."""
+    index, [style] = folder / "index.html", folder.glob("style-*.css")
     html = index.read_text()
-    assert html.count(f"<title>{FIRST}</title>") == 1
-    index.write_text(html.replace(f"<title>{FIRST}</title>", f"<title>{LATER}</title>"))
-    (folder / "later.txt").write_text("Comes with the later version.")
+    for old, new in [(f"<title>{FIRST}<", f"<title>{LATER}<"), (style.name, LATER_STYLE)]:
+        assert html.count(old) == 1
+        html = html.replace(old, new)
+    index.write_text(html)
+    style.rename(folder / LATER_STYLE)
     write_worker(folder)
+    return style.name
 
 
 def wait_kept(page):
@@ -78,6 +82,12 @@ def offered(page):
     return page.driver.find_element("id", "update").text
 
 
+def button(page, name):
+    buttons = page.driver.find_elements("css selector", "#update button")
+    [named] = [button for button in buttons if button.accessible_name == name]
+    return named
+
+
 def wait_offered(page):
     page.wait_until("an offer", lambda: OFFER in offered(page))
 
@@ -86,15 +96,22 @@ def complaints(page):
     return [entry["message"] for entry in page.console() if entry["level"] != "INFO"]
 
 
+def files(folder):
+    """The addresses of the page's files, but for the worker's, and where they lie."""
+    found = {path.relative_to(folder).as_posix(): path for path in folder.rglob("*.*")}
+    hidden = [name for name, path in found.items() if path.is_dir() or name.startswith(".")]
+    for name in [*hidden, "sw.js"]:
+        del found[name]
+    found["./"] = found.pop("index.html")
+    return found
+
+
 def assert_whole(page, folder):
     """Every file of the page in `folder` comes to the page, just as it is there."""
     expected = {
-        "./" if name == "index.html" else name: hashlib.sha256((folder / name).read_bytes()).hexdigest()
-        for name in (path.relative_to(folder).as_posix() for path in folder.rglob("*.*") if path.is_file())
-        if name != "sw.js" and not name.startswith(".")
+        name: hashlib.sha256(path.read_bytes()).hexdigest() for name, path in files(folder).items()
     }
-    assert len(expected) > 5
-    page.driver.set_script_timeout(60)
+    page.driver.set_script_timeout(PATIENCE_S)
     seen = page.driver.execute_async_script(
         """
         const [names, done] = arguments;
@@ -103,7 +120,8 @@ def assert_whole(page, folder):
           const bytes = new Uint8Array(await crypto.subtle.digest("SHA-256", body));
           return [name, [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("")];
         };
-        Promise.all(names.map(sum)).then(Object.fromEntries).then(done, (error) => done(`${error}`));
+        Promise.all(names.map(sum)).then(Object.fromEntries)
+          .then(done, (error) => done(`${error}`));
         """,
         list(expected),
     )
@@ -125,6 +143,16 @@ def test_opens_without_a_network_from_the_second_visit_on(new_page, dist, tmp_pa
     page.open(opened).wait_ready()
     assert at_rest(page).outputs() == before
     assert_whole(page, dist)
+    # Looking for a new version in vain is nothing to complain of.
+    found = page.driver.execute_async_script(
+        """
+        const done = arguments[0];
+        dispatchEvent(new Event("online"));
+        navigator.serviceWorker.ready.then((registration) => registration.update())
+          .then(() => done(true), () => done(false));
+        """
+    )
+    assert found is False
     assert complaints(page) == []
 
 
@@ -147,8 +175,7 @@ def test_an_update_in_the_middle_of_a_session(new_page, copy, tmp_path):
     choose_start(page, "four-turns")
     wait_for_output(page, "turns_owed", lambda text: text == "4")
 
-    [reload] = [b for b in page.driver.find_elements("tag name", "button") if b.accessible_name == "Reload now"]
-    reload.click()
+    button(page, "Reload now").click()
     page.wait_until("the later version", lambda: page.driver.title == LATER)
     page.wait_ready()
     assert at_rest(page).outputs() == before, "the jump at hand came along"
@@ -174,11 +201,10 @@ def test_an_offer_covers_nothing_and_can_be_put_off(new_page, copy):
         assert bar.aria_role == "status"
         assert canvas.rect["y"] + canvas.rect["height"] <= bar.rect["y"]
         page.wait_until("the panels above it", lambda: lowest(page, "charts") <= bar.rect["y"])
-        buttons = bar.find_elements("tag name", "button")
-        for button in buttons:
-            assert button.rect["height"] >= 44 and button.rect["width"] >= 44
-        [later] = [button for button in buttons if button.accessible_name == "Later"]
-        later.click()
+        for name in ["Reload now", "Later"]:
+            rect = button(page, name).rect
+            assert rect["height"] >= 44 and rect["width"] >= 44
+        button(page, "Later").click()
         assert offered(page) == ""
         assert canvas.rect["height"] == 768
         page.wait_until("the panels back", lambda: lowest(page, "charts") > 700)
@@ -195,7 +221,7 @@ def test_an_update_that_is_not_whole_changes_nothing(new_page, copy, tmp_path, f
         page = wait_kept(new_page(address).open().wait_ready())
         watch_workers(page)
         publish_later(copy)
-        broken = copy / {"a file missing": "later.txt", "a file torn": "index.html"}[fault]
+        broken = copy / {"a file missing": LATER_STYLE, "a file torn": "index.html"}[fault]
         whole = broken.read_bytes()
         if fault == "a file missing":
             broken.unlink()
@@ -224,21 +250,34 @@ def caches(page):
     return page.driver.execute_async_script("caches.keys().then(arguments[0])")
 
 
-def test_an_old_version_is_dropped_once_no_page_is_open_that_may_need_it(new_page, copy):
+def test_an_old_version_stays_for_as_long_as_a_page_is_open_that_may_need_it(new_page, copy):
     with serving(copy) as address:
         page = wait_kept(new_page(address).open().wait_ready())
         [first] = caches(page)
-        publish_later(copy)
+        style = publish_later(copy)
         come_back_online(page)
         wait_offered(page)
-        assert len(caches(page)) == 2 and first in caches(page)
+        old = page.driver.current_window_handle
+
+        page.driver.switch_to.new_window("tab")
+        page.open().wait_ready()
+        assert page.driver.title == LATER
+        page.driver.close()
+        page.driver.switch_to.window(old)
+        assert page.driver.title == FIRST
+        assert_served(page, style)
 
         page.driver.get("about:blank")
         page.open().wait_ready()
         page.wait_until("one version", lambda: len(caches(page)) == 1)
         assert first not in caches(page)
-    page.open().wait_ready()
-    assert page.driver.title == LATER
+
+
+def assert_served(page, name):
+    served = page.driver.execute_async_script(
+        "fetch(arguments[0]).then((response) => arguments[1](response.ok))", name
+    )
+    assert served
 
 
 def test_what_something_else_has_deleted_is_made_up_for(new_page, dist):
@@ -255,8 +294,7 @@ def test_what_something_else_has_deleted_is_made_up_for(new_page, dist):
                 version,
             )
 
-        files = [path for path in dist.rglob("*.*") if path.is_file() and not path.name.startswith(".")]
-        page.wait_until("all files", lambda: kept() == len(files) - 1)
+        page.wait_until("all files", lambda: kept() == len(files(dist)))
     page.open().wait_ready()
     assert_whole(page, dist)
 
