@@ -8,6 +8,7 @@ mod files;
 mod kept;
 mod outputs;
 mod pace;
+mod resized;
 
 use bevy::prelude::*;
 use bevy::window::{PresentMode, WindowPlugin};
@@ -56,6 +57,7 @@ pub fn run() {
             controls::plugin,
             address::plugin,
             pace::plugin,
+            resized::plugin,
         ))
         .run();
 }

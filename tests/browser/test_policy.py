@@ -1,0 +1,147 @@
+"""What the page lets in and whom it asks: its content security policy, and nobody but its server.
+Also what a system needs to install it."""
+
+import json
+
+import pytest
+from PIL import Image
+
+from browser import chromium
+from page import Page
+from test_offline import wait_kept
+
+
+@pytest.fixture
+def manifest(page):
+    """The manifest as the browser has read it."""
+    read = page.driver.execute_cdp_cmd("Page.getAppManifest", {})
+    assert read["errors"] == []
+    assert read["url"] == page.address + "manifest.webmanifest"
+    return json.loads(read["data"])
+
+
+def test_can_be_installed(page, manifest):
+    wait_kept(page)
+    found = page.driver.execute_cdp_cmd("Page.getInstallabilityErrors", {})
+    assert found == {"installabilityErrors": []}
+    assert manifest["name"] == page.driver.title
+    assert manifest["display"] == "standalone"
+    assert (manifest["start_url"], manifest["scope"]) == ("./", "./")
+    [colour] = page.driver.find_elements("css selector", "meta[name=theme-color]")
+    assert manifest["theme_color"] == colour.get_attribute("content")
+
+
+def test_icons_are_what_the_manifest_says(manifest, dist):
+    seen = set()
+    for icon in manifest["icons"]:
+        with Image.open(dist / icon["src"]) as picture:
+            assert icon["type"] == f"image/{picture.format.lower()}"
+            assert icon["sizes"] == f"{picture.width}x{picture.height}"
+            if icon.get("purpose") == "maskable":
+                assert_maskable(picture)
+        seen.add((icon["sizes"], icon.get("purpose", "any")))
+    sizes, purposes = ["192x192", "512x512"], ["any", "maskable"]
+    assert seen == {(size, purpose) for size in sizes for purpose in purposes}
+
+
+def test_the_icon_for_ios_is_there(page, dist):
+    [link] = page.driver.find_elements("css selector", "link[rel=apple-touch-icon]")
+    with Image.open(dist / link.get_dom_attribute("href")) as picture:
+        assert picture.size == (180, 180)
+        assert_opaque(picture)
+
+
+def assert_opaque(picture):
+    assert picture.convert("RGBA").getchannel("A").getextrema() == (255, 255)
+
+
+def assert_maskable(picture):
+    """W3C, Web Application Manifest, 'Icon masks and safe zone': what matters lies within a circle
+    of 2/5 of the width about the middle; the rest may be cut away."""
+    assert_opaque(picture)
+    picture = picture.convert("RGB")
+    ground, middle = picture.getpixel((0, 0)), (picture.width - 1) / 2
+    drawn = [
+        (x, y)
+        for x in range(picture.width)
+        for y in range(picture.height)
+        if picture.getpixel((x, y)) != ground
+    ]
+    farthest = max((x - middle) ** 2 + (y - middle) ** 2 for x, y in drawn) ** 0.5
+    assert 0.3 * picture.width < farthest <= 0.4 * picture.width
+
+
+def test_the_policy_allows_no_inline_and_no_evaluated_code(page):
+    selector = "meta[http-equiv=Content-Security-Policy]"
+    [policy] = page.driver.find_elements("css selector", selector)
+    rules = policy.get_dom_attribute("content").split("; ")
+    rules = {name: set(allowed) for name, *allowed in map(str.split, rules)}
+    assert rules["default-src"] == {"'none'"}
+    [of_trunk] = rules.pop("script-src") - {"'self'", "'wasm-unsafe-eval'"}
+    assert of_trunk.startswith("'sha256-")
+    assert all(allowed in ({"'self'"}, {"'none'"}) for allowed in rules.values())
+
+
+# What keeps it out, by which address, and the intruder itself.
+INTRUDERS = [
+    ("script-src-elem", "inline", "add('script', { textContent: 'window.broken = 1' })"),
+    ("script-src-elem", "http://elsewhere.example/x", "add('script', { src: elsewhere + 'x' })"),
+    ("script-src-attr", "inline", "add('b').setAttribute('onclick', 'window.broken = 1')"),
+    ("script-src", "eval", "setTimeout('window.broken = 1')"),
+    ("style-src-attr", "inline", "add('b').setAttribute('style', 'margin: 9px')"),
+    ("img-src", "http://elsewhere.example/x", "add('img', { src: elsewhere + 'x' })"),
+    ("connect-src", "http://elsewhere.example/x", "fetch(elsewhere + 'x').catch(() => {})"),
+    ("frame-src", "http://elsewhere.example", "add('iframe', { src: elsewhere })"),
+]
+
+
+def test_intruders_are_kept_out(new_page):
+    page = new_page(expected_errors=["Content Security Policy"]).open().wait_ready()
+    page.run(
+        """
+        window.keptOut = [];
+        document.addEventListener("securitypolicyviolation", (event) =>
+          window.keptOut.push([event.effectiveDirective, event.blockedURI]));
+        """
+    )
+    for *_, script in INTRUDERS:
+        page.run(
+            """
+            const elsewhere = "http://elsewhere.example/";
+            const add = (name, what) => {
+              const element = Object.assign(document.createElement(name), what);
+              document.body.append(element);
+              return element;
+            };
+            """
+            + script
+        )
+
+    def kept_out():
+        return sorted(map(tuple, page.run("return window.keptOut")))
+
+    page.wait_until("all kept out", lambda: len(kept_out()) >= len(INTRUDERS))
+    assert kept_out() == sorted((directive, address) for directive, address, _ in INTRUDERS)
+    assert page.run("return window.broken") is None
+
+
+def requests(log, origin):
+    """The addresses asked for by pages and workers of `origin`, by the browser's own network log."""
+    log = json.loads(log.read_text())
+    start = log["constants"]["logEventTypes"]["URL_REQUEST_START_JOB"]
+    started = [event.get("params", {}) for event in log["events"] if event["type"] == start]
+    return [request["url"] for request in started if request.get("initiator") == origin]
+
+
+def test_nobody_but_its_own_server_is_asked(site, dist, tmp_path):
+    log, elsewhere = tmp_path / "log.json", "http://elsewhere.example/"
+    with chromium((1024, 768), flags=[f"--log-net-log={log}"]) as driver:
+        page = Page(driver, site).open().wait_ready()
+        wait_kept(page)
+        page.open().wait_ready()
+        page.run("location = arguments[0]", elsewhere)
+        page.wait_until("elsewhere", lambda: driver.current_url == elsewhere)
+    *asked, last = requests(log, site.rstrip("/"))
+    assert all(address.startswith(site) for address in asked), asked
+    assert asked.count(site + "icons/maskable-512.png") == 1, "the worker's requests are among them"
+    assert last == elsewhere, "and so would have been any other"
