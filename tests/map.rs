@@ -5,6 +5,8 @@ mod command;
 #[path = "support/space.rs"]
 mod space;
 
+use std::f64::consts::TAU;
+
 use command::aloft;
 use proptest::prelude::*;
 use turns_aloft::analysis::map::{Axis, TurnMap};
@@ -73,6 +75,217 @@ fn coarse_first() {
     assert!(flown(&map).iter().all(|(i, j)| i % 8 == 0 && j % 8 == 0));
     map.complete();
     assert_eq!(flown(&map).len(), 33 * 33);
+}
+
+/// An arm and leg tuck of nothing and no opening: a rigid body that leaves the ice on its principal
+/// axis, so it turns by rate times hang time, 2 sqrt(2 h / g) (closed form).
+fn rigid() -> Scenario {
+    let mut rigid = starts::all()[0].scenario.clone();
+    (rigid.arm_tuck, rigid.leg_tuck, rigid.open_lead_s) = (0.0, 0.0, 0.0);
+    (rigid.lean_rad, rigid.pre_rotation_turns) = (0.0, 0.0);
+    rigid
+}
+
+fn hang_time_s(height_m: f64) -> f64 {
+    2.0 * (2.0 * height_m / 9.806_65).sqrt()
+}
+
+/// Over rate and what is turned on the ice the lines of whole turns of a rigid body are straight:
+/// rate = 2 pi (k - on the ice) / hang time.
+#[test]
+fn lines_of_a_rigid_body_are_straight() {
+    let scenario = rigid();
+    let x = Axis::new("takeoff_rate_rad_s", 2.0, 24.0, 9).expect("an axis");
+    let y = axis("pre_rotation_turns", 6);
+    let mut map = TurnMap::new(&scenario, x, y).expect("two different numbers");
+    map.complete();
+    let lines = map.turns_so_far().expect("all flown").whole_lines();
+    let hang_s = hang_time_s(scenario.jump_height_m);
+    let most = 24.0 * hang_s / TAU + 1.0;
+    assert_eq!(lines.len(), most.floor() as usize);
+    for line in lines {
+        for &[u, v] in &line.points {
+            let expected = (line.level - y.at(v)) * TAU / hang_s;
+            // The flight's own error of 1e-5 turns is less than this.
+            assert!((x.at(u) - expected).abs() < 2e-4, "{}", line.level);
+        }
+    }
+}
+
+/// The same over rate and height, where they are hyperbolas in the root of the height: as near as the
+/// chords of 31 nodes come.
+#[test]
+fn lines_of_a_rigid_body_over_height() {
+    let scenario = rigid();
+    let x = Axis::new("takeoff_rate_rad_s", 2.0, 24.0, 31).expect("an axis");
+    let y = Axis::new("jump_height_m", 0.2, 0.6, 31).expect("an axis");
+    let mut map = TurnMap::new(&scenario, x, y).expect("two different numbers");
+    map.complete();
+    let lines = map.turns_so_far().expect("all flown").whole_lines();
+    assert!(!lines.is_empty());
+    for line in lines {
+        for &[u, v] in &line.points {
+            let turns = x.at(u) * hang_time_s(y.at(v)) / TAU;
+            assert!((turns - line.level).abs() < 1e-3, "{}", line.level);
+        }
+    }
+}
+
+/// Before all is flown there is a picture already: exact where something is flown, and between the
+/// nodes no further off than the coarse map's own cells bend.
+#[test]
+fn a_picture_at_every_stage() {
+    let scenario = starts::named("four-turns")
+        .expect("a start")
+        .scenario
+        .clone();
+    let x = Axis::new("takeoff_rate_rad_s", 5.0, 15.0, 61).expect("an axis");
+    let y = Axis::new("jump_height_m", 0.2, 0.6, 61).expect("an axis");
+    let mut done = TurnMap::new(&scenario, x, y).expect("two different numbers");
+    done.complete();
+    let exact = done.turns_so_far().expect("all flown");
+    let mut map = TurnMap::new(&scenario, x, y).expect("two different numbers");
+    assert!(map.turns_so_far().is_none());
+    // 5 x 5 coarsest nodes: every sixteenth, and the last.
+    map.refine(24);
+    assert!(map.turns_so_far().is_none());
+    map.refine(1);
+    let mut worst = f64::INFINITY;
+    while !map.is_done() {
+        let field = map.turns_so_far().expect("the coarsest are flown");
+        let mut off: f64 = 0.0;
+        for j in 0..61 {
+            for i in 0..61 {
+                if let Some(turns) = map.turns(i, j) {
+                    assert_eq!(field.node(i, j), turns);
+                }
+                off = off.max((field.node(i, j) - exact.node(i, j)).abs());
+            }
+        }
+        assert!(off <= worst && off < 0.05, "{off} after {worst}");
+        worst = off;
+        map.refine(300);
+    }
+    assert_eq!(map.turns_so_far(), Some(exact));
+}
+
+/// A node is inside the outline if and only if both numbers are within the marks of the jump flown
+/// there, and so is the rate at which it left the ice.
+#[test]
+fn the_outline_is_that_of_the_marks() {
+    let scenario = starts::named("four-turns")
+        .expect("a start")
+        .scenario
+        .clone();
+    for keys in [
+        ["takeoff_rate_rad_s", "jump_height_m"],
+        ["hand_mass_kg", "close_time_s"],
+        ["arm_tuck", "leg_tuck"],
+        ["stature_m", "takeoff_rate_rad_s"],
+    ] {
+        let mut map = TurnMap::new(&scenario, axis(keys[0], 9), axis(keys[1], 9)).expect("two");
+        map.complete();
+        let (mut inside, mut outside) = (0, 0);
+        for j in 0..9 {
+            for i in 0..9 {
+                let mut then = scenario.clone();
+                for (axis, node) in [(map.x(), i), (map.y(), j)] {
+                    axis.key()
+                        .set(&mut then, axis.value(node))
+                        .expect("in its range");
+                }
+                let jump = then.fly();
+                let within = KEYS.iter().all(|key| {
+                    let counts = keys.contains(&key.key) || key.key == "takeoff_rate_rad_s";
+                    let marks = then.reach(key, &jump).filter(|_| counts);
+                    marks.is_none_or(|marks| {
+                        let value = match key.key {
+                            "takeoff_rate_rad_s" => jump.readout.takeoff_rate_rad_s,
+                            _ => (key.get)(&then),
+                        };
+                        (marks.seen[0]..=marks.seen[1]).contains(&value)
+                    })
+                });
+                let margin = map.seen_margin(i, j).expect("all flown");
+                assert_eq!(margin >= 0.0, within, "{keys:?} {i} {j}: {margin}");
+                (inside, outside) = if within {
+                    (inside + 1, outside)
+                } else {
+                    (inside, outside + 1)
+                };
+            }
+        }
+        assert!(
+            inside > 0 && outside > 0 || keys[0] == "arm_tuck",
+            "{keys:?}"
+        );
+    }
+}
+
+/// The outline of heights seen is where their marks are, and where the body turns as fast as has been
+/// seen: 440 rpm at its peak.
+#[test]
+fn the_outline_runs_along_the_marks() {
+    let scenario = starts::named("four-turns")
+        .expect("a start")
+        .scenario
+        .clone();
+    let x = Axis::new("jump_height_m", 0.1, 0.7, 31).expect("an axis");
+    let y = Axis::new("takeoff_rate_rad_s", 2.0, 25.0, 31).expect("an axis");
+    let mut map = TurnMap::new(&scenario, x, y).expect("two different numbers");
+    map.complete();
+    let outline = map.seen_so_far().expect("all flown").lines(0.0);
+    assert_eq!(outline.len(), 1, "up, across and down again");
+    let (mut low, mut high, mut fast) = (0, 0, 0);
+    for &[u, v] in &outline[0].points {
+        let (height_m, rate_rad_s) = (x.at(u), y.at(v));
+        let mut then = scenario.clone();
+        (then.jump_height_m, then.takeoff_rate_rad_s) = (height_m, rate_rad_s);
+        let peak_rpm = then.fly().readout.peak_rate_rad_s * 60.0 / TAU;
+        // A cell's corner is cut off where two marks meet: at most half a cell, 0.01 m and 7 rpm.
+        let near = |value: f64, mark: f64, by: f64| (value - mark).abs() < by;
+        low += usize::from(near(height_m, 0.2, 1e-9));
+        high += usize::from(near(height_m, 0.6, 1e-9));
+        fast += usize::from(near(peak_rpm, 440.0, 0.1));
+        assert!(
+            near(height_m, 0.2, 0.011) || near(height_m, 0.6, 0.011) || near(peak_rpm, 440.0, 8.0)
+        );
+    }
+    assert!(low > 5 && high > 5 && fast > 5, "{low} {high} {fast}");
+}
+
+/// A map stays that of its jump while the point in it is dragged, and is another's as soon as
+/// anything else differs.
+#[test]
+fn whose_map_it_is() {
+    let scenario = starts::named("four-turns")
+        .expect("a start")
+        .scenario
+        .clone();
+    let (x, y) = (axis("takeoff_rate_rad_s", 5), axis("arm_tuck", 5));
+    let mut map = TurnMap::new(&scenario, x, y).expect("two different numbers");
+    map.refine(7);
+    let mut dragged = scenario.clone();
+    (dragged.takeoff_rate_rad_s, dragged.arm_tuck) = (7.7, 0.33);
+    dragged.name = "renamed".to_owned();
+    assert!(map.is_of(&scenario) && map.is_of(&dragged));
+    for key in &KEYS {
+        let mut other = dragged.clone();
+        let middle = 0.5 * (key.least + key.most);
+        key.set(&mut other, middle + 0.01 * (key.most - key.least))
+            .expect("in its range");
+        let on_axis = [x.key(), y.key()].contains(&key);
+        assert_eq!(map.is_of(&other), on_axis, "{}", key.key);
+    }
+    for (word, text) in [
+        ("turning", "clockwise"),
+        ("ground", "floor"),
+        ("hands_keep", "energy"),
+    ] {
+        let mut other = dragged.clone();
+        other.set(word, text).expect("a word");
+        assert_eq!(map.is_of(&other), other == dragged, "{word}");
+    }
 }
 
 /// The command prints the same numbers, one row a pair.

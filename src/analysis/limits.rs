@@ -160,7 +160,7 @@ impl Limits {
     }
 }
 
-const RATE: &str = "takeoff_rate_rad_s";
+pub(super) const RATE: &str = "takeoff_rate_rad_s";
 
 fn within([least, most]: [f64; 2], value: f64) -> bool {
     (least..=most).contains(&value)

@@ -3,6 +3,8 @@
 //! Coarse first, then finer, a piece at a time, so that whoever shows it need not wait. Where one of
 //! the two changes only how the ice is left, its whole row is flown on one table of the plan.
 
+use super::field::{Field, between};
+use super::seen;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{self, Key, Refused};
@@ -63,8 +65,38 @@ impl Axis {
 
     /// The number at a node.
     pub fn value(&self, node: usize) -> f64 {
-        let part = node as f64 / (self.nodes - 1) as f64;
-        self.from * (1.0 - part) + self.to * part
+        self.at(node as f64 / (self.nodes - 1) as f64)
+    }
+
+    /// The number at a part of the way along the axis, 0 to 1.
+    pub fn at(&self, part: f64) -> f64 {
+        between(self.from, self.to, part)
+    }
+
+    /// How far along the axis a number is: 0 to 1, or outside of that if the axis leaves it out.
+    pub fn part(&self, value: f64) -> f64 {
+        (value - self.from) / (self.to - self.from)
+    }
+
+    /// Spacing of the coarsest nodes that this one is among. Both ends are among the coarsest.
+    const fn spacing(&self, node: usize) -> usize {
+        let mut spacing = COARSEST;
+        while node + 1 < self.nodes && !node.is_multiple_of(spacing) {
+            spacing /= 2;
+        }
+        spacing
+    }
+
+    /// The two nodes of a spacing around a node, and how far it is from the one to the other, 0 to
+    /// 1; itself twice where it is one of them.
+    fn around(&self, node: usize, spacing: usize) -> ([usize; 2], f64) {
+        if self.spacing(node) >= spacing {
+            return ([node; 2], 0.0);
+        }
+        let before = node - node % spacing;
+        let after = (before + spacing).min(self.nodes - 1);
+        let part = (node - before) as f64 / (after - before) as f64;
+        ([before, after], part)
     }
 
     /// Whether it changes only how the ice is left, so that one plan's table serves all its values.
@@ -80,6 +112,13 @@ impl Axis {
     }
 }
 
+/// What has been flown at a node.
+#[derive(Debug, Clone, Copy)]
+struct Node {
+    turns: f64,
+    seen_margin: f64,
+}
+
 /// A map on its way.
 #[derive(Debug, Clone)]
 pub struct TurnMap {
@@ -87,9 +126,11 @@ pub struct TurnMap {
     /// Along the inner axis, flown on one table where it can be.
     x: Axis,
     y: Axis,
-    turns: Vec<Option<f64>>,
-    /// Nodes still to be flown, the next one last: their numbers.
-    left: Vec<usize>,
+    nodes: Vec<Option<Node>>,
+    /// All nodes in the order in which they are flown: their numbers.
+    order: Vec<usize>,
+    /// How many of them have been flown.
+    done: usize,
     /// The last flight of every row, for its table.
     flown: Vec<Option<Jump>>,
 }
@@ -103,14 +144,14 @@ impl TurnMap {
                 x.key.key
             )));
         }
-        let nodes = x.nodes * y.nodes;
         let rows = if x.only_launch() { y.nodes } else { x.nodes };
         Ok(Self {
             scenario: scenario.clone(),
             x,
             y,
-            turns: vec![None; nodes],
-            left: order(&x, &y),
+            nodes: vec![None; x.nodes * y.nodes],
+            order: order(&x, &y),
+            done: 0,
             flown: vec![None; rows],
         })
     }
@@ -123,32 +164,89 @@ impl TurnMap {
         &self.y
     }
 
+    /// Whether this is still the map of a scenario: one that differs in nothing but the two numbers
+    /// of its axes, and perhaps in what it is called.
+    pub fn is_of(&self, scenario: &Scenario) -> bool {
+        let mut same = scenario.clone();
+        for axis in [&self.x, &self.y] {
+            axis.key.hold(&mut same, (axis.key.get)(&self.scenario));
+        }
+        same.name.clone_from(&self.scenario.name);
+        same.note.clone_from(&self.scenario.note);
+        same == self.scenario
+    }
+
     /// Whether every node has been flown.
     pub const fn is_done(&self) -> bool {
-        self.left.is_empty()
+        self.done == self.order.len()
     }
 
     /// Flies up to so many nodes more; how many there were.
     pub fn refine(&mut self, nodes: usize) -> usize {
-        let from = self.left.len().saturating_sub(nodes);
-        let now: Vec<usize> = self.left.drain(from..).collect();
-        for &node in now.iter().rev() {
-            self.turns[node] = Some(self.fly(node));
+        let from = self.done;
+        self.done = self.order.len().min(from.saturating_add(nodes));
+        for i in from..self.done {
+            let node = self.order[i];
+            self.nodes[node] = Some(self.fly(node));
         }
-        now.len()
+        self.done - from
     }
 
     /// Flies all that is left.
     pub fn complete(&mut self) {
-        self.refine(self.left.len());
+        self.refine(self.order.len());
     }
 
     /// Turns in all at a node, once it has been flown.
     pub fn turns(&self, x: usize, y: usize) -> Option<f64> {
-        self.turns[y * self.x.nodes + x]
+        self.node(x, y).map(|node| node.turns)
     }
 
-    fn fly(&mut self, node: usize) -> f64 {
+    /// How far a node, once it has been flown, is inside what has been seen of people; negative
+    /// outside ([`seen::margin`]).
+    pub fn seen_margin(&self, x: usize, y: usize) -> Option<f64> {
+        self.node(x, y).map(|node| node.seen_margin)
+    }
+
+    /// The turns over the whole map as far as they are known, for colours and lines between the
+    /// nodes; none before the coarsest nodes have been flown. What has been flown is exact; a node
+    /// that has not is estimated from the coarser ones around it, bilinearly.
+    pub fn turns_so_far(&self) -> Option<Field> {
+        self.so_far(|node| node.turns)
+    }
+
+    /// The margin to what has been seen of people, in the same way: the outline is its line at 0.
+    pub fn seen_so_far(&self) -> Option<Field> {
+        self.so_far(|node| node.seen_margin)
+    }
+
+    fn node(&self, x: usize, y: usize) -> Option<Node> {
+        self.nodes[y * self.x.nodes + x]
+    }
+
+    fn so_far(&self, of: impl Fn(Node) -> f64) -> Option<Field> {
+        let columns = self.x.nodes;
+        let mut values = vec![0.0; self.nodes.len()];
+        // Coarse ones first: what a finer one is estimated from is there.
+        for &node in &self.order {
+            values[node] = if let Some(flown) = self.nodes[node] {
+                of(flown)
+            } else {
+                let (i, j) = (node % columns, node / columns);
+                let coarser = 2 * self.x.spacing(i).min(self.y.spacing(j));
+                if coarser > COARSEST {
+                    return None;
+                }
+                let ([left, right], x) = self.x.around(i, coarser);
+                let ([under, over], y) = self.y.around(j, coarser);
+                let along = |j| between(values[j * columns + left], values[j * columns + right], x);
+                between(along(under), along(over), y)
+            };
+        }
+        Some(Field::new(columns, values))
+    }
+
+    fn fly(&mut self, node: usize) -> Node {
         let (x, y) = (node % self.x.nodes, node / self.x.nodes);
         for (axis, i) in [(&self.x, x), (&self.y, y)] {
             // Both ends were checked: nothing is held back.
@@ -156,25 +254,21 @@ impl TurnMap {
         }
         let row = &mut self.flown[if self.x.only_launch() { y } else { x }];
         let jump = self.scenario.fly_after(row.as_ref());
-        let turns = jump.turns;
+        let node = Node {
+            turns: jump.turns,
+            seen_margin: seen::margin(&self.scenario, [self.x.key, self.y.key], &jump),
+        };
         *row = Some(jump);
-        turns
+        node
     }
 }
 
-/// Coarse nodes first, then those between them; within a spacing row by row. The first one last.
+/// Coarse nodes first, then those between them; within a spacing row by row.
 fn order(x: &Axis, y: &Axis) -> Vec<usize> {
-    let spacing = |node: usize| {
-        let mut spacing = COARSEST;
-        while !node.is_multiple_of(spacing) {
-            spacing /= 2;
-        }
-        spacing
-    };
     let mut nodes: Vec<usize> = (0..x.nodes * y.nodes).collect();
     nodes.sort_by_key(|&node| {
-        let (x, y) = (node % x.nodes, node / x.nodes);
-        spacing(x).min(spacing(y))
+        let (i, j) = (node % x.nodes, node / x.nodes);
+        std::cmp::Reverse(x.spacing(i).min(y.spacing(j)))
     });
     nodes
 }

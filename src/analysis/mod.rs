@@ -3,11 +3,14 @@
 pub mod budget;
 pub mod caution;
 pub mod compare;
+pub mod contour;
+pub mod field;
 pub mod joint;
 pub mod lever;
 pub mod limits;
 pub mod map;
 pub mod one_change;
 mod search;
+pub mod seen;
 pub mod steps;
 pub mod wanted;
