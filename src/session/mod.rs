@@ -3,7 +3,7 @@
 //! Screens read it and call its methods; it knows no screen.
 
 mod compare;
-mod map;
+pub mod map;
 mod question;
 pub mod readings;
 mod sure;
@@ -49,6 +49,7 @@ pub struct Session {
     /// Grows with what a reload has to find again and no flight tells of.
     changes: u64,
     question: Question,
+    map: map::Map,
     thinking: bool,
     pub units: Units,
     pub playback: Playback,
@@ -81,6 +82,8 @@ struct Kept {
     how_sure: HowSure,
     #[serde(default)]
     question: Question,
+    #[serde(default)]
+    map: map::Levers,
 }
 
 impl Default for Session {
@@ -102,6 +105,7 @@ impl Session {
             revision: 0,
             changes: 0,
             question: Question::default(),
+            map: map::Map::default(),
             thinking: false,
             units: Units::default(),
             playback: Playback {
@@ -302,6 +306,7 @@ impl Session {
             units: self.units,
             how_sure: self.how_sure.clone(),
             question: self.question,
+            map: self.map_levers().clone(),
         })
         .expect("a session holds nothing that JSON cannot say")
     }
@@ -321,6 +326,7 @@ impl Session {
             Ok((scenario, base, kept)) => {
                 self.units = kept.units;
                 self.question = kept.question;
+                self.map.levers = kept.map;
                 self.open(scenario);
                 self.base = base;
                 self.how_sure = kept.how_sure;
