@@ -35,6 +35,15 @@ pub const CLOSING: Color32 = Color32::from_rgb(0xF6, 0xE3, 0xB5);
 pub const TIGHT: Color32 = Color32::from_rgb(0xCF, 0xE6, 0xE1);
 pub const OPENING: Color32 = Color32::from_rgb(0xD9, 0xDF, 0xF2);
 
+/// From few turns to many on the map: ever darker, from yellow to blue, which all eyes tell apart,
+/// and never so dark that ink could not be read on it.
+pub const MAP: [Color32; 4] = [
+    Color32::from_rgb(0xF8, 0xF3, 0xDC),
+    Color32::from_rgb(0xC4, 0xDF, 0xCF),
+    Color32::from_rgb(0x8E, 0xBB, 0xD6),
+    Color32::from_rgb(0x5E, 0x8D, 0xBD),
+];
+
 /// Smallest side of anything that is touched.
 pub const TOUCH: f32 = 44.0;
 /// Distance between things that belong together, and between things that do not.

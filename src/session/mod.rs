@@ -5,7 +5,7 @@
 pub mod collection;
 mod compare;
 mod linked;
-mod map;
+pub mod map;
 mod question;
 pub mod readings;
 mod sure;
@@ -58,6 +58,7 @@ pub struct Session {
     /// Grows with what a reload has to find again and no flight tells of.
     changes: u64,
     question: Question,
+    map: map::Map,
     thinking: bool,
     pub units: Units,
     pub playback: Playback,
@@ -92,6 +93,8 @@ struct Kept {
     question: Question,
     #[serde(default)]
     win: win::Kept,
+    #[serde(default)]
+    map: map::Levers,
 }
 
 impl Default for Session {
@@ -116,6 +119,7 @@ impl Session {
             revision: 0,
             changes: 0,
             question: Question::default(),
+            map: map::Map::default(),
             thinking: false,
             units: Units::default(),
             playback: Playback {
@@ -321,6 +325,7 @@ impl Session {
             how_sure: self.how_sure.clone(),
             question: self.question,
             win: self.win.kept(),
+            map: self.map_levers().clone(),
         })
         .expect("a session holds nothing that JSON cannot say")
     }
@@ -341,6 +346,7 @@ impl Session {
             Ok((scenario, base, kept, win)) => {
                 self.units = kept.units;
                 self.question = kept.question;
+                self.map.levers = kept.map;
                 self.open(scenario);
                 self.base = base;
                 self.how_sure = kept.how_sure;

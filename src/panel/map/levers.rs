@@ -1,0 +1,77 @@
+//! The names of the map's sides, which are also where its levers are chosen.
+
+use bevy_egui::egui::{Button, Popup, Rect, RichText, Shape, Stroke, Ui, Vec2, pos2, vec2};
+
+use crate::analysis::lever::LEVERS;
+use crate::panel::look::{self, INK, NEAR, SLATE, TOUCH};
+use crate::panel::targets;
+use crate::panel::transport::button;
+use crate::session::Session;
+
+/// Room for the arrow before a name, and for the sign of a list behind it.
+const ARROW: f32 = 30.0;
+const LIST: f32 = 30.0;
+
+/// What lies along a side, 0 across and 1 upwards; the side and the lever that has been chosen for
+/// it.
+pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usize, usize)> {
+    let present = session.map_levers().places()[side];
+    let key = LEVERS[present].row();
+    let name = format!("{}, {}", key.label, session.units.of(key.kind).sign);
+    let most = row.width() - ARROW - LIST;
+    let font = look::bold(look::fitting(ui, &name, 17.0, most));
+    let galley = ui.painter().layout_no_wrap(name, font, INK);
+    let width = galley.size().x + ARROW + LIST;
+    // Above the upward side, and under the end of the other one.
+    let left = [row.right() - width, row.left()][side];
+    let rect = Rect::from_min_size(pos2(left, row.top()), vec2(width, row.height()));
+    let shown = rect.shrink2(vec2(0.0, 3.0));
+    let response = button(ui, ["map:x", "map:y"][side], rect, false);
+    let way = [vec2(1.0, 0.0), vec2(0.0, -1.0)][side];
+    arrow(
+        ui,
+        pos2(shown.left() + 0.5 * ARROW + 2.0, shown.center().y),
+        way,
+    );
+    let at = pos2(rect.left() + ARROW, rect.center().y - 0.5 * galley.size().y);
+    ui.painter().galley(at, galley, INK);
+    let tip = rect.right_center() - vec2(15.0, -4.0);
+    ui.painter().add(Shape::convex_polygon(
+        vec![tip, tip + vec2(-6.0, -8.0), tip + vec2(6.0, -8.0)],
+        SLATE,
+        Stroke::NONE,
+    ));
+    let mut chosen = None;
+    Popup::menu(&response).width(220.0).gap(4.0).show(|ui| {
+        for (place, lever) in LEVERS.iter().enumerate() {
+            let label = lever.row().label;
+            let text = RichText::new(label);
+            let text = if place == present {
+                text.font(look::bold(16.0))
+            } else {
+                text
+            };
+            let row = ui.add_sized(
+                vec2(208.0, TOUCH),
+                Button::new(text).frame(place == present),
+            );
+            targets::note(&format!("map:{}:{}", ["x", "y"][side], lever.key), row.rect);
+            if row.clicked() && place != present {
+                chosen = Some((side, place));
+            }
+        }
+    });
+    chosen
+}
+
+fn arrow(ui: &Ui, at: bevy_egui::egui::Pos2, way: Vec2) {
+    let stroke = Stroke::new(2.0, INK);
+    let tip = at + 8.0 * way;
+    ui.painter().line_segment([at - 8.0 * way, tip], stroke);
+    for turned in [way.rot90(), -way.rot90()] {
+        ui.painter().line_segment(
+            [tip, tip - (NEAR - 1.0) * way + (NEAR - 1.0) * turned],
+            stroke,
+        );
+    }
+}

@@ -1,0 +1,126 @@
+//! The surface of the map with its lines, each with its number.
+
+use bevy_egui::egui::{
+    Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Ui, pos2, vec2,
+};
+
+use super::shades;
+use crate::analysis::contour::Line;
+use crate::panel::look::{self, FROST, INK, SEEN, SLATE, SNOW, TEAL};
+use crate::session::Session;
+
+pub const WHOLE: Stroke = Stroke {
+    width: 2.0,
+    color: INK,
+};
+pub const OWED: Stroke = Stroke {
+    width: 4.5,
+    color: TEAL,
+};
+pub const OUTLINE: Stroke = Stroke {
+    width: 2.0,
+    color: SLATE,
+};
+
+/// What is left free at the borders by a line's number.
+const INSIDE: f32 = 4.0;
+
+pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) {
+    let clip = ui.clip_rect();
+    ui.painter().rect_filled(rect, 0.0, SNOW);
+    ui.set_clip_rect(rect.intersect(clip));
+    if let Some(picture) = session.map_picture() {
+        shades::draw(ui, &picture.turns, &picture.seen, rect);
+        let lines = |lines: &[Line], stroke: Stroke, around: Color32| {
+            for line in lines {
+                stroke_along(ui, &on(rect, line), stroke, around);
+            }
+        };
+        lines(&picture.outline, OUTLINE, SEEN);
+        lines(&picture.whole, WHOLE, Color32::TRANSPARENT);
+        lines(&picture.owed, OWED, SNOW);
+        let mut taken = Vec::new();
+        for line in &picture.owed {
+            number(
+                ui,
+                &on(rect, line),
+                &format!("{} owed", line.level),
+                true,
+                rect,
+                &mut taken,
+            );
+        }
+        for line in &picture.whole {
+            number(
+                ui,
+                &on(rect, line),
+                &line.level.to_string(),
+                false,
+                rect,
+                &mut taken,
+            );
+        }
+    }
+    ui.set_clip_rect(clip);
+    ui.painter().rect_stroke(
+        rect,
+        CornerRadius::ZERO,
+        Stroke::new(1.0, FROST),
+        StrokeKind::Outside,
+    );
+}
+
+fn stroke_along(ui: &Ui, points: &[Pos2], stroke: Stroke, around: Color32) {
+    let wider = Stroke::new(stroke.width + 3.0, around);
+    if around != Color32::TRANSPARENT {
+        ui.painter().add(Shape::line(points.to_vec(), wider));
+    }
+    ui.painter().add(Shape::line(points.to_vec(), stroke));
+}
+
+/// A line's points on the screen.
+fn on(rect: Rect, line: &Line) -> Vec<Pos2> {
+    let at = |[u, v]: [f64; 2]| {
+        pos2(
+            rect.left() + rect.width() * u as f32,
+            rect.bottom() - rect.height() * v as f32,
+        )
+    };
+    line.points.iter().copied().map(at).collect()
+}
+
+/// Writes a number on a line: half-way along, or as near to that as nothing is in the way.
+fn number(ui: &Ui, points: &[Pos2], text: &str, owed: bool, rect: Rect, taken: &mut Vec<Rect>) {
+    let ink = if owed { Color32::WHITE } else { INK };
+    let galley = ui
+        .painter()
+        .layout_no_wrap(text.to_owned(), look::bold(15.0), ink);
+    let size = galley.size() + vec2(9.0, 2.0);
+    let steps = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9];
+    let places = steps.map(|part| Rect::from_center_size(along(points, part), size));
+    let free = places.into_iter().find(|place| {
+        rect.shrink(INSIDE).contains_rect(*place)
+            && taken.iter().all(|other| !other.intersects(*place))
+    });
+    let Some(place) = free else {
+        return;
+    };
+    let fill = if owed { TEAL } else { SNOW };
+    ui.painter().rect_filled(place, CornerRadius::same(5), fill);
+    let at = place.center() - 0.5 * galley.size();
+    ui.painter().galley(at, galley, ink);
+    taken.push(place);
+}
+
+/// The point at a part of the way along.
+fn along(points: &[Pos2], part: f32) -> Pos2 {
+    let steps = || points.windows(2).map(|pair| pair[0].distance(pair[1]));
+    let mut left = part * steps().sum::<f32>();
+    for (pair, step) in points.windows(2).zip(steps()) {
+        if left <= step {
+            return pair[0].lerp(pair[1], left / step.max(f32::MIN_POSITIVE));
+        }
+        left -= step;
+    }
+    points[points.len() - 1]
+}

@@ -1,0 +1,176 @@
+//! The jump on the map: a point that a finger moves.
+//!
+//! A finger put down anywhere takes the point there at once; put down on the point, it takes hold of
+//! it as it lies, so that a little movement is a little change. The finger hides the point: lines to
+//! the borders show where it is, and what it says stands above the finger.
+
+use bevy_egui::egui::{
+    Color32, CornerRadius, CursorIcon, Galley, Id, LayerId, Order, Painter, Pos2, Rect,
+    Sense, Shape, Stroke, StrokeKind, Ui, Vec2, pos2, vec2,
+};
+
+use std::sync::Arc;
+
+use crate::panel::look::{self, INK, SLATE, SNOW, TEAL};
+use crate::panel::targets;
+use crate::session::Session;
+
+const KNOB: f32 = 13.0;
+
+/// From where on a finger means the point itself.
+const HOLD: f32 = 30.0;
+
+/// How far above the finger its sign stands, so that the hand does not cover it.
+const ABOVE: f32 = 58.0;
+
+pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
+    let id = ui.id().with("map");
+    // A drag alone, without a click: it begins as the finger comes down.
+    let response = ui
+        .interact(rect, id, Sense::drag())
+        .on_hover_cursor(CursorIcon::Crosshair);
+    let before = place(session, rect);
+    if let Some(finger) = response.interact_pointer_pos() {
+        if response.drag_started() {
+            let held = (before - finger).length() < HOLD;
+            let offset = if held { before - finger } else { Vec2::ZERO };
+            ui.data_mut(|data| data.insert_temp(id, offset));
+        }
+        let offset: Vec2 = ui.data(|data| data.get_temp(id).unwrap_or_default());
+        let moved = response.drag_delta() != Vec2::ZERO;
+        let put_down = response.drag_started() && offset == Vec2::ZERO;
+        if response.dragged() && (moved || put_down) {
+            let wanted = finger + offset;
+            session.put_on_map([
+                f64::from((wanted.x - rect.left()) / rect.width()),
+                f64::from((rect.bottom() - wanted.y) / rect.height()),
+            ]);
+        }
+    }
+    let at = place(session, rect);
+    targets::note(
+        "map:point",
+        Rect::from_center_size(at, Vec2::splat(look::TOUCH)),
+    );
+    let finger = response
+        .interact_pointer_pos()
+        .filter(|_| response.dragged());
+    draw(ui, session, rect, at, finger.is_some());
+    match finger {
+        Some(finger) => held_sign(ui, session, finger, id),
+        None => sign(ui, session, rect, at),
+    }
+}
+
+/// Where the jump is on the picture; at its border where the map leaves it out.
+fn place(session: &Session, rect: Rect) -> Pos2 {
+    let [u, v] = session.map_point().map(|part| part.clamp(0.0, 1.0) as f32);
+    pos2(
+        rect.left() + rect.width() * u,
+        rect.bottom() - rect.height() * v,
+    )
+}
+
+fn draw(ui: &Ui, session: &Session, rect: Rect, at: Pos2, held: bool) {
+    let painter = ui
+        .painter()
+        .with_clip_rect(rect.expand(KNOB).intersect(ui.clip_rect()));
+    for (width, colour) in [(3.0, SNOW.gamma_multiply(0.7)), (1.0, INK)] {
+        let stroke = Stroke::new(width, colour);
+        painter.hline(rect.x_range(), at.y, stroke);
+        painter.vline(at.x, rect.y_range(), stroke);
+    }
+    let [u, v] = session.map_point();
+    let out = [
+        (u < 0.0, vec2(-1.0, 0.0)),
+        (u > 1.0, vec2(1.0, 0.0)),
+        (v < 0.0, vec2(0.0, 1.0)),
+        (v > 1.0, vec2(0.0, -1.0)),
+    ];
+    for (_, way) in out.into_iter().filter(|(is_out, _)| *is_out) {
+        outside(&painter, at, way);
+    }
+    let (fill, dot) = if held {
+        (TEAL, Color32::WHITE)
+    } else {
+        (SNOW, INK)
+    };
+    let ring = if held { TEAL } else { INK };
+    painter.circle(at, KNOB, fill, Stroke::new(2.5, ring));
+    painter.circle_filled(at, 3.5, dot);
+}
+
+/// The jump lies further out that way than the map goes.
+fn outside(painter: &Painter, at: Pos2, way: Vec2) {
+    let tip = at - 16.0 * way;
+    let side = 8.0 * way.rot90();
+    painter.add(Shape::convex_polygon(
+        vec![
+            at - 6.0 * way,
+            tip + side - 8.0 * way,
+            tip - side - 8.0 * way,
+        ],
+        INK,
+        Stroke::new(1.5, SNOW),
+    ));
+}
+
+/// The turns, beside the point.
+fn sign(ui: &Ui, session: &Session, rect: Rect, at: Pos2) {
+    let text = format!("{:.2}", session.jump().turns);
+    let galley = ui.painter().layout_no_wrap(text, look::bold(19.0), INK);
+    let size = galley.size() + vec2(14.0, 6.0);
+    let away = vec2(KNOB + 5.0 + 0.5 * size.x, -KNOB - 0.5 * size.y);
+    // To the right and above, unless there is no room.
+    let x = if at.x + away.x + 0.5 * size.x > rect.right() {
+        -away.x
+    } else {
+        away.x
+    };
+    let y = if at.y + away.y - 0.5 * size.y < rect.top() {
+        -away.y
+    } else {
+        away.y
+    };
+    board(ui.painter(), at + vec2(x, y), size, &[galley]);
+}
+
+/// Turns and both numbers, above the finger, over everything.
+fn held_sign(ui: &Ui, session: &Session, finger: Pos2, id: Id) {
+    let painter = ui.ctx().layer_painter(LayerId::new(Order::Tooltip, id));
+    let numbers = session.map_sides().map(|side| {
+        let unit = session.units.of(side.key().kind);
+        unit.text((side.key().get)(session.scenario()))
+    });
+    let turns = format!("{:.2} turns", session.jump().turns);
+    let rows = [
+        painter.layout_no_wrap(turns, look::bold(24.0), INK),
+        painter.layout_no_wrap(numbers.join(", "), look::text(16.0), SLATE),
+    ];
+    let width = rows.iter().map(|row| row.size().x).fold(0.0, f32::max) + 22.0;
+    let height = rows.iter().map(|row| row.size().y).sum::<f32>() + 10.0;
+    let screen = ui.ctx().viewport_rect();
+    let half = 0.5 * width;
+    let x = finger.x.clamp(screen.left() + half, screen.right() - half);
+    let y = finger.y - ABOVE - 0.5 * height;
+    board(&painter, pos2(x, y), vec2(width, height), &rows);
+}
+
+/// Lines of text on a small card.
+fn board(painter: &Painter, middle: Pos2, size: Vec2, rows: &[Arc<Galley>]) {
+    let card = Rect::from_center_size(middle, size);
+    painter.rect(
+        card,
+        CornerRadius::same(8),
+        SNOW,
+        Stroke::new(1.5, INK),
+        StrokeKind::Inside,
+    );
+    let high: f32 = rows.iter().map(|row| row.size().y).sum();
+    let mut y = middle.y - 0.5 * high;
+    for row in rows {
+        let left = middle.x - 0.5 * row.size().x;
+        painter.galley(pos2(left, y), Arc::clone(row), INK);
+        y += row.size().y;
+    }
+}

@@ -1,0 +1,96 @@
+//! Numbers along the sides of the map, in the user's units.
+
+use bevy_egui::egui::{Align2, Rect, Stroke, Ui, pos2, vec2};
+
+use super::TICKS;
+use crate::analysis::map::Axis;
+use crate::panel::look::{self, SLATE};
+use crate::scenario::units::Unit;
+
+const SIZE: f32 = 14.0;
+
+/// Least distance between two numbers, across and upwards.
+const APART: [f32; 2] = [58.0, 40.0];
+
+/// A number on a side: where, 0 to 1, and what is written there.
+struct Tick {
+    part: f64,
+    text: String,
+}
+
+/// Round numbers of a side, at most so many and at least two where there are.
+fn ticks(side: &Axis, unit: &Unit, most: f32) -> Vec<Tick> {
+    let [from, to] = [0.0, 1.0].map(|part| unit.from_si(side.at(part)));
+    let steps = [
+        (0.01, 2),
+        (0.02, 2),
+        (0.05, 2),
+        (0.1, 1),
+        (0.2, 1),
+        (0.5, 1),
+        (1.0, 0),
+        (2.0, 0),
+        (5.0, 0),
+        (10.0, 0),
+        (20.0, 0),
+        (50.0, 0),
+        (100.0, 0),
+        (200.0, 0),
+        (500.0, 0),
+    ];
+    let fits = |&(step, _): &(f64, usize)| (to - from) / step <= f64::from(most);
+    let (step, decimals) = steps.into_iter().find(fits).unwrap_or((to - from, 0));
+    // Rounding must not lose a number that stands at an end.
+    let (first, last) = ((from / step - 1e-6).ceil(), (to / step + 1e-6).floor());
+    (first as i64..=last as i64)
+        .map(|i| {
+            let value = i as f64 * step;
+            Tick {
+                part: side.part(unit.to_si(value)).clamp(0.0, 1.0),
+                text: format!("{value:.decimals$}"),
+            }
+        })
+        .collect()
+}
+
+/// Room that the numbers beside the picture need.
+pub fn gutter(ui: &Ui, upwards: &Axis, unit: &Unit) -> f32 {
+    let widest = ticks(upwards, unit, f32::MAX)
+        .iter()
+        .map(|tick| {
+            let text = tick.text.clone();
+            let galley = ui.painter().layout_no_wrap(text, look::text(SIZE), SLATE);
+            galley.size().x
+        })
+        .fold(0.0, f32::max);
+    widest + 7.0
+}
+
+/// Around a picture.
+pub fn draw(ui: &Ui, sides: &[Axis; 2], units: &[Unit; 2], rect: Rect) {
+    let painter = ui.painter();
+    let stroke = Stroke::new(1.0, SLATE);
+    for tick in ticks(&sides[0], &units[0], rect.width() / APART[0]) {
+        let x = rect.left() + rect.width() * tick.part as f32;
+        painter.vline(x, rect.bottom()..=rect.bottom() + 4.0, stroke);
+        // At the ends the numbers stay under the picture.
+        let align = match tick.part {
+            ..0.04 => Align2::LEFT_BOTTOM,
+            0.96.. => Align2::RIGHT_BOTTOM,
+            _ => Align2::CENTER_BOTTOM,
+        };
+        let at = pos2(x, rect.bottom() + TICKS);
+        painter.text(at, align, tick.text, look::text(SIZE), SLATE);
+    }
+    for tick in ticks(&sides[1], &units[1], rect.height() / APART[1]) {
+        let y = rect.bottom() - rect.height() * tick.part as f32;
+        painter.hline(rect.left() - 4.0..=rect.left(), y, stroke);
+        let align = match tick.part {
+            ..0.04 => Align2::RIGHT_BOTTOM,
+            0.96.. => Align2::RIGHT_TOP,
+            _ => Align2::RIGHT_CENTER,
+        };
+        let at = pos2(rect.left(), y) - vec2(6.0, 0.0);
+        painter.text(at, align, tick.text, look::text(SIZE), SLATE);
+    }
+}
