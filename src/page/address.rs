@@ -1,5 +1,5 @@
-//! Links: what an address holds behind its `#` is opened, and the present jump is put there to be
-//! handed on.
+//! Links: what an address holds behind its `#` is opened, and the present jump, with
+//! the one beside it, is put there to be handed on.
 
 use std::cell::RefCell;
 
@@ -29,9 +29,14 @@ enum News {
     Copied(bool),
 }
 
-/// The flight whose link stands in the address; none when there is none.
+/// What the link in the address was made of, by [`made_of`]; none when there is none.
 #[derive(Resource, Default)]
-struct Offered(Option<u64>);
+struct Offered(Option<[u64; 2]>);
+
+/// The flight and the attempt beside it.
+fn made_of(session: &Session) -> [u64; 2] {
+    [session.revision(), session.laid()]
+}
 
 /// Opens what the page's address holds.
 pub fn take_up(session: &mut Session) {
@@ -106,7 +111,7 @@ fn grant(
             session.say("This browser does not let the page make a link; save the jump as a file.");
             continue;
         };
-        offered.0 = Some(session.revision());
+        offered.0 = Some(made_of(&session));
         copy(&address, &proxy);
     }
 }
@@ -140,7 +145,7 @@ fn copy(text: &str, proxy: &EventLoopProxyWrapper) {
 fn withdraw(session: Res<Session>, mut offered: ResMut<Offered>) {
     if offered
         .0
-        .is_some_and(|revision| revision != session.revision())
+        .is_some_and(|offered| offered != made_of(&session))
     {
         offered.0 = None;
         set_fragment(None);

@@ -1,4 +1,4 @@
-//! Scenario files in and out: by button, or dropped on the page.
+//! Files of scenarios and collections in and out: by button, or dropped on the page.
 
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -11,8 +11,8 @@ use web_sys::{Blob, BlobPropertyBag, DragEvent, File, HtmlAnchorElement, HtmlInp
 
 use super::dom;
 use crate::panel::{Wish, Wished};
-use crate::scenario::file::LARGEST_BYTES;
 use crate::session::Session;
+use crate::session::collection::LARGEST_BYTES;
 
 /// What has been read, or why not; taken by the app in its next frame.
 type Inbox = Rc<RefCell<Vec<Result<String, String>>>>;
@@ -129,12 +129,20 @@ fn grant(
             Wish::Link => {}
             Wish::Save => {
                 let scenario = session.scenario();
-                if save(&scenario.file_name(), &scenario.to_file()).is_none() {
-                    session
-                        .say("The file could not be saved; this browser does not allow downloads.");
-                }
+                let (name, text) = (scenario.file_name(), scenario.to_file());
+                offer(&mut session, &name, &text);
+            }
+            Wish::SaveAll => {
+                let text = session.kept_file();
+                offer(&mut session, "kept-jumps.aloft.json", &text);
             }
         }
+    }
+}
+
+fn offer(session: &mut Session, name: &str, text: &str) {
+    if save(name, text).is_none() {
+        session.say("The file could not be saved; this browser does not allow downloads.");
     }
 }
 

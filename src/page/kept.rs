@@ -14,7 +14,7 @@ pub fn plugin(app: &mut App) {
 }
 
 /// The browser's storage, where it is allowed.
-fn storage() -> Option<Storage> {
+pub fn storage() -> Option<Storage> {
     dom::window()?.local_storage().ok()?
 }
 

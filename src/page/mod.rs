@@ -9,6 +9,7 @@ mod kept;
 mod outputs;
 mod pace;
 mod resized;
+mod shelf;
 
 use bevy::prelude::*;
 use bevy::window::{PresentMode, WindowPlugin};
@@ -23,6 +24,7 @@ use crate::stage::StagePlugin;
 pub fn run() {
     let mut session = Session::default();
     kept::take_up(&mut session);
+    let shelf = shelf::take_up(&mut session);
     address::take_up(&mut session);
     if dom::wants_stillness() {
         session.keep_still();
@@ -48,11 +50,13 @@ pub fn run() {
         }))
         .add_plugins(EguiPlugin::default())
         .insert_resource(session)
+        .insert_resource(shelf)
         .add_plugins((
             StagePlugin,
             PanelPlugin,
             files::plugin,
             kept::plugin,
+            shelf::plugin,
             outputs::plugin,
             controls::plugin,
             address::plugin,

@@ -17,8 +17,10 @@ use crate::session::Session;
 pub enum Wish {
     Open,
     Save,
-    /// The present jump in the page's address, to be handed on.
+    /// The present jump, with the one beside it, in the page's address, to be handed on.
     Link,
+    /// All kept jumps.
+    SaveAll,
 }
 
 const BUTTON: f32 = 68.0;
@@ -54,19 +56,24 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
     );
     starting_points(ui, session, picked);
     unit_menu(session, &units);
-    let shared = share_menu(&share);
+    let shared = share_menu(&share, session.beside().is_some());
     open.clicked().then_some(Wish::Open).or(shared)
 }
 
 /// The ways to hand the jump on.
-fn share_menu(response: &Response) -> Option<Wish> {
-    const WAYS: [(Wish, &str, &str); 2] = [
+fn share_menu(response: &Response, two: bool) -> Option<Wish> {
+    let link = if two {
+        "Copy a link to both"
+    } else {
+        "Copy a link to it"
+    };
+    let ways = [
         (Wish::Save, "Save", "Save it as a file"),
-        (Wish::Link, "Link", "Copy a link to it"),
+        (Wish::Link, "Link", link),
     ];
     let mut wish = None;
     Popup::menu(response).width(240.0).gap(4.0).show(|ui| {
-        for (way, name, label) in WAYS {
+        for (way, name, label) in ways {
             let row = ui.add_sized(vec2(228.0, TOUCH), egui::Button::new(label).frame(false));
             targets::note(name, row.rect);
             if row.clicked() {

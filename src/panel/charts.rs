@@ -1,23 +1,28 @@
 //! Turning rate, moment of inertia and turns so far over the flight, on one time line.
 
 use bevy_egui::egui::{
-    Align2, Color32, Rect, Sense, Stroke, Ui, UiBuilder, Vec2, Vec2b, pos2, vec2,
+    Align2, Color32, Rect, Sense, Shape, Stroke, Ui, UiBuilder, Vec2, Vec2b, pos2, vec2,
 };
-use egui_plot::{HLine, Line, Plot, PlotBounds, PlotPoint, PlotPoints, Span, VLine};
+use egui_plot::{HLine, Line, LineStyle, Plot, PlotBounds, PlotPoint, PlotPoints, Span, VLine};
 
-use super::look::{self, AMBER, CLOSING, FROST, INK, OPENING, SLATE, SNOW, TEAL, TIGHT};
+use super::look::{
+    self, AMBER, APART, BESIDE, CLOSING, FROST, INK, NEAR, OPENING, SLATE, SNOW, TEAL, TIGHT,
+};
 use super::spoken::Scale;
 use super::{spoken, targets};
 use crate::physics::flight::Moment;
+use crate::scenario::Scenario;
+use crate::scenario::fly::Jump;
 use crate::scenario::keys::Kind;
-use crate::session::readings::{phase, turns_at};
+use crate::session::compare::Beside;
+use crate::session::readings::{phase, turns_of};
 use crate::session::{FRAME_S, Session};
 
 /// One curve.
 struct Curve {
     name: &'static str,
     colour: Color32,
-    of: fn(&Session, &Moment) -> f64,
+    of: fn(&Scenario, &Moment) -> f64,
     text: fn(&Session, f64) -> String,
     /// A value worth a line across.
     mark: fn(&Session) -> Option<f64>,
@@ -27,7 +32,7 @@ const CURVES: [Curve; 3] = [
     Curve {
         name: "Turning rate",
         colour: INK,
-        of: |session, moment| session.scenario().turning.sign() * moment.spin_rad_s,
+        of: |scenario, moment| scenario.turning.sign() * moment.spin_rad_s,
         text: |session, value| session.units.of(Kind::Rate).text(value),
         mark: |_| None,
     },
@@ -41,7 +46,7 @@ const CURVES: [Curve; 3] = [
     Curve {
         name: "Turns so far",
         colour: TEAL,
-        of: turns_at,
+        of: turns_of,
         text: |_, value| format!("{value:.2}"),
         mark: |session| session.jump().owed.map(|owed| owed.turns),
     },
@@ -50,9 +55,15 @@ const CURVES: [Curve; 3] = [
 /// Room for the ticks of the time line, and for names and values beside the curves.
 const TICKS: f32 = 20.0;
 const NAMES: f32 = 128.0;
+/// Room for what the two kinds of curve mean, where there are two.
+const LEGEND: f32 = 20.0;
 
 /// Draws the charts into `rect`; dragging anywhere on them moves the playhead.
 pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
+    let rect = match session.beside() {
+        Some(beside) => legend(ui, beside, rect),
+        None => rect,
+    };
     let height = (rect.height() - TICKS) / CURVES.len() as f32;
     let (names, line) = rect.split_left_right_at_x(rect.left() + NAMES);
     targets::note("charts", line);
@@ -75,8 +86,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
 /// A bare time line to scrub on, where there is no room for curves.
 pub fn time_line(ui: &mut Ui, session: &mut Session, rect: Rect) {
     targets::note("time line", rect);
-    let end_s = session.flight().touchdown_s;
-    let x = |t_s: f64| rect.left() + rect.width() * (t_s / end_s).clamp(0.0, 1.0) as f32;
+    let x = |t_s: f64| x_of(session, rect, t_s);
     let painter = ui.painter();
     let band = rect.shrink2(vec2(0.0, 10.0));
     painter.rect_filled(band, 4.0, SNOW);
@@ -91,6 +101,38 @@ pub fn time_line(ui: &mut Ui, session: &mut Session, rect: Rect) {
         Stroke::new(3.0, AMBER),
     );
     scrub(ui, session, rect, "Time in the flight");
+}
+
+/// Where a time is on a time line; both touch-downs are on it.
+fn x_of(session: &Session, rect: Rect, t_s: f64) -> f32 {
+    rect.left() + rect.width() * (t_s / session.end_s()).clamp(0.0, 1.0) as f32
+}
+
+/// What the two kinds of curve mean, along the top; returns the rest.
+fn legend(ui: &Ui, beside: &Beside, rect: Rect) -> Rect {
+    const SWATCH: f32 = 26.0;
+    let (row, rest) = rect.split_top_bottom_at_y(rect.top() + LEGEND);
+    let painter = ui.painter().with_clip_rect(row);
+    let y = row.center().y - 1.0;
+    let mut left = row.left();
+    for (name, colour, dashed) in [("This jump", INK, false), (&*beside.name, BESIDE, true)] {
+        let ends = [pos2(left, y), pos2(left + SWATCH, y)];
+        let stroke = Stroke::new(2.5, colour);
+        if dashed {
+            painter.extend(Shape::dashed_line(&ends, stroke, 6.0, 4.0));
+        } else {
+            painter.line_segment(ends, stroke);
+        }
+        let text = painter.text(
+            pos2(left + SWATCH + NEAR, y),
+            Align2::LEFT_CENTER,
+            name,
+            look::text(14.0),
+            colour,
+        );
+        left = text.right() + APART;
+    }
+    rest
 }
 
 /// The beginning and end of closing, tight and opening, s.
@@ -112,19 +154,19 @@ fn spans(session: &Session) -> [(f64, f64, Color32, &'static str); 3] {
 }
 
 fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect) {
-    let flight = session.flight();
-    let points: Vec<[f64; 2]> = flight
-        .moments
-        .iter()
-        .map(|moment| [moment.t_s, (curve.of)(session, moment)])
-        .collect();
+    let points = points_of(curve, session.scenario(), session.jump());
+    let beside = session
+        .beside()
+        .map(|beside| points_of(curve, &beside.scenario, &beside.jump));
     let mark = (curve.mark)(session);
     let most = points
         .iter()
+        .chain(beside.iter().flatten())
         .map(|point| point[1])
         .chain(mark)
         .fold(0.0, f64::max);
-    let (now_s, now) = (now.t_s, (curve.of)(session, now));
+    let playhead_s = session.playhead_s().clamp(0.0, session.end_s());
+    let (now_s, now) = (now.t_s, (curve.of)(session.scenario(), now));
 
     ui.painter().rect_filled(rect, 4.0, SNOW);
     let mut child = ui.new_child(UiBuilder::new().max_rect(rect).id_salt(curve.name));
@@ -146,7 +188,7 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect
         .show(&mut child, |plot| {
             plot.set_plot_bounds(PlotBounds::from_min_max(
                 [0.0, 0.0],
-                [flight.touchdown_s, most * 1.18],
+                [session.end_s(), most * 1.18],
             ));
             for (from_s, to_s, colour, _) in spans(session) {
                 if to_s > from_s {
@@ -160,12 +202,20 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect
             if let Some(mark) = mark {
                 plot.hline(HLine::new("", mark).stroke(Stroke::new(1.0, SLATE)));
             }
+            if let Some(beside) = beside {
+                plot.line(
+                    Line::new("", PlotPoints::from(beside))
+                        .color(BESIDE)
+                        .style(LineStyle::Dashed { length: 7.0 })
+                        .width(2.0),
+                );
+            }
             plot.line(
                 Line::new("", PlotPoints::from(points))
                     .color(curve.colour)
                     .width(2.5),
             );
-            plot.vline(VLine::new("", now_s).stroke(Stroke::new(2.0, AMBER)));
+            plot.vline(VLine::new("", playhead_s).stroke(Stroke::new(2.0, AMBER)));
             plot.points(
                 egui_plot::Points::new("", PlotPoints::Owned(vec![PlotPoint::new(now_s, now)]))
                     .radius(5.0)
@@ -174,29 +224,48 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect
         });
 }
 
-/// What the curve is, and its value at the playhead.
+fn points_of(curve: &Curve, scenario: &Scenario, jump: &Jump) -> Vec<[f64; 2]> {
+    let moments = jump.flight.moments.iter();
+    moments
+        .map(|moment| [moment.t_s, (curve.of)(scenario, moment)])
+        .collect()
+}
+
+/// What the curve is, and its value at the playhead, of both where there are two.
 fn name(ui: &Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect) {
-    let now = (curve.of)(session, now);
+    let now = (curve.of)(session.scenario(), now);
     let painter = ui.painter();
+    // The second value stands below the first.
+    let middle = rect.left_center() - vec2(0.0, if session.beside().is_some() { 9.0 } else { 0.0 });
     painter.text(
-        rect.left_center() - vec2(0.0, 2.0),
+        middle - vec2(0.0, 2.0),
         Align2::LEFT_BOTTOM,
         curve.name,
         look::text(14.0),
         SLATE,
     );
     painter.text(
-        rect.left_center() - vec2(0.0, 3.0),
+        middle - vec2(0.0, 3.0),
         Align2::LEFT_TOP,
         (curve.text)(session, now),
         look::bold(18.0),
         curve.colour,
     );
+    if let Some(beside) = session.beside() {
+        let moment = beside.jump.flight.at(session.playhead_s());
+        painter.text(
+            middle + vec2(0.0, 16.0),
+            Align2::LEFT_TOP,
+            (curve.text)(session, (curve.of)(&beside.scenario, &moment)),
+            look::bold(14.0),
+            BESIDE,
+        );
+    }
 }
 
 /// Names of the spans along the foot of the first chart, where they fit.
 fn span_names(ui: &Ui, session: &Session, rect: Rect) {
-    let x = |t_s: f64| rect.left() + rect.width() * (t_s / session.flight().touchdown_s) as f32;
+    let x = |t_s: f64| x_of(session, rect, t_s);
     for (from_s, to_s, _, name) in spans(session) {
         let (from, to) = (x(from_s), x(to_s));
         if to - from > 52.0 {
@@ -212,7 +281,14 @@ fn span_names(ui: &Ui, session: &Session, rect: Rect) {
 }
 
 fn ticks(ui: &Ui, session: &Session, rect: Rect) {
-    let end_s = session.flight().touchdown_s;
+    let end_s = session.end_s();
+    let down_s = session.flight().touchdown_s;
+    let down =
+        ui.painter()
+            .layout_no_wrap(format!("down at {down_s:.2} s"), look::text(13.0), SLATE);
+    // Ends where the flight ends, as far as there is room.
+    let down_x = x_of(session, rect, down_s).max(rect.left() + 76.0 + down.size().x);
+    let down_from = down_x - down.size().x;
     // As many as fit without touching each other.
     let most = f64::from(rect.width()) / 56.0;
     let step_s = [0.1, 0.2, 0.5, 1.0]
@@ -221,25 +297,21 @@ fn ticks(ui: &Ui, session: &Session, rect: Rect) {
         .unwrap_or(1.0);
     for i in 0..=(end_s / step_s) as u32 {
         let t_s = f64::from(i) * step_s;
-        let x = rect.left() + rect.width() * (t_s / end_s) as f32;
+        let x = x_of(session, rect, t_s);
         let (align, text) = if i == 0 {
             (Align2::LEFT_BOTTOM, "take-off".to_owned())
         } else {
             (Align2::CENTER_BOTTOM, format!("{t_s:.1} s"))
         };
-        if i > 0 && (x < rect.left() + 76.0 || x > rect.right() - 96.0) {
+        let clear = x < down_from - 20.0 || x > down_x + 20.0;
+        if i > 0 && (x < rect.left() + 76.0 || x > rect.right() - 16.0 || !clear) {
             continue;
         }
         ui.painter()
             .text(pos2(x, rect.bottom()), align, text, look::text(13.0), SLATE);
     }
-    ui.painter().text(
-        rect.right_bottom(),
-        Align2::RIGHT_BOTTOM,
-        format!("down at {end_s:.2} s"),
-        look::text(13.0),
-        SLATE,
-    );
+    let at = pos2(down_from, rect.bottom() - down.size().y);
+    ui.painter().galley(at, down, SLATE);
     ui.painter().hline(
         rect.x_range(),
         rect.bottom() - TICKS + 1.0,
@@ -249,7 +321,7 @@ fn ticks(ui: &Ui, session: &Session, rect: Rect) {
 
 fn scrub(ui: &Ui, session: &mut Session, rect: Rect, said: &str) {
     let response = ui.interact(rect, ui.id().with("scrub"), Sense::click_and_drag());
-    let end_s = session.flight().touchdown_s;
+    let end_s = session.end_s();
     let t_s = session.playhead_s().clamp(0.0, end_s);
     let scale = Scale {
         value: t_s,

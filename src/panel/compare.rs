@@ -1,7 +1,168 @@
-use bevy_egui::egui::Ui;
+//! Compare: what makes the difference to another attempt, and where that other one comes from.
 
+mod kept;
+mod table;
+
+use bevy_egui::egui::{
+    Align2, Color32, CornerRadius, FontId, Frame, Margin, Rect, Response, RichText, Sense, Ui,
+    pos2, vec2,
+};
+
+use super::bar::Wish;
+use super::look::{self, APART, INK, NEAR, SLATE, SNOW, TOUCH};
+use super::{caution, fold, spoken, transport};
+use crate::scenario::starts;
 use crate::session::Session;
+use crate::session::compare::{Which, told};
+pub use kept::Unfolded;
 
-pub fn show(ui: &mut Ui, session: &mut Session) {
-    let _ = (ui, session);
+pub fn show(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) -> Option<Wish> {
+    difference(ui, session);
+    heading(ui, "Compare with");
+    others(ui, session);
+    heading(ui, "Kept jumps");
+    let wish = kept::show(ui, session, unfolded);
+    ui.add_space(APART);
+    fold(ui, "Starting points", false, |ui| {
+        starting_points(ui, session)
+    });
+    caution::show(ui);
+    wish
+}
+
+/// What makes the difference, as soon as there is another attempt.
+fn difference(ui: &mut Ui, session: &Session) {
+    let Some(beside) = session.beside() else {
+        card(ui, |ui| {
+            ui.label(RichText::new("Lay another attempt beside this jump.").font(look::bold(18.0)));
+            small(
+                ui,
+                "Then you see both at once, and what each difference is worth in turns. Keep this jump, change it and compare; or choose another one below.",
+            );
+        });
+        return;
+    };
+    let Some(compared) = session.compared() else {
+        return;
+    };
+    card(ui, |ui| {
+        let sentence = compared.sentence(&beside.name).replace(" %", "\u{a0}%");
+        ui.label(RichText::new(sentence).font(look::bold(18.0)));
+        if compared.parts.is_empty() {
+            return;
+        }
+        ui.add_space(NEAR);
+        table::show(ui, session, beside, compared);
+        small(ui, told::ORDER);
+    });
+}
+
+/// What is always there to compare with.
+fn others(ui: &mut Ui, session: &mut Session) {
+    let which = session.beside().map(|beside| beside.which.clone());
+    let row = allocate(ui, TOUCH);
+    let (left, right) = row.split_left_right_at_x(row.left() + 0.36 * row.width());
+    let nothing = Rect::from_min_max(left.min, pos2(left.right() - NEAR, left.bottom()));
+    let none = which.is_none();
+    if transport::labelled(ui, "beside:none", "Nothing", nothing, none).clicked() && !none {
+        session.lay_nothing_beside();
+    }
+    let chosen = which == Some(Which::AsOpened);
+    let label = "As it was opened";
+    if transport::labelled(ui, "beside:as opened", label, right, chosen).clicked() && !chosen {
+        session.lay_beside(Which::AsOpened);
+    }
+    if which == Some(Which::Linked)
+        && let Some(beside) = session.beside()
+    {
+        small(ui, &format!("“{}” came with the link.", beside.name));
+    }
+}
+
+fn starting_points(ui: &mut Ui, session: &mut Session) {
+    let present = session.beside().map(|beside| beside.which.clone());
+    for start in starts::all() {
+        let which = Which::Start(start.name.to_owned());
+        let chosen = present.as_ref() == Some(&which);
+        let name = format!("beside:{}", start.name);
+        if attempt(ui, &name, &start.scenario.name, "", chosen).clicked() {
+            lay(session, which, chosen);
+        }
+    }
+    ui.add_space(NEAR);
+}
+
+/// Lays an attempt beside, or takes it away again.
+fn lay(session: &mut Session, which: Which, chosen: bool) {
+    if chosen {
+        session.lay_nothing_beside();
+    } else {
+        session.lay_beside(which);
+    }
+}
+
+/// A row to choose an attempt by: its name, and what it came to.
+fn attempt(ui: &mut Ui, target: &str, name: &str, came_to: &str, chosen: bool) -> Response {
+    let rect = allocate(ui, TOUCH);
+    let response = transport::button(ui, target, rect, chosen);
+    let said = if came_to.is_empty() {
+        format!("Compare with {name}")
+    } else {
+        format!("Compare with {name}, {came_to}")
+    };
+    spoken::toggle(&response, &said, chosen);
+    let (ink, second) = if chosen {
+        (Color32::WHITE, Color32::WHITE)
+    } else {
+        (INK, SLATE)
+    };
+    let right = ui.painter().text(
+        rect.right_center() - vec2(12.0, 0.0),
+        Align2::RIGHT_CENTER,
+        came_to,
+        look::bold(16.0),
+        second,
+    );
+    let room = Rect::from_min_max(
+        rect.min + vec2(12.0, 0.0),
+        pos2(right.left() - NEAR, rect.bottom()),
+    );
+    write(ui, room, name, look::text(16.0), ink);
+    response
+}
+
+/// Writes a line into a place, cut off where it is too long.
+fn write(ui: &Ui, room: Rect, text: &str, font: FontId, ink: Color32) {
+    let mut job = bevy_egui::egui::text::LayoutJob::simple_singleline(text.to_owned(), font, ink);
+    job.wrap.max_width = room.width();
+    job.wrap.max_rows = 1;
+    job.wrap.break_anywhere = true;
+    let galley = ui.painter().layout_job(job);
+    let at = pos2(room.left(), room.center().y - 0.5 * galley.size().y);
+    ui.painter().galley(at, galley, ink);
+}
+
+fn allocate(ui: &mut Ui, height: f32) -> Rect {
+    ui.allocate_exact_size(vec2(ui.available_width(), height), Sense::hover())
+        .0
+}
+
+fn card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    Frame::new()
+        .fill(SNOW)
+        .corner_radius(CornerRadius::same(look::ROUND))
+        .inner_margin(Margin::symmetric(12, 10))
+        .show(ui, |ui| {
+            ui.set_width(ui.available_width());
+            add(ui);
+        });
+}
+
+fn heading(ui: &mut Ui, text: &str) {
+    ui.add_space(APART);
+    ui.label(RichText::new(text).font(look::bold(18.0)));
+}
+
+fn small(ui: &mut Ui, text: &str) {
+    ui.label(RichText::new(text).size(14.5).color(SLATE));
 }

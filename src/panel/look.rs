@@ -27,6 +27,8 @@ pub const TEAL: Color32 = Color32::from_rgb(0x00, 0x6B, 0x5F);
 pub const VERMILION: Color32 = Color32::from_rgb(0xB5, 0x45, 0x00);
 /// The playhead and what has been turned so far.
 pub const AMBER: Color32 = Color32::from_rgb(0xE6, 0x9F, 0x00);
+/// The attempt beside the present one (reddish purple, after Okabe & Ito, dark enough for text).
+pub const BESIDE: Color32 = Color32::from_rgb(0x96, 0x48, 0x7A);
 /// Where people have been seen.
 pub const SEEN: Color32 = Color32::from_rgb(0x7F, 0xBF, 0xB4);
 

@@ -53,6 +53,8 @@ struct Panels {
     typing: Typing,
     /// The number or readout that is explained.
     about: Option<Cow<'static, str>>,
+    /// Of the kept jumps.
+    kept: compare::Unfolded,
     dressed: bool,
 }
 
@@ -115,14 +117,18 @@ fn show(
         }
         questions::show(ui, &mut session);
     });
+    let mut wish = None;
     let name = session.question().label();
     column(&mut ui, name, rest, |ui| match session.question() {
         Question::Jump => about_the_jump(ui, &mut session, &mut panels, &layout),
         Question::Why => why::show(ui, &mut session),
         Question::Win => win::show(ui, &mut session),
         Question::Map => map::show(ui, &mut session),
-        Question::Compare => compare::show(ui, &mut session),
+        Question::Compare => wish = compare::show(ui, &mut session, &mut panels.kept),
     });
+    if let Some(wish) = wish {
+        wishes.write(Wished(wish));
+    }
     views(&ui, &mut orbit, &layout);
     session.held = ui.ctx().dragged_id().is_some();
     notice(&ui, &mut session, layout.stage);

@@ -72,9 +72,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     icon(ui, "repeat", repeat.center(), ink);
 
     if rect.right() - x > 150.0 {
-        let t_s = session
-            .playhead_s()
-            .clamp(0.0, session.flight().touchdown_s);
+        let t_s = session.playhead_s().clamp(0.0, session.end_s());
         ui.painter().text(
             pos2(rect.right() - 4.0, rect.top() + 0.5 * TOUCH),
             Align2::RIGHT_CENTER,

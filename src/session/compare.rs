@@ -1,13 +1,105 @@
+//! How the jump differs from another attempt, and the jumps kept to be that other one.
+
+mod beside;
+mod keeping;
+pub mod told;
+
+pub use beside::{Beside, Which};
+pub use keeping::{CameTo, Keeping};
+
+pub(super) use beside::KeptBeside;
+use told::{Compared, signed_text, turns_text};
+
 use super::Session;
-use super::readings::Reading;
+use super::readings::{Group, Reading, call_text, line};
+
+#[derive(Debug, Default)]
+pub(super) struct Compare {
+    pub beside: Option<Beside>,
+    /// Grows with every attempt laid beside, and when it is taken away.
+    laid: u64,
+    keeping: Keeping,
+    /// With the flight it is of.
+    compared: Option<(u64, Compared)>,
+}
 
 impl Session {
+    /// The two attempts compared, as of the last time there was time for it.
+    pub fn compared(&self) -> Option<&Compared> {
+        self.compare.compared.as_ref().map(|(_, compared)| compared)
+    }
+
     /// Does the next piece; whether there was one.
     pub(super) fn think_compare(&mut self) -> bool {
-        false
+        let of = self.compare.compared.as_ref().map(|(of, _)| *of);
+        if let Some(beside) = &self.compare.beside
+            && of != Some(self.revision)
+        {
+            let compared = Compared::new(&beside.scenario, &self.scenario);
+            self.compare.compared = Some((self.revision, compared));
+            return true;
+        }
+        self.compare.keeping.fly_next()
     }
 
     pub(super) fn compare_readings(&self) -> Vec<Reading> {
-        Vec::new()
+        let mut lines = Vec::new();
+        if let (Some(beside), Some(compared)) = (self.beside(), self.compared()) {
+            self.compared_readings(beside, compared, &mut lines);
+        }
+        for (i, entry) in self.keeping().collection().entries().iter().enumerate() {
+            let came_to = self.keeping().came_to(entry.id);
+            let text = came_to.map_or_else(
+                || entry.scenario.name.clone(),
+                |came_to| {
+                    format!(
+                        "{}: {:.2} turns, {}",
+                        entry.scenario.name,
+                        came_to.turns,
+                        call_text(came_to.call)
+                    )
+                },
+            );
+            let number = i + 1;
+            lines.push(line(
+                Group::Answer,
+                format!("kept:{number}"),
+                format!("Kept jump {number}"),
+                text,
+                "A jump kept on this device.",
+            ));
+        }
+        lines
+    }
+
+    fn compared_readings(&self, beside: &Beside, compared: &Compared, lines: &mut Vec<Reading>) {
+        lines.push(line(
+            Group::Answer,
+            "compare:sentence",
+            "Compared",
+            compared.sentence(&beside.name),
+            told::ORDER,
+        ));
+        let [of_beside, of_present] = compared.turns.map(turns_text);
+        lines.push(line(
+            Group::Answer,
+            "compare:turns",
+            "Turns of both",
+            format!(
+                "{of_beside} to {of_present}: {}",
+                signed_text(compared.whole())
+            ),
+            "Turns in all of the attempt beside and of the present one.",
+        ));
+        for (i, difference) in compared.comparison.differences.iter().enumerate() {
+            let [from, to] = compared.change(i, &self.units);
+            lines.push(line(
+                Group::Answer,
+                format!("compare:{}", difference.key),
+                compared.label(i),
+                format!("{from} to {to}: {} turns", signed_text(compared.parts[i])),
+                told::ORDER,
+            ));
+        }
     }
 }

@@ -1,21 +1,43 @@
-//! The jump at hand as the text behind the `#` of an address, and back.
+//! The jump at hand, and the one beside it, as the text behind the `#` of an address, and back.
 
-use super::Session;
-use crate::scenario::link;
+use super::{Question, Session};
+use crate::scenario::link::{self, Link};
 
 impl Session {
-    /// The present jump, as a link's text behind the `#`.
+    /// The present jump and the one beside it, as a link's text behind the `#`.
     pub fn link(&self) -> String {
-        link::to_fragment(&self.scenario, None)
+        let beside = self.beside().map(|beside| &beside.scenario);
+        link::to_fragment(&self.scenario, beside)
     }
 
     /// Opens what stands behind the `#` of an address. What is no link of ours is passed over; a bad
-    /// one is said and leaves everything as it was.
+    /// one is said and leaves everything as it was. Nobody who follows a link means to give up a
+    /// jump of their own: one that was changed is kept.
     pub fn open_link(&mut self, fragment: &str) {
-        match link::from_fragment(fragment) {
-            None => {}
-            Some(Ok(link)) => self.open(link.jump),
-            Some(Err(why)) => self.say(format!("Not opened: {why}.")),
+        let opened = match link::from_fragment(fragment) {
+            None => return,
+            Some(Ok(link)) => self.open_linked(link),
+            Some(Err(why)) => Err(why.to_string()),
+        };
+        if let Err(why) = opened {
+            self.say(format!("Not opened: {why}."));
         }
+    }
+
+    fn open_linked(&mut self, link: Link) -> Result<(), String> {
+        let said = if link.jump == self.scenario {
+            None
+        } else {
+            self.rescue()?
+        };
+        self.open(link.jump);
+        if let Some(beside) = link.beside {
+            self.lay_linked_beside(beside);
+            self.ask(Question::Compare);
+        }
+        if let Some(said) = said {
+            self.say(said);
+        }
+        Ok(())
     }
 }

@@ -3,7 +3,7 @@
 //! Screens read it and call its methods; it knows no screen.
 
 pub mod collection;
-mod compare;
+pub mod compare;
 mod linked;
 pub mod map;
 mod question;
@@ -24,6 +24,8 @@ use crate::scenario::keys::{KEYS, Key};
 use crate::scenario::starts;
 use crate::scenario::uncertainty::Range;
 use crate::scenario::units::Units;
+use collection::saved::FileKind;
+use compare::{Compare, KeptBeside};
 pub use question::Question;
 use sure::HowSure;
 use tried::Tried;
@@ -54,6 +56,7 @@ pub struct Session {
     win: Win,
     /// Of this very jump; none when not asked for.
     range: Option<Range>,
+    compare: Compare,
     revision: u64,
     /// Grows with what a reload has to find again and no flight tells of.
     changes: u64,
@@ -95,6 +98,8 @@ struct Kept {
     win: win::Kept,
     #[serde(default)]
     map: map::Levers,
+    #[serde(default)]
+    beside: Option<KeptBeside>,
 }
 
 impl Default for Session {
@@ -116,6 +121,7 @@ impl Session {
             why: Why::default(),
             win: Win::default(),
             range: None,
+            compare: Compare::default(),
             revision: 0,
             changes: 0,
             question: Question::default(),
@@ -240,11 +246,17 @@ impl Session {
         self.scenario = scenario;
         self.notice = None;
         self.fly();
+        self.renew_as_opened();
         self.show();
     }
 
-    /// Opens a scenario file's text; a bad one is said and leaves the present jump as it was.
+    /// Opens a file's text: a scenario's, or a collection's, whose jumps are kept. A bad one is said
+    /// and leaves everything as it was.
     pub fn open_text(&mut self, text: &str) {
+        if FileKind::of(text) == FileKind::Collection {
+            self.open_collection(text);
+            return;
+        }
         match Scenario::from_file(text) {
             Ok(scenario) => self.open(scenario),
             Err(why) => self.say(format!("Not opened: {why}.")),
@@ -263,8 +275,15 @@ impl Session {
         self.playback.t_s = self.playback.t_s.min(self.last_s());
     }
 
+    /// Touch-down, or the later one of two, s after take-off.
+    pub fn end_s(&self) -> f64 {
+        let own_s = self.jump.flight.touchdown_s;
+        self.beside()
+            .map_or(own_s, |beside| own_s.max(beside.jump.flight.touchdown_s))
+    }
+
     fn last_s(&self) -> f64 {
-        self.jump.flight.touchdown_s + AFTER_S
+        self.end_s() + AFTER_S
     }
 
     /// Moves the playhead on by `passed_s` of real time.
@@ -307,12 +326,12 @@ impl Session {
     /// Puts the playhead somewhere inside the flight and stops there.
     pub fn scrub(&mut self, t_s: f64) {
         self.playback.playing = false;
-        self.playback.t_s = t_s.clamp(0.0, self.jump.flight.touchdown_s);
+        self.playback.t_s = t_s.clamp(0.0, self.end_s());
     }
 
     /// One frame on or back.
     pub fn step(&mut self, frames: f64) {
-        let inside_s = self.playback.t_s.clamp(0.0, self.jump.flight.touchdown_s);
+        let inside_s = self.playback.t_s.clamp(0.0, self.end_s());
         self.scrub(inside_s + frames * FRAME_S);
     }
 
@@ -326,6 +345,7 @@ impl Session {
             question: self.question,
             win: self.win.kept(),
             map: self.map_levers().clone(),
+            beside: self.beside().map(compare::Beside::keep),
         })
         .expect("a session holds nothing that JSON cannot say")
     }
@@ -333,22 +353,25 @@ impl Session {
     /// Takes up what was kept. Rubbish is said and the usual start stays.
     pub fn take_up(&mut self, text: &str) {
         let kept: Result<Kept, _> = serde_json::from_str(text);
-        let opened = kept.map_err(|why| why.to_string()).and_then(|kept| {
+        let opened = kept.map_err(|why| why.to_string()).and_then(|mut kept| {
             let read = |text: &str| Scenario::from_file(text).map_err(|why| why.to_string());
             let (scenario, base) = (read(&kept.scenario)?, read(&kept.base)?);
             kept.how_sure
                 .check(&scenario)
                 .map_err(|why| why.to_string())?;
             let win = Win::of_kept(&kept.win)?;
-            Ok((scenario, base, kept, win))
+            let beside = kept.beside.take().map(KeptBeside::take_up).transpose()?;
+            Ok((scenario, base, win, beside, kept))
         });
         match opened {
-            Ok((scenario, base, kept, win)) => {
+            Ok((scenario, base, win, beside, kept)) => {
                 self.units = kept.units;
                 self.question = kept.question;
                 self.map.levers = kept.map;
+                self.compare.beside = beside;
                 self.open(scenario);
                 self.base = base;
+                self.renew_as_opened();
                 self.how_sure = kept.how_sure;
                 self.win = win;
                 self.measure_range();

@@ -7,10 +7,10 @@ use std::borrow::Cow;
 use super::Session;
 use crate::physics::call::{Call, QUARTER_BAND_FROM_DEG};
 use crate::physics::flight::Moment;
-use crate::scenario::HandsKeep;
 use crate::scenario::keys::Kind;
 use crate::scenario::uncertainty::{HALF_WIDTHS, INPUTS, Range};
 use crate::scenario::units::Unit;
+use crate::scenario::{HandsKeep, Scenario};
 
 /// One line.
 #[derive(Debug, Clone, PartialEq)]
@@ -212,7 +212,12 @@ pub fn picture(session: &Session) -> String {
 
 /// Turns up to a moment, the part turned on the ice included.
 pub fn turns_at(session: &Session, moment: &Moment) -> f64 {
-    moment.air_turns() + session.scenario().pre_rotation_turns
+    turns_of(session.scenario(), moment)
+}
+
+/// The same of any attempt.
+pub fn turns_of(scenario: &Scenario, moment: &Moment) -> f64 {
+    moment.air_turns() + scenario.pre_rotation_turns
 }
 
 /// All lines, those of one group together.

@@ -9,7 +9,8 @@ use bevy::window::{PrimaryWindow, RequestRedraw};
 use super::framing::Subject;
 use super::gesture::Pointers;
 use super::orbit::Orbit;
-use super::{ShownFlight, StageArea, StageSystems, axis, dial, ice};
+use super::{ShownBeside, ShownFlight, StageArea, StageSystems, axis, dial, ice};
+use crate::physics::flight::Flight;
 
 /// Half of the upright field of view, rad: long enough a lens not to bend the figure.
 const HALF_FIELD_RAD: f32 = 0.24;
@@ -27,11 +28,7 @@ pub fn plugin(app: &mut App) {
         .add_systems(Startup, spawn)
         .add_systems(
             PostUpdate,
-            (
-                frame.run_if(resource_exists_and_changed::<ShownFlight>),
-                steer,
-                place,
-            )
+            (frame.run_if(resource_exists::<ShownFlight>), steer, place)
                 .chain()
                 .in_set(StageSystems::Follow),
         );
@@ -63,11 +60,15 @@ fn spawn(
     ));
 }
 
-/// Makes room for another jump.
-fn frame(shown: Res<ShownFlight>, mut orbit: ResMut<Orbit>) {
-    let flight = &shown.flight;
-    let stature_m = flight.table.body.spec.stature_m as f32;
-    let apex_m = (flight.takeoff_cm_m + flight.launch.jump_height_m) as f32;
+/// Makes room for another jump, and for the attempt beside it.
+fn frame(shown: Res<ShownFlight>, beside: Res<ShownBeside>, mut orbit: ResMut<Orbit>) {
+    if !shown.is_changed() && !beside.is_changed() {
+        return;
+    }
+    let both = || std::iter::once(&shown.flight).chain(&beside.flight);
+    let most = |of: fn(&Flight) -> f64| both().map(|flight| of(flight)).fold(0.0, f64::max) as f32;
+    let stature_m = most(|flight| flight.table.body.spec.stature_m);
+    let apex_m = most(|flight| flight.takeoff_cm_m + flight.launch.jump_height_m);
     let stepped_m = (apex_m / FRAMED_STEP_M).ceil() * FRAMED_STEP_M;
     let goal = Subject {
         dial_m: dial::reach_m(&shown),

@@ -194,6 +194,12 @@ impl Clay {
         );
     }
 
+    /// The same, all in one colour.
+    pub fn in_one(mut self, color: [f32; 4]) -> Self {
+        self.colors.fill(color);
+        self
+    }
+
     pub fn mesh(self) -> Mesh {
         Mesh::new(
             PrimitiveTopology::TriangleList,

@@ -9,6 +9,7 @@ use super::mannequin::Mannequin;
 use super::paint::{Paints, thing};
 use super::{ShownFlight, ShownMoment, StageSystems, palette};
 use crate::physics::body::{BodySpec, Segment};
+use crate::physics::flight::Pose;
 
 pub fn plugin(app: &mut App) {
     app.add_systems(Startup, (spawn_figure, spawn_shadow))
@@ -54,8 +55,16 @@ fn dress(
 
 fn pose_figure(shown: Res<ShownMoment>, limbs: Query<(&Limb, &mut Transform)>) {
     for (limb, mut transform) in limbs {
-        transform.translation = shown.pose.point_m(limb.0, DVec3::ZERO).as_vec3();
-        transform.rotation = shown.pose.orientation(limb.0).as_quat();
+        *transform = placed(&shown.pose, limb.0);
+    }
+}
+
+/// Where a segment of a body in a pose is.
+pub fn placed(pose: &Pose, segment: Segment) -> Transform {
+    Transform {
+        translation: pose.point_m(segment, DVec3::ZERO).as_vec3(),
+        rotation: pose.orientation(segment).as_quat(),
+        ..default()
     }
 }
 

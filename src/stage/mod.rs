@@ -13,6 +13,7 @@ mod feet;
 mod figure;
 mod framing;
 mod gesture;
+mod ghost;
 mod ice;
 mod mannequin;
 mod orbit;
@@ -65,9 +66,24 @@ struct ShownMoment {
     pose: Pose,
 }
 
+/// The attempt beside it; touched only when there is another one, or none any more.
+#[derive(Resource, Default)]
+struct ShownBeside {
+    flight: Option<Arc<Flight>>,
+}
+
+/// That attempt at the same moment after take-off.
+#[derive(Resource, Default)]
+struct BesideMoment {
+    playhead_s: f64,
+    pose: Option<Pose>,
+}
+
 impl Plugin for StagePlugin {
     fn build(&self, app: &mut App) {
         app.init_resource::<StageArea>()
+            .init_resource::<ShownBeside>()
+            .init_resource::<BesideMoment>()
             .configure_sets(
                 PostUpdate,
                 (StageSystems::Read, StageSystems::Follow)
@@ -79,7 +95,7 @@ impl Plugin for StagePlugin {
             )
             .add_systems(
                 PostUpdate,
-                read_session
+                (read_session, read_beside)
                     .in_set(StageSystems::Read)
                     .run_if(resource_exists::<Session>),
             )
@@ -90,6 +106,7 @@ impl Plugin for StagePlugin {
                 axis::plugin,
                 trails::plugin,
                 figure::plugin,
+                ghost::plugin,
                 camera::plugin,
             ));
     }
@@ -127,4 +144,24 @@ fn read_session(
             pose: pose(),
         };
     }
+}
+
+fn read_beside(
+    session: Res<Session>,
+    mut beside: ResMut<ShownBeside>,
+    mut moment: ResMut<BesideMoment>,
+) {
+    let flight = session.beside().map(|beside| &beside.jump.flight);
+    let playhead_s = session.playhead_s();
+    let same_flight = beside.flight.as_ref().map(Arc::as_ptr) == flight.map(Arc::as_ptr);
+    if same_flight && (flight.is_none() || moment.playhead_s == playhead_s) {
+        return;
+    }
+    if !same_flight {
+        beside.flight = flight.cloned();
+    }
+    *moment = BesideMoment {
+        playhead_s,
+        pose: flight.map(|flight| flight.pose_at(playhead_s)),
+    };
 }

@@ -25,6 +25,8 @@ pub struct Paints {
     pub flat: Handle<StandardMaterial>,
     /// The same, with the vertices' transparency and from the front only.
     pub sheer: Handle<StandardMaterial>,
+    /// Shaded by the light, and half seen through.
+    pub ghost: Handle<StandardMaterial>,
 }
 
 impl FromWorld for Paints {
@@ -35,12 +37,18 @@ impl FromWorld for Paints {
             cull_mode: None,
             ..default()
         };
+        let solid = StandardMaterial {
+            perceptual_roughness: 0.62,
+            reflectance: 0.25,
+            ..default()
+        };
         Self {
-            solid: materials.add(StandardMaterial {
-                perceptual_roughness: 0.62,
-                reflectance: 0.25,
-                ..default()
+            ghost: materials.add(StandardMaterial {
+                alpha_mode: AlphaMode::Blend,
+                base_color: Color::WHITE.with_alpha(0.5),
+                ..solid.clone()
             }),
+            solid: materials.add(solid),
             sheer: materials.add(StandardMaterial {
                 alpha_mode: AlphaMode::Blend,
                 cull_mode: StandardMaterial::default().cull_mode,

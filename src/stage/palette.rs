@@ -23,6 +23,9 @@ pub const SOLE: Ink = Ink(0xF7, 0xF4, 0xEE);
 pub const STEEL: Ink = Ink(0x8E, 0x9C, 0xA8);
 pub const HAND_MASS: Ink = Ink(0x5B, 0x66, 0x70);
 
+/// The attempt beside the jumper's (reddish purple, after Okabe & Ito): pale where the jumper is dark.
+pub const GHOST: Ink = Ink(0xCC, 0x79, 0xA7);
+
 /// The axis of the turning and the angular momentum along it.
 pub const MOMENTUM: Ink = Ink(0xD5, 0x5E, 0x00);
 pub const LONG_AXIS: Ink = Ink(0x6A, 0x4C, 0x93);

@@ -102,6 +102,15 @@ impl Collection {
         Ok(read)
     }
 
+    /// Becomes what another page has made of the kept jumps; what was deleted here can still be
+    /// brought back.
+    pub fn follow(&mut self, other: Self) {
+        self.entries = other.entries;
+        self.next_id = self.next_id.max(other.next_id);
+        self.deleted
+            .retain(|(_, entry)| self.entries.iter().all(|other| other.id != entry.id));
+    }
+
     fn take_up(&mut self, kept: KeptJump<Value>) -> Result<(), Unreadable> {
         let broken = |why: &dyn fmt::Display| Unreadable::Broken(why.to_string());
         let scenario = Scenario::from_saved(kept.jump).map_err(|why| broken(&why))?;

@@ -1,0 +1,149 @@
+//! The kept jumps in the browser's own storage, which all pages of Turns Aloft share.
+
+use std::cell::Cell;
+
+use bevy::prelude::*;
+use bevy::winit::{EventLoopProxyWrapper, WinitUserEvent};
+use wasm_bindgen::JsCast;
+use wasm_bindgen::prelude::Closure;
+use web_sys::Storage;
+
+use super::dom;
+use super::kept::storage;
+use crate::session::Session;
+use crate::session::collection::kept::Unreadable;
+
+const NAME: &str = "turns-aloft/kept-jumps";
+
+/// Where what cannot be read is put, with a number behind it.
+const ASIDE: &str = "turns-aloft/kept-jumps-unread";
+const MOST_ASIDE: u32 = 9;
+
+thread_local! {
+    /// Another page has changed something in the storage.
+    static CHANGED: Cell<bool> = const { Cell::new(false) };
+}
+
+#[derive(Resource, Default)]
+pub struct Shelf {
+    /// As last read or written.
+    text: Option<String>,
+    /// The session's changes of the kept jumps that are in the storage.
+    changes: u64,
+    /// Why nothing may be written: what stands there belongs to somebody else.
+    closed: Option<String>,
+    /// Still to be said.
+    news: Option<String>,
+}
+
+pub fn plugin(app: &mut App) {
+    app.add_systems(Startup, listen)
+        .add_systems(PreUpdate, follow)
+        .add_systems(Last, keep);
+}
+
+/// Takes up the jumps kept by earlier visits.
+pub fn take_up(session: &mut Session) -> Shelf {
+    let mut shelf = Shelf::default();
+    if let Some(storage) = storage() {
+        shelf.read(&storage, session);
+    }
+    shelf
+}
+
+impl Shelf {
+    /// Reads what stands in the storage if it is not known yet. What cannot be read is put aside,
+    /// never written over.
+    fn read(&mut self, storage: &Storage, session: &mut Session) {
+        let Some(text) = storage.get_item(NAME).ok().flatten() else {
+            return;
+        };
+        if self.text.as_ref() == Some(&text) {
+            return;
+        }
+        match session.take_up_kept_jumps(&text) {
+            Ok(()) => self.closed = None,
+            Err(why @ Unreadable::Newer(_)) => {
+                self.news = Some(format!("Not opened: {why}."));
+                self.closed = Some(format!("Not kept over a reload: {why}."));
+            }
+            Err(why) if put_aside(storage, &text) => {
+                self.news = Some(format!(
+                    "Not opened: {why}; what was there is put aside in this browser, and the list begins anew."
+                ));
+            }
+            Err(why) => {
+                self.news = Some(format!("Not opened: {why}."));
+                self.closed = Some(format!(
+                    "Not kept over a reload: {why}, and there is no room to put aside what is there; save all as a file."
+                ));
+            }
+        }
+        self.text = Some(text);
+    }
+
+    fn write(&mut self, text: String) -> Result<(), String> {
+        if let Some(why) = &self.closed {
+            return Err(why.clone());
+        }
+        let written = storage().is_some_and(|storage| storage.set_item(NAME, &text).is_ok());
+        if !written {
+            return Err(
+                "This browser keeps no more for this page: the kept jumps as they are now will not be there after a reload; save all as a file.".to_owned(),
+            );
+        }
+        self.text = Some(text);
+        Ok(())
+    }
+}
+
+/// Moves what cannot be read to a name that is free; whether there was one, and room.
+fn put_aside(storage: &Storage, text: &str) -> bool {
+    let free = (1..=MOST_ASIDE)
+        .map(|number| format!("{ASIDE}-{number}"))
+        .find(|name| matches!(storage.get_item(name), Ok(None)));
+    // Taken away first: both together may have no room.
+    let Some(name) = free.filter(|_| storage.remove_item(NAME).is_ok()) else {
+        return false;
+    };
+    if storage.set_item(&name, text).is_ok() {
+        return true;
+    }
+    storage.set_item(NAME, text).ok();
+    false
+}
+
+fn listen(proxy: Res<EventLoopProxyWrapper>) {
+    let proxy = (**proxy).clone();
+    let changed = Closure::<dyn FnMut()>::new(move || {
+        CHANGED.set(true);
+        proxy.send_event(WinitUserEvent::WakeUp).ok();
+    });
+    if let Some(window) = dom::window() {
+        window.set_onstorage(Some(changed.as_ref().unchecked_ref()));
+    }
+    changed.forget();
+}
+
+/// Follows what another page does to the kept jumps.
+fn follow(mut session: ResMut<Session>, mut shelf: ResMut<Shelf>) {
+    if CHANGED.take()
+        && let Some(storage) = storage()
+    {
+        shelf.read(&storage, &mut session);
+    }
+}
+
+/// Keeps every change of the kept jumps at once.
+fn keep(mut session: ResMut<Session>, mut shelf: ResMut<Shelf>) {
+    if let Some(news) = shelf.news.take() {
+        session.say(news);
+    }
+    if shelf.changes == session.kept_changes() {
+        return;
+    }
+    shelf.changes = session.kept_changes();
+    if let Err(why) = shelf.write(session.kept_jumps()) {
+        session.say(why);
+    }
+}

@@ -1,0 +1,131 @@
+//! The attempt beside the present one: chosen, flown, kept over a reload.
+
+use serde::{Deserialize, Serialize};
+
+use crate::scenario::fly::Jump;
+use crate::scenario::{Scenario, starts};
+use crate::session::Session;
+use crate::session::collection::Id;
+
+/// A second attempt, flown.
+#[derive(Debug, Clone)]
+pub struct Beside {
+    /// Where it was taken from.
+    pub which: Which,
+    /// What it is called on the page.
+    pub name: String,
+    pub scenario: Scenario,
+    pub jump: Jump,
+}
+
+/// Where an attempt is taken from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Which {
+    Kept(Id),
+    /// A starting point, by its name on the command line.
+    Start(String),
+    /// The present jump as it was opened.
+    AsOpened,
+    /// It came with a link.
+    Linked,
+}
+
+/// What survives a reload: also an attempt whose origin is gone by then.
+#[derive(Debug, Serialize, Deserialize)]
+pub struct KeptBeside {
+    which: Which,
+    name: String,
+    scenario: String,
+}
+
+impl Beside {
+    fn new(which: Which, name: String, scenario: Scenario) -> Self {
+        Self {
+            which,
+            name,
+            jump: scenario.fly(),
+            scenario,
+        }
+    }
+
+    pub fn keep(&self) -> KeptBeside {
+        KeptBeside {
+            which: self.which.clone(),
+            name: self.name.clone(),
+            scenario: self.scenario.to_file(),
+        }
+    }
+}
+
+impl KeptBeside {
+    /// The attempt again, or why what was kept of it cannot be flown.
+    pub fn take_up(self) -> Result<Beside, String> {
+        let scenario = Scenario::from_file(&self.scenario).map_err(|why| why.to_string())?;
+        Ok(Beside::new(self.which, self.name, scenario))
+    }
+}
+
+impl Session {
+    /// The attempt that the present one is compared with.
+    pub const fn beside(&self) -> Option<&Beside> {
+        self.compare.beside.as_ref()
+    }
+
+    /// Grows with every attempt laid beside, and when it is taken away.
+    pub const fn laid(&self) -> u64 {
+        self.compare.laid
+    }
+
+    /// Lays a kept jump, a starting point or the present jump as it was opened beside the present
+    /// one. What is not there any more is passed over.
+    pub fn lay_beside(&mut self, which: Which) {
+        let found = match &which {
+            Which::Kept(id) => self.compare.keeping.collection().get(*id).map(|entry| {
+                let scenario = entry.scenario.clone();
+                (scenario.name.clone(), scenario)
+            }),
+            Which::Start(name) => starts::named(name)
+                .map(|start| (start.scenario.name.clone(), start.scenario.clone())),
+            Which::AsOpened => Some((as_opened(&self.base), self.base.clone())),
+            Which::Linked => None,
+        };
+        if let Some((name, scenario)) = found {
+            self.put_beside(Some(Beside::new(which, name, scenario)));
+        }
+    }
+
+    /// Lays beside what came with a link.
+    pub(in crate::session) fn lay_linked_beside(&mut self, scenario: Scenario) {
+        let name = scenario.name.clone();
+        self.put_beside(Some(Beside::new(Which::Linked, name, scenario)));
+    }
+
+    /// Takes the second attempt away.
+    pub fn lay_nothing_beside(&mut self) {
+        self.put_beside(None);
+    }
+
+    pub(in crate::session) fn put_beside(&mut self, beside: Option<Beside>) {
+        self.compare.beside = beside;
+        self.compare.laid += 1;
+        self.compare.compared = None;
+        self.changes += 1;
+        // The later landing may be an earlier one now.
+        self.playback.t_s = self.playback.t_s.min(self.last_s());
+    }
+
+    /// Another jump has been opened: what stands beside it as it was opened is another one, too.
+    pub(in crate::session) fn renew_as_opened(&mut self) {
+        if self
+            .beside()
+            .is_some_and(|beside| beside.which == Which::AsOpened)
+        {
+            self.lay_beside(Which::AsOpened);
+        }
+    }
+}
+
+fn as_opened(base: &Scenario) -> String {
+    format!("{}, as opened", base.name)
+}

@@ -1,0 +1,224 @@
+//! The jumps kept on this device, as the session handles them: with what each came to, and with
+//! whatever goes wrong said in a sentence.
+
+use std::collections::HashMap;
+use std::fmt;
+
+use super::Which;
+use crate::physics::call::Call;
+use crate::scenario::Scenario;
+use crate::session::collection::kept::Unreadable;
+use crate::session::collection::{Collection, Id};
+use crate::session::{Question, Session};
+
+#[derive(Debug, Default)]
+pub struct Keeping {
+    collection: Collection,
+    results: HashMap<Id, CameTo>,
+    /// Grows with every change that is to be kept.
+    changes: u64,
+}
+
+/// What a kept jump came to.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct CameTo {
+    pub turns: f64,
+    /// None where the sport's rule does not reach.
+    pub call: Option<Call>,
+}
+
+impl Keeping {
+    pub const fn collection(&self) -> &Collection {
+        &self.collection
+    }
+
+    /// Flies the first kept jump whose turns are not known yet; whether there was one.
+    pub fn fly_next(&mut self) -> bool {
+        let unknown = self
+            .collection
+            .entries()
+            .iter()
+            .find(|entry| !self.results.contains_key(&entry.id));
+        let Some(entry) = unknown else {
+            return false;
+        };
+        let jump = entry.scenario.fly();
+        let came_to = CameTo {
+            turns: jump.turns,
+            call: jump.owed.and_then(|owed| owed.call),
+        };
+        self.results.insert(entry.id, came_to);
+        true
+    }
+
+    /// What a kept jump came to, once it is known.
+    pub fn came_to(&self, id: Id) -> Option<CameTo> {
+        self.results.get(&id).copied()
+    }
+}
+
+impl Session {
+    pub const fn keeping(&self) -> &Keeping {
+        &self.compare.keeping
+    }
+
+    /// Grows with every change of the kept jumps.
+    pub const fn kept_changes(&self) -> u64 {
+        self.compare.keeping.changes
+    }
+
+    /// Does something to the kept jumps and has it kept; what is refused is said.
+    fn keeping_to<T, E: fmt::Display>(
+        &mut self,
+        what: &str,
+        change: impl FnOnce(&mut Collection) -> Result<T, E>,
+    ) -> Option<T> {
+        match change(&mut self.compare.keeping.collection) {
+            Ok(done) => {
+                self.compare.keeping.changes += 1;
+                Some(done)
+            }
+            Err(why) => {
+                self.say(format!("{what}: {why}."));
+                None
+            }
+        }
+    }
+
+    /// Keeps the present jump under its name.
+    pub fn keep_jump(&mut self) {
+        let scenario = self.scenario.clone();
+        self.keeping_to("Not kept", |kept| kept.add(scenario));
+    }
+
+    /// Opens a kept jump.
+    pub fn open_kept(&mut self, id: Id) {
+        if let Some(entry) = self.keeping().collection.get(id) {
+            self.open(entry.scenario.clone());
+        }
+    }
+
+    pub fn rename_kept(&mut self, id: Id, name: &str) {
+        if self
+            .keeping_to("Not renamed", |kept| kept.rename(id, name))
+            .is_some()
+        {
+            self.name_beside_anew();
+        }
+    }
+
+    /// A kept jump that has another name has it beside the present one, too.
+    fn name_beside_anew(&mut self) {
+        let Some(beside) = &mut self.compare.beside else {
+            return;
+        };
+        if let Which::Kept(id) = beside.which
+            && let Some(entry) = self.compare.keeping.collection.get(id)
+            && entry.scenario.name != beside.name
+        {
+            beside.name.clone_from(&entry.scenario.name);
+            beside.scenario.name.clone_from(&entry.scenario.name);
+            self.changes += 1;
+        }
+    }
+
+    /// One place nearer the first.
+    pub fn move_kept_up(&mut self, id: Id) {
+        if self.compare.keeping.collection.move_up(id) {
+            self.compare.keeping.changes += 1;
+        }
+    }
+
+    /// One place nearer the last.
+    pub fn move_kept_down(&mut self, id: Id) {
+        if self.compare.keeping.collection.move_down(id) {
+            self.compare.keeping.changes += 1;
+        }
+    }
+
+    pub fn delete_kept(&mut self, id: Id) {
+        self.keeping_to("Not deleted", |kept| kept.delete(id));
+    }
+
+    /// Brings the kept jump last deleted back.
+    pub fn bring_back_kept(&mut self) {
+        self.keeping_to("Not brought back", Collection::bring_back);
+    }
+
+    /// All kept jumps as one file.
+    pub fn kept_file(&self) -> String {
+        self.keeping().collection.export()
+    }
+
+    /// Adds the jumps of a collection's file to the kept ones and shows them.
+    pub(in crate::session) fn open_collection(&mut self, text: &str) {
+        let Some(added) = self.keeping_to("Not opened", |kept| kept.import(text)) else {
+            return;
+        };
+        self.ask(Question::Compare);
+        self.say(match added.len() {
+            0 => "There is no jump in this file.".to_owned(),
+            1 => "One jump of this file is among the kept ones now.".to_owned(),
+            count => format!("{count} jumps of this file are among the kept ones now."),
+        });
+    }
+
+    /// Keeps the present jump where it was changed and is not kept yet, before another takes its
+    /// place. Returns what to say of it.
+    ///
+    /// # Errors
+    ///
+    /// A sentence, where it cannot be kept.
+    pub(in crate::session) fn rescue(&mut self) -> Result<Option<String>, String> {
+        if !self.differs_from_base() || self.is_kept(&self.scenario) {
+            return Ok(None);
+        }
+        let scenario = self.scenario.clone();
+        let keeping = &mut self.compare.keeping;
+        let id = keeping
+            .collection
+            .add(scenario)
+            .map_err(|why| why.to_string())?;
+        keeping.changes += 1;
+        let name = keeping
+            .collection
+            .get(id)
+            .map(|entry| entry.scenario.name.as_str())
+            .unwrap_or_default();
+        Ok(Some(format!(
+            "The jump you had changed is kept: see “{name}” under Compare."
+        )))
+    }
+
+    /// Whether this very jump is among the kept ones, whatever it is called there.
+    fn is_kept(&self, scenario: &Scenario) -> bool {
+        let entries = self.keeping().collection.entries();
+        entries.iter().any(|entry| {
+            let named = Scenario {
+                name: scenario.name.clone(),
+                ..entry.scenario.clone()
+            };
+            named == *scenario
+        })
+    }
+
+    /// The kept jumps as the browser keeps them.
+    pub fn kept_jumps(&self) -> String {
+        self.keeping().collection.to_kept()
+    }
+
+    /// Takes up the kept jumps of the last visit, or as another page has just left them.
+    ///
+    /// # Errors
+    ///
+    /// What was kept cannot be read; what is here stays.
+    pub fn take_up_kept_jumps(&mut self, text: &str) -> Result<(), Unreadable> {
+        let read = Collection::from_kept(text)?;
+        let keeping = &mut self.compare.keeping;
+        keeping.collection.follow(read);
+        // An id may stand for another jump now.
+        keeping.results.clear();
+        self.name_beside_anew();
+        Ok(())
+    }
+}

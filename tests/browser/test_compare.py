@@ -1,0 +1,337 @@
+"""Two attempts: kept, laid side by side, found again after a reload, handed on; by touch."""
+
+import itertools
+import json
+import re
+
+import pytest
+from selenium.webdriver import ActionChains, Keys
+
+import touch
+from files import drop_file, set_file, wait_for_download
+from flown import aloft, fly, kept_scenario
+from page import wait_for_output
+from test_jump import at_rest, stage_image
+from test_link import fragment, share
+from test_session import choose_start
+
+STORED = "turns-aloft/kept-jumps"
+
+
+def question(page, name):
+    touch.tap(page, *page.centre(f"question:{name}"))
+    page.wait_until(name, lambda: ("keep" in page.rects()) == (name == "Compare"))
+
+
+def into_sight(page, name):
+    """Scrolls the column until the middle of a target is on it, and returns the middle."""
+    left, top, width, _ = page.rects()["question:Jump"]
+    height = page.run("return window.innerHeight")
+    low, high = top + 60, height - 40
+    x = left + width / 2
+    for _ in range(12):
+        at = page.centre(name)
+        if low <= at[1] <= high:
+            return at
+        middle = (low + high) / 2
+        way = max(-0.35 * (high - low), min(0.35 * (high - low), middle - at[1]))
+        touch.touch_drag(page, x, middle, x, middle + way)
+        page.wait_until(f"{name} rests", lambda: _rests(page, name))
+    raise AssertionError(f"{name} never came into sight")
+
+
+def _rests(page, name):
+    before = page.centre(name)
+    page.next_frames(3)
+    return page.centre(name) == before
+
+
+def tap(page, name):
+    page.wait_until(name, lambda: name in page.rects())
+    touch.tap(page, *into_sight(page, name))
+
+
+def kept(page):
+    """Names and turns of the kept jumps, in order."""
+    lines = [
+        (int(quantity.split(":")[1]), text)
+        for quantity, text in page.outputs().items()
+        if quantity.startswith("kept:")
+    ]
+    return [re.fullmatch(r"(.*): (\d+\.\d\d) turns, .*", text).groups() for _, text in sorted(lines)]
+
+
+def names(page):
+    return [name for name, _ in kept(page)]
+
+
+def wait_for_names(page, expected):
+    page.wait_until(f"the jumps {expected}", lambda: names(page) == expected)
+
+
+def keep_two(page):
+    """Keeps two jumps; the second is the present one."""
+    at_rest(page)
+    question(page, "Compare")
+    tap(page, "keep")
+    wait_for_names(page, ["Half a turn short"])
+    choose_start(page, "four-turns")
+    wait_for_output(page, "turns_owed", lambda text: text == "4")
+    at_rest(page)
+    tap(page, "keep")
+    wait_for_names(page, ["Half a turn short", "Four turns"])
+
+
+def assert_compared(outputs, compared):
+    """The table on the page is the command's, to the digits shown, and adds up as it stands."""
+    from_text, to_text, whole = re.fullmatch(
+        r"(\S+) to (\S+): (\S+)", outputs["compare:turns"]
+    ).groups()
+    assert [from_text, to_text] == [f"{turns:.2f}" for turns in compared["turns"]]
+    hundredths = lambda text: round(100 * float(text.replace("−", "-")))
+    assert hundredths(whole) == hundredths(to_text) - hundredths(from_text)
+    shown = {
+        quantity.removeprefix("compare:"): hundredths(re.search(r": (\S+) turns$", text)[1])
+        for quantity, text in outputs.items()
+        if quantity.startswith("compare:") and quantity not in ("compare:turns", "compare:sentence")
+    }
+    worth = {one["key"]: 100 * one["turns"] for one in compared["differences"]}
+    assert shown.keys() == worth.keys()
+    for key, part in shown.items():
+        assert abs(part - worth[key]) <= 1 + 1e-9, key
+    assert sum(shown.values()) == hundredths(whole)
+
+
+def lay(page, name):
+    tap(page, name)
+    wait_for_output(page, "compare:turns", bool)
+
+
+@pytest.mark.window(1024, 768)
+def test_two_kept_jumps_are_compared_as_by_the_command(page):
+    keep_two(page)
+    assert kept(page)[0][1] == f"{fly('half-a-turn-short')['turns']:.2f}"
+    assert kept(page)[1][1] == f"{fly('four-turns')['turns']:.2f}"
+    lay(page, "kept:1")
+    compared = json.loads(aloft("compare", "half-a-turn-short", "four-turns"))
+    assert len(compared["differences"]) > 3
+    assert_compared(page.outputs(), compared)
+    sentence = page.output("compare:sentence")
+    assert "more than “Half a turn short”" in sentence
+
+
+@pytest.mark.window(1024, 768)
+def test_the_comparison_follows_a_slider(page, tmp_path):
+    at_rest(page)
+    question(page, "Compare")
+    lay(page, "beside:as opened")
+    assert "nothing differs" in page.output("compare:sentence")
+    question(page, "Jump")
+    x, y, width, height = page.rects()["slider:takeoff_rate_rad_s"]
+    before = page.output("turns")
+    touch.touch_drag(page, x + 0.3 * width, y + 0.7 * height, x + 0.5 * width, y + 0.7 * height)
+    wait_for_output(page, "turns", lambda text: text != before)
+    question(page, "Compare")
+    wait_for_output(page, "compare:sentence", lambda text: "by take-off rate" in text)
+    file = tmp_path / "present.aloft.json"
+    file.write_text(kept_scenario(page))
+    assert_compared(page.outputs(), json.loads(aloft("compare", "half-a-turn-short", file)))
+
+
+@pytest.mark.window(1024, 768)
+def test_kept_jumps_and_the_one_beside_survive_a_reload(page):
+    keep_two(page)
+    lay(page, "kept:1")
+    before = page.outputs()
+    page.open().wait_ready()
+    at_rest(page)
+    page.wait_until("the same answer", lambda: page.outputs() == before)
+
+
+@pytest.mark.window(1024, 768)
+def test_a_kept_jump_is_renamed_moved_deleted_and_brought_back(page):
+    keep_two(page)
+    lay(page, "kept:2")
+    tap(page, "kept Rename")
+    page.wait_until("a field", lambda: "kept name" in page.rects())
+    ActionChains(page.driver).send_keys("Monday", Keys.ENTER).perform()
+    wait_for_names(page, ["Half a turn short", "Monday"])
+    assert "“Monday”" in page.output("compare:sentence")
+    tap(page, "kept Up")
+    wait_for_names(page, ["Monday", "Half a turn short"])
+    assert "kept Up" not in page.rects(), "the first does not go up"
+    tap(page, "kept Down")
+    wait_for_names(page, ["Half a turn short", "Monday"])
+    tap(page, "kept Delete")
+    wait_for_names(page, ["Half a turn short"])
+    tap(page, "kept Undo")
+    wait_for_names(page, ["Half a turn short", "Monday"])
+    page.open().wait_ready()
+    wait_for_names(page, ["Half a turn short", "Monday"])
+
+
+@pytest.mark.window(1024, 768)
+def test_a_kept_jump_opens(page):
+    keep_two(page)
+    lay(page, "kept:1")
+    tap(page, "kept Open")
+    half = f"{fly('half-a-turn-short')['turns']:.2f}"
+    wait_for_output(page, "turns", lambda text: text == half)
+
+
+@pytest.mark.window(1024, 768)
+def test_all_kept_jumps_go_through_one_file(page, new_page, downloads):
+    keep_two(page)
+    tap(page, "save all")
+    saved = wait_for_download(page, downloads)
+    assert saved.name == "kept-jumps.aloft.json"
+    elsewhere = new_page().open().wait_ready()
+    at_rest(elsewhere)
+    before = elsewhere.output("turns")
+    set_file(elsewhere, "#scenario-file", saved)
+    wait_for_names(elsewhere, ["Half a turn short", "Four turns"])
+    assert kept(elsewhere) == kept(page)
+    assert elsewhere.output("turns") == before
+    assert "2 jumps" in elsewhere.notice()
+
+    drop_file(elsewhere, "bad.json", saved.read_text().replace("arm_tuck", "arm_tack", 1))
+    elsewhere.wait_until("told", lambda: elsewhere.notice().startswith("Not opened: jump 1"))
+    assert names(elsewhere) == ["Half a turn short", "Four turns"]
+
+
+@pytest.mark.window(1024, 768)
+def test_the_second_attempt_is_a_figure_in_the_picture(page):
+    keep_two(page)
+    alone = reddish_purple(stage_image(page))
+    lay(page, "kept:1")
+    page.wait_until("two figures", lambda: reddish_purple(stage_image(page)) > alone + 300)
+    tap(page, "beside:none")
+    page.wait_until("one figure again", lambda: reddish_purple(stage_image(page)) <= alone)
+
+
+def reddish_purple(image):
+    """Pixels of the second figure's hue, over ice and air: nothing else in the picture has it."""
+    return sum(
+        count
+        for count, (red, green, blue) in image.getcolors(maxcolors=1 << 24)
+        if red > blue > green + 12 and red > green + 20
+    )
+
+
+@pytest.mark.window(1024, 768)
+def test_a_link_carries_the_comparison(page, new_page, tmp_path):
+    keep_two(page)
+    lay(page, "kept:1")
+    link = share(page)
+    first, second = tmp_path / "first.aloft.json", tmp_path / "second.aloft.json"
+    first.write_text(aloft("starts", "half-a-turn-short"))
+    second.write_text(kept_scenario(page))
+    assert link == "#" + aloft("link", second, "--beside", first).strip()
+
+    elsewhere = new_page().open(link).wait_ready()
+    wait_for_output(elsewhere, "compare:turns", bool)
+    of = lambda page: {q: text for q, text in page.outputs().items() if not q.startswith("kept:")}
+    assert of(elsewhere) == of(page)
+    assert names(elsewhere) == []
+
+    tap(page, "beside:none")
+    page.wait_until("an address without the link", lambda: fragment(page) == "")
+
+
+@pytest.mark.window(1024, 768)
+def test_a_link_does_not_lose_a_changed_jump(page):
+    at_rest(page)
+    x, y, width, height = page.rects()["slider:takeoff_rate_rad_s"]
+    before = page.output("turns")
+    touch.touch_drag(page, x + 0.3 * width, y + 0.7 * height, x + 0.5 * width, y + 0.7 * height)
+    changed = wait_for_output(page, "turns", lambda text: text != before)
+    page.run("location.hash = arguments[0]", aloft("link", "four-turns").strip())
+    wait_for_output(page, "turns_owed", lambda text: text == "4")
+    page.wait_until("told", lambda: "is kept" in page.notice())
+    at_rest(page)
+    question(page, "Compare")
+    page.wait_until("kept", lambda: kept(page) == [("Half a turn short", changed)])
+
+
+@pytest.mark.window(1024, 768)
+def test_what_cannot_be_read_is_said_and_put_aside(new_page):
+    page = new_page().open().wait_ready()
+    page.run("localStorage.setItem(arguments[0], 'rubbish')", STORED)
+    page.open().wait_ready()
+    page.wait_until("told", lambda: "cannot be read" in page.notice())
+    stored = page.run("return Object.fromEntries(Object.entries(localStorage))")
+    assert stored[f"{STORED}-unread-1"] == "rubbish"
+    assert STORED not in stored
+    question(page, "Compare")
+    tap(page, "keep")
+    wait_for_names(page, ["Half a turn short"])
+    page.open().wait_ready()
+    wait_for_names(page, ["Half a turn short"])
+    assert page.notice() == ""
+
+
+@pytest.mark.window(1024, 768)
+def test_a_newer_list_is_left_as_it_is(new_page):
+    page = new_page().open().wait_ready()
+    newer = '{"turns_aloft_kept_jumps": 99}'
+    page.run("localStorage.setItem(arguments[0], arguments[1])", STORED, newer)
+    page.open().wait_ready()
+    page.wait_until("told", lambda: "newer" in page.notice())
+    question(page, "Compare")
+    tap(page, "keep")
+    page.wait_until("told", lambda: page.notice().startswith("Not kept over a reload"))
+    assert page.run("return localStorage.getItem(arguments[0])", STORED) == newer
+
+
+@pytest.mark.window(1024, 768)
+def test_a_full_storage_is_said(page):
+    at_rest(page)
+    question(page, "Compare")
+    # As much as goes in, down to the last character.
+    page.run(
+        """
+        for (let size = 1 << 24, n = 0; size >= 1; size >>= 1) {
+          try { localStorage.setItem("full" + n, "x".repeat(size)); n += 1; } catch {}
+        }
+        """
+    )
+    tap(page, "keep")
+    page.wait_until("told", lambda: "keeps no more" in page.notice())
+    assert names(page) == ["Half a turn short"]
+
+
+@pytest.mark.window(1024, 768)
+def test_another_page_of_the_browser_is_followed(page):
+    at_rest(page)
+    question(page, "Compare")
+    here = page.driver.current_window_handle
+    page.driver.switch_to.new_window("window")
+    page.open().wait_ready()
+    tap(page, "keep")
+    wait_for_names(page, ["Half a turn short"])
+    page.driver.switch_to.window(here)
+    wait_for_names(page, ["Half a turn short"])
+
+
+@pytest.mark.parametrize("size", [(1366, 1024), (1024, 768), (768, 1024), (390, 844)], ids=str)
+def test_what_is_touched_is_large_enough_and_apart(new_page, size):
+    page = new_page(size=size).open().wait_ready()
+    keep_two(page)
+    lay(page, "kept:1")
+    tap(page, "kept Delete")
+    wait_for_names(page, ["Four turns"])
+    lay(page, "kept:1")
+    page.wait_until("its buttons", lambda: "kept Open" in page.rects())
+    own = {
+        name: rect
+        for name, rect in page.rects().items()
+        if name in ("keep", "save all") or name.startswith(("kept", "beside:"))
+    }
+    assert {"keep", "save all", "kept:1", "kept Undo", "kept Rename", "beside:none"} <= own.keys()
+    for name, (x, _, width, height) in own.items():
+        assert width >= 44 and height >= 44, (name, width, height)
+        assert 0 <= x and x + width <= size[0], name
+    for (a, one), (b, other) in itertools.combinations(own.items(), 2):
+        gap_x = max(one[0], other[0]) - min(one[0] + one[2], other[0] + other[2])
+        gap_y = max(one[1], other[1]) - min(one[1] + one[3], other[1] + other[3])
+        assert gap_x >= 0 or gap_y >= 0, (a, b)
