@@ -3,7 +3,7 @@
 use bevy_egui::egui::{Align2, Rect, Sense, Ui, pos2, vec2};
 
 use super::look::{self, INK, NEAR, SLATE, TOUCH};
-use super::{spoken, targets, transport};
+use super::{spoken, transport};
 
 /// What stands in a row.
 pub struct Row<'a> {
