@@ -54,16 +54,18 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
         targets::note(&format!("why:{}", bar.name), row);
         let width = row.width() - NUMBERS;
         let x = |turns: f64| row.left() + width * (turns / most).clamp(0.0, 1.0) as f32;
-        let last = i + 1 == bars.len();
-        if last {
-            owed.map(|owed| mark_owed(ui, row, [x(bar.to), x(owed)]));
-        } else {
+        if i + 1 < bars.len() {
             // The next bar goes on from here.
             let end = row.bottom() + TEXT;
             ui.painter()
                 .vline(x(bar.to), row.top() + TEXT..=end, Stroke::new(1.0, FROST));
         }
         draw(ui, bar, row, [x(bar.from), x(bar.to)]);
+        if i + 1 == bars.len()
+            && let Some(owed) = owed
+        {
+            mark_owed(ui, row, [x(bar.to), x(owed)]);
+        }
         if response.clicked() {
             touched = Some(bar.name);
         }
@@ -74,9 +76,8 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
         }
     }
     if let Some(text) = words::missing(session, went) {
-        let short = owed.is_some_and(|owed| owed > went.budget.turns);
-        let colour = if short { VERMILION } else { TEAL };
-        ui.label(RichText::new(text).font(look::bold(16.0)).color(colour));
+        // How that is called stands with the turns.
+        ui.label(RichText::new(text).font(look::bold(16.0)));
     }
     if let Some(name) = touched {
         let now = (explained != Some(name)).then_some(name);
@@ -198,7 +199,7 @@ fn mark_owed(ui: &Ui, row: Rect, [turned, owed]: [f32; 2]) {
             Rect::from_x_y_ranges(turned..=owed, across.clone()),
             CornerRadius::ZERO,
             Color32::TRANSPARENT,
-            Stroke::new(1.0, VERMILION),
+            Stroke::new(1.0, SLATE),
             StrokeKind::Middle,
         );
     }
