@@ -1,6 +1,6 @@
 //! The names of the map's sides, which are also where its levers are chosen.
 
-use bevy_egui::egui::{Button, Popup, Rect, RichText, Shape, Stroke, Ui, Vec2, pos2, vec2};
+use bevy_egui::egui::{Button, Popup, Pos2, Rect, RichText, Shape, Stroke, Ui, Vec2, pos2, vec2};
 
 use crate::analysis::lever::LEVERS;
 use crate::panel::look::{self, INK, NEAR, SLATE, TOUCH};
@@ -64,7 +64,7 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
     chosen
 }
 
-fn arrow(ui: &Ui, at: bevy_egui::egui::Pos2, way: Vec2) {
+fn arrow(ui: &Ui, at: Pos2, way: Vec2) {
     let stroke = Stroke::new(2.0, INK);
     let tip = at + 8.0 * way;
     ui.painter().line_segment([at - 8.0 * way, tip], stroke);

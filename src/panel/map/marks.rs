@@ -1,13 +1,13 @@
 //! What the map's colours, lines and slants mean.
 
-use bevy_egui::egui::{Rect, RichText, Sense, Stroke, Ui, vec2};
+use bevy_egui::egui::{Rect, Sense, Stroke, Ui, Vec2, pos2, vec2};
 
 use super::picture::{OUTLINE, OWED, WHOLE};
 use super::shades;
-use crate::panel::look::{NEAR, SEEN, SLATE, SNOW};
+use crate::panel::look::{self, NEAR, SEEN, SLATE, SNOW};
 use crate::session::Session;
 
-const SWATCH: bevy_egui::egui::Vec2 = vec2(30.0, 14.0);
+const SWATCH: Vec2 = vec2(30.0, 14.0);
 
 const SHADES: usize = 4;
 
@@ -43,15 +43,16 @@ pub fn legend(ui: &mut Ui, session: &Session) {
 
 /// A sign and what it means, kept together.
 fn entry(ui: &mut Ui, text: &str, draw: impl FnOnce(&Ui, Rect)) {
-    let galley = RichText::new(text).size(14.0).color(SLATE);
-    ui.scope(|ui| {
-        ui.horizontal(|ui| {
-            let (rect, _) = ui.allocate_exact_size(SWATCH, Sense::hover());
-            draw(ui, rect);
-            ui.label(galley);
-        });
-    });
-    ui.add_space(NEAR);
+    let galley = ui
+        .painter()
+        .layout_no_wrap(text.to_owned(), look::text(14.0), SLATE);
+    let width = SWATCH.x + NEAR + galley.size().x + NEAR;
+    let (rect, _) = ui.allocate_exact_size(vec2(width, 20.0), Sense::hover());
+    let middle = rect.left_center() + vec2(0.5 * SWATCH.x, 0.0);
+    draw(ui, Rect::from_center_size(middle, SWATCH));
+    let left = rect.left() + SWATCH.x + NEAR;
+    let at = pos2(left, rect.center().y - 0.5 * galley.size().y);
+    ui.painter().galley(at, galley, SLATE);
 }
 
 fn line(ui: &Ui, rect: Rect, stroke: Stroke) {
