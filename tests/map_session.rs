@@ -62,7 +62,10 @@ fn a_picture_at_once_and_the_whole_map_in_the_end() {
     let mut session = asked();
     session.think(|| false);
     assert!(session.map_picture().is_some() && session.is_thinking());
-    assert_eq!(told(&session, "map:done").as_deref(), Some("25 of 3721 flown"));
+    assert_eq!(
+        told(&session, "map:done").as_deref(),
+        Some("25 of 3721 flown")
+    );
     complete(&mut session);
     assert_eq!(told(&session, "map:done").as_deref(), Some("61 x 61 flown"));
 
@@ -79,7 +82,10 @@ fn a_picture_at_once_and_the_whole_map_in_the_end() {
     let owed = session.jump().owed.expect("a named jump").turns;
     assert_eq!(own.owed, own.turns.lines(owed));
     assert!(own.whole.iter().all(|line| line.level != owed));
-    assert_eq!(own.whole.len() + own.owed.len(), own.turns.whole_lines().len());
+    assert_eq!(
+        own.whole.len() + own.owed.len(),
+        own.turns.whole_lines().len()
+    );
 }
 
 /// Moving the jump on the map flies it once, at the very place, and leaves the map as it is.
@@ -93,7 +99,10 @@ fn the_jump_moves_on_the_map() {
     assert_eq!(session.revision(), revision + 1, "one flight");
     let [rate, height] = numbers(&session);
     let rpm = RateUnit::Rpm.unit();
-    assert!((rpm.from_si(rate) - 87.5).abs() < 1e-9, "a quarter of 50 to 200 rpm");
+    assert!(
+        (rpm.from_si(rate) - 87.5).abs() < 1e-9,
+        "a quarter of 50 to 200 rpm"
+    );
     assert!((height - 0.7).abs() < 1e-9, "three quarters of 10 to 90 cm");
     assert_eq!(session.jump().turns, session.scenario().fly().turns);
     let place = session.map_point();
@@ -114,7 +123,10 @@ fn the_jump_moves_on_the_map() {
 fn the_jump_is_held_on_the_map() {
     let mut session = asked();
     session.put_on_map([-3.0, 1.2]);
-    let [from, to] = [session.map_sides()[0].at(0.0), session.map_sides()[1].at(1.0)];
+    let [from, to] = [
+        session.map_sides()[0].at(0.0),
+        session.map_sides()[1].at(1.0),
+    ];
     assert_eq!(numbers(&session), [from, to]);
 }
 
@@ -199,9 +211,18 @@ fn the_lines_are_told_where_they_pass_the_jump() {
     let text = told(&session, "map:x_for_2").expect("two turns are on the map");
     let rpm: f64 = text.trim_end_matches(" rpm").parse().expect("one number");
     session.set(key(RATE), RateUnit::Rpm.unit().to_si(rpm));
-    assert!((session.jump().turns - 2.0).abs() < 0.01, "rounded to a whole rpm");
-    assert_eq!(told(&session, "map:x").as_deref(), Some("Take-off rate from 50 to 200 rpm"));
-    assert_eq!(told(&session, "map:y").as_deref(), Some("Jump height from 10 to 90 cm"));
+    assert!(
+        (session.jump().turns - 2.0).abs() < 0.01,
+        "rounded to a whole rpm"
+    );
+    assert_eq!(
+        told(&session, "map:x").as_deref(),
+        Some("Take-off rate from 50 to 200 rpm")
+    );
+    assert_eq!(
+        told(&session, "map:y").as_deref(),
+        Some("Jump height from 10 to 90 cm")
+    );
     // Five turns are not to be had at this height.
     assert!(told(&session, "map:x_for_5").is_none());
 }
