@@ -32,8 +32,8 @@ fn alone(scenario: &Scenario, map: &TurnMap, i: usize, j: usize) -> f64 {
 proptest! {
     #![proptest_config(space::cases(24))]
 
-    /// Any two numbers of any jump: every node is the flight that stands there, to the last bit,
-    /// however many nodes are flown at a time.
+    /// Any two numbers of any jump: every node is the flight that stands there, to rounding, however
+    /// many nodes are flown at a time.
     #[test]
     fn nodes_are_single_flights(
         scenario in space::scenario(),
@@ -49,7 +49,9 @@ proptest! {
         prop_assert_eq!(map.refine(piece), 0);
         for j in 0..nodes.1 {
             for i in 0..nodes.0 {
-                prop_assert_eq!(map.turns(i, j), Some(alone(&scenario, &map, i, j)));
+                let (turns, alone) = (map.turns(i, j), alone(&scenario, &map, i, j));
+                let turns = turns.expect("all flown");
+                prop_assert!((turns - alone).abs() < 1e-11, "{turns} {alone}");
             }
         }
     }
@@ -316,7 +318,7 @@ fn the_command_prints_it() {
             .scenario
             .clone();
         (scenario.jump_height_m, scenario.arm_tuck) = (height_m, arm_tuck);
-        assert_eq!(turns, scenario.fly().turns);
+        assert!((turns - scenario.fly().turns).abs() < 1e-11);
     }
 }
 

@@ -16,7 +16,6 @@ use serde::Serialize;
 
 use super::one_change::OneChange;
 use crate::physics::flight::{Flight, Launch, Spin};
-use crate::physics::plan::Plan;
 use crate::physics::table::PlanTable;
 use crate::physics::timed::Timed;
 use crate::scenario::Scenario;
@@ -180,8 +179,7 @@ impl Removed {
         if spec == actual.plan.spec {
             return Arc::clone(actual);
         }
-        let (body, plan) = (actual.body.clone(), Plan::new(spec));
-        Arc::new(PlanTable::new(body, plan, actual.resolution))
+        PlanTable::after(&[actual], actual.body.spec, spec, actual.resolution)
     }
 }
 

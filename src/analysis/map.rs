@@ -1,12 +1,14 @@
 //! The turn map: turns at landing over two numbers of a jump, every node a real flight.
 //!
-//! Coarse first, then finer, a piece at a time, so that whoever shows it need not wait. Where one of
-//! the two changes only how the ice is left, its whole row is flown on one table of the plan.
+//! Coarse first, then finer, a piece at a time, so that whoever shows it need not wait. What a node's
+//! plan has in common with its neighbours' is tabulated once.
+
+use std::sync::Arc;
 
 use super::field::{Field, between};
 use super::seen;
+use crate::physics::table::PlanTable;
 use crate::scenario::Scenario;
-use crate::scenario::fly::Jump;
 use crate::scenario::keys::{self, Key, Refused};
 
 /// Fewest and most nodes along an axis.
@@ -98,18 +100,6 @@ impl Axis {
         let part = (node - before) as f64 / (after - before) as f64;
         ([before, after], part)
     }
-
-    /// Whether it changes only how the ice is left, so that one plan's table serves all its values.
-    /// (What heavier hands keep depends on the body, the rate and the height alike.)
-    fn only_launch(&self) -> bool {
-        [
-            "takeoff_rate_rad_s",
-            "jump_height_m",
-            "lean_rad",
-            "pre_rotation_turns",
-        ]
-        .contains(&self.key.key)
-    }
 }
 
 /// What has been flown at a node.
@@ -123,7 +113,6 @@ struct Node {
 #[derive(Debug, Clone)]
 pub struct TurnMap {
     scenario: Scenario,
-    /// Along the inner axis, flown on one table where it can be.
     x: Axis,
     y: Axis,
     nodes: Vec<Option<Node>>,
@@ -131,8 +120,9 @@ pub struct TurnMap {
     order: Vec<usize>,
     /// How many of them have been flown.
     done: usize,
-    /// The last flight of every row, for its table.
-    flown: Vec<Option<Jump>>,
+    /// The table of the last flight of every column and of every row.
+    columns: Vec<Option<Arc<PlanTable>>>,
+    rows: Vec<Option<Arc<PlanTable>>>,
 }
 
 impl TurnMap {
@@ -144,7 +134,6 @@ impl TurnMap {
                 x.key.key
             )));
         }
-        let rows = if x.only_launch() { y.nodes } else { x.nodes };
         Ok(Self {
             scenario: scenario.clone(),
             x,
@@ -152,7 +141,8 @@ impl TurnMap {
             nodes: vec![None; x.nodes * y.nodes],
             order: order(&x, &y),
             done: 0,
-            flown: vec![None; rows],
+            columns: vec![None; x.nodes],
+            rows: vec![None; y.nodes],
         })
     }
 
@@ -252,21 +242,22 @@ impl TurnMap {
             // Both ends were checked: nothing is held back.
             axis.key.hold(&mut self.scenario, axis.value(i));
         }
-        let row = &mut self.flown[if self.x.only_launch() { y } else { x }];
-        let jump = self.scenario.fly_after(row.as_ref());
-        let node = Node {
-            turns: jump.turns,
-            seen_margin: seen::margin(&self.scenario, [self.x.key, self.y.key], &jump),
-        };
-        *row = Some(jump);
-        node
+        let (column, row) = (&mut self.columns[x], &mut self.rows[y]);
+        let earlier: Vec<_> = [&*column, &*row].into_iter().flatten().collect();
+        let (glance, table) = self.scenario.glance(&earlier);
+        *column = Some(Arc::clone(&table));
+        *row = Some(table);
+        Node {
+            turns: glance.air_turns + self.scenario.pre_rotation_turns,
+            seen_margin: seen::margin(&self.scenario, [self.x.key, self.y.key], &glance),
+        }
     }
 }
 
 /// Coarse nodes first, then those between them; within a spacing row by row.
 fn order(x: &Axis, y: &Axis) -> Vec<usize> {
     let mut nodes: Vec<usize> = (0..x.nodes * y.nodes).collect();
-    nodes.sort_by_key(|&node| {
+    nodes.sort_by_cached_key(|&node| {
         let (i, j) = (node % x.nodes, node / x.nodes);
         std::cmp::Reverse(x.spacing(i).min(y.spacing(j)))
     });

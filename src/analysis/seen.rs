@@ -1,8 +1,8 @@
 //! How far a jump is inside what has been seen of people.
 
 use super::limits::RATE;
+use crate::physics::glance::Glance;
 use crate::scenario::Scenario;
-use crate::scenario::fly::Jump;
 use crate::scenario::keys::{self, Key};
 
 /// How far inside its marks the nearest of these numbers is in a flown jump, in parts of its
@@ -11,15 +11,15 @@ use crate::scenario::keys::{self, Key};
 ///
 /// The take-off rate always counts, as it was flown: its mark is the highest peak rate seen, and a
 /// body that closes more gets there without leaving the ice any faster.
-pub fn margin(scenario: &Scenario, numbers: [&Key; 2], jump: &Jump) -> f64 {
+pub fn margin(scenario: &Scenario, numbers: [&Key; 2], glance: &Glance) -> f64 {
     let rate = keys::key(RATE).filter(|rate| !numbers.contains(rate));
     let margins = numbers.into_iter().chain(rate).filter_map(|key| {
         let value = if key.key == RATE {
-            jump.readout.takeoff_rate_rad_s
+            glance.takeoff_rate_rad_s
         } else {
             (key.get)(scenario)
         };
-        let [least, most] = scenario.reach(key, jump)?.seen;
+        let [least, most] = scenario.reach_of(key, glance)?.seen;
         let inside = [
             (least > key.least).then_some(value - least),
             (most != key.most).then_some(most - value),

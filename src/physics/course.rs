@@ -5,16 +5,35 @@ use glam::DVec3;
 use super::GRAVITY_M_S2;
 use super::attitude::Attitude;
 use super::integrate;
+use super::kept::Kept;
 use super::launch::Launch;
 use super::moment::Moment;
 use super::momentum::MassState;
 use super::plan::Turning;
 use super::stance::{RateLaw, Stance};
-use super::table::{PlanTable, Tape};
+use super::table::PlanTable;
+use super::tape::Tape;
+
+/// A stance that is passed through, in a unit of time of its own.
+#[derive(Debug, Clone, Copy)]
+pub struct Passed<'a> {
+    pub stance: &'a Stance,
+    pub unit_s: f64,
+}
+
+impl<'a> Passed<'a> {
+    /// One whose rates are those of seconds, or that does not move.
+    pub const fn in_seconds(stance: &'a Stance) -> Self {
+        Self {
+            stance,
+            unit_s: 1.0,
+        }
+    }
+}
 
 /// Is told time, attitude and stance after every step.
-pub trait Visit: FnMut(f64, Attitude, &Stance) {}
-impl<F: FnMut(f64, Attitude, &Stance)> Visit for F {}
+pub trait Visit: FnMut(f64, Attitude, Passed<'_>) {}
+impl<F: FnMut(f64, Attitude, Passed<'_>)> Visit for F {}
 
 /// What take-off has settled for the whole flight.
 #[derive(Debug, Clone, Copy)]
@@ -85,7 +104,7 @@ impl Course {
             Some(opening) => {
                 self.follow(opening, open_s, from, &mut visit);
             }
-            None => visit(open_s, from, table.air()),
+            None => visit(open_s, from, Passed::in_seconds(table.air())),
         }
     }
 
@@ -112,7 +131,7 @@ impl Course {
         let mut attitude = self.attitude;
         for i in 1..=steps {
             attitude = self.step(attitude, step_s, [&takeoff.law; 3]);
-            visit(step_s * i as f64, attitude, takeoff);
+            visit(step_s * i as f64, attitude, Passed::in_seconds(takeoff));
         }
         attitude
     }
@@ -126,36 +145,56 @@ impl Course {
         visit: &mut impl Visit,
     ) -> Attitude {
         let mut attitude = from;
-        for (i, (start, middle, end)) in tape.steps().enumerate() {
-            attitude = self.step(attitude, tape.step_s, [start, middle, &end.law]);
-            visit(start_s + tape.step_s * (i + 1) as f64, attitude, end);
+        let (unit_s, step_s) = (tape.unit_s, tape.step * tape.unit_s);
+        let momentum = self.h_kg_m2_s * unit_s;
+        for (i, (start, middle, stance)) in tape.steps().enumerate() {
+            attitude = integrate::step(attitude, momentum, tape.step, [start, middle, &stance.law]);
+            let t_s = start_s + step_s * (i + 1) as f64;
+            visit(t_s, attitude, Passed { stance, unit_s });
         }
         attitude
     }
 
-    /// From a moment on to a time within the same step, by a step of its own through the mass states
-    /// of these times.
-    pub fn on_from(&self, from: &Moment, t_s: f64, state_at: impl Fn(f64) -> MassState) -> Moment {
-        let step_s = t_s - from.t_s;
+    /// From an instant on to a time within the same step, by a step of its own through the mass
+    /// states of these times.
+    pub fn on_from<K: Kept>(&self, from: &K, t_s: f64, state_at: impl Fn(f64) -> MassState) -> K {
+        let step_s = t_s - from.t_s();
         let end = Stance::from(state_at(t_s));
         let attitude = if step_s == 0.0 {
-            from.attitude
+            from.attitude()
         } else {
             let [start, middle] =
-                [from.t_s, from.t_s + 0.5 * step_s].map(|t_s| RateLaw::from(&state_at(t_s)));
-            self.step(from.attitude, step_s, [&start, &middle, &end.law])
+                [from.t_s(), from.t_s() + 0.5 * step_s].map(|t_s| RateLaw::from(&state_at(t_s)));
+            self.step(from.attitude(), step_s, [&start, &middle, &end.law])
         };
-        self.moment(t_s, attitude, &end, Some(from))
+        K::of(self, t_s, attitude, Passed::in_seconds(&end), Some(from))
     }
 
-    /// Adds what is known at the next instant; a span may be empty.
+    /// The instant of take-off.
+    pub fn begin<K: Kept>(&self, takeoff: &Stance) -> K {
+        K::of(self, 0.0, self.attitude, Passed::in_seconds(takeoff), None)
+    }
+
+    /// Adds what is kept of the next instant; a span may be empty.
     #[inline]
-    pub fn go_on(&self, t_s: f64, attitude: Attitude, stance: &Stance, moments: &mut Vec<Moment>) {
-        let before = &moments[moments.len() - 1];
-        if t_s > before.t_s {
-            let moment = self.moment(t_s, attitude, stance, Some(before));
-            moments.push(moment);
+    pub fn go_on<K: Kept>(
+        &self,
+        t_s: f64,
+        attitude: Attitude,
+        passed: Passed<'_>,
+        kept: &mut Vec<K>,
+    ) {
+        let before = &kept[kept.len() - 1];
+        if t_s > before.t_s() {
+            let next = K::of(self, t_s, attitude, passed, Some(before));
+            kept.push(next);
         }
+    }
+
+    /// Angular velocity of the pelvis, pelvis axes, rad/s.
+    #[inline]
+    pub fn own_rate_rad_s(&self, up: DVec3, Passed { stance, unit_s }: Passed<'_>) -> DVec3 {
+        stance.law.rate_rad_s(up * (self.h_kg_m2_s * unit_s)) * (1.0 / unit_s)
     }
 
     /// All that is known at one instant; without a moment before, that of take-off.
@@ -164,15 +203,16 @@ impl Course {
         &self,
         t_s: f64,
         attitude: Attitude,
-        stance: &Stance,
+        passed: Passed<'_>,
         before: Option<&Moment>,
     ) -> Moment {
+        let (stance, per_s) = (passed.stance, 1.0 / passed.unit_s);
         let (up, state) = (attitude.up, &stance.state);
-        let h_body = up * self.h_kg_m2_s;
-        let own_rate_rad_s = stance.law.rate_rad_s(h_body);
+        let own_rate_rad_s = self.own_rate_rad_s(up, passed);
         let spin_rad_s = own_rate_rad_s.dot(up);
         // 2 T = w . I w + 2 w . k + 2 T_joints, and I w = h - k.
-        let momenta = h_body + state.joint_momentum_kg_m2_s;
+        let momenta = up * self.h_kg_m2_s + state.joint_momentum_kg_m2_s * per_s;
+        let joint_energy_j = state.joint_energy_j * (per_s * per_s);
         Moment {
             t_s,
             attitude,
@@ -183,7 +223,7 @@ impl Course {
             }),
             inertia_kg_m2: up.dot(state.inertia_kg_m2 * up),
             own_long_axis: stance.long_axis,
-            energy_j: 0.5 * own_rate_rad_s.dot(momenta) + state.joint_energy_j,
+            energy_j: 0.5 * own_rate_rad_s.dot(momenta) + joint_energy_j,
             hand_pull_n: state.hand_pull_n(up, spin_rad_s),
             cm_height_m: self.cm_height_m(t_s),
             lowest_m: self.lowest_m(t_s, up, stance),

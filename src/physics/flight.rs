@@ -10,6 +10,7 @@ use glam::{DQuat, DVec3};
 use super::GRAVITY_M_S2;
 use super::body::{Body, Segment};
 use super::course::Course;
+use super::kept::Kept;
 use super::momentum::MassState;
 use super::posture::{JointRates, Posture};
 use super::shape::Shape;
@@ -38,18 +39,26 @@ pub struct Flight {
     pub moments: Vec<Moment>,
 }
 
+/// What is kept of a flight's steps, and what it was flown on.
+pub(super) struct Flown<K> {
+    pub table: Arc<PlanTable>,
+    course: Course,
+    open_s: f64,
+    pub steps: Vec<K>,
+}
+
 /// How large the fifth powers of the angles (rad) turned in each step may grow in sum; with less,
 /// halving the steps changes the turns of any admissible flight by less than 1e-5.
 const MOST_ADDED_UP: f64 = 0.7;
 
 /// Whether the steps of a flight were short enough for how fast the body turned: the error of a step
 /// grows with the fifth power of the angle turned in it, and the errors add up on the way.
-pub(super) fn is_resolved(moments: &[Moment]) -> bool {
-    let added_up: f64 = moments
+pub(super) fn is_resolved<K: Kept>(steps: &[K]) -> bool {
+    let added_up: f64 = steps
         .windows(2)
         .map(|pair| {
-            let step_s = pair[1].t_s - pair[0].t_s;
-            let square = pair[0].own_rate_rad_s.length_squared() * step_s * step_s;
+            let step_s = pair[1].t_s() - pair[0].t_s();
+            let square = pair[0].own_rate_rad_s().length_squared() * step_s * step_s;
             square * square * square.sqrt()
         })
         .sum();
@@ -60,16 +69,12 @@ impl Flight {
     /// Flies a tabulated plan; where the body turns too fast for the table's steps, on a table
     /// with finer ones.
     pub fn new(table: Arc<PlanTable>, launch: Launch) -> Self {
-        let flight = Self::as_tabulated(table, launch);
-        if is_resolved(&flight.moments) {
-            return flight;
-        }
-        Self::new(flight.table.finer(), launch)
-    }
-
-    fn as_tabulated(table: Arc<PlanTable>, launch: Launch) -> Self {
-        let course = Course::of(table.takeoff(), &launch, table.plan.spec.turning);
-        let (open_s, moments) = touchdown::fly(&course, &table);
+        let Flown {
+            table,
+            course,
+            open_s,
+            steps: moments,
+        } = Self::kept::<Moment>(table, launch);
         Self {
             launch,
             h_kg_m2_s: DVec3::Y * course.h_kg_m2_s,
@@ -80,6 +85,21 @@ impl Flight {
             moments,
             table,
         }
+    }
+
+    /// The same, of which less is kept.
+    pub(super) fn kept<K: Kept>(table: Arc<PlanTable>, launch: Launch) -> Flown<K> {
+        let course = Course::of(table.takeoff(), &launch, table.plan.spec.turning);
+        let (open_s, steps) = touchdown::fly(&course, &table);
+        if is_resolved(&steps) {
+            return Flown {
+                table,
+                course,
+                open_s,
+                steps,
+            };
+        }
+        Self::kept(table.finer(), launch)
     }
 
     pub fn takeoff(&self) -> &Moment {

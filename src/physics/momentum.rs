@@ -3,7 +3,7 @@
 use glam::{DMat3, DVec3};
 
 use super::posture::{JointRates, Posture};
-use super::tree::Tree;
+use super::tree::{Half, Tree};
 
 /// What a posture that moves makes of the body's masses. About the CM, in pelvis axes.
 #[derive(Debug, Clone, Copy)]
@@ -36,12 +36,19 @@ pub fn inertia_and_momentum(tree: &Tree, posture: &Posture, rates: &JointRates) 
 impl MassState {
     #[inline]
     pub fn new(tree: &Tree, posture: &Posture, rates: &JointRates) -> Self {
-        let (whole, points) = tree.sums_and_points(posture, rates);
+        let (upper, lower) = (tree.upper(posture, rates), tree.lower(posture, rates));
+        Self::of(tree, &upper, &lower)
+    }
+
+    /// Of both halves of the body.
+    #[inline]
+    pub fn of(tree: &Tree, upper: &Half<1>, lower: &Half<2>) -> Self {
+        let whole = upper.sums + lower.sums;
         let (cm, inertia, momentum) = whole.about_cm();
         let linear = whole.linear_kg_m_s;
         let velocity = linear * (1.0 / whole.mass_kg);
         let place = |point| DVec3::from(point - cm);
-        let [[left_heel, right_heel], [left_toe, right_toe]] = points.soles_m.map(|p| p.apart());
+        let [[left_heel, right_heel], [left_toe, right_toe]] = lower.points_m.map(|p| p.apart());
         Self {
             inertia_kg_m2: inertia.into(),
             joint_momentum_kg_m2_s: momentum.into(),
@@ -49,7 +56,7 @@ impl MassState {
             cm_m: cm.into(),
             cm_velocity_m_s: velocity.into(),
             soles_m: [left_heel, left_toe, right_heel, right_toe].map(place),
-            hands_m: points.hands_m.apart().map(place),
+            hands_m: upper.points_m[0].apart().map(place),
             hand_kg: tree.hand_kg(),
         }
     }

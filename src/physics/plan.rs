@@ -1,5 +1,8 @@
 //! The motion plan: which posture when. Joint angles are prescribed; the body as a whole is free.
 
+use std::ops::Range;
+use std::sync::LazyLock;
+
 use glam::{DQuat, DVec3};
 
 use super::angles::rad;
@@ -48,6 +51,19 @@ pub struct PlanSpec {
     pub open_time_s: f64,
 }
 
+/// One of the two blends, on its own.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Blend {
+    Closing,
+    Opening,
+}
+
+/// Progress of a movement and its rate.
+type Progress = (f64, f64);
+
+const NOT_BEGUN: Progress = (0.0, 0.0);
+const OVER: Progress = (1.0, 0.0);
+
 /// The postures at the ends of the blends and the rotations between them.
 #[derive(Debug, Clone)]
 pub struct Plan {
@@ -66,10 +82,12 @@ struct Way {
     opening: Arc,
     /// Of the arm that closes late.
     late: bool,
+    /// Straight from take-off to landing.
+    straight: bool,
 }
 
 /// A rotation about a fixed axis, to be made part by part.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 struct Arc {
     axis: DVec3,
     angle_rad: f64,
@@ -179,6 +197,9 @@ pub fn landing_posture() -> Posture {
     Posture::new(arm, arm, free, landing)
 }
 
+/// The tightest and the landing posture, which are the same in every plan.
+static GIVEN: LazyLock<[Posture; 2]> = LazyLock::new(|| [tight_posture(), landing_posture()]);
+
 /// Segments of the arms, which follow the arm tuck; the left one can lag.
 const fn is_arm(segment: Segment) -> bool {
     is_left_arm(segment)
@@ -198,15 +219,18 @@ const fn is_left_arm(segment: Segment) -> bool {
 impl Plan {
     pub fn new(spec: PlanSpec) -> Self {
         let takeoff = takeoff_posture(spec.takeoff_openness);
-        let (tight, landing) = (tight_posture(), landing_posture());
+        let [tight, landing] = &*GIVEN;
         let mut air = takeoff;
         let ways = Segment::ALL.map(|segment| {
             let closing = Arc::between(takeoff[segment], tight[segment], spec.tuck(segment));
             air[segment] = takeoff[segment] * closing.part(1.0);
+            let opening = Arc::between(air[segment], landing[segment], 1.0);
             Way {
                 closing,
-                opening: Arc::between(air[segment], landing[segment], 1.0),
+                opening,
                 late: is_left_arm(segment),
+                straight: takeoff[segment] == DQuat::IDENTITY
+                    && [closing, opening].iter().all(|arc| arc.angle_rad == 0.0),
             }
         });
         let plan = Self {
@@ -227,11 +251,13 @@ impl Plan {
                 closing,
                 opening,
                 late,
+                straight,
             } = self.ways[segment.mirrored() as usize];
             Way {
                 closing: closing.mirrored(),
                 opening: opening.mirrored(),
                 late,
+                straight,
             }
         });
         Self {
@@ -280,8 +306,86 @@ impl Plan {
         let opening = minimum_jerk(t_s, open_s, spec.open_time_s);
         // One value from the start: it is large, and would be copied.
         let mut moving = (Posture::STANDING, STILL);
-        let (posture, rates) = (&mut moving.0, &mut moving.1);
-        for (i, way) in self.ways.iter().enumerate() {
+        self.put(0..SEGMENTS, [on_time, late, opening], &mut moving);
+        moving
+    }
+
+    /// The time that a blend takes, s: its own unit of time.
+    pub const fn blend_s(&self, blend: Blend) -> f64 {
+        match blend {
+            Blend::Closing => self.spec.close_time_s,
+            Blend::Opening => self.spec.open_time_s,
+        }
+    }
+
+    /// How long a blend is followed when it comes alone, in its own unit: the closing to its end, the
+    /// opening to the planned touch-down.
+    pub fn span(&self, blend: Blend) -> f64 {
+        match blend {
+            Blend::Closing => 1.0 + self.lag(),
+            Blend::Opening => self.spec.open_lead_s / self.spec.open_time_s,
+        }
+    }
+
+    /// How much later than the rest the left arm closes, in closing times.
+    fn lag(&self) -> f64 {
+        self.spec.arm_lag_s / self.spec.close_time_s
+    }
+
+    /// Puts these segments where one blend alone has them when it has gone on for `x` of the time
+    /// that it takes; rates count in that time.
+    pub fn put_in(
+        &self,
+        blend: Blend,
+        x: f64,
+        segments: Range<usize>,
+        moving: &mut (Posture, JointRates),
+    ) {
+        let since = |start| minimum_jerk(x, start, 1.0);
+        let progress = match blend {
+            Blend::Closing => [since(0.0), since(self.lag()), NOT_BEGUN],
+            Blend::Opening => [OVER, OVER, since(0.0)],
+        };
+        self.put(segments, progress, moving);
+    }
+
+    /// Whether these segments do the same as in another plan in one blend alone, whatever time that
+    /// takes.
+    pub fn is_alike(&self, other: &Self, blend: Blend, segments: Range<usize>) -> bool {
+        fn begin(plan: &Plan, blend: Blend) -> &Posture {
+            match blend {
+                Blend::Closing => &plan.takeoff,
+                Blend::Opening => &plan.air,
+            }
+        }
+        let lag = |plan: &Self, i: usize| if plan.ways[i].late { plan.lag() } else { 0.0 };
+        segments.into_iter().all(|i| {
+            let (way, other_way) = (&self.ways[i], &other.ways[i]);
+            begin(self, blend).joints[i] == begin(other, blend).joints[i]
+                && match blend {
+                    Blend::Closing => {
+                        way.closing == other_way.closing && lag(self, i) == lag(other, i)
+                    }
+                    Blend::Opening => way.opening == other_way.opening,
+                }
+        })
+    }
+
+    /// Puts these segments where they are at this progress of the closing, the closing that comes
+    /// late and the opening.
+    fn put(
+        &self,
+        segments: Range<usize>,
+        [on_time, late, opening]: [Progress; 3],
+        moving: &mut (Posture, JointRates),
+    ) {
+        let (posture, rates) = moving;
+        for i in segments {
+            let way = &self.ways[i];
+            if way.straight {
+                (posture.joints[i], rates[i]) = (DQuat::IDENTITY, DVec3::ZERO);
+                continue;
+            }
             let closing = if way.late { late } else { on_time };
             // The ends of the closing are known: trigonometry only on the way.
             let closed = if closing.0 == 0.0 || way.closing.angle_rad == 0.0 {
@@ -304,7 +408,6 @@ impl Plan {
                 }
             }
         }
-        moving
     }
 }
 

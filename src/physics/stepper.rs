@@ -63,7 +63,7 @@ impl Stepper {
         let takeoff = Stance::from(MassState::new(&tree, posture, &STILL));
         let course = Course::of(&takeoff, launch, turning);
         Self {
-            moment: course.moment(0.0, course.attitude, &takeoff, None),
+            moment: course.begin(&takeoff),
             body,
             tree,
             course,

@@ -5,10 +5,11 @@
 
 use std::sync::{Arc, OnceLock};
 
-use super::body::Body;
-use super::momentum::{MassState, inertia_and_momentum};
-use super::plan::Plan;
-use super::stance::{RateLaw, Stance};
+use super::body::{Body, BodySpec};
+use super::momentum::MassState;
+use super::plan::{Blend, Plan, PlanSpec};
+use super::stance::Stance;
+use super::tape::{States, Stroke, Tape};
 use super::tree::Tree;
 
 /// How finely a flight is computed.
@@ -36,8 +37,10 @@ impl Resolution {
     }
 
     /// Steps of a span in which joints move: as many as keep a blend of `blend_s` well resolved.
-    fn moving_steps(&self, blend_s: f64, span_s: f64) -> usize {
+    pub(super) fn moving_steps(&self, blend_s: f64, span_s: f64) -> usize {
         let blend = self.steps_per_blend.max(self.plain_steps(blend_s));
+        // In fours, so that blends of nearly the same time have as many and share their tapes.
+        let blend = blend.next_multiple_of(4);
         let per_blend = span_s / blend_s * blend as f64;
         self.plain_steps(span_s)
             .max(libm::ceil(per_blend) as usize)
@@ -50,40 +53,11 @@ impl Resolution {
     }
 }
 
-/// A span in which joints move, in even steps.
-#[derive(Debug, Clone)]
-pub struct Tape {
-    pub start_s: f64,
-    pub step_s: f64,
-    /// At the start and after every step: one more than there are steps.
-    pub stances: Vec<Stance>,
-    /// In the middle of every step.
-    pub middles: Vec<RateLaw>,
-}
-
-impl Tape {
-    /// The laws at the start and in the middle of every step, and the stance at its end.
-    pub fn steps(&self) -> impl ExactSizeIterator<Item = (&RateLaw, &RateLaw, &Stance)> {
-        let ends = self.stances.windows(2);
-        ends.zip(&self.middles)
-            .map(|(ends, middle)| (&ends[0].law, middle, &ends[1]))
-    }
-
-    pub fn last(&self) -> &Stance {
-        &self.stances[self.stances.len() - 1]
-    }
-
-    /// How many postures were evaluated for it.
-    pub fn postures(&self) -> usize {
-        self.stances.len() + self.middles.len()
-    }
-}
-
 /// The tabulated plan. Opening times count from the beginning of the opening.
 #[derive(Debug, Clone)]
 pub struct PlanTable {
-    pub body: Body,
-    pub tree: Tree,
+    pub body: Arc<Body>,
+    pub tree: Arc<Tree>,
     pub plan: Plan,
     pub resolution: Resolution,
     /// From the first movement to the end of the closing.
@@ -94,40 +68,93 @@ pub struct PlanTable {
     pub finer: OnceLock<Arc<PlanTable>>,
 }
 
-/// An opening that never comes, for the closing on its own.
-const NEVER_S: f64 = f64::INFINITY;
-
 impl PlanTable {
     pub fn new(body: Body, plan: Plan, resolution: Resolution) -> Self {
-        let tree = Tree::new(&body);
-        let tape = |blend_s, open_s, start_s, end_s| {
-            let steps = resolution.moving_steps(blend_s, end_s - start_s);
-            tabulate(&tree, &plan, open_s, [start_s, end_s], steps)
+        let tree = Arc::new(Tree::new(&body));
+        Self::sharing(Arc::new(body), tree, plan, resolution, &[])
+    }
+
+    /// The table of a body and a plan; whatever earlier tables have in common with it is not made
+    /// again.
+    pub fn after(
+        earlier: &[&Arc<Self>],
+        body: BodySpec,
+        plan: PlanSpec,
+        resolution: Resolution,
+    ) -> Arc<Self> {
+        let of_body = |table: &&&Arc<Self>| table.body.spec == body;
+        let same: Vec<&Self> = earlier
+            .iter()
+            .filter(of_body)
+            .map(|table| &***table)
+            .collect();
+        if let Some(table) = earlier
+            .iter()
+            .filter(of_body)
+            .find(|table| table.plan.spec == plan && table.resolution == resolution)
+        {
+            return Arc::clone(table);
+        }
+        let plan = Plan::new(plan);
+        Arc::new(match same.first() {
+            Some(first) => {
+                let (body, tree) = (Arc::clone(&first.body), Arc::clone(&first.tree));
+                Self::sharing(body, tree, plan, resolution, &same)
+            }
+            None => Self::new(Body::new(body), plan, resolution),
+        })
+    }
+
+    /// What earlier tables of the same body have in common with this one is not made again.
+    fn sharing(
+        body: Arc<Body>,
+        tree: Arc<Tree>,
+        plan: Plan,
+        resolution: Resolution,
+        earlier: &[&Self],
+    ) -> Self {
+        let tape = |blend, starts_s| {
+            let stroke = Stroke::of(&plan, blend, &resolution)?;
+            let earlier = earlier.iter().filter_map(|table| table.stroke(blend));
+            Some(Tape {
+                start_s: starts_s,
+                unit_s: plan.blend_s(blend),
+                step: stroke.step(),
+                states: stroke.states(&tree, earlier),
+            })
         };
-        let (spec, closed_s) = (&plan.spec, plan.closed_s());
-        let closing = tape(spec.close_time_s, NEVER_S, spec.close_delay_s, closed_s);
-        let opening = (spec.open_lead_s > 0.0).then(|| {
-            let end_s = closed_s + spec.open_lead_s;
-            tape(spec.open_time_s, closed_s, closed_s, end_s)
-        });
+        let closing = tape(Blend::Closing, plan.spec.close_delay_s);
+        let opening = tape(Blend::Opening, plan.closed_s());
         Self {
+            closing: closing.expect("there always is a closing"),
+            opening,
             body,
             tree,
             plan,
             resolution,
-            closing,
-            opening,
             finer: OnceLock::new(),
         }
+    }
+
+    /// A blend on its own, if it has been tabulated as one.
+    fn stroke(&self, blend: Blend) -> Option<(Stroke<'_>, &Arc<States>)> {
+        let tape = match blend {
+            Blend::Closing => Some(&self.closing),
+            Blend::Opening => self.opening.as_ref(),
+        };
+        let stroke = Stroke::of(&self.plan, blend, &self.resolution)?;
+        tape.map(|tape| (stroke, &tape.states))
     }
 
     /// The same with steps half as long.
     pub fn finer(&self) -> Arc<Self> {
         let make = || {
-            Arc::new(Self::new(
-                self.body.clone(),
+            Arc::new(Self::sharing(
+                Arc::clone(&self.body),
+                Arc::clone(&self.tree),
                 self.plan.clone(),
                 self.resolution.halved(),
+                &[],
             ))
         };
         Arc::clone(self.finer.get_or_init(make))
@@ -135,7 +162,7 @@ impl PlanTable {
 
     /// The posture in which the ice is left.
     pub fn takeoff(&self) -> &Stance {
-        &self.closing.stances[0]
+        self.closing.first()
     }
 
     /// The air position, held from the end of the closing to the beginning of the opening.
@@ -148,16 +175,16 @@ impl PlanTable {
         let steps = self
             .resolution
             .moving_steps(self.plan.shortest_blend_s(), end_s - start_s);
-        tabulate(&self.tree, &self.plan, open_s, [start_s, end_s], steps)
+        Tape::of_plan(&self.tree, &self.plan, open_s, [start_s, end_s], steps)
     }
 
     /// No flight to `end_s` has more moments.
     pub fn most_moments(&self, end_s: f64) -> usize {
-        let opening = self.opening.as_ref().map_or(0, |tape| tape.stances.len());
+        let opening = self.opening.as_ref().map_or(0, |tape| tape.stances().len());
         let overlapping = self
             .resolution
             .moving_steps(self.plan.shortest_blend_s(), end_s);
-        let apart = self.closing.stances.len() + opening + self.resolution.plain_steps(end_s);
+        let apart = self.closing.stances().len() + opening + self.resolution.plain_steps(end_s);
         apart.max(overlapping) + 4
     }
 
@@ -170,27 +197,5 @@ impl PlanTable {
     pub fn state_at(&self, t_s: f64, open_s: f64) -> MassState {
         let (posture, rates) = self.plan.at(t_s, open_s);
         MassState::new(&self.tree, &posture, &rates)
-    }
-}
-
-/// Tabulates a span for an opening that begins at `open_s`.
-fn tabulate(tree: &Tree, plan: &Plan, open_s: f64, span_s: [f64; 2], steps: usize) -> Tape {
-    let [start_s, end_s] = span_s;
-    let step_s = (end_s - start_s) / steps as f64;
-    let at = |i: usize, part: f64| plan.at(start_s + step_s * (i as f64 + part), open_s);
-    let stance = |i| {
-        let moving = at(i, 0.0);
-        MassState::new(tree, &moving.0, &moving.1).into()
-    };
-    let middle = |i| {
-        let moving = at(i, 0.5);
-        let (inertia, momentum) = inertia_and_momentum(tree, &moving.0, &moving.1);
-        RateLaw::new(inertia, momentum)
-    };
-    Tape {
-        start_s,
-        step_s,
-        stances: (0..=steps).map(stance).collect(),
-        middles: (0..steps).map(middle).collect(),
     }
 }

@@ -3,7 +3,7 @@
 //! For questions that hold the hang time while something else changes: had the body been tight all
 //! along, how far would it have turned in the same time?
 
-use super::course::Course;
+use super::course::{Course, Passed};
 use super::flight::is_resolved;
 use super::launch::Launch;
 use super::moment::Moment;
@@ -41,15 +41,17 @@ impl Timed {
             0.0
         };
         let tape = table.overlapping(ahead_s + self.open_s, ahead_s, ahead_s + self.hang_s);
-        let takeoff = &tape.stances[0];
+        let takeoff = tape.first();
         let course = Course::of(takeoff, launch, table.plan.spec.turning);
-        let mut moments = Vec::with_capacity(tape.stances.len());
-        moments.push(course.moment(0.0, course.attitude, takeoff, None));
+        let mut moments = Vec::with_capacity(tape.stances().len());
+        moments.push(course.begin(takeoff));
         course.follow(
             &tape,
             0.0,
             course.attitude,
-            &mut |t_s, attitude, stance: &_| course.go_on(t_s, attitude, stance, &mut moments),
+            &mut |t_s, attitude, passed: Passed<'_>| {
+                course.go_on(t_s, attitude, passed, &mut moments);
+            },
         );
         moments
     }

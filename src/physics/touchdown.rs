@@ -8,9 +8,8 @@
 use roots::{Convergency, SimpleConvergency, find_root_brent, find_root_secant};
 
 use super::attitude::Attitude;
-use super::course::Course;
-use super::moment::Moment;
-use super::stance::Stance;
+use super::course::{Course, Passed, Visit};
+use super::kept::Kept;
 use super::table::PlanTable;
 
 /// Touch-down is found to this, in seconds as in metres.
@@ -40,14 +39,15 @@ const CONTACT: f64 = 1e-12;
 /// dips further.
 const NEAR_ICE_M: f64 = 0.01;
 
-/// Flies until a foot meets the ice; the time at which the opening began, and all moments.
-pub fn fly(course: &Course, table: &PlanTable) -> (f64, Vec<Moment>) {
+/// Flies until a foot meets the ice; the time at which the opening began, and what is kept of every
+/// step.
+pub fn fly<K: Kept>(course: &Course, table: &PlanTable) -> (f64, Vec<K>) {
     let mut attempts = Attempts::new(course, table);
     let end_s = attempts.planned_end_s();
     let open_s = attempts.open_for(end_s);
-    let mut moments = attempts.moments(end_s);
-    end_at_contact(course, table, open_s, &mut moments);
-    (open_s, moments)
+    let mut kept = attempts.kept(end_s);
+    end_at_contact(course, table, open_s, &mut kept);
+    (open_s, kept)
 }
 
 /// When the secant is there.
@@ -68,24 +68,24 @@ impl Convergency<f64> for QuickEnd {
 }
 
 /// Flights to one planned end after the other. Up to the opening all are the same one.
-struct Attempts<'a> {
+struct Attempts<'a, K> {
     course: &'a Course,
     table: &'a PlanTable,
     /// From take-off to the end of the closing.
-    closing: Vec<Moment>,
+    closing: Vec<K>,
     /// Attitude at the end of the closing, then after every step in which the air position is
     /// held, as far as any attempt has come.
     held: Vec<Attitude>,
 }
 
-impl<'a> Attempts<'a> {
+impl<'a, K: Kept> Attempts<'a, K> {
     fn new(course: &'a Course, table: &'a PlanTable) -> Self {
         // Room for a fall from straight legs to bent ones.
         let longest_s = course.falls_to_s(0.0);
         let mut closing = Vec::with_capacity(table.most_moments(longest_s));
-        closing.push(course.moment(0.0, course.attitude, table.takeoff(), None));
-        let closed = course.close(table, |t_s, attitude, stance| {
-            course.go_on(t_s, attitude, stance, &mut closing);
+        closing.push(course.begin(table.takeoff()));
+        let closed = course.close(table, |t_s, attitude, passed| {
+            course.go_on(t_s, attitude, passed, &mut closing);
         });
         let steps = longest_s / table.resolution.longest_step_s;
         let mut held = Vec::with_capacity(steps as usize + 2);
@@ -192,15 +192,15 @@ impl<'a> Attempts<'a> {
     fn height_at_end_m(&mut self, end_s: f64) -> f64 {
         let course = self.course;
         let mut height_m = 0.0;
-        self.end(end_s, |t_s, attitude, stance| {
-            height_m = course.lowest_m(t_s, attitude.up, stance);
+        self.end(end_s, |t_s, attitude, passed| {
+            height_m = course.lowest_m(t_s, attitude.up, passed.stance);
         });
         height_m
     }
 
     /// The part of a flight to a planned end that no other shares: the opening, or all of a flight
     /// that opens before it has closed. `visit` is told time, attitude and stance after every step.
-    fn end(&mut self, end_s: f64, visit: impl FnMut(f64, Attitude, &Stance)) {
+    fn end(&mut self, end_s: f64, visit: impl Visit) {
         let (course, table, open_s) = (self.course, self.table, self.open_for(end_s));
         if open_s < table.plan.closed_s() {
             course.close_and_open(table, open_s, end_s, visit);
@@ -224,80 +224,81 @@ impl<'a> Attempts<'a> {
     }
 
     /// The whole flight to a planned end, step by step.
-    fn moments(mut self, end_s: f64) -> Vec<Moment> {
+    fn kept(mut self, end_s: f64) -> Vec<K> {
         let (course, table, open_s) = (self.course, self.table, self.open_for(end_s));
         let closed_s = table.plan.closed_s();
-        let mut moments = std::mem::take(&mut self.closing);
+        let mut kept = std::mem::take(&mut self.closing);
         if open_s < closed_s {
-            moments.truncate(1);
+            kept.truncate(1);
         } else {
+            let air = Passed::in_seconds(table.air());
             let opened = self.held_until(open_s);
             for (i, &attitude) in self.held.iter().enumerate().skip(1) {
                 let t_s = closed_s + table.resolution.longest_step_s * i as f64;
                 if t_s < open_s {
-                    course.go_on(t_s, attitude, table.air(), &mut moments);
+                    course.go_on(t_s, attitude, air, &mut kept);
                 }
             }
-            course.go_on(open_s, opened, table.air(), &mut moments);
+            course.go_on(open_s, opened, air, &mut kept);
         }
-        self.end(end_s, |t_s, attitude, stance| {
-            course.go_on(t_s, attitude, stance, &mut moments);
+        self.end(end_s, |t_s, attitude, passed| {
+            course.go_on(t_s, attitude, passed, &mut kept);
         });
-        moments
+        kept
     }
 }
 
 /// Cuts the flight off at the first moment at which a foot is on the ice.
-fn end_at_contact(course: &Course, table: &PlanTable, open_s: f64, moments: &mut Vec<Moment>) {
-    let on_from = |from: &Moment, t_s| course.on_from(from, t_s, |t_s| table.state_at(t_s, open_s));
-    let height_m = |from: &Moment, t_s| on_from(from, t_s).lowest_m;
+fn end_at_contact<K: Kept>(course: &Course, table: &PlanTable, open_s: f64, kept: &mut Vec<K>) {
+    let on_from = |from: &K, t_s| course.on_from(from, t_s, |t_s| table.state_at(t_s, open_s));
+    let height_m = |from: &K, t_s| on_from(from, t_s).lowest_m();
     let under_in = |i: usize| {
-        let (from, to) = (&moments[i - 1], &moments[i]);
-        let between = may_dip(course, moments, i).then_some([0.25, 0.5, 0.75]);
+        let (from, to) = (&kept[i - 1], &kept[i]);
+        let between = may_dip(course, kept, i).then_some([0.25, 0.5, 0.75]);
         let mut between = between
             .into_iter()
             .flatten()
-            .map(|part| from.t_s + part * (to.t_s - from.t_s));
+            .map(|part| from.t_s() + part * (to.t_s() - from.t_s()));
         between
             .find(|&t_s| height_m(from, t_s) < -UNDER_M)
-            .or((to.lowest_m < -UNDER_M).then_some(to.t_s))
+            .or((to.lowest_m() < -UNDER_M).then_some(to.t_s()))
             .map(|under_s| (i, under_s))
     };
-    let Some((i, under_s)) = (1..moments.len()).find_map(under_in) else {
+    let Some((i, under_s)) = (1..kept.len()).find_map(under_in) else {
         return;
     };
-    let from = moments[i - 1];
-    moments.truncate(i);
-    moments.push(contact(&from, under_s, |t_s| on_from(&from, t_s)));
+    let from = kept[i - 1];
+    kept.truncate(i);
+    kept.push(contact(&from, under_s, |t_s| on_from(&from, t_s)));
 }
 
 /// The moment at which a foot meets the ice, between a moment and a time at which the foot is under
 /// it; `at` flies on from that moment.
-pub fn contact(from: &Moment, under_s: f64, at: impl Fn(f64) -> Moment) -> Moment {
+pub fn contact<K: Kept>(from: &K, under_s: f64, at: impl Fn(f64) -> K) -> K {
     let mut convergency = SimpleConvergency {
         eps: CONTACT,
         max_iter: TRIES,
     };
     // At take-off itself the foot is on the ice: the search starts a little after.
-    let after_s = from.t_s + 1e-6 * (under_s - from.t_s);
-    let contact_s = find_root_brent(after_s, under_s, |t_s| at(t_s).lowest_m, &mut convergency);
+    let after_s = from.t_s() + 1e-6 * (under_s - from.t_s());
+    let contact_s = find_root_brent(after_s, under_s, |t_s| at(t_s).lowest_m(), &mut convergency);
     at(contact_s.unwrap_or(after_s))
 }
 
 /// Whether a foot may dip into the ice and leave it again within a step: near a moment at which it
 /// is lower than before and after, and where it hardly leaves the ice with the body, or hardly
 /// comes down with it.
-fn may_dip(course: &Course, moments: &[Moment], i: usize) -> bool {
-    let last = moments.len() - 1;
+fn may_dip<K: Kept>(course: &Course, kept: &[K], i: usize) -> bool {
+    let last = kept.len() - 1;
     let low = |i: usize| {
-        let height_m = moments[i].lowest_m;
+        let height_m = kept[i].lowest_m();
         (1..last).contains(&i)
             && height_m < NEAR_ICE_M
-            && height_m < moments[i - 1].lowest_m
-            && height_m < moments[i + 1].lowest_m
+            && height_m < kept[i - 1].lowest_m()
+            && height_m < kept[i + 1].lowest_m()
     };
-    let (from, to) = (&moments[i - 1], &moments[i]);
-    let fall_m = course.cm_height_m(from.t_s) - course.cm_height_m(to.t_s);
-    let hardly = (to.lowest_m - from.lowest_m).abs() < 0.25 * fall_m.abs();
+    let (from, to) = (&kept[i - 1], &kept[i]);
+    let fall_m = course.cm_height_m(from.t_s()) - course.cm_height_m(to.t_s());
+    let hardly = (to.lowest_m() - from.lowest_m()).abs() < 0.25 * fall_m.abs();
     low(i - 1) || low(i) || (i == 1 || i == last) && hardly
 }

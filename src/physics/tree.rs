@@ -1,10 +1,12 @@
 //! A body made ready for summing over postures: its links as the sums see them, the limbs of both
 //! sides together.
 
+use std::ops::Range;
+
 use glam::DVec3;
 use wide::f64x2;
 
-use super::body::{Body, Link, Segment, point_inertia};
+use super::body::{Body, Link, SEGMENTS, Segment, point_inertia};
 use super::composite::{Composite, Moving};
 use super::lanes::{Turn, Vec3};
 use super::posture::{JointRates, Posture};
@@ -39,13 +41,18 @@ pub struct Tree {
     hand_kg: f64,
 }
 
-/// Points of both sides that the flight looks at, pelvis axes, from the pelvis's origin.
-pub struct Points {
-    /// Mass centre of the hands with what they hold.
-    pub hands_m: Vec3<f64x2>,
-    /// Heels and toes of the soles.
-    pub soles_m: [Vec3<f64x2>; 2],
+/// The upper or the lower half of a body as the pelvis sees it, and points of its limbs.
+#[derive(Debug, Clone, Copy)]
+pub struct Half<const N: usize> {
+    pub sums: Composite<f64>,
+    pub points_m: [Vec3<f64x2>; N],
 }
+
+/// The segments of the upper half of a body: trunk, head and arms.
+pub const UPPER: Range<usize> = 0..Segment::LeftThigh as usize;
+
+/// Those of the lower half: the legs.
+pub const LOWER: Range<usize> = Segment::LeftThigh as usize..SEGMENTS;
 
 const ARMS: [[Segment; 2]; 3] = [
     [Segment::LeftHand, Segment::RightHand],
@@ -104,53 +111,76 @@ impl Tree {
     /// The whole body in a posture, seen from the pelvis, which is held still.
     #[inline]
     pub fn sums(&self, posture: &Posture, rates: &JointRates) -> Composite<f64> {
-        self.gathered(posture, rates, [], []).0
+        self.upper_sums(posture, rates) + self.lower_sums(posture, rates)
     }
 
-    /// The same, and the points that the flight looks at.
+    /// Trunk, head and arms of it.
     #[inline]
-    pub fn sums_and_points(
-        &self,
-        posture: &Posture,
-        rates: &JointRates,
-    ) -> (Composite<f64>, Points) {
-        let (whole, [hands_m], soles_m) =
-            self.gathered(posture, rates, [self.hand_m], self.soles_m);
-        (whole, Points { hands_m, soles_m })
+    pub fn upper_sums(&self, posture: &Posture, rates: &JointRates) -> Composite<f64> {
+        self.gathered_upper(posture, rates, []).sums
     }
 
-    /// The sums, and points of hands and feet as the pelvis sees them.
+    /// The legs of it.
+    #[inline]
+    pub fn lower_sums(&self, posture: &Posture, rates: &JointRates) -> Composite<f64> {
+        self.gathered_lower(posture, rates, []).sums
+    }
+
+    /// Trunk, head and arms, and the mass centres of the hands with what they hold.
+    #[inline]
+    pub fn upper(&self, posture: &Posture, rates: &JointRates) -> Half<1> {
+        self.gathered_upper(posture, rates, [self.hand_m])
+    }
+
+    /// The legs, and the heels and the toes of the soles.
+    #[inline]
+    pub fn lower(&self, posture: &Posture, rates: &JointRates) -> Half<2> {
+        self.gathered_lower(posture, rates, self.soles_m)
+    }
+
     // Inlined so that what a caller has no use for is not computed.
     #[inline(always)]
-    fn gathered<const H: usize, const F: usize>(
+    fn gathered_upper<const N: usize>(
         &self,
         posture: &Posture,
         rates: &JointRates,
-        of_hands_m: [Vec3<f64x2>; H],
-        of_feet_m: [Vec3<f64x2>; F],
-    ) -> (Composite<f64>, [Vec3<f64x2>; H], [Vec3<f64x2>; F]) {
+        of_hands_m: [Vec3<f64x2>; N],
+    ) -> Half<N> {
         let (arms, from_chest_m) = self.arms.gathered(posture, rates, of_hands_m);
-        let (legs, feet_m) = self.legs.gathered(posture, rates, of_feet_m);
         let [head, upper, middle, lower] = &self.trunk;
         let neck = single(TRUNK[0], posture, rates);
         let chest = single(TRUNK[1], posture, rates);
         let waist = single(TRUNK[2], posture, rates);
         let arms = arms.sum();
-        let above_pelvis = if neck.is_none() && chest.is_none() && waist.is_none() {
+        let sums = if neck.is_none() && chest.is_none() && waist.is_none() {
             arms.through(None, upper.joint_m + middle.joint_m) + self.straight_trunk
         } else {
             let head = head.own.through(neck.as_ref(), head.joint_m);
             let chest_up = (head + arms + upper.own).through(chest.as_ref(), upper.joint_m);
             (chest_up + middle.own).through(waist.as_ref(), middle.joint_m) + lower.own
         };
-        let hands_m = from_chest_m.map(|pair| {
+        let points_m = from_chest_m.map(|pair| {
             let [left, right] = pair.apart().map(|hand| {
                 let from_waist = carried(hand, chest.as_ref(), upper.joint_m);
                 DVec3::from(carried(from_waist, waist.as_ref(), middle.joint_m))
             });
             Vec3::pair(left, right)
         });
-        (above_pelvis + legs.sum(), hands_m, feet_m)
+        Half { sums, points_m }
+    }
+
+    #[inline(always)]
+    fn gathered_lower<const N: usize>(
+        &self,
+        posture: &Posture,
+        rates: &JointRates,
+        of_feet_m: [Vec3<f64x2>; N],
+    ) -> Half<N> {
+        let (legs, points_m) = self.legs.gathered(posture, rates, of_feet_m);
+        Half {
+            sums: legs.sum(),
+            points_m,
+        }
     }
 }
 

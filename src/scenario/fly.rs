@@ -6,6 +6,7 @@ use super::{HandsKeep, Scenario};
 use crate::physics::body::{Body, BodySpec};
 use crate::physics::call::Call;
 use crate::physics::flight::{Flight, Launch, Spin};
+use crate::physics::glance::Glance;
 use crate::physics::momentum::MassState;
 use crate::physics::plan::{Plan, PlanSpec};
 use crate::physics::readout::Readout;
@@ -107,22 +108,18 @@ impl Scenario {
         self.fly_as(self.body_spec(), last)
     }
 
+    /// Flies the scenario and keeps no more than [`Glance`] says; what earlier tables have in common with its table is used again.
+    pub fn glance(&self, earlier: &[&Arc<PlanTable>]) -> (Glance, Arc<PlanTable>) {
+        let (body, plan) = (self.body_spec(), self.plan_spec());
+        let table = PlanTable::after(earlier, body, plan, Resolution::STANDARD);
+        (Glance::new(&table, self.launch_of(body)), table)
+    }
+
     /// Flies the scenario with another body than the published tables make of its jumper.
     pub fn fly_as(&self, body: BodySpec, last: Option<&Jump>) -> Jump {
         let plan = self.plan_spec();
-        let table = last
-            .map(|last| &last.table)
-            .filter(|table| table.body.spec == body && table.plan.spec == plan)
-            .map_or_else(
-                || {
-                    Arc::new(PlanTable::new(
-                        Body::new(body),
-                        Plan::new(plan),
-                        Resolution::STANDARD,
-                    ))
-                },
-                Arc::clone,
-            );
+        let last: Option<&Arc<_>> = last.map(|last| &last.table);
+        let table = PlanTable::after(last.as_slice(), body, plan, Resolution::STANDARD);
         let flight = Arc::new(Flight::new(Arc::clone(&table), self.launch_of(body)));
         let readout = Readout::new(&flight, self.ground);
         let turns = readout.air_turns + self.pre_rotation_turns;

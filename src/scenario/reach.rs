@@ -3,6 +3,7 @@
 use super::Scenario;
 use super::fly::Jump;
 use super::keys::Key;
+use crate::physics::glance::Glance;
 use crate::physics::landing::Ground;
 use crate::physics::segments::SegmentTable;
 use crate::scenario::units::RateUnit;
@@ -29,14 +30,19 @@ const GRIP_N: [f64; 2] = [304.0, 500.0];
 impl Scenario {
     /// The marks of a number for this jumper's flown jump.
     pub fn reach(&self, key: &Key, jump: &Jump) -> Option<Reach> {
+        self.reach_of(key, &Glance::of(&jump.flight, &jump.readout))
+    }
+
+    /// The same for a flight of which no more is known.
+    pub fn reach_of(&self, key: &Key, glance: &Glance) -> Option<Reach> {
         match key.key {
-            "takeoff_rate_rad_s" => Some(rate(jump)),
+            "takeoff_rate_rad_s" => Some(rate(glance)),
             "arm_tuck" | "leg_tuck" => Some(Reach {
                 seen: [0.0, 1.0],
                 beyond: None,
                 source: "The whole range is within the body's reach; no published measure of tuck was found.",
             }),
-            "hand_mass_kg" => Some(self.hand_mass(jump)),
+            "hand_mass_kg" => Some(self.hand_mass(glance)),
             "jump_height_m" => Some(self.height()),
             "close_delay_s" => Some(Reach {
                 seen: [key.least, key.most],
@@ -58,14 +64,14 @@ impl Scenario {
     }
 
     /// The mass at which the pull on a hand meets the median grip.
-    fn hand_mass(&self, jump: &Jump) -> Reach {
+    fn hand_mass(&self, glance: &Glance) -> Reach {
         let grip_n = match self.table {
             SegmentTable::Female => GRIP_N[0],
             SegmentTable::Male => GRIP_N[1],
         };
-        let hand_kg = jump.flight.table.takeoff().state.hand_kg;
+        let hand_kg = glance.hand_kg;
         // The pull is m w² r: at this jump's peak w² r, the mass that pulls as hard as the grip.
-        let held_kg = hand_kg * grip_n / jump.readout.hand_pull_peak_n.max(f64::MIN_POSITIVE);
+        let held_kg = hand_kg * grip_n / glance.hand_pull_peak_n.max(f64::MIN_POSITIVE);
         let beyond = (held_kg - (hand_kg - self.hand_mass_kg)).max(0.0);
         Reach {
             seen: [0.0, beyond.min(0.25)],
@@ -92,10 +98,9 @@ impl Scenario {
 
 /// Take-off rates that lead to the highest peaks seen, on this plan: the peak grows with the
 /// take-off rate in proportion.
-fn rate(jump: &Jump) -> Reach {
-    let readout = &jump.readout;
+fn rate(glance: &Glance) -> Reach {
     let rpm = RateUnit::Rpm.unit();
-    let per_peak = readout.takeoff_rate_rad_s / readout.peak_rate_rad_s;
+    let per_peak = glance.takeoff_rate_rad_s / glance.peak_rate_rad_s;
     Reach {
         seen: [0.0, per_peak * rpm.to_si(PEAK_SEEN_RPM)],
         beyond: Some(per_peak * rpm.to_si(PEAK_BEYOND_RPM)),

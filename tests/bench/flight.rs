@@ -5,6 +5,7 @@ use std::sync::Arc;
 
 use turns_aloft::analysis::map::{Axis, TurnMap};
 use turns_aloft::physics::flight::Flight;
+use turns_aloft::physics::glance::Glance;
 use turns_aloft::physics::momentum::{MassState, inertia_and_momentum};
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::starts;
@@ -70,6 +71,14 @@ fn flight_on_table(bencher: divan::Bencher) {
     bencher.bench_local(|| Flight::new(Arc::clone(&table), black_box(launch)));
 }
 
+/// The same, of which only turns and peaks are asked.
+#[divan::bench]
+fn glance_on_table(bencher: divan::Bencher) {
+    let jump = scenario().fly();
+    let (table, launch) = (Arc::clone(&jump.flight.table), jump.flight.launch);
+    bencher.bench_local(|| Glance::new(&table, black_box(launch)));
+}
+
 /// Numbers, and from where to where people have them (common practice, no source).
 const RANGES: [(&str, f64, f64); 5] = [
     ("jump_height_m", 0.2, 0.6),
@@ -79,18 +88,44 @@ const RANGES: [(&str, f64, f64); 5] = [
     ("close_time_s", 0.1, 0.4),
 ];
 
-/// A map of 61 x 61 jumps over two of these, every one flown.
-#[divan::bench(sample_count = 10, args = [(0, 1), (0, 2), (1, 4), (2, 3), (2, 4)])]
-fn map(bencher: divan::Bencher, over: (usize, usize)) {
-    let scenario = scenario();
+fn empty_map(scenario: &Scenario, over: (usize, usize)) -> TurnMap {
     let axis = |i: usize| {
         let (key, from, to) = RANGES[i];
         Axis::new(key, from, to, 61).expect("within the range")
     };
+    TurnMap::new(scenario, axis(over.0), axis(over.1)).expect("two different numbers")
+}
+
+/// A map of 61 x 61 jumps over two of these, every one flown.
+#[divan::bench(sample_count = 10, args = [(0, 1), (0, 2), (1, 4), (2, 3), (2, 4)])]
+fn map(bencher: divan::Bencher, over: (usize, usize)) {
+    let scenario = scenario();
     bencher.bench_local(|| {
-        let mut map = TurnMap::new(black_box(&scenario), axis(over.0), axis(over.1))
-            .expect("two different numbers");
+        let mut map = empty_map(black_box(&scenario), over);
         map.complete();
         map
+    });
+}
+
+/// The first picture of such a map: its coarsest nodes.
+#[divan::bench]
+fn first_of_map(bencher: divan::Bencher) {
+    let scenario = scenario();
+    bencher.bench_local(|| {
+        let mut map = empty_map(black_box(&scenario), (2, 3));
+        map.refine(25);
+        map.turns_so_far()
+    });
+}
+
+/// The turns of a whole map between its nodes, and the lines of whole turns.
+#[divan::bench]
+fn lines_of_map(bencher: divan::Bencher) {
+    let mut map = empty_map(&scenario(), (0, 1));
+    map.complete();
+    bencher.bench_local(|| {
+        black_box(&map)
+            .turns_so_far()
+            .map(|turns| turns.whole_lines())
     });
 }

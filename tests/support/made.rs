@@ -8,7 +8,8 @@ use turns_aloft::physics::flight::{Flight, Launch};
 use turns_aloft::physics::momentum::MassState;
 use turns_aloft::physics::plan::{Plan, PlanSpec, Turning};
 use turns_aloft::physics::stance::{RateLaw, Stance};
-use turns_aloft::physics::table::{PlanTable, Resolution, Tape};
+use turns_aloft::physics::table::{PlanTable, Resolution};
+use turns_aloft::physics::tape::{States, Tape};
 use turns_aloft::physics::tree::Tree;
 use turns_aloft::scenario::starts;
 
@@ -28,21 +29,22 @@ pub fn closing_only(close_time_s: f64) -> PlanSpec {
 /// Flies these states, evenly spaced over the closing (two a step), then the last one.
 pub fn fly(body: Body, spec: PlanSpec, states: Vec<MassState>, launch: Launch) -> Flight {
     let steps = (states.len() - 1) / 2;
+    let stances = states.iter().step_by(2).map(|&s| Stance::from(s)).collect();
+    let middles = states.iter().skip(1).step_by(2).map(RateLaw::from);
     let table = PlanTable {
-        tree: Tree::new(&body),
-        body,
+        tree: Arc::new(Tree::new(&body)),
+        body: Arc::new(body),
         plan: Plan::new(spec),
         resolution: Resolution::STANDARD,
         closing: Tape {
             start_s: spec.close_delay_s,
-            step_s: spec.close_time_s / steps as f64,
-            stances: states.iter().step_by(2).map(|&s| Stance::from(s)).collect(),
-            middles: states
-                .iter()
-                .skip(1)
-                .step_by(2)
-                .map(RateLaw::from)
-                .collect(),
+            unit_s: 1.0,
+            step: spec.close_time_s / steps as f64,
+            states: Arc::new(States {
+                stances,
+                middles: middles.collect(),
+                halves: None,
+            }),
         },
         opening: None,
         finer: OnceLock::new(),
