@@ -14,7 +14,7 @@ use super::targets;
 use crate::session::Session;
 
 /// Least height of the picture over its width.
-const FLATTEST: f32 = 0.62;
+const FLATTEST: f32 = 0.56;
 
 /// Height of the numbers under the picture.
 const TICKS: f32 = 20.0;
@@ -30,7 +30,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     let (head, _) = ui.allocate_exact_size(vec2(width, TOUCH), Sense::hover());
     let picture_width = width - gutter;
     // All of it in sight at once where it can be.
-    let room = ui.clip_rect().height() - 2.0 * TOUCH - TICKS - NEAR;
+    let room = ui.clip_rect().height() - 2.0 * (TOUCH + NEAR) - TICKS;
     let height = room.clamp(FLATTEST * picture_width, picture_width);
     let (row, _) = ui.allocate_exact_size(vec2(width, height + TICKS), Sense::hover());
     let rect = Rect::from_min_size(
@@ -41,8 +41,8 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
 
     targets::note("map", rect);
     ticks::draw(ui, &sides, &units, rect);
-    picture::draw(ui, session, rect);
-    point::show(ui, session, rect);
+    let numbers = picture::draw(ui, session, rect);
+    point::show(ui, session, rect, &numbers);
     let upwards = levers::choice(ui, session, 1, head);
     let across = levers::choice(ui, session, 0, foot);
     ui.add_space(NEAR);

@@ -1,6 +1,9 @@
 //! The names of the map's sides, which are also where its levers are chosen.
 
-use bevy_egui::egui::{Button, Popup, Rect, RichText, Shape, Stroke, Ui, Vec2, pos2, vec2};
+use bevy_egui::egui::{
+    Button, Popup, Pos2, Rect, RichText, Shape, Stroke, Ui, Vec2, WidgetInfo, WidgetType, pos2,
+    vec2,
+};
 
 use crate::analysis::lever::LEVERS;
 use crate::panel::look::{self, INK, NEAR, SLATE, TOUCH};
@@ -27,6 +30,8 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
     let rect = Rect::from_min_size(pos2(left, row.top()), vec2(width, row.height()));
     let shown = rect.shrink2(vec2(0.0, 3.0));
     let response = button(ui, ["map:x", "map:y"][side], rect, false);
+    let said = format!("{}: {}", ["Across", "Upwards"][side], key.label);
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &said));
     let way = [vec2(1.0, 0.0), vec2(0.0, -1.0)][side];
     arrow(
         ui,
@@ -64,7 +69,7 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
     chosen
 }
 
-fn arrow(ui: &Ui, at: bevy_egui::egui::Pos2, way: Vec2) {
+fn arrow(ui: &Ui, at: Pos2, way: Vec2) {
     let stroke = Stroke::new(2.0, INK);
     let tip = at + 8.0 * way;
     ui.painter().line_segment([at - 8.0 * way, tip], stroke);

@@ -1,19 +1,25 @@
 //! What the map's colours, lines and slants mean.
 
-use bevy_egui::egui::{Rect, RichText, Sense, Stroke, Ui, vec2};
+use bevy_egui::egui::{Rect, RichText, Sense, Stroke, Ui, Vec2, pos2, vec2};
 
 use super::picture::{OUTLINE, OWED, WHOLE};
 use super::shades;
-use crate::panel::look::{NEAR, SEEN, SLATE, SNOW};
+use crate::panel::look::{self, NEAR, SEEN, SLATE, SNOW};
 use crate::session::Session;
 
-const SWATCH: bevy_egui::egui::Vec2 = vec2(30.0, 14.0);
+const SWATCH: Vec2 = vec2(30.0, 14.0);
+
+const ROW: f32 = 20.0;
 
 const SHADES: usize = 4;
+
+const USE: &str = "Touch the map and the jump goes there, the sliders with it. Hold the point and move it for small changes.";
 
 pub fn legend(ui: &mut Ui, session: &Session) {
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing = vec2(NEAR, 2.0);
+        // Nothing here is touched.
+        ui.spacing_mut().interact_size.y = ROW;
         entry(ui, "a quarter turn each", |ui, rect| {
             let width = rect.width() / SHADES as f32;
             for i in 0..SHADES {
@@ -39,19 +45,21 @@ pub fn legend(ui: &mut Ui, session: &Session) {
             shades::hatched(ui, rect);
         });
     });
+    ui.label(RichText::new(USE).size(14.5).color(SLATE));
 }
 
 /// A sign and what it means, kept together.
 fn entry(ui: &mut Ui, text: &str, draw: impl FnOnce(&Ui, Rect)) {
-    let galley = RichText::new(text).size(14.0).color(SLATE);
-    ui.scope(|ui| {
-        ui.horizontal(|ui| {
-            let (rect, _) = ui.allocate_exact_size(SWATCH, Sense::hover());
-            draw(ui, rect);
-            ui.label(galley);
-        });
-    });
-    ui.add_space(NEAR);
+    let galley = ui
+        .painter()
+        .layout_no_wrap(text.to_owned(), look::text(14.0), SLATE);
+    let width = SWATCH.x + NEAR + galley.size().x + NEAR;
+    let (rect, _) = ui.allocate_exact_size(vec2(width, ROW), Sense::hover());
+    let middle = rect.left_center() + vec2(0.5 * SWATCH.x, 0.0);
+    draw(ui, Rect::from_center_size(middle, SWATCH));
+    let left = rect.left() + SWATCH.x + NEAR;
+    let at = pos2(left, rect.center().y - 0.5 * galley.size().y);
+    ui.painter().galley(at, galley, SLATE);
 }
 
 fn line(ui: &Ui, rect: Rect, stroke: Stroke) {

@@ -10,7 +10,7 @@ use crate::panel::look::{self, FROST, INK, SEEN, SLATE, SNOW, TEAL};
 use crate::session::Session;
 
 pub const WHOLE: Stroke = Stroke {
-    width: 2.0,
+    width: 2.5,
     color: INK,
 };
 pub const OWED: Stroke = Stroke {
@@ -25,10 +25,12 @@ pub const OUTLINE: Stroke = Stroke {
 /// What is left free at the borders by a line's number.
 const INSIDE: f32 = 4.0;
 
-pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) {
+/// Returns where the lines' numbers stand.
+pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
     let clip = ui.clip_rect();
     ui.painter().rect_filled(rect, 0.0, SNOW);
     ui.set_clip_rect(rect.intersect(clip));
+    let mut taken = Vec::new();
     if let Some(picture) = session.map_picture() {
         shades::draw(ui, &picture.turns, &picture.seen, rect);
         let lines = |lines: &[Line], stroke: Stroke, around: Color32| {
@@ -39,7 +41,6 @@ pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) {
         lines(&picture.outline, OUTLINE, SEEN);
         lines(&picture.whole, WHOLE, Color32::TRANSPARENT);
         lines(&picture.owed, OWED, SNOW);
-        let mut taken = Vec::new();
         for line in &picture.owed {
             number(
                 ui,
@@ -68,6 +69,7 @@ pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) {
         Stroke::new(1.0, FROST),
         StrokeKind::Outside,
     );
+    taken
 }
 
 fn stroke_along(ui: &Ui, points: &[Pos2], stroke: Stroke, around: Color32) {

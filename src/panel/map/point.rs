@@ -23,7 +23,8 @@ const HOLD: f32 = 30.0;
 /// How far above the finger its sign stands, so that the hand does not cover it.
 const ABOVE: f32 = 58.0;
 
-pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
+/// The sign beside the point keeps clear of the `numbers` on the map.
+pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
     let id = ui.id().with("map");
     // A drag alone, without a click: it begins as the finger comes down.
     let response = ui
@@ -58,7 +59,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     draw(ui, session, rect, at, finger.is_some());
     match finger {
         Some(finger) => held_sign(ui, session, finger, id),
-        None => sign(ui, session, rect, at),
+        None => sign(ui, session, rect, at, numbers),
     }
 }
 
@@ -115,24 +116,25 @@ fn outside(painter: &Painter, at: Pos2, way: Vec2) {
     ));
 }
 
-/// The turns, beside the point.
-fn sign(ui: &Ui, session: &Session, rect: Rect, at: Pos2) {
+/// The turns, beside the point: where there is room, and if possible nothing else.
+fn sign(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
     let text = format!("{:.2}", session.jump().turns);
     let galley = ui.painter().layout_no_wrap(text, look::bold(19.0), INK);
     let size = galley.size() + vec2(14.0, 6.0);
-    let away = vec2(KNOB + 5.0 + 0.5 * size.x, -KNOB - 0.5 * size.y);
-    // To the right and above, unless there is no room.
-    let x = if at.x + away.x + 0.5 * size.x > rect.right() {
-        -away.x
-    } else {
-        away.x
-    };
-    let y = if at.y + away.y - 0.5 * size.y < rect.top() {
-        -away.y
-    } else {
-        away.y
-    };
-    board(ui.painter(), at + vec2(x, y), size, &[galley]);
+    let away = vec2(KNOB + 5.0 + 0.5 * size.x, KNOB + 0.5 * size.y);
+    let ways = [
+        vec2(1.0, -1.0),
+        vec2(-1.0, -1.0),
+        vec2(1.0, 1.0),
+        vec2(-1.0, 1.0),
+    ];
+    let places = ways.map(|way| Rect::from_center_size(at + way * away, size));
+    let inside = || places.iter().filter(|place| rect.contains_rect(**place));
+    let place = inside()
+        .find(|place| numbers.iter().all(|other| !other.intersects(**place)))
+        .or_else(|| inside().next())
+        .unwrap_or(&places[0]);
+    board(ui.painter(), place.center(), size, &[galley]);
 }
 
 /// Turns and both numbers, above the finger, over everything.

@@ -24,7 +24,7 @@ const MOST: usize = 128;
 
 /// Distance of the slanting lines, measured along a side, and their width, logical px.
 const HATCH: f32 = 9.0;
-const HATCH_WIDTH: f32 = 1.6;
+const HATCH_WIDTH: f32 = 1.3;
 
 /// Points of the texture across one of them and the gap behind it.
 const HATCH_POINTS: usize = 36;
@@ -84,8 +84,8 @@ fn hatch() -> ColorImage {
         let from_middle = (i as f32 + 0.5) / HATCH_POINTS as f32 * HATCH - 0.5 * HATCH;
         let edge = 0.5 * HATCH_WIDTH * std::f32::consts::SQRT_2;
         let inked = remap_clamp(from_middle.abs(), edge - 0.5..=edge + 0.5, 1.0..=0.0);
-        let veil = Rgba::from(SNOW) * 0.35;
-        let line = Rgba::from(SLATE) * 0.9;
+        let veil = Rgba::from(SNOW) * 0.4;
+        let line = Rgba::from(SLATE) * 0.75;
         let colour: Color32 = (veil * (1.0 - inked) + line * inked).into();
         [colour, Color32::TRANSPARENT]
     });

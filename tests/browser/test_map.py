@@ -1,0 +1,226 @@
+"""The turn map: its lines are the command's flights, and the jump is moved on it by a finger."""
+
+import csv
+import io
+import json
+
+import pytest
+
+import touch
+from flown import RPM, aloft, assert_equal, fly_kept, kept_scenario, shown
+from page import wait_for_output
+from test_jump import at_rest
+
+NODES = 61
+# The ends of its sides, SI.
+RATES = (50 / RPM, 200 / RPM)
+HEIGHTS = (0.1, 0.9)
+
+
+def complete(page):
+    wait_for_output(page, "map:done", lambda text: text == f"{NODES} x {NODES} flown")
+    return page
+
+
+def ask(page):
+    """The page showing the whole map."""
+    at_rest(page)
+    touch.tap(page, *page.centre("question:Map"))
+    return complete(page)
+
+
+def at(page, u, v):
+    """Where on the screen a place of the map is, both from 0 to 1."""
+    x, y, width, height = page.rects()["map"]
+    return x + u * width, y + (1 - v) * height
+
+
+def place(page):
+    """Where on the map the point is."""
+    x, y, width, height = page.rects()["map"]
+    point_x, point_y = page.centre("map:point")
+    return (point_x - x) / width, 1 - (point_y - y) / height
+
+
+def numbers(page):
+    """Take-off rate and height of the jump that the page keeps, as parts of the sides."""
+    scenario = json.loads(kept_scenario(page))["scenario"]
+    of = {"takeoff_rate_rad_s": RATES, "jump_height_m": HEIGHTS}
+    return [(scenario[key] - least) / (most - least) for key, (least, most) in of.items()]
+
+
+def wait_for_place(page, u, v):
+    """Until the jump that is kept is at a place of the map, to a pixel."""
+    _, _, width, height = page.rects()["map"]
+
+    def there():
+        at_u, at_v = numbers(page)
+        return abs(at_u - u) * width <= 1 and abs(at_v - v) * height <= 1
+
+    page.wait_until(f"the jump at {u}, {v}", there)
+
+
+def choose(page, side, key):
+    touch.tap(page, *page.centre(f"map:{side}"))
+    name = f"map:{side}:{key}"
+    page.wait_until("the list of levers", lambda: name in page.rects())
+    touch.tap(page, *page.centre(name))
+
+
+def row_of_turns(page, folder, height_m):
+    """The command's turns along the map at a height, of the jump that the page keeps."""
+    file = folder / "kept.aloft.json"
+    file.write_text(kept_scenario(page))
+    across = f"takeoff_rate_rad_s:{RATES[0]!r}:{RATES[1]!r}:{NODES}"
+    # A second height, because a map has two at least.
+    printed = aloft("map", file, "--x", across, "--y", f"jump_height_m:{height_m!r}:0.9:2")
+    rows = csv.DictReader(io.StringIO(printed))
+    return [float(row["turns"]) for row in rows if float(row["jump_height_m"]) == height_m]
+
+
+def crossings(turns, level):
+    """Where along the map there are so many turns, from 0 to 1."""
+    return [
+        (i + (level - a) / (b - a)) / (NODES - 1)
+        for i, (a, b) in enumerate(zip(turns, turns[1:]))
+        if (a < level) != (b < level)
+    ]
+
+
+@pytest.mark.window(1024, 768)
+def test_a_drag_moves_the_jump_and_all_follows(page, tmp_path):
+    before = ask(page).outputs()
+    touch.touch_drag(page, *page.centre("map:point"), *at(page, 0.7, 0.6))
+    wait_for_output(page, "turns", lambda text: text != before["turns"])
+    wait_for_place(page, 0.7, 0.6)
+    outputs = page.outputs()
+    assert_equal(outputs, fly_kept(page, tmp_path))
+    assert outputs["map:here"] == outputs["turns"]
+    # 70 % of the way from 50 to 200 rpm, 60 % from 10 to 90 cm; a pixel is half of each.
+    assert abs(shown(outputs["takeoff_rate_rad_s"])[0] - 155) <= 1
+    assert abs(shown(outputs["jump_height_m"])[0] - 58) <= 1
+    assert abs(place(page)[0] - 0.7) < 0.01 and abs(place(page)[1] - 0.6) < 0.01
+
+
+@pytest.mark.window(1024, 768)
+def test_a_finger_put_down_takes_the_jump_there_and_beside_the_point_takes_hold_of_it(page):
+    ask(page)
+    touch.tap(page, *at(page, 0.3, 0.8))
+    wait_for_place(page, 0.3, 0.8)
+    x, y = page.centre("map:point")
+    # 15 px beside it and 40 px on: the point moves by 40 px.
+    touch.touch_drag(page, x + 15, y + 10, x + 55, y + 10)
+    _, _, width, _ = page.rects()["map"]
+    wait_for_place(page, 0.3 + 40 / width, 0.8)
+    # A tap on it moves nothing at all.
+    kept = kept_scenario(page)
+    touch.tap(page, *page.centre("map:point"))
+    assert kept_scenario(page) == kept
+
+
+@pytest.mark.window(390, 844)
+def test_a_drag_on_the_map_does_not_scroll_the_column(page):
+    ask(page)
+    top = page.rects()["map"][1]
+    touch.touch_drag(page, *at(page, 0.5, 0.9), *at(page, 0.5, 0.1))
+    wait_for_place(page, 0.5, 0.1)
+    assert page.rects()["map"][1] == top
+    # Beside the map it does scroll.
+    x, y, _, _ = page.rects()["map"]
+    touch.touch_drag(page, x - 15, y + 100, x - 15, y + 40)
+    page.wait_until("scrolled", lambda: page.rects()["map"][1] < top - 20)
+
+
+def is_ink(pixel):
+    """A whole-turn line's own colour; slants over a shade and the line owed are lighter."""
+    return sum(pixel) < 3 * 75 and pixel[1] - pixel[0] < 50
+
+
+@pytest.mark.window(1024, 768)
+def test_the_lines_stand_where_the_commands_flights_have_whole_turns(page, tmp_path):
+    ask(page)
+    x, y, width, height = page.rects()["map"]
+    point_x, _ = page.centre("map:point")
+    pixels = page.canvas_pixels().load()
+    expected, drawn = {}, {}
+    for row in range(4, NODES - 4, 3):
+        part = row / (NODES - 1)
+        turns = row_of_turns(page, tmp_path, HEIGHTS[0] * (1 - part) + HEIGHTS[1] * part)
+        line_y = round(y + (1 - part) * height)
+        # Two turns are owed: that line has another colour.
+        for level in (1, 3, 4, 5):
+            for u in crossings(turns, level):
+                line_x = x + u * width
+                if abs(line_x - point_x) < 8 or not 8 < u * width < width - 8:
+                    continue
+                near = range(round(line_x) - 3, round(line_x) + 4)
+                off = range(round(line_x) + 9, round(line_x) + 16)
+                expected[level] = expected.get(level, 0) + 1
+                drawn[level] = drawn.get(level, 0) + any(is_ink(pixels[i, line_y]) for i in near)
+                drawn["off"] = drawn.get("off", 0) + any(is_ink(pixels[i, line_y]) for i in off)
+    assert set(expected) == {1, 3, 4, 5}
+    total = sum(expected.values())
+    # A line's number covers a row or two of it.
+    for level, count in expected.items():
+        assert drawn[level] >= max(1, count - 3), (level, expected, drawn)
+    assert total > 20 and drawn["off"] < 0.2 * total, (expected, drawn)
+
+
+@pytest.mark.window(768, 1024)
+def test_another_slider_makes_another_map(page, tmp_path):
+    before = ask(page).outputs()
+    x, y, width, height = page.rects()["slider:arm_tuck"]
+    middle = y + 0.75 * height
+    touch.touch_drag(page, x + 0.4 * width, middle, x + 0.95 * width, middle)
+    wait_for_output(page, "map:x_for_2", lambda text: text != before["map:x_for_2"])
+    outputs = complete(page).outputs()
+    height_m = json.loads(kept_scenario(page))["scenario"]["jump_height_m"]
+    turns = row_of_turns(page, tmp_path, height_m)
+    for level in (1, 2, 3):
+        needed = [RPM * (RATES[0] * (1 - u) + RATES[1] * u) for u in crossings(turns, level)]
+        told = outputs.get(f"map:x_for_{level}")
+        assert (told is None) == (needed == []), level
+        if told is not None:
+            # The map's rows lie to both sides of the jump's own: a little is between them.
+            assert abs(shown(told)[0] - needed[0]) <= 0.6, level
+
+
+@pytest.mark.window(1024, 768)
+def test_other_levers_are_chosen_and_survive_a_reload(page):
+    ask(page)
+    choose(page, "x", "arm_tuck")
+    wait_for_output(page, "map:x", lambda text: text == "Arm tuck from 0 to 100 %")
+    choose(page, "y", "arm_tuck")
+    wait_for_output(page, "map:y", lambda text: text == "Arm tuck from 0 to 100 %")
+    complete(page)
+    touch.tap(page, *at(page, 0.5, 0.5))
+    wait_for_output(page, "jump_height_m", lambda text: text == "50 cm")
+    before = page.outputs()
+    assert before["map:x"] == "Jump height from 10 to 90 cm", "they have changed places"
+
+    page.open().wait_ready()
+    at_rest(page)
+    complete(page)
+
+    assert page.outputs() == before
+
+
+SIZES = [(1366, 1024), (1024, 768), (768, 1024), (390, 844)]
+
+
+@pytest.mark.parametrize("size", SIZES, ids=str)
+def test_what_is_touched_on_the_map_is_large_enough_and_in_sight(new_page, size):
+    page = new_page(size=size).open().wait_ready()
+    ask(page)
+    touch.tap(page, *page.centre("map:y"))
+    page.wait_until("the list of levers", lambda: "map:y:arm_tuck" in page.rects())
+    page.next_frames(4)
+    own = {name: rect for name, rect in page.rects().items() if name.startswith("map")}
+    assert {"map", "map:x", "map:y"} < set(own) and len(own) == 4 + 8
+    for name, (x, y, width, height) in own.items():
+        assert width >= 44 and height >= 44, (name, width, height)
+        if name != "map:point":
+            assert 0 <= x and x + width <= size[0], name
+            assert 0 <= y and y + height <= size[1] + 0.5, name
+    _, _, width, height = own["map"]
+    assert 0.55 * width <= height <= width
