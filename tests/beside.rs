@@ -122,6 +122,21 @@ fn values_that_differ_are_told_apart() {
     assert!(!rest.starts_with(from), "{height}");
 }
 
+/// Until the next answer stands the last one does, whole: nothing jumps on the page.
+#[test]
+fn an_answer_stands_until_the_next_one() {
+    let mut session = comparing(beside("four-turns"));
+    let first = session.compared().expect("time enough").clone();
+    session.lay_beside(beside("senior-triple"));
+    assert_eq!(session.compared(), Some(&first));
+    session.think(|| true);
+    let second = session.compared().expect("time enough").clone();
+    assert_eq!(second.beside, start("senior-triple").name);
+    assert_ne!(second.turns, first.turns);
+    session.lay_nothing_beside();
+    assert_eq!(session.compared(), None);
+}
+
 /// "as it was opened" is that of the jump that is open.
 #[test]
 fn as_opened_follows_what_is_opened() {
@@ -198,6 +213,8 @@ fn jumps_are_kept_named_moved_deleted_and_brought_back() {
     session.lay_beside(Which::Kept(ids[0]));
     session.rename_kept(ids[0], "  Monday  ");
     assert_eq!(session.beside().expect("it was laid").name, "Monday");
+    let sentence = text(&mut session, "compare:sentence");
+    assert!(sentence.contains("“Monday”"), "{sentence}");
     session.rename_kept(ids[0], " ");
     assert_eq!(
         session.notice(),
@@ -319,9 +336,9 @@ fn the_largest_part_is_named_even_where_others_work_against_it() {
     let mut other = near.clone();
     other.takeoff_rate_rad_s *= 1.5;
     other.jump_height_m *= 0.6;
-    let compared = Compared::new(&near, &other);
+    let compared = Compared::new("X", &near, &other);
     assert!(compared.parts[0] > 0 && compared.parts[1] < 0);
-    let said = compared.sentence("X");
+    let said = compared.sentence();
     let (named, way) = if compared.whole() > 0 {
         (
             format!("take-off rate ({})", signed_text(compared.parts[0])),

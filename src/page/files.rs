@@ -14,6 +14,9 @@ use crate::panel::{Wish, Wished};
 use crate::session::Session;
 use crate::session::collection::LARGEST_BYTES;
 
+const TOO_LARGE: &str =
+    "this file is too large to hold a jump or kept jumps; open one saved by Turns Aloft";
+
 /// What has been read, or why not; taken by the app in its next frame.
 type Inbox = Rc<RefCell<Vec<Result<String, String>>>>;
 
@@ -89,9 +92,7 @@ impl Doorway {
 /// Reads a file into the inbox. One that is far too large is not read at all.
 fn read(file: &File, inbox: Inbox, wake: impl Fn() + 'static) {
     if file.size() > LARGEST_BYTES as f64 {
-        inbox
-            .borrow_mut()
-            .push(Err(crate::scenario::file::Unreadable::TooLarge.to_string()));
+        inbox.borrow_mut().push(Err(TOO_LARGE.to_owned()));
         wake();
         return;
     }

@@ -10,14 +10,24 @@ use bevy_egui::egui::{
 
 use super::bar::Wish;
 use super::look::{self, APART, INK, NEAR, SLATE, SNOW, TOUCH};
-use super::{caution, fold, spoken, transport};
+use super::{caution, fold, folded_charts, spoken, transport};
 use crate::scenario::starts;
 use crate::session::Session;
 use crate::session::compare::{Which, told};
 pub use kept::Unfolded;
 
-pub fn show(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) -> Option<Wish> {
+/// `charts`: they have no place of their own on this page.
+pub fn show(
+    ui: &mut Ui,
+    session: &mut Session,
+    unfolded: &mut Unfolded,
+    charts: bool,
+) -> Option<Wish> {
     difference(ui, session);
+    if charts && session.beside().is_some() {
+        ui.add_space(APART);
+        folded_charts(ui, session, 270.0);
+    }
     heading(ui, "Compare with");
     others(ui, session);
     heading(ui, "Kept jumps");
@@ -32,7 +42,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) -> Opti
 
 /// What makes the difference, as soon as there is another attempt.
 fn difference(ui: &mut Ui, session: &Session) {
-    let Some(beside) = session.beside() else {
+    if session.beside().is_none() {
         card(ui, |ui| {
             ui.label(RichText::new("Lay another attempt beside this jump.").font(look::bold(18.0)));
             small(
@@ -41,18 +51,18 @@ fn difference(ui: &mut Ui, session: &Session) {
             );
         });
         return;
-    };
+    }
     let Some(compared) = session.compared() else {
         return;
     };
     card(ui, |ui| {
-        let sentence = compared.sentence(&beside.name).replace(" %", "\u{a0}%");
+        let sentence = compared.sentence().replace(" %", "\u{a0}%");
         ui.label(RichText::new(sentence).font(look::bold(18.0)));
         if compared.parts.is_empty() {
             return;
         }
         ui.add_space(NEAR);
-        table::show(ui, session, beside, compared);
+        table::show(ui, session, compared);
         small(ui, told::ORDER);
     });
 }

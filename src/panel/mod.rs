@@ -124,7 +124,14 @@ fn show(
         Question::Why => why::show(ui, &mut session),
         Question::Win => win::show(ui, &mut session),
         Question::Map => map::show(ui, &mut session),
-        Question::Compare => wish = compare::show(ui, &mut session, &mut panels.kept),
+        Question::Compare => {
+            wish = compare::show(
+                ui,
+                &mut session,
+                &mut panels.kept,
+                !layout.charts_under_stage(),
+            );
+        }
     });
     if let Some(wish) = wish {
         wishes.write(Wished(wish));
@@ -191,11 +198,7 @@ fn about_the_jump(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layou
     }
     controls(ui, session, panels);
     if !layout.charts_under_stage() {
-        fold(ui, "Charts over the flight", true, |ui| {
-            let size = vec2(ui.available_width(), 230.0);
-            let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
-            charts::show(ui, session, rect);
-        });
+        folded_charts(ui, session, 230.0);
     }
     readings(ui, session, panels, layout.narrow);
     folded(ui, session, panels);
@@ -229,6 +232,15 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
     }
     turns::note(ui, session);
     caution::show(ui);
+}
+
+/// The charts, where they have no place under the stage.
+fn folded_charts(ui: &mut Ui, session: &mut Session, height: f32) {
+    fold(ui, "Charts over the flight", true, |ui| {
+        let size = vec2(ui.available_width(), height);
+        let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
+        charts::show(ui, session, rect);
+    });
 }
 
 /// All readouts: folded on a narrow page, open elsewhere.

@@ -16,27 +16,30 @@ use super::readings::{Group, Reading, call_text, line};
 #[derive(Debug, Default)]
 pub(super) struct Compare {
     pub beside: Option<Beside>,
-    /// Grows with every attempt laid beside, and when it is taken away.
+    /// Grows with every attempt laid beside, with its name, and when it is taken away.
     laid: u64,
     keeping: Keeping,
-    /// With the flight it is of.
-    compared: Option<(u64, Compared)>,
+    /// With the flight and the attempt beside that it is of.
+    compared: Option<([u64; 2], Compared)>,
 }
 
 impl Session {
-    /// The two attempts compared, as of the last time there was time for it.
+    /// The two attempts compared, as of the last time there was time for it; none where there is
+    /// nothing to compare with.
     pub fn compared(&self) -> Option<&Compared> {
+        self.beside()?;
         self.compare.compared.as_ref().map(|(_, compared)| compared)
     }
 
     /// Does the next piece; whether there was one.
     pub(super) fn think_compare(&mut self) -> bool {
-        let of = self.compare.compared.as_ref().map(|(of, _)| *of);
+        let stands = self.compare.compared.as_ref().map(|(of, _)| *of);
+        let of = [self.revision, self.compare.laid];
         if let Some(beside) = &self.compare.beside
-            && of != Some(self.revision)
+            && stands != Some(of)
         {
-            let compared = Compared::new(&beside.scenario, &self.scenario);
-            self.compare.compared = Some((self.revision, compared));
+            let compared = Compared::new(&beside.name, &beside.scenario, &self.scenario);
+            self.compare.compared = Some((of, compared));
             return true;
         }
         self.compare.keeping.fly_next()
@@ -44,8 +47,8 @@ impl Session {
 
     pub(super) fn compare_readings(&self) -> Vec<Reading> {
         let mut lines = Vec::new();
-        if let (Some(beside), Some(compared)) = (self.beside(), self.compared()) {
-            self.compared_readings(beside, compared, &mut lines);
+        if let Some(compared) = self.compared() {
+            self.compared_readings(compared, &mut lines);
         }
         for (i, entry) in self.keeping().collection().entries().iter().enumerate() {
             let came_to = self.keeping().came_to(entry.id);
@@ -72,12 +75,12 @@ impl Session {
         lines
     }
 
-    fn compared_readings(&self, beside: &Beside, compared: &Compared, lines: &mut Vec<Reading>) {
+    fn compared_readings(&self, compared: &Compared, lines: &mut Vec<Reading>) {
         lines.push(line(
             Group::Answer,
             "compare:sentence",
             "Compared",
-            compared.sentence(&beside.name),
+            compared.sentence(),
             told::ORDER,
         ));
         let [of_beside, of_present] = compared.turns.map(turns_text);

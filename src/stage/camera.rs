@@ -71,7 +71,7 @@ fn frame(shown: Res<ShownFlight>, beside: Res<ShownBeside>, mut orbit: ResMut<Or
     let apex_m = most(|flight| flight.takeoff_cm_m + flight.launch.jump_height_m);
     let stepped_m = (apex_m / FRAMED_STEP_M).ceil() * FRAMED_STEP_M;
     let goal = Subject {
-        dial_m: dial::reach_m(&shown),
+        dial_m: dial::reach_m(&shown, beside.flight.as_deref()),
         arms_m: [stepped_m + 0.25 * stature_m, 0.52 * stature_m],
         top_m: stepped_m + axis::reach_m(&shown),
     };

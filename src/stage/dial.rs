@@ -10,6 +10,7 @@ use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
 use super::{ShownFlight, ShownMoment, StageSystems};
 use crate::physics::call::QUARTER_BAND_FROM_DEG;
+use crate::physics::flight::{Flight, Moment};
 use crate::physics::rotation::heading_rad;
 
 /// The spiral begins at this radius and moves out by the pitch each turn.
@@ -58,16 +59,17 @@ struct Spiral {
 
 impl Spiral {
     fn new(shown: &ShownFlight) -> Self {
-        let flight = &shown.flight;
+        Self::of(&shown.flight, shown.owed_heading_rad)
+    }
+
+    fn of(flight: &Flight, owed_heading_rad: Option<f64>) -> Self {
         let sign = flight.table.plan.spec.turning.sign();
         let start_rad = flight.launch.heading_rad;
         Self {
             start_rad: start_rad as f32,
             sign: sign as f32,
             turned_rad: flight.touchdown().turned_rad as f32,
-            owed_rad: shown
-                .owed_heading_rad
-                .map(|owed| (sign * (owed - start_rad)) as f32),
+            owed_rad: owed_heading_rad.map(|owed| (sign * (owed - start_rad)) as f32),
         }
     }
 
@@ -116,16 +118,37 @@ impl Spiral {
     }
 }
 
-/// Room that the dial of this flight takes around the point under the CM, m.
-pub fn reach_m(shown: &ShownFlight) -> f32 {
-    Spiral::new(shown).reach_m()
+/// Room that the dial takes around the point under the CM, m, with what the attempt beside has turned
+/// on it.
+pub fn reach_m(shown: &ShownFlight, beside: Option<&Flight>) -> f32 {
+    let own_m = Spiral::new(shown).reach_m();
+    beside.map_or(own_m, |beside| {
+        own_m.max(Spiral::of(beside, None).reach_m())
+    })
+}
+
+/// Where a flight has got to on its spiral after turning so far, on the ice itself.
+pub fn turned_to(flight: &Flight, turned_rad: f64) -> Vec3 {
+    let turned_rad = turned_rad as f32;
+    Spiral::of(flight, None).direction(turned_rad) * Spiral::radius_m(turned_rad)
+}
+
+/// A mark on the spiral, as wide as its band.
+pub fn bead(ink: Ink) -> Clay {
+    let mut clay = Clay::default();
+    clay.disc(Vec3::ZERO, 0.62 * BAND_M, palette::ICE.linear());
+    clay.disc(Vec3::Y * 0.001, 0.47 * BAND_M, ink.linear());
+    clay
 }
 
 fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<Paints>) {
     commands.spawn((Face, thing(Handle::default(), &paints.flat)));
     commands.spawn((Wound, thing(Handle::default(), &paints.flat)));
     commands.spawn((Gap, thing(Handle::default(), &paints.flat)));
-    commands.spawn((Pointer, thing(meshes.add(needle().mesh()), &paints.flat)));
+    commands.spawn((
+        Pointer,
+        thing(meshes.add(needle(palette::NAVY).mesh()), &paints.flat),
+    ));
 }
 
 /// A mark across the dial in the direction reached after turning so far.
@@ -268,11 +291,11 @@ fn wind(
     mesh.0 = meshes.add(clay.mesh());
 }
 
-/// An arrow along X on the ice.
-fn needle() -> Clay {
+/// An arrow along X, from the middle of the dial.
+pub fn needle(ink: Ink) -> Clay {
     let mut clay = Clay::default();
-    let ink = palette::NAVY.linear();
-    let at = |x: f32, side: f32| Vec3::new(x, level::POINTER, side);
+    let ink = ink.linear();
+    let at = |x: f32, side: f32| Vec3::new(x, 0.0, side);
     clay.band(
         [0.0, 0.38]
             .map(|x| (at(x, -0.022), at(x, 0.022)))
@@ -287,8 +310,17 @@ fn needle() -> Clay {
 }
 
 fn point(moment: Res<ShownMoment>, mut pointer: Single<&mut Transform, With<Pointer>>) {
-    let heading = heading_rad(moment.pose.moment.orientation());
-    pointer.rotation = Quat::from_rotation_y(heading as f32);
+    **pointer = pointing(&moment.pose.moment, level::POINTER);
+}
+
+/// Where a needle lies that points where the pelvis faces.
+pub fn pointing(moment: &Moment, lift_m: f32) -> Transform {
+    let heading = heading_rad(moment.orientation());
+    Transform {
+        translation: Vec3::Y * lift_m,
+        rotation: Quat::from_rotation_y(heading as f32),
+        ..default()
+    }
 }
 
 fn show_gap(

@@ -1,13 +1,15 @@
-//! The attempt beside the jumper's: a second figure in the same place, half seen through.
+//! The attempt beside the jumper's: a second figure in the same place, half seen through, with a
+//! hand of its own on the dial.
 //!
 //! It leaves the ice where and when the jumper does, and lands when it lands.
 
 use bevy::prelude::*;
 
 use super::figure::placed;
+use super::ice::level;
 use super::mannequin::Mannequin;
 use super::paint::{Paints, thing};
-use super::{BesideMoment, ShownBeside, StageSystems, palette};
+use super::{BesideMoment, ShownBeside, StageSystems, dial, palette};
 use crate::physics::body::{BodySpec, Segment};
 
 pub fn plugin(app: &mut App) {
@@ -22,15 +24,24 @@ pub fn plugin(app: &mut App) {
     );
 }
 
-/// A segment of the second figure.
-#[derive(Component)]
-struct GhostLimb(Segment);
+/// What there is of the second attempt.
+#[derive(Component, Clone, Copy)]
+enum Part {
+    Limb(Segment),
+    /// Points where the pelvis faces.
+    Hand,
+    /// How far it has turned, on the spiral.
+    Bead,
+}
+
+/// How thick the hand is against the jumper's own, so that it is told apart without its colour.
+const THIN: f32 = 0.55;
 
 /// Makes the figure, makes it anew for another body, or takes it away.
 fn appear(
     mut commands: Commands,
     beside: Res<ShownBeside>,
-    limbs: Query<Entity, With<GhostLimb>>,
+    parts: Query<Entity, With<Part>>,
     mut meshes: ResMut<Assets<Mesh>>,
     paints: Res<Paints>,
     mut dressed: Local<Option<BodySpec>>,
@@ -41,8 +52,8 @@ fn appear(
         return;
     }
     *dressed = spec;
-    for limb in limbs {
-        commands.entity(limb).despawn();
+    for part in parts {
+        commands.entity(part).despawn();
     }
     let Some(body) = body else {
         return;
@@ -51,15 +62,34 @@ fn appear(
     let ink = palette::GHOST.linear();
     for segment in Segment::ALL {
         let mesh = mannequin.segment(segment).in_one(ink).mesh();
-        commands.spawn((GhostLimb(segment), thing(meshes.add(mesh), &paints.ghost)));
+        commands.spawn((Part::Limb(segment), thing(meshes.add(mesh), &paints.ghost)));
+    }
+    let marks = [
+        (Part::Hand, dial::needle(palette::GHOST_MARK)),
+        (Part::Bead, dial::bead(palette::GHOST_MARK)),
+    ];
+    for (part, clay) in marks {
+        commands.spawn((part, thing(meshes.add(clay.mesh()), &paints.flat)));
     }
 }
 
-fn pose(moment: Res<BesideMoment>, limbs: Query<(&GhostLimb, &mut Transform)>) {
-    let Some(pose) = &moment.pose else {
+fn pose(
+    beside: Res<ShownBeside>,
+    moment: Res<BesideMoment>,
+    parts: Query<(&Part, &mut Transform)>,
+) {
+    let (Some(flight), Some(pose)) = (&beside.flight, &moment.pose) else {
         return;
     };
-    for (limb, mut transform) in limbs {
-        *transform = placed(pose, limb.0);
+    for (part, mut transform) in parts {
+        *transform = match *part {
+            Part::Limb(segment) => placed(pose, segment),
+            Part::Hand => {
+                dial::pointing(&pose.moment, level::GHOST).with_scale(Vec3::new(1.0, 1.0, THIN))
+            }
+            Part::Bead => Transform::from_translation(
+                dial::turned_to(flight, pose.moment.turned_rad) + Vec3::Y * level::GHOST,
+            ),
+        };
     }
 }

@@ -25,7 +25,8 @@ pub mod level {
     pub const GAP: f32 = 0.008;
     pub const WOUND: f32 = 0.010;
     pub const MARK: f32 = 0.012;
-    pub const POINTER: f32 = 0.014;
+    pub const GHOST: f32 = 0.014;
+    pub const POINTER: f32 = 0.016;
 }
 
 /// Rings scratched into the ice, m: they give the eye a floor.

@@ -25,6 +25,8 @@ pub const HAND_MASS: Ink = Ink(0x5B, 0x66, 0x70);
 
 /// The attempt beside the jumper's (reddish purple, after Okabe & Ito): pale where the jumper is dark.
 pub const GHOST: Ink = Ink(0xCC, 0x79, 0xA7);
+/// The same, dark enough for thin marks on the ice.
+pub const GHOST_MARK: Ink = Ink(0x96, 0x48, 0x7A);
 
 /// The axis of the turning and the angular momentum along it.
 pub const MOMENTUM: Ink = Ink(0xD5, 0x5E, 0x00);

@@ -5,7 +5,6 @@ use bevy_egui::egui::{Align2, Rect, Stroke, Ui, pos2, vec2};
 use super::super::look::{self, BESIDE, FROST, INK, NEAR, SLATE, TEAL, VERMILION};
 use super::{allocate, write};
 use crate::session::Session;
-use crate::session::compare::Beside;
 use crate::session::compare::told::{Compared, signed_text, turns_text};
 
 const ROW: f32 = 44.0;
@@ -13,8 +12,8 @@ const NUMBER: f32 = 54.0;
 const BAR: f32 = 72.0;
 const BAR_HEIGHT: f32 = 12.0;
 
-pub fn show(ui: &mut Ui, session: &Session, beside: &Beside, compared: &Compared) {
-    ends(ui, &beside.name, compared.turns[0], false);
+pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
+    ends(ui, &compared.beside, compared.turns[0], false);
     let most = compared.parts.iter().map(|part| part.abs()).max();
     let most = most.unwrap_or_default().max(compared.whole().abs()).max(1);
     for (i, &part) in compared.parts.iter().enumerate() {

@@ -72,7 +72,7 @@ impl Session {
         self.compare.beside.as_ref()
     }
 
-    /// Grows with every attempt laid beside, and when it is taken away.
+    /// Grows with every attempt laid beside, with its name, and when it is taken away.
     pub const fn laid(&self) -> u64 {
         self.compare.laid
     }
@@ -109,7 +109,6 @@ impl Session {
     pub(in crate::session) fn put_beside(&mut self, beside: Option<Beside>) {
         self.compare.beside = beside;
         self.compare.laid += 1;
-        self.compare.compared = None;
         self.changes += 1;
         // The later landing may be an earlier one now.
         self.playback.t_s = self.playback.t_s.min(self.last_s());

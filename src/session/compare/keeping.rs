@@ -118,6 +118,7 @@ impl Session {
         {
             beside.name.clone_from(&entry.scenario.name);
             beside.scenario.name.clone_from(&entry.scenario.name);
+            self.compare.laid += 1;
             self.changes += 1;
         }
     }

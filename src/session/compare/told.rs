@@ -18,6 +18,8 @@ Together they are the whole difference.";
 #[derive(Debug, Clone, PartialEq)]
 pub struct Compared {
     pub comparison: Comparison,
+    /// What the attempt beside is called.
+    pub beside: String,
     scenarios: [Scenario; 2],
     /// Hundredths of a turn of each difference, in the comparison's order.
     pub parts: Vec<i64>,
@@ -26,7 +28,7 @@ pub struct Compared {
 }
 
 impl Compared {
-    pub fn new(beside: &Scenario, present: &Scenario) -> Self {
+    pub fn new(name: &str, beside: &Scenario, present: &Scenario) -> Self {
         let comparison = Comparison::new(beside, present);
         let turns = comparison.turns.map(hundredths);
         let exact: Vec<f64> = comparison
@@ -35,6 +37,7 @@ impl Compared {
             .map(|difference| 100.0 * difference.turns)
             .collect();
         Self {
+            beside: name.to_owned(),
             parts: rounded(&exact, turns[1] - turns[0]),
             scenarios: [beside.clone(), present.clone()],
             comparison,
@@ -66,7 +69,8 @@ impl Compared {
     }
 
     /// What it comes down to, in one sentence.
-    pub fn sentence(&self, beside: &str) -> String {
+    pub fn sentence(&self) -> String {
+        let beside = &self.beside;
         if self.parts.is_empty() {
             return format!("This jump and “{beside}” are the same: nothing differs.");
         }
