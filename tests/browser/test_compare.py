@@ -219,6 +219,70 @@ def reddish_purple(image):
 
 
 @pytest.mark.window(1024, 768)
+def test_the_second_attempt_has_its_curves_in_the_charts(page):
+    keep_two(page)
+    page.wait_until("one curve each", lambda: curve_pixels(page) == 0)
+    lay(page, "kept:1")
+    page.wait_until("two curves each", lambda: curve_pixels(page) > 300)
+    tap(page, "beside:none")
+    page.wait_until("one curve each again", lambda: curve_pixels(page) == 0)
+
+
+def test_a_narrow_page_has_the_curves_below_the_table(new_page):
+    page = new_page(size=(390, 844)).open().wait_ready()
+    at_rest(page)
+    question(page, "Compare")
+    assert "charts" not in page.rects()
+    tap(page, "keep")
+    wait_for_names(page, ["Half a turn short"])
+    lay(page, "kept:1")
+    page.wait_until("charts", lambda: "charts" in page.rects())
+    into_sight(page, "charts")
+    page.wait_until("two curves each", lambda: curve_pixels(page) > 100)
+
+
+def curve_pixels(page):
+    """Pixels of the second attempt's own colour on the charts."""
+    x, y, width, height = page.rects()["charts"]
+    charts = page.canvas_pixels().crop((round(x), round(y), round(x + width), round(y + height)))
+    return sum(
+        count
+        for count, (red, green, blue) in charts.getcolors(maxcolors=1 << 24)
+        if abs(red - 0x96) < 12 and abs(green - 0x48) < 12 and abs(blue - 0x7A) < 12
+    )
+
+
+@pytest.mark.window(1024, 768)
+def test_nothing_is_drawn_while_nothing_moves(page):
+    keep_two(page)
+    lay(page, "kept:1")
+    page.run(
+        """
+        window.drawn = 0;
+        window.nextFrame = window.requestAnimationFrame.bind(window);
+        window.requestAnimationFrame = (draw) => { window.drawn += 1; return nextFrame(draw); };
+        """
+    )
+    page.wait_until("a rest", lambda: frames_asked_for(page) == 0)
+    touch.tap(page, *page.centre("play"))
+    page.wait_until("a flight", lambda: frames_asked_for(page) > 0)
+    at_rest(page)
+    page.wait_until("a rest again", lambda: frames_asked_for(page) == 0)
+
+
+def frames_asked_for(page):
+    """How many the app asks for while the browser draws thirty."""
+    return page.driver.execute_async_script(
+        """
+        const [done] = arguments;
+        const before = window.drawn;
+        const next = (left) => left > 0 ? nextFrame(() => next(left - 1)) : done(window.drawn - before);
+        next(30);
+        """
+    )
+
+
+@pytest.mark.window(1024, 768)
 def test_a_link_carries_the_comparison(page, new_page, tmp_path):
     keep_two(page)
     lay(page, "kept:1")
