@@ -7,7 +7,7 @@ use std::collections::HashSet;
 
 use proptest::prelude::*;
 use serde_json::{Value, json};
-use turns_aloft::scenario::{Scenario, starts};
+use turns_aloft::scenario::{Scenario, file, starts};
 use turns_aloft::session::collection::saved::{FileKind, Unreadable, VERSION};
 use turns_aloft::session::collection::{
     Collection, Id, LARGEST_BYTES, LONGEST_NAME, MOST, Refusal, kept,
@@ -181,6 +181,23 @@ fn there_is_an_end_of_bytes() {
         other.import(&" ".repeat(LARGEST_BYTES + 1)),
         Err(Unreadable::TooLarge)
     );
+}
+
+/// The longest note that a file may have leaves no room for a longer name.
+#[test]
+fn what_is_kept_can_be_read_back_alone() {
+    let mut long = jump("A");
+    long.note = "n".repeat(file::LARGEST_BYTES);
+    while Scenario::from_file(&long.to_file()).is_err() {
+        long.note.pop();
+    }
+    let mut collection = Collection::default();
+    let id = collection.add(long.clone()).expect("it fits a file");
+    assert_eq!(collection.rename(id, "AB"), Err(Refusal::TooLarge));
+    assert_eq!(collection.add(long), Err(Refusal::TooLarge), "the number");
+    assert_eq!(names(&collection), ["A"]);
+    let reloaded = Collection::from_kept(&collection.to_kept()).expect("it was kept");
+    assert_eq!(reloaded.entries(), collection.entries());
 }
 
 /// A good file of three with one thing changed.

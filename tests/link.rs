@@ -201,15 +201,23 @@ fn numbers_keep_every_bit() {
 }
 
 #[test]
-fn a_file_as_long_as_may_be_has_a_link() {
+fn what_a_file_may_hold_has_a_link_and_no_more() {
     let mut jump = peculiar();
-    jump.note = String::new();
-    let room = LARGEST_BYTES - jump.to_file().len();
-    jump.note = "n".repeat(room);
-    assert!(Scenario::from_file(&jump.to_file()).is_ok());
+    jump.note = "n".repeat(LARGEST_BYTES);
+    while Scenario::from_file(&jump.to_file()).is_err() {
+        jump.note.pop();
+    }
+    assert!(jump.note.len() > LARGEST_BYTES - 2_500);
     let mut beside = jump.clone();
-    beside.note = "m".repeat(room);
+    beside.note = "m".repeat(jump.note.len());
     assert_comes_back(&jump, Some(&beside));
+
+    // Escaped in a file, this one grows.
+    beside.note = "\u{1}".repeat(jump.note.len());
+    assert_eq!(
+        refused(&to_fragment(&jump, Some(&beside))),
+        Unreadable::TooLong
+    );
     assert_eq!(
         refused(&format!("jump.{}", "A".repeat(LONGEST + 1))),
         Unreadable::TooLong

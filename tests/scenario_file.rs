@@ -266,6 +266,26 @@ fn what_is_too_large_is_refused() {
     );
 }
 
+/// The longest note that is opened leaves room for the longest numbers.
+#[test]
+fn what_was_opened_can_be_saved_whatever_its_numbers_become() {
+    let compact = |note: &str| changed(|file| file["scenario"]["note"] = json!(note));
+    let mut note = "n".repeat(LARGEST_BYTES - compact("").len());
+    assert_eq!(
+        Scenario::from_file(&compact(&note)),
+        Err(Unreadable::TooLarge)
+    );
+    while Scenario::from_file(&compact(&note)).is_err() {
+        note.pop();
+    }
+    let mut opened = Scenario::from_file(&compact(&note)).expect("it was opened");
+    for key in &KEYS {
+        let long = (key.least + (key.most - key.least) / 3.0).next_up();
+        key.set(&mut opened, long).expect("inside its range");
+    }
+    assert_eq!(Scenario::from_file(&opened.to_file()), Ok(opened));
+}
+
 /// Words and whole numbers: what stands there and what could.
 #[test]
 fn wrong_words_are_named_with_the_right_ones() {

@@ -14,6 +14,9 @@ pub const VERSION: u64 = 1;
 /// A scenario takes well under a kilobyte; anything this large is something else.
 pub const LARGEST_BYTES: usize = 100_000;
 
+/// Room in a file for all but name and note, whatever the numbers are.
+const NUMBERS_BYTES: usize = 2_000;
+
 /// A scenario as it stands in a file, alone or among others.
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -85,6 +88,14 @@ impl Scenario {
         }
     }
 
+    /// Whether name and note are short enough for a file, so that it can be read back whatever is
+    /// done to the numbers.
+    pub(crate) fn fits_a_file(&self) -> bool {
+        let texts = serde_json::to_string(&[&self.name, &self.note])
+            .expect("texts hold nothing that JSON cannot say");
+        texts.len() + NUMBERS_BYTES <= LARGEST_BYTES
+    }
+
     /// The file's text.
     pub fn to_file(&self) -> String {
         let mut text = serde_json::to_string_pretty(&self.saved())
@@ -118,6 +129,9 @@ impl Scenario {
         let saved: Saved<Self> =
             serde_json::from_value(value).map_err(|why| Unreadable::Broken(one_line(&why)))?;
         saved.scenario.check().map_err(Unreadable::OutOfRange)?;
+        if !saved.scenario.fits_a_file() {
+            return Err(Unreadable::TooLarge);
+        }
         Ok(saved.scenario)
     }
 

@@ -10,7 +10,7 @@ use std::fmt;
 
 use serde::{Deserialize, Serialize};
 
-use crate::scenario::Scenario;
+use crate::scenario::{Scenario, file};
 
 /// Jumps kept at most: more than anybody finds again in a list. Our choice.
 pub const MOST: usize = 500;
@@ -66,7 +66,8 @@ impl fmt::Display for Refusal {
             ),
             Self::TooLarge => write!(
                 f,
-                "kept jumps may take {} MB in all; shorten their notes or delete some",
+                "a kept jump may take {} kB and all of them {} MB; shorten notes or delete some",
+                file::LARGEST_BYTES / 1_000,
                 LARGEST_BYTES / 1_000_000
             ),
             Self::Gone => f.write_str("this jump is no longer kept; choose another"),
@@ -188,7 +189,8 @@ impl Collection {
         if changed.entries.len() > MOST {
             return Err(Refusal::TooMany.into());
         }
-        if changed.export().len() > LARGEST_BYTES {
+        let each_fits = changed.entries.iter().all(|it| it.scenario.fits_a_file());
+        if !each_fits || changed.export().len() > LARGEST_BYTES {
             return Err(Refusal::TooLarge.into());
         }
         *self = changed;

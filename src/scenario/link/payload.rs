@@ -212,5 +212,8 @@ fn read_difference(bytes: &mut Reader, before: &Scenario) -> Result<Scenario, Un
         return Err(Unreadable::Damaged);
     }
     jump.check().map_err(Unreadable::OutOfRange)?;
+    if !jump.fits_a_file() {
+        return Err(Unreadable::TooLong);
+    }
     Ok(jump)
 }
