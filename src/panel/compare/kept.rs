@@ -108,7 +108,9 @@ fn deeds(
         &[(Deed::Up, "Up"), (Deed::Down, "Down")],
     ];
     let name = &entry.scenario.name;
-    for row in ROWS {
+    // One alone goes nowhere.
+    let rows = if at_end == [true; 2] { 1 } else { ROWS.len() };
+    for row in &ROWS[..rows] {
         let rect = allocate(ui, TOUCH);
         let width = (rect.width() + NEAR) / row.len() as f32 - NEAR;
         for (i, &(deed, label)) in row.iter().enumerate() {

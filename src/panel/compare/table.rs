@@ -1,6 +1,6 @@
 //! The differences, each with what it is worth: a number and a bar; below them the whole.
 
-use bevy_egui::egui::{Align2, Rect, Stroke, Ui, pos2, vec2};
+use bevy_egui::egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
 
 use super::super::look::{self, BESIDE, FROST, INK, NEAR, SLATE, TEAL, VERMILION};
 use super::{allocate, write};
@@ -14,8 +14,7 @@ const BAR_HEIGHT: f32 = 12.0;
 
 pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     ends(ui, &compared.beside, compared.turns[0], false);
-    let most = compared.parts.iter().map(|part| part.abs()).max();
-    let most = most.unwrap_or_default().max(compared.whole().abs()).max(1);
+    let scale = Scale::of(&compared.parts);
     for (i, &part) in compared.parts.iter().enumerate() {
         let rect = allocate(ui, ROW);
         let text = words_beside(rect);
@@ -29,14 +28,15 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
             look::text(14.5),
             SLATE,
         );
-        worth(ui, rect, part, most);
+        worth(ui, rect, part);
+        scale.bar(ui, rect, part);
     }
     let line = allocate(ui, 1.0);
     ui.painter()
         .hline(line.x_range(), line.center().y, Stroke::new(1.0, FROST));
     let rect = allocate(ui, 30.0);
     write(ui, words_beside(rect), "Together", look::bold(16.0), INK);
-    worth(ui, rect, compared.whole(), most);
+    worth(ui, rect, compared.whole());
     ends(ui, "This jump", compared.turns[1], true);
     ui.add_space(NEAR);
 }
@@ -57,7 +57,7 @@ fn ends(ui: &mut Ui, name: &str, turns: i64, present: bool) {
     number(ui, rect, &turns_text(turns), ink);
 }
 
-fn number(ui: &Ui, rect: Rect, text: &str, ink: bevy_egui::egui::Color32) {
+fn number(ui: &Ui, rect: Rect, text: &str, ink: Color32) {
     ui.painter().text(
         rect.right_center(),
         Align2::RIGHT_CENTER,
@@ -67,30 +67,55 @@ fn number(ui: &Ui, rect: Rect, text: &str, ink: bevy_egui::egui::Color32) {
     );
 }
 
-/// A number with its bar: to the right of the line turns are won, to the left lost.
-fn worth(ui: &Ui, rect: Rect, part: i64, most: i64) {
-    let ink = match part {
+/// What something is worth.
+fn worth(ui: &Ui, rect: Rect, part: i64) {
+    number(ui, rect, &signed_text(part), ink(part));
+}
+
+const fn ink(part: i64) -> Color32 {
+    match part {
         0 => SLATE,
         1.. => TEAL,
         _ => VERMILION,
-    };
-    number(ui, rect, &signed_text(part), ink);
-    let right = rect.right() - NUMBER - NEAR;
-    let bar = Rect::from_min_max(pos2(right - BAR, rect.top()), pos2(right, rect.bottom()));
-    let zero = bar.center().x;
-    let end = zero + 0.5 * bar.width() * (part as f32 / most as f32);
-    let painter = ui.painter();
-    painter.rect_filled(
-        Rect::from_center_size(
-            pos2(0.5 * (zero + end), bar.center().y),
-            vec2((end - zero).abs(), BAR_HEIGHT),
-        ),
-        2.0,
-        ink,
-    );
-    painter.vline(
-        zero,
-        bar.center().y - BAR_HEIGHT..=bar.center().y + BAR_HEIGHT,
-        Stroke::new(1.0, SLATE),
-    );
+    }
+}
+
+/// Of the bars: to the right of the line turns are won, to the left lost. All parts just fit; the
+/// whole, which may be many times as large, has its number only.
+struct Scale {
+    /// Hundredths of a turn at the left end, at most 0, and from there to the right end.
+    least: f32,
+    span: f32,
+}
+
+impl Scale {
+    fn of(parts: &[i64]) -> Self {
+        let least = parts.iter().fold(0, |least, &part| least.min(part));
+        let most = parts.iter().fold(0, |most, &part| most.max(part));
+        Self {
+            least: least as f32,
+            span: (most - least).max(1) as f32,
+        }
+    }
+
+    fn bar(&self, ui: &Ui, rect: Rect, part: i64) {
+        let left = rect.right() - NUMBER - NEAR - BAR;
+        let x = |hundredths: f32| left + BAR * (hundredths - self.least) / self.span;
+        let (zero, end) = (x(0.0), x(part as f32));
+        let y = rect.center().y;
+        let painter = ui.painter();
+        painter.rect_filled(
+            Rect::from_x_y_ranges(
+                zero.min(end)..=zero.max(end),
+                y - 0.5 * BAR_HEIGHT..=y + 0.5 * BAR_HEIGHT,
+            ),
+            2.0,
+            ink(part),
+        );
+        painter.vline(
+            zero,
+            y - BAR_HEIGHT..=y + BAR_HEIGHT,
+            Stroke::new(1.0, SLATE),
+        );
+    }
 }
