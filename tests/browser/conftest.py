@@ -50,6 +50,9 @@ def new_page(request, site, downloads):
             # For a user who wants no motion unasked the page opens at rest, on the landing.
             options["flags"] = [*flags, *(["--force-prefers-reduced-motion"] if still else [])]
             options.setdefault("size", marker.args if marker else (1024, 768))
+            # Drawing in software is most of the work: it is done in full where the picture is looked
+            # at.
+            options.setdefault("scale", 1 if request.node.get_closest_marker("sharp") else 0.5)
             driver = browsers.enter_context(chromium(downloads=downloads, **options))
             page = Page(driver, address)
             pages.append((page, expected_errors))

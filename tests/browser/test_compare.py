@@ -199,6 +199,7 @@ def test_all_kept_jumps_go_through_one_file(page, new_page, downloads):
     assert names(elsewhere) == ["Half a turn short", "Four turns"]
 
 
+@pytest.mark.sharp
 @pytest.mark.window(1024, 768)
 def test_the_second_attempt_is_a_figure_in_the_picture(page):
     keep_two(page)
@@ -218,6 +219,7 @@ def reddish_purple(image):
     )
 
 
+@pytest.mark.sharp
 @pytest.mark.window(1024, 768)
 def test_the_second_attempt_has_its_curves_in_the_charts(page):
     keep_two(page)
@@ -228,6 +230,7 @@ def test_the_second_attempt_has_its_curves_in_the_charts(page):
     page.wait_until("one curve each again", lambda: curve_pixels(page) == 0)
 
 
+@pytest.mark.sharp
 def test_a_narrow_page_has_the_curves_below_the_table(new_page):
     page = new_page(size=(390, 844)).open().wait_ready()
     at_rest(page)

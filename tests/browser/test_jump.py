@@ -24,6 +24,7 @@ def stage_image(page):
     return page.canvas_pixels().crop((0, int(y + height), int(x), int(below) - 8))
 
 
+@pytest.mark.sharp
 def test_the_jump_is_drawn_and_moves(page):
     at_rest(page)
     landed = stage_image(page)
@@ -150,6 +151,7 @@ def test_everything_that_is_touched_is_large_enough_and_apart(new_page, size):
         assert gap_x >= 0 or gap_y >= 0, (a, b)
 
 
+@pytest.mark.sharp
 @pytest.mark.window(1024, 768)
 def test_orbit_and_pinch_turn_and_enlarge_the_picture(page):
     at_rest(page)

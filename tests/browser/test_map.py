@@ -136,6 +136,7 @@ def is_ink(pixel):
     return sum(pixel) < 3 * 75 and pixel[1] - pixel[0] < 50
 
 
+@pytest.mark.sharp
 @pytest.mark.window(1024, 768)
 def test_the_lines_stand_where_the_commands_flights_have_whole_turns(page, tmp_path):
     ask(page)

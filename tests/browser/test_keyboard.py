@@ -1,0 +1,124 @@
+"""The page without a finger: real controls by keyboard, as screen readers find them (WAI-ARIA)."""
+
+import pytest
+from selenium.webdriver.common.keys import Keys
+
+from flown import assert_equal, fly_kept
+from page import wait_for_output
+
+# What these do is done by another control: a number is set by its slider, a readout is text of the
+# page.
+HAVE_ANOTHER = ("value:", "reading:", "charts", "time line", "half-width:")
+
+
+def controls(page):
+    """Every control: name, role, value in words, range, pressed, place."""
+    return page.run(
+        "return [...document.querySelectorAll('#controls > *')].map((element) => ({"
+        "  name: element.ariaLabel, role: element.type === 'range' ? 'slider' : 'button',"
+        "  text: element.getAttribute('aria-valuetext'), value: element.value,"
+        "  range: [element.min, element.max], pressed: element.ariaPressed,"
+        "  rect: ['left', 'top', 'width', 'height'].map((side) => parseFloat(element.style[side]))"
+        "}))"
+    )
+
+
+def control(page, name):
+    [found] = [control for control in controls(page) if control["name"] == name]
+    return found
+
+
+def focused(page):
+    return page.run("return document.activeElement.ariaLabel")
+
+
+def press(page, *keys):
+    for key in keys:
+        page.driver.switch_to.active_element.send_keys(key)
+    page.next_frames()
+
+
+def tab_to(page, name):
+    """Goes there by Tab alone."""
+    page.run("document.activeElement.blur()")
+    for _ in range(len(controls(page)) + 20):
+        page.driver.switch_to.active_element.send_keys(Keys.TAB)
+        if focused(page) == name:
+            return
+    raise AssertionError(f"no way to {name!r} by Tab; at {focused(page)!r}")
+
+
+@pytest.mark.window(1024, 768)
+def test_a_slider_is_set_by_the_arrow_keys(page, tmp_path):
+    before = page.output("turns")
+    tab_to(page, "Arm tuck")
+    press(page, *[Keys.ARROW_RIGHT] * 5)
+    wait_for_output(page, "turns", lambda text: text != before)
+    page.wait_until("five steps", lambda: control(page, "Arm tuck")["text"] == "65 %")
+    assert focused(page) == "Arm tuck"
+    assert_equal(page.outputs(), fly_kept(page, tmp_path))
+
+
+@pytest.mark.window(1024, 768)
+def test_a_button_is_pressed_by_the_space_bar(page):
+    tab_to(page, "Above")
+    assert control(page, "Above")["pressed"] is None
+    press(page, Keys.SPACE)
+    page.wait_until("pressed", lambda: control(page, "Above")["pressed"] == "true")
+    assert focused(page) == "Above"
+
+
+@pytest.mark.window(1024, 768)
+def test_a_control_out_of_sight_is_scrolled_into_it(page):
+    name = "Take-off, closing, opening"
+    assert control(page, name)["rect"][1] > 768
+    tab_to(page, name)
+    page.wait_until("in sight", lambda: 300 < control(page, name)["rect"][1] < 740)
+
+
+@pytest.mark.window(1024, 768)
+def test_a_slider_tells_its_range_and_value_in_the_units_shown(page):
+    height = control(page, "Jump height")
+    assert height["role"] == "slider"
+    assert height["text"] == page.output("jump_height_m") == "28 cm"
+    assert [float(end) for end in height["range"]] == [10, 250]
+
+
+@pytest.mark.window(1024, 768)
+def test_the_result_is_announced_in_a_sentence(page):
+    result = "return document.getElementById('result').textContent"
+    outputs = page.outputs()
+    assert page.run(result) == (
+        f"{outputs['turns']} turns of {outputs['turns_owed']}: "
+        f"{outputs['shortfall_deg']}, {outputs['call']}."
+    )
+    assert page.run("return document.getElementById('result').role") == "status"
+    live = "return [...document.querySelectorAll('#readout output')].map((o) => o.ariaLive)"
+    assert set(page.run(live)) == {"off"}
+
+
+@pytest.mark.window(1024, 768)
+def test_the_picture_is_told_in_words(page):
+    picture = "return document.getElementById('stage').ariaLabel"
+    hang_time, turns = page.output("hang_time_s"), page.output("turns")
+    assert page.run(picture) == (
+        f"The jumper, landed, {hang_time} after take-off, {turns} turns so far."
+    )
+
+
+@pytest.mark.parametrize("size", [(1024, 768), (390, 844)], ids=str)
+def test_all_that_can_be_touched_has_a_control_of_its_name_and_place(new_page, size):
+    page = new_page(size=size).open().wait_ready()
+    told = controls(page)
+    for control in told:
+        assert control["name"].strip(), control
+        if control["role"] == "slider":
+            assert control["text"], control
+    names = [control["name"] for control in told]
+    assert len(set(names)) == len(names), names
+
+    places = [control["rect"] for control in told]
+    for name, rect in page.rects().items():
+        if not name.startswith(HAVE_ANOTHER):
+            near = [all(abs(a - b) <= 1 for a, b in zip(rect, place)) for place in places]
+            assert any(near), (name, rect)
