@@ -20,13 +20,13 @@ pub fn plugin(app: &mut App) {
 }
 
 thread_local! {
-    /// The address has changed, or a link has been copied or not: to be looked at by the app.
+    /// The address has changed, or a link has been copied: to be looked at by the app.
     static NEWS: RefCell<Vec<News>> = const { RefCell::new(Vec::new()) };
 }
 
 enum News {
     NewAddress,
-    Copied(bool),
+    Copied,
 }
 
 /// What the link in the address was made of, by [`made_of`]; none when there is none.
@@ -88,10 +88,7 @@ fn take_in(mut session: ResMut<Session>) {
     for news in NEWS.take() {
         match news {
             News::NewAddress => take_up(&mut session),
-            News::Copied(true) => session.say("The link is copied: paste it into a message."),
-            News::Copied(false) => {
-                session.say("The link stands in the address bar now: copy it from there.");
-            }
+            News::Copied => session.say("The link is copied: paste it into a message."),
         }
     }
 }
@@ -112,33 +109,32 @@ fn grant(
             continue;
         };
         offered.0 = Some(made_of(&session));
+        // A browser may ask the user first whether copying is allowed, and never say what came of it.
+        session.say("The link stands in the address bar: copy it from there.");
         copy(&address, &proxy);
     }
 }
 
-/// Copies a text; whether that is allowed is told a little later.
+/// Copies a text where that is allowed; it is told once it has been done.
 fn copy(text: &str, proxy: &EventLoopProxyWrapper) {
-    let tell = |copied: bool| {
-        let proxy = (**proxy).clone();
-        Closure::once(move |_: JsValue| {
-            NEWS.with_borrow_mut(|news| news.push(News::Copied(copied)));
-            proxy.send_event(WinitUserEvent::WakeUp).ok();
-        })
-    };
     let clipboard = dom::window()
         .map(|window| window.navigator())
         // Missing where the page is not served securely.
         .and_then(|navigator| js_sys::Reflect::get(&navigator, &"clipboard".into()).ok())
         .and_then(|clipboard| clipboard.dyn_into::<web_sys::Clipboard>().ok());
     let Some(clipboard) = clipboard else {
-        NEWS.with_borrow_mut(|news| news.push(News::Copied(false)));
-        proxy.send_event(WinitUserEvent::WakeUp).ok();
         return;
     };
-    let (done, failed) = (tell(true), tell(false));
-    drop(clipboard.write_text(text).then2(&done, &failed));
-    done.forget();
-    failed.forget();
+    let proxy = (**proxy).clone();
+    let copied = Closure::once(move |_: JsValue| {
+        NEWS.with_borrow_mut(|news| news.push(News::Copied));
+        proxy.send_event(WinitUserEvent::WakeUp).ok();
+    });
+    // What the user has been told already holds where it is refused.
+    let refused = Closure::once(|_: JsValue| {});
+    drop(clipboard.write_text(text).then2(&copied, &refused));
+    copied.forget();
+    refused.forget();
 }
 
 /// Takes the link out of the address once the jump is no longer the one in it.
