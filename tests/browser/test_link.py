@@ -33,7 +33,7 @@ def test_a_link_opens_the_same_jump_elsewhere(page, new_page, tmp_path):
     link = share(page)
     file = tmp_path / "kept.aloft.json"
     file.write_text(kept_scenario(page))
-    assert link == "#" + aloft("link", file).strip()
+    assert link == aloft("link", file).strip()
 
     elsewhere = new_page().open(link).wait_ready()
     assert elsewhere.outputs() == page.outputs()
@@ -60,7 +60,7 @@ def test_a_changed_jump_leaves_the_link_behind(page):
     ids=["a character lost", "cut short", "of a later version"],
 )
 def test_a_bad_link_says_so_and_opens_the_usual_start(new_page, break_it, word):
-    link = "#" + aloft("link", "four-turns").strip()
+    link = aloft("link", "four-turns").strip()
     page = new_page().open(break_it(link)).wait_ready()
     assert page.notice().startswith("Not opened: this link")
     assert word in page.notice()
