@@ -3,13 +3,11 @@
 mod kept;
 mod table;
 
-use bevy_egui::egui::{
-    Align2, Color32, CornerRadius, FontId, Frame, Margin, Rect, Response, RichText, Sense, Ui,
-    pos2, vec2,
-};
+use bevy_egui::egui::{Align2, Color32, FontId, Rect, Response, RichText, Sense, Ui, pos2, vec2};
 
 use super::bar::Wish;
-use super::look::{self, APART, INK, NEAR, SLATE, SNOW, TOUCH};
+use super::look::{self, APART, INK, NEAR, SLATE, TOUCH};
+use super::parts::{card, heading, small};
 use super::{caution, fold, folded_charts, spoken, transport};
 use crate::scenario::starts;
 use crate::session::Session;
@@ -155,24 +153,4 @@ fn write(ui: &Ui, room: Rect, text: &str, font: FontId, ink: Color32) {
 fn allocate(ui: &mut Ui, height: f32) -> Rect {
     ui.allocate_exact_size(vec2(ui.available_width(), height), Sense::hover())
         .0
-}
-
-fn card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
-    Frame::new()
-        .fill(SNOW)
-        .corner_radius(CornerRadius::same(look::ROUND))
-        .inner_margin(Margin::symmetric(12, 10))
-        .show(ui, |ui| {
-            ui.set_width(ui.available_width());
-            add(ui);
-        });
-}
-
-fn heading(ui: &mut Ui, text: &str) {
-    ui.add_space(APART);
-    ui.label(RichText::new(text).font(look::bold(18.0)));
-}
-
-fn small(ui: &mut Ui, text: &str) {
-    ui.label(RichText::new(text).size(14.5).color(SLATE));
 }

@@ -10,6 +10,7 @@ mod compare;
 mod layout;
 mod look;
 mod map;
+mod parts;
 mod questions;
 mod readouts;
 mod rest;

@@ -3,9 +3,10 @@
 mod ranking;
 mod waterfall;
 
-use bevy_egui::egui::{Frame, Id, Margin, Rect, RichText, Sense, Ui, pos2, vec2};
+use bevy_egui::egui::{Id, Rect, RichText, Sense, Ui, pos2, vec2};
 
-use super::look::{self, APART, NEAR, SLATE, SNOW, TOUCH};
+use super::look::{self, NEAR, TOUCH};
+use super::parts::{card, heading, small};
 use super::transport;
 use crate::session::Session;
 use crate::session::why::{Went, words};
@@ -75,24 +76,4 @@ fn keep_tall(ui: &mut Ui, session: &Session, add: impl FnOnce(&mut Ui)) {
     let room = if moves { own.max(tallest) } else { own };
     ui.add_space(room - own);
     ui.data_mut(|data| data.insert_temp(id, room));
-}
-
-fn card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
-    Frame::new()
-        .fill(SNOW)
-        .corner_radius(look::ROUND)
-        .inner_margin(Margin::symmetric(12, 10))
-        .show(ui, |ui| {
-            ui.set_width(ui.available_width());
-            add(ui);
-        });
-}
-
-fn heading(ui: &mut Ui, text: &str) {
-    ui.add_space(APART);
-    ui.label(RichText::new(text).font(look::bold(18.0)));
-}
-
-fn small(ui: &mut Ui, text: &str) {
-    ui.label(RichText::new(text).size(14.5).color(SLATE));
 }

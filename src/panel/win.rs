@@ -3,9 +3,10 @@
 mod card;
 mod own;
 
-use bevy_egui::egui::{Frame, Margin, Rect, RichText, Sense, Ui, pos2, vec2};
+use bevy_egui::egui::{Rect, RichText, Sense, Ui, pos2, vec2};
 
-use super::look::{self, APART, NEAR, SLATE, SNOW, TEAL, TOUCH};
+use super::look::{self, APART, NEAR, SLATE, TEAL, TOUCH};
+use super::parts::{heading, small};
 use super::{caution, fold, stepper, transport};
 use crate::analysis::wanted::Single;
 use crate::session::Session;
@@ -118,26 +119,4 @@ fn answers(ui: &mut Ui, session: &mut Session) {
         ui.add_space(APART);
         small(ui, &cautions.join(" "));
     }
-}
-
-fn heading(ui: &mut Ui, text: &str) {
-    ui.add_space(APART);
-    ui.label(RichText::new(text).font(look::bold(18.0)));
-}
-
-fn small(ui: &mut Ui, text: &str) {
-    ui.label(RichText::new(text).size(14.5).color(SLATE));
-}
-
-fn framed(ui: &mut Ui, add: impl FnOnce(&mut Ui)) -> Rect {
-    Frame::new()
-        .fill(SNOW)
-        .corner_radius(look::ROUND)
-        .inner_margin(Margin::symmetric(12, 10))
-        .show(ui, |ui| {
-            ui.set_width(ui.available_width());
-            add(ui);
-        })
-        .response
-        .rect
 }

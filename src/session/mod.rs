@@ -8,6 +8,7 @@ mod linked;
 pub mod map;
 mod question;
 pub mod readings;
+mod stepping;
 mod sure;
 mod tried;
 pub mod why;

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 
 use super::Session;
+use super::stepping::moved;
 use crate::scenario::Scenario;
 use crate::scenario::keys::{Kind, Refused};
 use crate::scenario::uncertainty::{HalfWidth, Range, Uncertainty};
@@ -58,14 +59,8 @@ impl Session {
     /// Makes a half-width larger or smaller by so many steps, to a whole number of steps.
     pub fn step_half_width(&mut self, row: &HalfWidth, steps: f64) {
         let mut half_widths = self.half_widths();
-        let present = (row.get)(&half_widths) / row.step;
-        // Rounding must not make a whole number of steps look like a little more or less.
-        let from = if steps > 0.0 {
-            (present + 1e-6).floor()
-        } else {
-            (present - 1e-6).ceil()
-        };
-        row.hold(&mut half_widths, (from + steps) * row.step);
+        let value = moved((row.get)(&half_widths), row.step, steps);
+        row.hold(&mut half_widths, value);
         self.how_sure
             .own
             .insert(row.key.to_owned(), (row.get)(&half_widths));

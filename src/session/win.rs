@@ -10,6 +10,7 @@ use serde::{Deserialize, Serialize};
 
 use super::Session;
 use super::readings::Reading;
+use super::stepping::moved;
 use crate::analysis::joint::{Joint, JointSearch};
 use crate::analysis::lever::{COUNT, LEVERS, Season};
 use crate::analysis::limits::{Limits, Verdict};
@@ -121,13 +122,7 @@ impl Session {
 
     /// So many steps more or less, to a whole number of steps.
     pub fn step_target(&mut self, steps: f64) {
-        let present = self.target_turns() / TARGET_STEP_TURNS;
-        let from = if steps > 0.0 {
-            (present + 1e-6).floor()
-        } else {
-            (present - 1e-6).ceil()
-        };
-        let turns = (from + steps) * TARGET_STEP_TURNS;
+        let turns = moved(self.target_turns(), TARGET_STEP_TURNS, steps);
         self.set_target(Target::Turns(turns.clamp(TARGET_TURNS[0], TARGET_TURNS[1])));
     }
 

@@ -6,8 +6,9 @@ use bevy_egui::egui::{Key as Keyboard, Rect, TextEdit, Ui, UiBuilder, pos2, vec2
 
 use super::super::bar::Wish;
 use super::super::look::{self, INK, NEAR, TOUCH};
+use super::super::parts::small;
 use super::super::{spoken, targets, transport};
-use super::{allocate, attempt, lay, small, write};
+use super::{allocate, attempt, lay, write};
 use crate::session::Session;
 use crate::session::collection::{Entry, Id};
 use crate::session::compare::{CameTo, Which};

@@ -5,8 +5,9 @@ use bevy_egui::egui::{
 };
 
 use super::super::look::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::super::parts::small;
 use super::super::targets;
-use super::{go_back, small, split};
+use super::{go_back, split};
 use crate::analysis::steps::{Flown, Gain};
 use crate::session::Session;
 use crate::session::why::words;

@@ -8,8 +8,8 @@ use bevy_egui::egui::{
 use super::super::look::{
     self, AMBER, CLOSING, FROST, INK, NEAR, OPENING, SLATE, TEAL, TIGHT, TOUCH, VERMILION,
 };
+use super::super::parts::small;
 use super::super::targets;
-use super::small;
 use crate::analysis::budget::Cause;
 use crate::session::Session;
 use crate::session::why::{Went, turns_text, words};

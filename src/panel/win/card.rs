@@ -5,9 +5,9 @@ use bevy_egui::egui::{
 };
 
 use super::super::look::{self, FROST, INK, NEAR, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::super::parts::{card, small};
 use super::super::slider::{hatch, place};
 use super::super::{spoken, targets, transport};
-use super::{framed, small};
 use crate::analysis::limits::Verdict;
 use crate::analysis::wanted::{Proposal, Single};
 use crate::scenario::keys::{Key, key};
@@ -28,7 +28,7 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
         if !fits {
             ui.set_opacity(PALE);
         }
-        framed(ui, |ui| {
+        card(ui, |ui| {
             let change = words::change(session, single.key, proposal.change);
             let values = words::from_to(session, single.key, single.now, proposal.value);
             if head(
@@ -78,7 +78,7 @@ pub fn joint(ui: &mut Ui, session: &mut Session) {
         if !fits {
             ui.set_opacity(PALE);
         }
-        framed(ui, |ui| {
+        card(ui, |ui| {
             if head(ui, "joint", "Together", &words::effort(&joint)) && fits {
                 session.apply_joint();
             }

@@ -3,8 +3,8 @@
 use bevy_egui::egui::{Id, RichText, Sense, Ui, vec2};
 
 use super::super::look::{self, NEAR, SLATE, TOUCH};
+use super::super::parts::small;
 use super::super::{spoken, stepper, targets, transport};
-use super::small;
 use crate::analysis::lever::LEVERS;
 use crate::session::Session;
 use crate::session::win::words;

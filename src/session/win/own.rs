@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 
 use super::super::Session;
+use super::super::stepping::moved;
 use super::{Target, Win};
 use crate::analysis::lever::{LEVERS, Lever, Season};
 use crate::analysis::limits::{LimitOf, Limits};
@@ -100,7 +101,7 @@ impl Session {
         let row = lever.row();
         let now = lever.value(&self.scenario);
         let mut range = self.reach_of(place).map_or([now; 2], |reach| reach.range);
-        let moved = whole(range[end], lever.nudge(), steps).clamp(row.least, row.most);
+        let moved = moved(range[end], lever.nudge(), steps).clamp(row.least, row.most);
         range[end] = moved;
         // The other end gives way.
         range[1 - end] = if end == 0 {
@@ -132,7 +133,7 @@ impl Session {
         let lever = &LEVERS[place];
         let row = lever.row();
         let unit = self.season_of(place).unwrap_or_default();
-        let moved = whole(unit, season_step(lever), steps).clamp(0.0, row.most - row.least);
+        let moved = moved(unit, season_step(lever), steps).clamp(0.0, row.most - row.least);
         if self.win.season.set(lever.key, moved).is_ok() {
             self.win_changed();
         }
@@ -151,16 +152,4 @@ impl Session {
 /// Half of what a lever's limits move by: a season is a small change.
 fn season_step(lever: &Lever) -> f64 {
     0.5 * lever.nudge()
-}
-
-/// A number moved by so many steps, to a whole number of steps.
-fn whole(value: f64, step: f64, steps: f64) -> f64 {
-    let present = value / step;
-    // Rounding must not make a whole number of steps look like a little more or less.
-    let from = if steps > 0.0 {
-        (present + 1e-6).floor()
-    } else {
-        (present - 1e-6).ceil()
-    };
-    (from + steps) * step
 }
