@@ -55,6 +55,10 @@ const CURVES: [Curve; 3] = [
 /// Room for the ticks of the time line, and for names and values beside the curves.
 const TICKS: f32 = 20.0;
 const NAMES: f32 = 128.0;
+/// The same where two values stand side by side: charts lower than this have no room for one below
+/// the other.
+const TWO_ACROSS: f32 = 188.0;
+const LOW: f32 = 60.0;
 /// Room for what the two kinds of curve mean, where there are two.
 const LEGEND: f32 = 20.0;
 
@@ -65,7 +69,9 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         None => rect,
     };
     let height = (rect.height() - TICKS) / CURVES.len() as f32;
-    let (names, line) = rect.split_left_right_at_x(rect.left() + NAMES);
+    let across = session.beside().is_some() && height - 3.0 < LOW;
+    let names = if across { TWO_ACROSS } else { NAMES };
+    let (names, line) = rect.split_left_right_at_x(rect.left() + names);
     targets::note("charts", line);
     let now = session.now();
     for (i, curve) in CURVES.iter().enumerate() {
@@ -235,8 +241,10 @@ fn points_of(curve: &Curve, scenario: &Scenario, jump: &Jump) -> Vec<[f64; 2]> {
 fn name(ui: &Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect) {
     let now = (curve.of)(session.scenario(), now);
     let painter = ui.painter();
-    // The second value stands below the first.
-    let middle = rect.left_center() - vec2(0.0, if session.beside().is_some() { 9.0 } else { 0.0 });
+    let across = rect.height() < LOW;
+    // The second value stands below the first where there is room, else behind it.
+    let below = session.beside().is_some() && !across;
+    let middle = rect.left_center() - vec2(0.0, if below { 9.0 } else { 0.0 });
     painter.text(
         middle - vec2(0.0, 2.0),
         Align2::LEFT_BOTTOM,
@@ -244,7 +252,7 @@ fn name(ui: &Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect) {
         look::text(14.0),
         SLATE,
     );
-    painter.text(
+    let own = painter.text(
         middle - vec2(0.0, 3.0),
         Align2::LEFT_TOP,
         (curve.text)(session, now),
@@ -253,8 +261,13 @@ fn name(ui: &Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect) {
     );
     if let Some(beside) = session.beside() {
         let moment = beside.jump.flight.at(session.playhead_s());
+        let at = if across {
+            pos2(own.right() + NEAR + 2.0, own.top() + 4.0)
+        } else {
+            middle + vec2(0.0, 16.0)
+        };
         painter.text(
-            middle + vec2(0.0, 16.0),
+            at,
             Align2::LEFT_TOP,
             (curve.text)(session, (curve.of)(&beside.scenario, &moment)),
             look::bold(14.0),

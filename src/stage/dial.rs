@@ -136,8 +136,8 @@ pub fn turned_to(flight: &Flight, turned_rad: f64) -> Vec3 {
 /// A mark on the spiral, as wide as its band.
 pub fn bead(ink: Ink) -> Clay {
     let mut clay = Clay::default();
-    clay.disc(Vec3::ZERO, 0.62 * BAND_M, palette::ICE.linear());
-    clay.disc(Vec3::Y * 0.001, 0.47 * BAND_M, ink.linear());
+    clay.disc(Vec3::ZERO, 0.86 * BAND_M, palette::ICE.linear());
+    clay.disc(Vec3::Y * 0.001, 0.66 * BAND_M, ink.linear());
     clay
 }
 
