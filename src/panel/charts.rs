@@ -334,6 +334,9 @@ fn ticks(ui: &Ui, session: &Session, rect: Rect) {
 
 fn scrub(ui: &Ui, session: &mut Session, rect: Rect, said: &str) {
     let response = ui.interact(rect, ui.id().with("scrub"), Sense::click_and_drag());
+    if let Some(t_s) = spoken::set_to(ui, &response) {
+        session.scrub(t_s);
+    }
     let end_s = session.end_s();
     let t_s = session.playhead_s().clamp(0.0, end_s);
     let scale = Scale {
@@ -343,9 +346,7 @@ fn scrub(ui: &Ui, session: &mut Session, rect: Rect, said: &str) {
         step: FRAME_S,
         text: format!("{t_s:.2} s, {}", phase(session)),
     };
-    if let Some(t_s) = spoken::slider(ui, &response, said, &scale) {
-        session.scrub(t_s);
-    }
+    spoken::slider(ui, &response, said, &scale);
     if (response.dragged() || response.clicked())
         && let Some(at) = response.interact_pointer_pos()
     {

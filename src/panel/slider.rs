@@ -181,6 +181,9 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
         .on_hover_cursor(CursorIcon::ResizeHorizontal);
     targets::note(&format!("slider:{}", key.key), rect);
     let unit = session.units.of(key.kind);
+    if let Some(shown) = spoken::set_to(ui, &response) {
+        session.set(key, unit.to_si(shown));
+    }
     let value = (key.get)(session.scenario());
     let scale = Scale {
         value: unit.from_si(value),
@@ -189,9 +192,7 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
         step: 10.0_f64.powi(-(unit.decimals as i32)),
         text: unit.text(value),
     };
-    if let Some(shown) = spoken::slider(ui, &response, key.label, &scale) {
-        session.set(key, unit.to_si(shown));
-    }
+    spoken::slider(ui, &response, key.label, &scale);
     let left = rect.left() + KNOB;
     let span = rect.width() - 2.0 * KNOB;
     let y = rect.bottom() - KNOB - 2.0;

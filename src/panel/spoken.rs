@@ -27,16 +27,10 @@ pub struct Scale {
     pub text: String,
 }
 
-/// A slider; returns the value that has been set from outside the canvas, in the scale's unit.
-pub fn slider(ui: &Ui, response: &Response, label: &str, scale: &Scale) -> Option<f64> {
-    response.widget_info(|| WidgetInfo::slider(true, scale.value, label));
-    ui.ctx().accesskit_node_builder(response.id, |node| {
-        node.set_min_numeric_value(scale.least);
-        node.set_max_numeric_value(scale.most);
-        node.set_numeric_value_step(scale.step);
-        node.set_value(scale.text.clone());
-        node.add_action(Action::SetValue);
-    });
+/// The value that a slider has been set to from outside the canvas, in the unit of its scale. To be
+/// asked before the slider is told of: what is told is to be what came of it, or the next step from
+/// outside would start from the value before.
+pub fn set_to(ui: &Ui, response: &Response) -> Option<f64> {
     ui.input(|input| {
         input
             .accesskit_action_requests(response.id, Action::SetValue)
@@ -46,4 +40,16 @@ pub fn slider(ui: &Ui, response: &Response, label: &str, scale: &Scale) -> Optio
             })
             .last()
     })
+}
+
+/// A slider.
+pub fn slider(ui: &Ui, response: &Response, label: &str, scale: &Scale) {
+    response.widget_info(|| WidgetInfo::slider(true, scale.value, label));
+    ui.ctx().accesskit_node_builder(response.id, |node| {
+        node.set_min_numeric_value(scale.least);
+        node.set_max_numeric_value(scale.most);
+        node.set_numeric_value_step(scale.step);
+        node.set_value(scale.text.clone());
+        node.add_action(Action::SetValue);
+    });
 }
