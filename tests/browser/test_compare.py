@@ -29,7 +29,7 @@ def into_sight(page, name):
     height = page.run("return window.innerHeight")
     low, high = top + 60, height - 40
     x = left + width / 2
-    for _ in range(12):
+    for _ in range(40):
         at = page.centre(name)
         if low <= at[1] <= high:
             return at
