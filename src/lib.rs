@@ -4,6 +4,7 @@ pub mod analysis;
 pub mod physics;
 pub mod scenario;
 pub mod session;
+pub mod words;
 
 #[cfg(all(feature = "page", target_arch = "wasm32"))]
 pub mod page;
