@@ -40,7 +40,8 @@ export default function initializer() {
       window.turnsAloft = { rects };
       // A trap ends the app for good, whatever its cause; leaving a frozen picture would mislead.
       addEventListener("error", ({ error }) => {
-        if (error instanceof WebAssembly.RuntimeError) {
+        const interrupted = root.dataset.state === "interrupted";
+        if (error instanceof WebAssembly.RuntimeError && !interrupted) {
           root.dataset.state = "stopped";
           document.getElementById("notice").textContent =
             "The simulator has stopped because of a fault of its own; reload the page to go on.";
