@@ -41,7 +41,7 @@ struct LongAxis;
 
 fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<Paints>) {
     let mut line = Clay::default();
-    let ink = palette::MOMENTUM.linear();
+    let ink = palette::now().momentum.linear();
     line.limb(Vec3::ZERO, -Vec3::Y, 0.0065, 0.0065, ink);
     commands.spawn((Line, thing(meshes.add(line.mesh()), &paints.flat)));
     commands.spawn((Momentum, thing(Handle::default(), &paints.flat)));
@@ -77,13 +77,13 @@ fn draw(
         (low, high)
     };
     let neck = to + (from - to).signum() * ARROW_HEAD_M;
-    let ink = palette::MOMENTUM.linear();
+    let ink = palette::now().momentum.linear();
     let mut clay = Clay::default();
     clay.limb(up * from, up * neck, 0.022, 0.022, ink);
     clay.cone(up * neck, up * to, 0.058, ink);
     momentum.0 = meshes.add(clay.mesh());
 
-    let ink = palette::LONG_AXIS.linear();
+    let ink = palette::now().long_axis.linear();
     let mut clay = Clay::default();
     // Its lower end stays over the ice at take-off and at touch-down.
     let flight = &shown.flight;

@@ -80,7 +80,7 @@ fn spot() -> Clay {
     let row = |clay: &mut Clay, radius: f32| -> Vec<u32> {
         // Falls smoothly from the middle to nothing at the rim.
         let alpha = (1.0 - radius * radius).powi(2);
-        let color = palette::NAVY.linear_alpha(alpha);
+        let color = palette::now().dark.linear_alpha(alpha);
         circle(32)
             .map(|p| clay.vertex(Vec3::new(p.x, 0.0, -p.y) * radius, Vec3::Y, color))
             .collect()

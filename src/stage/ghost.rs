@@ -59,14 +59,14 @@ fn appear(
         return;
     };
     let mannequin = Mannequin::new(body);
-    let ink = palette::GHOST.linear();
+    let ink = palette::now().ghost.linear();
     for segment in Segment::ALL {
         let mesh = mannequin.segment(segment).in_one(ink).mesh();
         commands.spawn((Part::Limb(segment), thing(meshes.add(mesh), &paints.ghost)));
     }
     let marks = [
-        (Part::Hand, dial::needle(palette::GHOST_MARK)),
-        (Part::Bead, dial::bead(palette::GHOST_MARK)),
+        (Part::Hand, dial::needle(palette::now().ghost_mark)),
+        (Part::Bead, dial::bead(palette::now().ghost_mark)),
     ];
     for (part, clay) in marks {
         commands.spawn((part, thing(meshes.add(clay.mesh()), &paints.flat)));

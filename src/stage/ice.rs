@@ -58,7 +58,7 @@ fn smooth(x: f32) -> f32 {
 fn scratches() -> Clay {
     let mut clay = Clay::default();
     for radius in RINGS_M {
-        let color = palette::SCRATCH.linear_alpha(smooth(1.0 - radius / EDGE_M));
+        let color = palette::now().scratch.linear_alpha(smooth(1.0 - radius / EDGE_M));
         let around = circle(96).chain(std::iter::once(Vec2::X));
         let points = around.map(|p| {
             let out = Vec3::new(p.x, 0.0, -p.y);
@@ -73,9 +73,9 @@ fn scratches() -> Clay {
 /// The colour seen in a direction this far above the horizon.
 fn sky_at(elevation_rad: f32) -> Ink {
     if elevation_rad < 0.0 {
-        palette::ICE.over(palette::HAZE, smooth(-elevation_rad / CLEAR_BELOW_RAD))
+        palette::now().ice.over(palette::now().haze, smooth(-elevation_rad / CLEAR_BELOW_RAD))
     } else {
-        palette::AIR.over(palette::HAZE, smooth(elevation_rad / CLEAR_ABOVE_RAD))
+        palette::now().air.over(palette::now().haze, smooth(elevation_rad / CLEAR_ABOVE_RAD))
     }
 }
 

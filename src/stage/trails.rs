@@ -41,8 +41,8 @@ struct Trail {
 
 fn spawn(mut commands: Commands, paints: Res<Paints>) {
     for (hand, ink) in [
-        (Segment::LeftHand, palette::LEFT_SIDE),
-        (Segment::RightHand, palette::NAVY),
+        (Segment::LeftHand, palette::now().left_side),
+        (Segment::RightHand, palette::now().mark),
     ] {
         let points = Vec::new();
         commands.spawn((
