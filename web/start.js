@@ -36,8 +36,8 @@ export default function initializer() {
       }
     },
 
-    onSuccess() {
-      window.turnsAloft = { rects };
+    onSuccess({ memory }) {
+      window.turnsAloft = { rects, memoryBytes: () => memory.buffer.byteLength };
       // A trap ends the app for good, whatever its cause; leaving a frozen picture would mislead.
       addEventListener("error", ({ error }) => {
         const interrupted = root.dataset.state === "interrupted";
