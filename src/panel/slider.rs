@@ -12,9 +12,11 @@ use bevy_egui::egui::{
 use super::look::{self, APART, FROST, INK, NEAR, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::spoken::{self, Scale};
 use super::targets;
+use crate::say;
 use crate::scenario::keys::Key;
 use crate::scenario::reach::Reach;
 use crate::session::Session;
+use crate::words;
 
 /// A number being typed.
 #[derive(Debug, Clone, Default)]
@@ -58,7 +60,7 @@ fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect
         .interact(rect, ui.id().with(("about", key.key)), Sense::click())
         .on_hover_cursor(CursorIcon::Help);
     let open = about.as_deref() == Some(key.key);
-    spoken::toggle(&response, &format!("What is meant by {}", key.label), open);
+    spoken::toggle(&response, &say!("panel-meaning", what = key.label), open);
     ui.painter().text(
         rect.left_center() - vec2(0.0, 5.0),
         Align2::LEFT_CENTER,
@@ -140,7 +142,8 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
     }
 }
 
-/// Takes a typed number; a comma is read as the decimal sign, a unit behind it is passed over.
+/// Takes a typed number; a comma is read as the decimal sign in every language, a unit behind it is
+/// passed over.
 fn typed(session: &mut Session, key: &Key, text: &str) {
     let unit = session.units.of(key.kind);
     let plain = text
@@ -149,10 +152,8 @@ fn typed(session: &mut Session, key: &Key, text: &str) {
         .trim()
         .replace(',', ".")
         .replace('−', "-");
-    match plain.parse::<f64>() {
-        Ok(shown) => session.set(key, unit.to_si(shown)),
-        Err(_) => session.set(key, f64::NAN),
-    }
+    let value = words::number(&plain).map_or(f64::NAN, |shown| unit.to_si(shown));
+    session.set(key, value);
 }
 
 /// Position on the track, 0 to 1, of a value. Wide ranges are finer at their lower end.
@@ -264,7 +265,7 @@ pub fn legend(ui: &mut Ui) {
             SEEN,
         );
         ui.label(
-            egui::RichText::new("seen in people")
+            egui::RichText::new(words::text("panel-seen"))
                 .size(14.0)
                 .color(SLATE),
         );
@@ -274,6 +275,10 @@ pub fn legend(ui: &mut Ui) {
             ui,
             Rect::from_center_size(beyond.center(), vec2(26.0, 2.0 * TRACK)),
         );
-        ui.label(egui::RichText::new("out of reach").size(14.0).color(SLATE));
+        ui.label(
+            egui::RichText::new(words::text("panel-out-of-reach"))
+                .size(14.0)
+                .color(SLATE),
+        );
     });
 }

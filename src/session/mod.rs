@@ -194,6 +194,14 @@ impl Session {
         self.notice = None;
     }
 
+    /// To be called when another language is spoken: what has been put into words already is put into
+    /// words anew.
+    pub fn tell_anew(&mut self) {
+        self.notice = None;
+        self.name_beside_in_words();
+        self.measure_range();
+    }
+
     /// Sets a number; outside its range it is held at the limit, and that is said.
     pub fn set(&mut self, key: &Key, value: f64) {
         if !value.is_finite() {
