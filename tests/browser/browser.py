@@ -22,8 +22,9 @@ FLAGS = [
 
 
 @contextmanager
-def chromium(size, scale=1, flags=(), downloads=None):
-    """A touch-screen browser whose page is exactly `size` CSS pixels, `scale` device pixels each."""
+def chromium(size, scale=1, flags=(), downloads=None, languages="en-US,en"):
+    """A touch-screen browser whose page is exactly `size` CSS pixels, `scale` device pixels each, and
+    whose user wishes for `languages`."""
     with tempfile.TemporaryDirectory(prefix="chromium-", ignore_cleanup_errors=True) as profile:
         options = webdriver.ChromeOptions()
         options.binary_location = required("chromium")
@@ -36,6 +37,7 @@ def chromium(size, scale=1, flags=(), downloads=None):
             options.add_argument(flag)
         # Opening a page returns while its module is still on the way: loading is part of the page.
         options.page_load_strategy = "eager"
+        options.add_experimental_option("prefs", {"intl.accept_languages": languages})
         options.set_capability("goog:loggingPrefs", {"browser": "ALL"})
 
         driver = webdriver.Chrome(options=options, service=Service(required("chromedriver")))
