@@ -113,7 +113,7 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     Popup::menu(&response).width(300.0).gap(4.0).show(|ui| {
         ui.label(egui::RichText::new("Starting points, all invented").color(SLATE));
         for start in starts::all() {
-            let label = WidgetText::from(start.scenario.name.as_str());
+            let label = WidgetText::from(start.label());
             let row = ui.add_sized(vec2(288.0, TOUCH), egui::Button::new(label).frame(false));
             targets::note(&format!("start:{}", start.name), row.rect);
             if row.clicked() {
@@ -132,17 +132,17 @@ fn unit_menu(session: &mut Session, response: &Response) {
             ui.set_width(300.0);
             let units = &mut session.units;
             ui.label("Turning rate");
-            let rates = RateUnit::ALL.map(|unit| (unit, unit.unit().sign));
+            let rates = RateUnit::ALL.map(|unit| (unit, unit.unit().sign()));
             if let Some(rate) = choice::of(ui, "rate unit", units.rate, &rates) {
                 units.rate = rate;
             }
             ui.label("Lengths");
-            let lengths = LengthUnit::ALL.map(|unit| (unit, unit.unit().sign));
+            let lengths = LengthUnit::ALL.map(|unit| (unit, unit.unit().sign()));
             if let Some(length) = choice::of(ui, "length unit", units.length, &lengths) {
                 units.length = length;
             }
             ui.label("Masses");
-            let masses = MassUnit::ALL.map(|unit| (unit, unit.unit().sign));
+            let masses = MassUnit::ALL.map(|unit| (unit, unit.unit().sign()));
             if let Some(mass) = choice::of(ui, "mass unit", units.mass, &masses) {
                 units.mass = mass;
             }

@@ -8,6 +8,6 @@ use crate::analysis::caution::{ASK, HANDS, NO_SAFE_NUMBER};
 const WHAT_IT_IS: &str = "A simulation, not advice.";
 
 pub fn show(ui: &mut Ui) {
-    let text = [WHAT_IT_IS, NO_SAFE_NUMBER, ASK, HANDS].join(" ");
+    let text = [WHAT_IT_IS, NO_SAFE_NUMBER.text(), ASK.text(), HANDS.text()].join(" ");
     ui.label(RichText::new(text).size(14.5).color(SLATE));
 }

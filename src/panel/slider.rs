@@ -58,11 +58,15 @@ fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect
         .interact(rect, ui.id().with(("about", key.key)), Sense::click())
         .on_hover_cursor(CursorIcon::Help);
     let open = about.as_deref() == Some(key.key);
-    spoken::toggle(&response, &format!("What is meant by {}", key.label), open);
+    spoken::toggle(
+        &response,
+        &format!("What is meant by {}", key.label()),
+        open,
+    );
     ui.painter().text(
         rect.left_center() - vec2(0.0, 5.0),
         Align2::LEFT_CENTER,
-        key.label,
+        key.label(),
         look::text(17.0),
         INK,
     );
@@ -73,9 +77,13 @@ fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect
 
 fn explain(ui: &mut Ui, key: &Key, reach: Option<&Reach>) {
     ui.add_space(-2.0);
-    ui.label(egui::RichText::new(key.about).size(14.5).color(SLATE));
+    ui.label(egui::RichText::new(key.about()).size(14.5).color(SLATE));
     if let Some(reach) = reach {
-        ui.label(egui::RichText::new(reach.source).size(14.5).color(SLATE));
+        ui.label(
+            egui::RichText::new(reach.source.text())
+                .size(14.5)
+                .color(SLATE),
+        );
     }
     ui.add_space(NEAR);
 }
@@ -145,7 +153,7 @@ fn typed(session: &mut Session, key: &Key, text: &str) {
     let unit = session.units.of(key.kind);
     let plain = text
         .trim()
-        .trim_end_matches(unit.sign)
+        .trim_end_matches(unit.sign())
         .trim()
         .replace(',', ".")
         .replace('−', "-");
@@ -192,7 +200,7 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
         step: 10.0_f64.powi(-(unit.decimals as i32)),
         text: unit.text(value),
     };
-    spoken::slider(ui, &response, key.label, &scale);
+    spoken::slider(ui, &response, key.label(), &scale);
     let left = rect.left() + KNOB;
     let span = rect.width() - 2.0 * KNOB;
     let y = rect.bottom() - KNOB - 2.0;

@@ -34,7 +34,7 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
             if head(
                 ui,
                 single.key,
-                single.label,
+                single.label.text(),
                 &format!("{values}  ({change})"),
             ) && fits
             {
@@ -57,7 +57,7 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
 
 /// A lever that cannot, in a line.
 pub fn unable(ui: &mut Ui, session: &Session, single: &Single, fits: bool) {
-    let text = format!("{}: {}", single.label, words::most(session, single));
+    let text = format!("{}: {}", single.label.text(), words::most(session, single));
     let colour = if fits { INK } else { FROST };
     ui.label(RichText::new(text).size(16.0).color(colour));
 }
@@ -87,7 +87,7 @@ pub fn joint(ui: &mut Ui, session: &mut Session) {
             }
             let open = verdict(ui, "joint", joint.judgement.verdict);
             if open {
-                small(ui, joint.judgement.source);
+                small(ui, joint.judgement.source.text());
             }
             if open || !joint.cautions.is_empty() {
                 small(ui, &words::landing(session, joint.landing_load_bw));

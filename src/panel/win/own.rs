@@ -11,14 +11,14 @@ use crate::session::win::words;
 
 /// Each lever with its reach; the one that is touched shows both ends to be moved.
 pub fn limits(ui: &mut Ui, session: &mut Session) {
-    small(ui, words::LIMITS);
+    small(ui, words::LIMITS.text());
     let id = Id::new("limits of");
     let chosen: Option<usize> = ui.data(|data| data.get_temp(id)).flatten();
     for (place, lever) in LEVERS.iter().enumerate() {
         let (row, response) =
             ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
         targets::note(&format!("limits:{}", lever.key), row);
-        let label = lever.row().label;
+        let label = lever.row().label();
         let reach = words::reach(session, place);
         spoken::toggle(
             &response,
@@ -68,7 +68,7 @@ fn ends(ui: &mut Ui, session: &mut Session, place: usize) {
             &stepper::Row {
                 name: &name,
                 label,
-                note: lever.row().label,
+                note: lever.row().label(),
                 value: &value,
             },
         );
@@ -81,7 +81,7 @@ fn ends(ui: &mut Ui, session: &mut Session, place: usize) {
 
 /// Each lever with the change that counts as one season's.
 pub fn season(ui: &mut Ui, session: &mut Session) {
-    small(ui, words::SEASON);
+    small(ui, words::SEASON.text());
     for (place, lever) in LEVERS.iter().enumerate() {
         let name = format!("season:{}", lever.key);
         let value = words::season(session, place);
@@ -89,7 +89,7 @@ pub fn season(ui: &mut Ui, session: &mut Session) {
             ui,
             &stepper::Row {
                 name: &name,
-                label: lever.row().label,
+                label: lever.row().label(),
                 note: "",
                 value: &value,
             },
