@@ -106,7 +106,7 @@ fn share_menu(response: &Response, two: bool) -> Option<Wish> {
 /// The name of what is open, and behind it the list of starting points.
 fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     let response = button(ui, "starts", rect, false);
-    let name = session.scenario().name.as_str();
+    let name = starts::shown_name(&session.scenario().name);
     spoken::button(&response, &say!("panel-starts-open", name = name));
     let painter = ui
         .painter()
@@ -132,7 +132,7 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     Popup::menu(&response).width(300.0).gap(4.0).show(|ui| {
         ui.label(egui::RichText::new(text("panel-starts-invented")).color(SLATE));
         for start in starts::all() {
-            let label = WidgetText::from(start.scenario.name.as_str());
+            let label = WidgetText::from(start.label());
             let row = ui.add_sized(vec2(288.0, TOUCH), egui::Button::new(label).frame(false));
             targets::note(&format!("start:{}", start.name), row.rect);
             if row.clicked() {
@@ -159,17 +159,17 @@ fn settings_menu(session: &mut Session, response: &Response) {
             }
             let units = &mut session.units;
             ui.label(text("panel-unit-of-rate"));
-            let rates = RATES.map(|(unit, name)| (unit, name, unit.unit().sign));
+            let rates = RATES.map(|(unit, name)| (unit, name, unit.unit().sign()));
             if let Some(rate) = choice::of(ui, "rate unit", units.rate, &rates) {
                 units.rate = rate;
             }
             ui.label(text("panel-unit-of-length"));
-            let lengths = LENGTHS.map(|(unit, name)| (unit, name, unit.unit().sign));
+            let lengths = LENGTHS.map(|(unit, name)| (unit, name, unit.unit().sign()));
             if let Some(length) = choice::of(ui, "length unit", units.length, &lengths) {
                 units.length = length;
             }
             ui.label(text("panel-unit-of-mass"));
-            let masses = MASSES.map(|(unit, name)| (unit, name, unit.unit().sign));
+            let masses = MASSES.map(|(unit, name)| (unit, name, unit.unit().sign()));
             if let Some(mass) = choice::of(ui, "mass unit", units.mass, &masses) {
                 units.mass = mass;
             }

@@ -7,6 +7,12 @@ use crate::analysis::caution::{ASK, HANDS, NO_SAFE_NUMBER};
 use crate::words::text;
 
 pub fn show(ui: &mut Ui) {
-    let said = [text("panel-simulation"), NO_SAFE_NUMBER, ASK, HANDS].join(" ");
+    let said = [
+        text("panel-simulation"),
+        NO_SAFE_NUMBER.text(),
+        ASK.text(),
+        HANDS.text(),
+    ]
+    .join(" ");
     ui.label(RichText::new(said).size(14.5).color(SLATE));
 }

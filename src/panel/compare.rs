@@ -60,7 +60,7 @@ fn difference(ui: &mut Ui, session: &Session) {
         }
         ui.add_space(NEAR);
         table::show(ui, session, compared);
-        small(ui, told::ORDER);
+        small(ui, told::ORDER.text());
     });
 }
 
@@ -104,7 +104,7 @@ fn starting_points(ui: &mut Ui, session: &mut Session) {
         let which = Which::Start(start.name.to_owned());
         let chosen = present.as_ref() == Some(&which);
         let name = format!("beside:{}", start.name);
-        if attempt(ui, &name, &start.scenario.name, "", chosen).clicked() {
+        if attempt(ui, &name, start.label(), "", chosen).clicked() {
             lay(session, which, chosen);
         }
     }

@@ -120,7 +120,7 @@ fn show(
         questions::show(ui, &mut session);
     });
     let mut wish = None;
-    let name = questions::name(session.question());
+    let name = session.question().name();
     column(&mut ui, name, rest, |ui| match session.question() {
         Question::Jump => about_the_jump(ui, &mut session, &mut panels, &layout),
         Question::Why => why::show(ui, &mut session),

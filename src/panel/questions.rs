@@ -6,17 +6,6 @@ use super::look::{self, INK, NEAR, TOUCH};
 use super::transport::labelled;
 use crate::session::{Question, Session};
 
-/// The same in every language.
-pub const fn name(question: Question) -> &'static str {
-    match question {
-        Question::Jump => "Jump",
-        Question::Why => "Why",
-        Question::Win => "Win",
-        Question::Map => "Map",
-        Question::Compare => "Compare",
-    }
-}
-
 pub fn show(ui: &mut Ui, session: &mut Session) {
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let widths = Question::ALL.map(|question| {
@@ -33,7 +22,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         let own = Rect::from_min_size(pos2(left, row.top()), vec2(width + free / count, TOUCH));
         left = own.right() + NEAR;
         let chosen = session.question() == question;
-        let name = format!("question:{}", name(question));
+        let name = format!("question:{}", question.name());
         if labelled(ui, &name, question.label(), own, chosen).clicked() && !chosen {
             session.ask(question);
         }

@@ -60,11 +60,11 @@ fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect
         .interact(rect, ui.id().with(("about", key.key)), Sense::click())
         .on_hover_cursor(CursorIcon::Help);
     let open = about.as_deref() == Some(key.key);
-    spoken::toggle(&response, &say!("panel-meaning", what = key.label), open);
+    spoken::toggle(&response, &say!("panel-meaning", what = key.label()), open);
     ui.painter().text(
         rect.left_center() - vec2(0.0, 5.0),
         Align2::LEFT_CENTER,
-        key.label,
+        key.label(),
         look::text(17.0),
         INK,
     );
@@ -75,9 +75,13 @@ fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect
 
 fn explain(ui: &mut Ui, key: &Key, reach: Option<&Reach>) {
     ui.add_space(-2.0);
-    ui.label(egui::RichText::new(key.about).size(14.5).color(SLATE));
+    ui.label(egui::RichText::new(key.about()).size(14.5).color(SLATE));
     if let Some(reach) = reach {
-        ui.label(egui::RichText::new(reach.source).size(14.5).color(SLATE));
+        ui.label(
+            egui::RichText::new(reach.source.text())
+                .size(14.5)
+                .color(SLATE),
+        );
     }
     ui.add_space(NEAR);
 }
@@ -142,17 +146,11 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
     }
 }
 
-/// Takes a typed number; a comma is read as the decimal sign in every language, a unit behind it is
-/// passed over.
+/// Takes a typed number; a unit behind it is passed over.
 fn typed(session: &mut Session, key: &Key, text: &str) {
     let unit = session.units.of(key.kind);
-    let plain = text
-        .trim()
-        .trim_end_matches(unit.sign)
-        .trim()
-        .replace(',', ".")
-        .replace('−', "-");
-    let value = words::number(&plain).map_or(f64::NAN, |shown| unit.to_si(shown));
+    let plain = text.trim().trim_end_matches(unit.sign());
+    let value = words::number(plain).map_or(f64::NAN, |shown| unit.to_si(shown));
     session.set(key, value);
 }
 
@@ -193,7 +191,7 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
         step: 10.0_f64.powi(-(unit.decimals as i32)),
         text: unit.text(value),
     };
-    spoken::slider(ui, &response, key.label, &scale);
+    spoken::slider(ui, &response, key.label(), &scale);
     let left = rect.left() + KNOB;
     let span = rect.width() - 2.0 * KNOB;
     let y = rect.bottom() - KNOB - 2.0;

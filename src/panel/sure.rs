@@ -28,7 +28,7 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
     };
     let most = range.foremost().map_or_else(
         || text("panel-nothing-uncertain").to_owned(),
-        |row| say!("panel-matters-most", what = row.label.to_lowercase()),
+        |row| say!("panel-matters-most", what = row.inline()),
     );
     ui.label(RichText::new(most).font(look::bold(16.0)));
     ui.label(
@@ -39,7 +39,7 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
     ui.add_space(NEAR);
     for (row, change) in HALF_WIDTHS.iter().zip(range.changes) {
         half_width(ui, session, row, &change_text(change));
-        ui.label(RichText::new(row.about).size(14.5).color(SLATE));
+        ui.label(RichText::new(row.about()).size(14.5).color(SLATE));
         ui.add_space(APART);
     }
     if session.has_own_half_widths() {
@@ -59,7 +59,7 @@ fn half_width(ui: &mut Ui, session: &mut Session, row: &HalfWidth, makes: &str) 
         ui,
         &stepper::Row {
             name: row.key,
-            label: row.label,
+            label: row.label(),
             note: makes,
             value: &value,
         },

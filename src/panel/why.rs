@@ -22,7 +22,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     card(ui, |ui| sentence(ui, session, &went));
     heading(ui, text("panel-where-turns-went"));
     card(ui, |ui| waterfall::show(ui, session, &went));
-    small(ui, words::ORDER);
+    small(ui, words::ORDER.text());
     ranking::show(ui, session);
 }
 

@@ -57,7 +57,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         session.try_step(key);
     }
     if gains.iter().any(|gain| gain.flown == Flown::Back) {
-        small(ui, words::BACK);
+        small(ui, words::BACK.text());
     }
     ui.add_space(NEAR);
     for said in words::of_steps(session) {
@@ -106,8 +106,8 @@ fn bar(ui: &mut Ui, gain: &Gain, [least, most]: [f64; 2]) -> bool {
     painter.text(
         pos2(inside.left(), line),
         Align2::LEFT_CENTER,
-        gain.step,
-        look::text(look::fitting(ui, gain.step, 16.0, room)),
+        gain.step.text(),
+        look::text(look::fitting(ui, gain.step.text(), 16.0, room)),
         ink,
     );
     let Some(gained) = gain.turns_gained else {

@@ -97,7 +97,7 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
         number: turns_text(shown.ideal),
         colour: FROST,
         largest: false,
-        about: words::IDEAL.to_owned(),
+        about: words::IDEAL.text().to_owned(),
     }];
     for ((cause, loss), shown) in Cause::ORDER
         .into_iter()
@@ -130,7 +130,7 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
         number: change_text(shown.ice),
         colour: AMBER,
         largest: false,
-        about: words::ICE.to_owned(),
+        about: words::ICE.text().to_owned(),
     });
     bars.push(Bar {
         name: "turns",
@@ -140,7 +140,7 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
         number: turns_text(shown.turns),
         colour: AMBER,
         largest: false,
-        about: words::TURNS.to_owned(),
+        about: words::TURNS.text().to_owned(),
     });
     bars
 }

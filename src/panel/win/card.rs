@@ -34,11 +34,16 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
             let change = words::change(session, single.key, proposal.change);
             let values = words::from_to(session, single.key, single.now, proposal.value);
             let change = format!("{values}  ({change})");
-            if head(ui, single.key, single.label, &change) && fits {
+            if head(ui, single.key, single.label.text(), &change) && fits {
                 session.apply_single(single.key);
             }
             track(ui, session, single, proposal);
-            let open = verdict(ui, single.key, single.label, single.judgement.verdict);
+            let open = verdict(
+                ui,
+                single.key,
+                single.label.text(),
+                single.judgement.verdict,
+            );
             if single.key == "hand_mass_kg" {
                 small(ui, &format!("({})", words::hands(session)));
             }
@@ -54,7 +59,7 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
 
 /// A lever that cannot, in a line.
 pub fn unable(ui: &mut Ui, session: &Session, single: &Single, fits: bool) {
-    let said = format!("{}: {}", single.label, words::most(session, single));
+    let said = format!("{}: {}", single.label.text(), words::most(session, single));
     let colour = if fits { INK } else { FROST };
     ui.label(RichText::new(said).size(16.0).color(colour));
 }
@@ -85,7 +90,7 @@ pub fn joint(ui: &mut Ui, session: &mut Session) {
             }
             let open = verdict(ui, "joint", together, joint.judgement.verdict);
             if open {
-                small(ui, joint.judgement.source);
+                small(ui, joint.judgement.source.text());
             }
             if open || !joint.cautions.is_empty() {
                 small(ui, &words::landing(session, joint.landing_load_bw));

@@ -13,14 +13,14 @@ use crate::words::text;
 
 /// Each lever with its reach; the one that is touched shows both ends to be moved.
 pub fn limits(ui: &mut Ui, session: &mut Session) {
-    small(ui, words::LIMITS);
+    small(ui, words::LIMITS.text());
     let id = Id::new("limits of");
     let chosen: Option<usize> = ui.data(|data| data.get_temp(id)).flatten();
     for (place, lever) in LEVERS.iter().enumerate() {
         let (row, response) =
             ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
         targets::note(&format!("limits:{}", lever.key), row);
-        let label = lever.row().label;
+        let label = lever.row().label();
         let reach = words::reach(session, place);
         let said = say!("panel-limits-of", what = label, reach = reach.as_str());
         spoken::toggle(&response, &said, chosen == Some(place));
@@ -67,7 +67,7 @@ fn ends(ui: &mut Ui, session: &mut Session, place: usize) {
             &stepper::Row {
                 name: &name,
                 label,
-                note: lever.row().label,
+                note: lever.row().label(),
                 value: &value,
             },
         );
@@ -80,7 +80,7 @@ fn ends(ui: &mut Ui, session: &mut Session, place: usize) {
 
 /// Each lever with the change that counts as one season's.
 pub fn season(ui: &mut Ui, session: &mut Session) {
-    small(ui, words::SEASON);
+    small(ui, words::SEASON.text());
     for (place, lever) in LEVERS.iter().enumerate() {
         let name = format!("season:{}", lever.key);
         let value = words::season(session, place);
@@ -88,7 +88,7 @@ pub fn season(ui: &mut Ui, session: &mut Session) {
             ui,
             &stepper::Row {
                 name: &name,
-                label: lever.row().label,
+                label: lever.row().label(),
                 note: "",
                 value: &value,
             },
