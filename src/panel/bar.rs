@@ -29,6 +29,9 @@ pub enum Wish {
 const BUTTON: f32 = 68.0;
 const NARROW_BUTTON: f32 = 58.0;
 
+/// Size of the letters of a long name; what is longer still is cut off.
+const LEAST: f32 = 14.0;
+
 /// The units by the names that their buttons have in every language.
 const RATES: [(RateUnit, &str); 4] = [
     (RateUnit::Rpm, "rpm"),
@@ -116,11 +119,12 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     } else {
         name.to_owned()
     };
+    let size = look::fitting(ui, &shown, 17.0, rect.width() - 44.0);
     painter.text(
         rect.left_center() + vec2(12.0, 0.0),
         Align2::LEFT_CENTER,
         shown,
-        look::bold(17.0),
+        look::bold(size.max(LEAST)),
         INK,
     );
     let tip = rect.right_center() - vec2(16.0, -3.0);

@@ -285,14 +285,12 @@ fn span_names(ui: &Ui, session: &Session, rect: Rect) {
     let x = |t_s: f64| x_of(session, rect, t_s);
     for (from_s, to_s, _, name) in spans(session) {
         let (from, to) = (x(from_s), x(to_s));
-        if to - from > 52.0 {
-            ui.painter().text(
-                pos2(0.5 * (from + to), rect.bottom() - 2.0),
-                Align2::CENTER_BOTTOM,
-                text(name),
-                look::text(13.0),
-                SLATE,
-            );
+        let name = text(name).to_owned();
+        let name = ui.painter().layout_no_wrap(name, look::text(13.0), SLATE);
+        let size = name.size();
+        if to - from > size.x + NEAR {
+            let at = pos2(0.5 * (from + to - size.x), rect.bottom() - 2.0 - size.y);
+            ui.painter().galley(at, name, SLATE);
         }
     }
 }

@@ -95,7 +95,7 @@ panel-ideal = Ideal
 panel-turned-on-ice = Auf dem Eis gedreht
 panel-turns-in-all = Drehungen insgesamt
 panel-what-matters-most = Was am meisten zählt
-panel-steps-hint = Drehungen durch einen kleinen Schritt: antippen zum Probieren
+panel-steps-hint = Drehungen je kleinem Schritt: antippen
 panel-try-it = Probieren
 panel-go-back = Zurück
 
@@ -103,7 +103,7 @@ panel-go-back = Zurück
 
 panel-target-full = Volle Drehungen
 panel-target-not-called = Ohne Beanstandung
-panel-turns-wanted = Gewünschte Drehungen
+panel-turns-wanted = Drehungen als Ziel
 # Neben „Zurück“.
 panel-go-back-to = zum Sprung davor
 panel-one-change = Eine Änderung allein
@@ -166,7 +166,7 @@ panel-kept-up-it = Höher: { $name }
 panel-kept-down = Tiefer
 panel-kept-down-it = Tiefer: { $name }
 panel-kept-deleted = „{ $name }“ ist gelöscht.
-panel-kept-undo = Zurückholen
+panel-kept-undo = Zurück
 panel-kept-undo-it = Zurückholen: „{ $name }“ ist gelöscht.
 panel-save-all = Alle als Datei speichern
 panel-save-all-about = „Öffnen“ ganz oben öffnet eine solche Datei wieder.
