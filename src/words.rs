@@ -8,7 +8,7 @@ use std::sync::LazyLock;
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
-use serde::{Deserialize, Serialize};
+use serde::{Deserialize, Serialize, Serializer};
 use unic_langid::LanguageIdentifier;
 
 /// A language in which every message is written.
@@ -113,6 +113,23 @@ fn bundle(language: Language) -> Bundle {
     bundle
 }
 
+/// A message without values, by its name. Whoever keeps it says it in the language that is spoken
+/// when it is read.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Message(pub &'static str);
+
+impl Message {
+    pub fn text(self) -> &'static str {
+        text(self.0)
+    }
+}
+
+impl Serialize for Message {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(self.text())
+    }
+}
+
 /// A message without values.
 ///
 /// A name without a message gives the name; tests hold that there is none.
@@ -164,9 +181,10 @@ pub fn signed_as_spoken(number: String) -> String {
     }
 }
 
-/// A number as somebody types it, with a point or with the language's decimal sign.
+/// A number as somebody types it, with a point or a comma whatever is spoken, and with the minus
+/// sign of print.
 pub fn number(typed: &str) -> Option<f64> {
-    let point = typed.trim().replace(spoken().decimal_sign(), ".");
+    let point = typed.trim().replace(',', ".").replace('−', "-");
     point.parse().ok().filter(|value: &f64| value.is_finite())
 }
 

@@ -525,7 +525,12 @@ fn every_lever_has_marks() {
     for start in starts::all() {
         let jump = start.scenario.fly();
         for i in 0..LEVERS.len() {
-            assert!(marks(i, &start.scenario, &jump).source.ends_with('.'));
+            assert!(
+                marks(i, &start.scenario, &jump)
+                    .source
+                    .text()
+                    .ends_with('.')
+            );
         }
     }
 }

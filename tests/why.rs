@@ -275,8 +275,8 @@ fn opening_later_carries_its_caution() {
         said.contains(&format!("{} now; with it, {}.", loads[0], loads[1])),
         "{said}"
     );
-    assert!(said.contains(caution::LATER) && said.contains(caution::ASK));
-    assert!(!said.contains(caution::HANDS));
+    assert!(said.contains(caution::LATER.text()) && said.contains(caution::ASK.text()));
+    assert!(!said.contains(caution::HANDS.text()));
 }
 
 /// That more turning is left to stop: the rate at touch-down, of every starting point.
@@ -303,7 +303,7 @@ fn the_steps_cautions_stand_once() {
         .collect();
     assert!(of_steps.contains(&caution::HANDS) && of_steps.contains(&caution::LATER));
     for caution in of_steps {
-        assert_eq!(said.matches(caution).count(), 1, "{caution}");
+        assert_eq!(said.matches(caution.text()).count(), 1, "{caution:?}");
     }
     let higher = Scenario {
         jump_height_m: 0.29,

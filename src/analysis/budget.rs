@@ -18,8 +18,10 @@ use super::one_change::OneChange;
 use crate::physics::flight::{Flight, Launch, Spin};
 use crate::physics::table::PlanTable;
 use crate::physics::timed::Timed;
+use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
+use crate::words::{decimal, text};
 
 /// What a jump can lose turns by.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -39,12 +41,12 @@ impl Cause {
     /// The order in which they are removed, and shown.
     pub const ORDER: [Self; 4] = [Self::Closing, Self::Tightness, Self::Opening, Self::Tilt];
 
-    pub const fn label(self) -> &'static str {
+    pub fn label(self) -> &'static str {
         match self {
-            Self::Closing => "Closing",
-            Self::Tightness => "Tightness",
-            Self::Opening => "Opening",
-            Self::Tilt => "Tilt and asymmetry",
+            Self::Closing => text("cause-closing"),
+            Self::Tightness => text("cause-tightness"),
+            Self::Opening => text("cause-opening"),
+            Self::Tilt => text("cause-tilt"),
         }
     }
 }
@@ -110,16 +112,22 @@ impl Budget {
     /// The largest loss in plain words, and what one change would do about it.
     pub fn sentence(&self) -> String {
         let Some(cause) = self.largest else {
-            return "Nothing in the air cost this jump turns worth showing.".to_owned();
+            return text("why-nothing-lost").to_owned();
         };
-        let what = match cause {
-            Cause::Tightness => "Not getting tighter",
-            other => other.label(),
+        let turns = decimal(self.loss(cause), 2);
+        let cost = match cause {
+            Cause::Closing => say!("why-closing-cost", turns = turns),
+            Cause::Tightness => say!("why-tightness-cost", turns = turns),
+            Cause::Opening => say!("why-opening-cost", turns = turns),
+            Cause::Tilt => say!("why-tilt-cost", turns = turns),
         };
-        let cost = format!("{what} cost {:.2} turns", self.loss(cause));
         match &self.one_change {
-            Some(change) => format!("{cost}: {}", change.sentence()),
-            None => format!("{cost}, but it cannot be set any better."),
+            Some(change) => say!(
+                "why-cost-and-change",
+                cost = cost,
+                change = change.sentence()
+            ),
+            None => say!("why-cost-at-best", cost = cost),
         }
     }
 }

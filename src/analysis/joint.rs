@@ -15,6 +15,7 @@ use super::limits::Judgement;
 use super::search::crossing;
 use super::wanted::{MET_TURNS, Single, Wanted};
 use crate::scenario::Scenario;
+use crate::words::Message;
 
 /// Half the distance over which the turns' slope is taken, in seasons.
 const SLOPE_SEASONS: f64 = 0.1;
@@ -30,7 +31,7 @@ const WORTH: f64 = 1e-4;
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Change {
     pub key: &'static str,
-    pub label: &'static str,
+    pub label: Message,
     /// In the key's own unit.
     pub now: f64,
     pub value: f64,
@@ -60,7 +61,7 @@ pub struct Joint {
     pub judgement: Judgement,
     /// Estimate, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
-    pub cautions: Vec<&'static str>,
+    pub cautions: Vec<Message>,
 }
 
 /// A lever in the mix, counted in seasons from the present value.

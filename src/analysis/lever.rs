@@ -8,15 +8,17 @@ use crate::physics::momentum::MassState;
 use crate::physics::plan::Plan;
 use crate::physics::stance::Stance;
 use crate::physics::tree::Tree;
+use crate::say;
 use crate::scenario::Scenario;
-use crate::scenario::keys::{self, Key};
+use crate::scenario::keys::{self, Key, plain};
+use crate::words::Message;
 
 /// One lever: a number of the scenario that training changes.
 #[derive(Debug)]
 pub struct Lever {
     pub key: &'static str,
     /// What one step of it is, in words.
-    pub step_label: &'static str,
+    pub(super) step_label: Message,
     step: Step,
     /// "A change a season's training might bring", in the key's own unit: our assumption, common
     /// practice, no source. None: nothing that training brings.
@@ -46,50 +48,50 @@ pub const COUNT: usize = 8;
 pub static LEVERS: [Lever; COUNT] = [
     Lever {
         key: "jump_height_m",
-        step_label: "1 cm higher",
+        step_label: Message("step-jump-height-m"),
         step: Step::By(0.01),
         season: Some(0.03),
     },
     Lever {
         key: "takeoff_rate_rad_s",
-        step_label: "5 rpm faster at take-off",
+        step_label: Message("step-takeoff-rate-rad-s"),
         step: Step::By(5.0 * TAU / 60.0),
         season: Some(10.0 * TAU / 60.0),
     },
     Lever {
         key: "arm_tuck",
-        step_label: "hands 1 cm nearer to the axis",
+        step_label: Message("step-arm-tuck"),
         step: Step::HandsNearer,
         season: Some(0.10),
     },
     Lever {
         key: "leg_tuck",
         // About 1 cm at the feet as long as they are apart; crossed, they get no nearer.
-        step_label: "legs 5 % tighter",
+        step_label: Message("step-leg-tuck"),
         step: Step::By(0.05),
         season: Some(0.10),
     },
     Lever {
         key: "close_delay_s",
-        step_label: "closing begins 10 ms earlier",
+        step_label: Message("step-close-delay-s"),
         step: Step::By(-0.010),
         season: Some(0.02),
     },
     Lever {
         key: "close_time_s",
-        step_label: "closing takes 10 ms less",
+        step_label: Message("step-close-time-s"),
         step: Step::By(-0.010),
         season: Some(0.02),
     },
     Lever {
         key: "open_lead_s",
-        step_label: "opening begins 10 ms later",
+        step_label: Message("step-open-lead-s"),
         step: Step::By(-0.010),
         season: Some(0.02),
     },
     Lever {
         key: "hand_mass_kg",
-        step_label: "0.1 kg more in each hand",
+        step_label: Message("step-hand-mass-kg"),
         step: Step::By(0.1),
         season: None,
     },
@@ -103,7 +105,7 @@ pub fn place(key: &str) -> Option<usize> {
 /// That a key is no lever, in a sentence.
 pub(super) fn unknown(key: &str) -> String {
     let known: Vec<&str> = LEVERS.iter().map(|lever| lever.key).collect();
-    format!("{key} is no lever; they are {}", known.join(", "))
+    say!("lever-unknown", key = key, known = known.join(", "))
 }
 
 impl Lever {
@@ -189,7 +191,7 @@ impl Default for Season {
 
 impl Season {
     /// Where the usual ones come from.
-    pub const SOURCE: &str = "Our assumption, common practice, no source.";
+    pub const SOURCE: Message = Message("season-source");
 
     /// The unit of a lever, in its key's own unit; none is held as it is.
     pub fn unit(&self, place: usize) -> Option<f64> {
@@ -202,9 +204,11 @@ impl Season {
         let row = LEVERS[i].row();
         let most = row.most - row.least;
         if !(0.0..=most).contains(&unit) {
-            return Err(format!(
-                "season of {key} = {unit} is out of range: it goes from 0 to {most}{}",
-                row.kind.si()
+            return Err(say!(
+                "season-out-of-range",
+                key = key,
+                value = plain(unit),
+                most = row.kind.si(most)
             ));
         }
         self.0[i] = (unit > 0.0).then_some(unit);

@@ -4,9 +4,12 @@ use serde::Serialize;
 
 use super::lever::{COUNT, LEVERS, Season, place, unknown};
 use super::wanted::Wanted;
+use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
+use crate::scenario::keys::plain;
 use crate::scenario::reach::Reach;
+use crate::words::Message;
 
 /// What there is to say of a proposed value, the mildest first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
@@ -31,7 +34,7 @@ pub struct Judgement {
     /// None where the jump has the turns as it is.
     pub limit: Option<Limit>,
     /// Where the limit comes from.
-    pub source: &'static str,
+    pub source: Message,
 }
 
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -57,15 +60,15 @@ pub enum LimitOf {
     Admissible,
 }
 
-const OWN: &str = "This jumper's own limits, as given.";
+const OWN: Message = Message("limit-own");
 
-const SEASON: &str = "One season's change from now, taken for this jumper's reach: our assumption, common practice, no source. Own limits replace it.";
+const SEASON: Message = Message("limit-season");
 
 impl Judgement {
     pub const ALREADY: Self = Self {
         verdict: Verdict::AlreadyReached,
         limit: None,
-        source: "The jump has these turns as it is.",
+        source: Message("limit-already"),
     };
 
     pub(super) fn cannot(place: usize) -> Self {
@@ -77,7 +80,7 @@ impl Judgement {
                 range: [row.least, row.most],
                 of: LimitOf::Admissible,
             }),
-            source: "Flown over the whole range that can be set; the most turns in it are given.",
+            source: Message("limit-flown"),
         }
     }
 }
@@ -97,11 +100,13 @@ impl Limits {
         let row = LEVERS[i].row();
         let [least, most] = own;
         if !(row.least <= least && least <= most && most <= row.most) {
-            return Err(format!(
-                "limits of {key} = {least}:{most} are out of range: the lower, then the higher, from {} to {}{}",
-                row.least,
-                row.most,
-                row.kind.si()
+            return Err(say!(
+                "limits-out-of-range",
+                key = key,
+                lower = plain(least),
+                higher = plain(most),
+                least = plain(row.least),
+                most = row.kind.si(row.most)
             ));
         }
         self.0[i] = Some(own);

@@ -8,8 +8,9 @@ use std::sync::Arc;
 use super::field::{Field, between};
 use super::seen;
 use crate::physics::table::PlanTable;
+use crate::say;
 use crate::scenario::Scenario;
-use crate::scenario::keys::{self, Key, Refused};
+use crate::scenario::keys::{self, Key, Refused, plain};
 
 /// Fewest and most nodes along an axis.
 pub const NODES: [usize; 2] = [2, 201];
@@ -31,22 +32,30 @@ impl Axis {
     pub fn new(name: &str, from: f64, to: f64, nodes: usize) -> Result<Self, Refused> {
         let Some(key) = keys::key(name) else {
             let known = keys::KEYS.map(|key| key.key).join(", ");
-            return Err(Refused::new(format!(
-                "{name}: no such number; they are {known}"
+            return Err(Refused::new(say!(
+                "axis-unknown",
+                key = name,
+                known = known
             )));
         };
         for value in [from, to] {
             key.check(value)?;
         }
         if from == to {
-            return Err(Refused::new(format!(
-                "{name} from {from} to {to}: give two different values"
+            return Err(Refused::new(say!(
+                "axis-one-value",
+                key = name,
+                from = plain(from),
+                to = plain(to)
             )));
         }
         if !(NODES[0]..=NODES[1]).contains(&nodes) {
-            return Err(Refused::new(format!(
-                "{nodes} nodes of {name} are out of range: they go from {} to {}",
-                NODES[0], NODES[1]
+            return Err(Refused::new(say!(
+                "axis-nodes",
+                nodes = nodes,
+                key = name,
+                least = NODES[0],
+                most = NODES[1]
             )));
         }
         Ok(Self {
@@ -129,10 +138,7 @@ impl TurnMap {
     /// Of this jump, nothing flown yet. Two different numbers.
     pub fn new(scenario: &Scenario, x: Axis, y: Axis) -> Result<Self, Refused> {
         if x.key == y.key {
-            return Err(Refused::new(format!(
-                "{} on both axes: give two different numbers",
-                x.key.key
-            )));
+            return Err(Refused::new(say!("axis-twice", key = x.key.key)));
         }
         Ok(Self {
             scenario: scenario.clone(),

@@ -6,9 +6,11 @@
 use serde::Serialize;
 
 use super::budget::Cause;
+use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys;
+use crate::words::{decimal, text};
 
 /// An input as it is, as it might have been, and what that is worth.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -70,48 +72,36 @@ impl OneChange {
         })
     }
 
-    /// How it was, and what the change would have done to the whole jump. Begins in the middle of a
-    /// sentence.
+    /// How it was, and what the change would have done to the whole jump; stands behind a colon.
     pub fn sentence(&self) -> String {
-        let (from, to) = (self.from, self.to);
-        let [from_percent, to_percent] = [from, to].map(|share| 100.0 * share);
-        let changed = match self.key {
-            "close_time_s" => format!("it took {from:.2} s; had it taken {to:.2} s"),
-            "close_delay_s" => {
-                format!("it began {from:.2} s after take-off; had it begun at {to:.2} s")
+        let [from, to] = match self.key {
+            "arm_tuck" | "leg_tuck" | "arm_asymmetry" => {
+                [self.from, self.to].map(|share| decimal(100.0 * share, 0))
             }
-            "arm_lag_s" => {
-                format!("one arm came {from:.2} s late; had it come {to:.2} s late")
-            }
-            "arm_tuck" => {
-                format!("the arms came in {from_percent:.0} %; had it been {to_percent:.0} %")
-            }
-            "leg_tuck" => {
-                format!("the legs closed {from_percent:.0} %; had it been {to_percent:.0} %")
-            }
-            "open_lead_s" => {
-                format!("it began {from:.2} s before touch-down; had it begun {to:.2} s before")
-            }
-            "lean_rad" => format!(
-                "the axis leaned {:.1} degrees at take-off; had it been upright at the same take-off rate",
-                from.abs().to_degrees()
-            ),
-            _ => format!("one arm stayed {from_percent:.0} % out; had it come in like the other"),
+            "lean_rad" => [self.from, self.to].map(|lean| decimal(lean.abs().to_degrees(), 1)),
+            _ => [self.from, self.to].map(|time_s| decimal(time_s, 2)),
         };
-        format!(
-            "{changed}, this jump would have {}.",
-            more_or_fewer(self.turns_change)
-        )
+        let turns = more_or_fewer(self.turns_change);
+        match self.key {
+            "close_time_s" => say!("why-close-time", from = from, to = to, turns = turns),
+            "close_delay_s" => say!("why-close-delay", from = from, to = to, turns = turns),
+            "arm_lag_s" => say!("why-arm-lag", from = from, to = to, turns = turns),
+            "arm_tuck" => say!("why-arm-tuck", from = from, to = to, turns = turns),
+            "leg_tuck" => say!("why-leg-tuck", from = from, to = to, turns = turns),
+            "open_lead_s" => say!("why-open-lead", from = from, to = to, turns = turns),
+            "lean_rad" => say!("why-lean", from = from, turns = turns),
+            _ => say!("why-arm-asymmetry", from = from, turns = turns),
+        }
     }
 }
 
 fn more_or_fewer(turns_change: f64) -> String {
-    let shown = format!("{:.2} turns", turns_change.abs());
-    if shown == "0.00 turns" {
-        "just as many turns".to_owned()
+    let turns = decimal(turns_change.abs(), 2);
+    if turns == decimal(0.0, 2) {
+        text("why-as-many-turns").to_owned()
     } else if turns_change > 0.0 {
-        format!("{shown} more")
+        say!("why-turns-more", turns = turns)
     } else {
-        format!("{shown} fewer")
+        say!("why-turns-fewer", turns = turns)
     }
 }

@@ -6,6 +6,7 @@ use super::caution;
 use super::lever::LEVERS;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
+use crate::words::Message;
 
 /// Which step was flown.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -23,9 +24,9 @@ pub enum Flown {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Gain {
     pub key: &'static str,
-    pub label: &'static str,
+    pub label: Message,
     /// The step in words.
-    pub step: &'static str,
+    pub step: Message,
     pub flown: Flown,
     /// The step as flown, in the unit of the key.
     pub change: Option<f64>,
@@ -33,7 +34,7 @@ pub struct Gain {
     pub turns_gained: Option<f64>,
     /// Estimate after the step as flown, lowest and highest, in body weights.
     pub landing_load_bw: Option<[f64; 2]>,
-    pub cautions: Vec<&'static str>,
+    pub cautions: Vec<Message>,
 }
 
 /// Every lever's gain, the largest first, what is unavailable last. `now` is the scenario, flown.

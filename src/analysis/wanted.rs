@@ -8,6 +8,7 @@ use super::limits::{Judgement, Limits};
 use super::search::{crossing, peak};
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
+use crate::words::Message;
 
 /// Fewest and most turns in all that can be asked for; our choice.
 pub const TARGET_TURNS: [f64; 2] = [0.5, 10.0];
@@ -39,7 +40,7 @@ pub struct Proposal {
     pub turns: f64,
     /// Estimate, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
-    pub cautions: Vec<&'static str>,
+    pub cautions: Vec<Message>,
 }
 
 /// What a lever does over all its admissible range, where that is not enough.
@@ -56,7 +57,7 @@ pub struct Proof {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Single {
     pub key: &'static str,
-    pub label: &'static str,
+    pub label: Message,
     /// In the key's own unit.
     pub now: f64,
     #[serde(flatten)]

@@ -6,6 +6,7 @@ mod controls;
 mod dom;
 mod files;
 mod kept;
+mod language;
 mod outputs;
 mod pace;
 mod resized;
@@ -22,6 +23,7 @@ use crate::stage::StagePlugin;
 
 /// Starts the app on the page's canvas, or without a picture where the browser cannot draw one.
 pub fn run() {
+    language::take_up();
     let mut session = Session::default();
     kept::take_up(&mut session);
     let shelf = shelf::take_up(&mut session);
@@ -56,6 +58,7 @@ pub fn run() {
             PanelPlugin,
             files::plugin,
             kept::plugin,
+            language::plugin,
             shelf::plugin,
             outputs::plugin,
             controls::plugin,

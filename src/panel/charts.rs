@@ -11,15 +11,18 @@ use super::look::{
 use super::spoken::Scale;
 use super::{spoken, targets};
 use crate::physics::flight::Moment;
+use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::Kind;
 use crate::session::compare::Beside;
 use crate::session::readings::{phase, turns_of};
 use crate::session::{FRAME_S, Session};
+use crate::words::{decimal, text};
 
 /// One curve.
 struct Curve {
+    /// The message with its name.
     name: &'static str,
     colour: Color32,
     of: fn(&Scenario, &Moment) -> f64,
@@ -30,24 +33,24 @@ struct Curve {
 
 const CURVES: [Curve; 3] = [
     Curve {
-        name: "Turning rate",
+        name: "panel-curve-rate",
         colour: INK,
         of: |scenario, moment| scenario.turning.sign() * moment.spin_rad_s,
         text: |session, value| session.units.of(Kind::Rate).text(value),
         mark: |_| None,
     },
     Curve {
-        name: "Moment of inertia",
+        name: "panel-curve-inertia",
         colour: Color32::from_rgb(0x5B, 0x3F, 0x8C),
         of: |_, moment| moment.inertia_kg_m2,
-        text: |_, value| format!("{value:.2} kg m²"),
+        text: |_, value| format!("{} kg m²", decimal(value, 2)),
         mark: |_| None,
     },
     Curve {
-        name: "Turns so far",
+        name: "panel-curve-turns",
         colour: TEAL,
         of: turns_of,
-        text: |_, value| format!("{value:.2}"),
+        text: |_, value| decimal(value, 2),
         mark: |session| session.jump().owed.map(|owed| owed.turns),
     },
 ];
@@ -86,7 +89,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         }
     }
     ticks(ui, session, line);
-    scrub(ui, session, line, "Time, on the charts");
+    scrub(ui, session, line, text("panel-time-on-charts"));
 }
 
 /// A bare time line to scrub on, where there is no room for curves.
@@ -106,7 +109,7 @@ pub fn time_line(ui: &mut Ui, session: &mut Session, rect: Rect) {
         rect.y_range(),
         Stroke::new(3.0, AMBER),
     );
-    scrub(ui, session, rect, "Time in the flight");
+    scrub(ui, session, rect, text("panel-time-in-flight"));
 }
 
 /// Where a time is on a time line; both touch-downs are on it.
@@ -121,7 +124,8 @@ fn legend(ui: &Ui, beside: &Beside, rect: Rect) -> Rect {
     let painter = ui.painter().with_clip_rect(row);
     let y = row.center().y - 1.0;
     let mut left = row.left();
-    for (name, colour, dashed) in [("This jump", INK, false), (&*beside.name, BESIDE, true)] {
+    let this = text("panel-this-jump");
+    for (name, colour, dashed) in [(this, INK, false), (&*beside.name, BESIDE, true)] {
         let ends = [pos2(left, y), pos2(left + SWATCH, y)];
         let stroke = Stroke::new(2.5, colour);
         if dashed {
@@ -141,7 +145,7 @@ fn legend(ui: &Ui, beside: &Beside, rect: Rect) -> Rect {
     rest
 }
 
-/// The beginning and end of closing, tight and opening, s.
+/// The beginning and end of closing, tight and opening, s; and the message with the name.
 fn spans(session: &Session) -> [(f64, f64, Color32, &'static str); 3] {
     let flight = session.flight();
     let end_s = flight.touchdown_s;
@@ -153,9 +157,9 @@ fn spans(session: &Session) -> [(f64, f64, Color32, &'static str); 3] {
     let delay_s = flight.table.plan.spec.close_delay_s.min(end_s);
     let closed_s = flight.table.plan.closed_s().min(open_s).max(delay_s);
     [
-        (delay_s, closed_s, CLOSING, "closing"),
-        (closed_s, open_s.max(closed_s), TIGHT, "tight"),
-        (open_s.max(closed_s), end_s, OPENING, "opening"),
+        (delay_s, closed_s, CLOSING, "panel-span-closing"),
+        (closed_s, open_s.max(closed_s), TIGHT, "panel-span-tight"),
+        (open_s.max(closed_s), end_s, OPENING, "panel-span-opening"),
     ]
 }
 
@@ -248,7 +252,7 @@ fn name(ui: &Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect) {
     painter.text(
         middle - vec2(0.0, 2.0),
         Align2::LEFT_BOTTOM,
-        curve.name,
+        text(curve.name),
         look::text(14.0),
         SLATE,
     );
@@ -281,14 +285,12 @@ fn span_names(ui: &Ui, session: &Session, rect: Rect) {
     let x = |t_s: f64| x_of(session, rect, t_s);
     for (from_s, to_s, _, name) in spans(session) {
         let (from, to) = (x(from_s), x(to_s));
-        if to - from > 52.0 {
-            ui.painter().text(
-                pos2(0.5 * (from + to), rect.bottom() - 2.0),
-                Align2::CENTER_BOTTOM,
-                name,
-                look::text(13.0),
-                SLATE,
-            );
+        let name = text(name).to_owned();
+        let name = ui.painter().layout_no_wrap(name, look::text(13.0), SLATE);
+        let size = name.size();
+        if to - from > size.x + NEAR {
+            let at = pos2(0.5 * (from + to - size.x), rect.bottom() - 2.0 - size.y);
+            ui.painter().galley(at, name, SLATE);
         }
     }
 }
@@ -296,9 +298,8 @@ fn span_names(ui: &Ui, session: &Session, rect: Rect) {
 fn ticks(ui: &Ui, session: &Session, rect: Rect) {
     let end_s = session.end_s();
     let down_s = session.flight().touchdown_s;
-    let down =
-        ui.painter()
-            .layout_no_wrap(format!("down at {down_s:.2} s"), look::text(13.0), SLATE);
+    let down = say!("panel-down-at", time = decimal(down_s, 2));
+    let down = ui.painter().layout_no_wrap(down, look::text(13.0), SLATE);
     // Ends where the flight ends, as far as there is room.
     let down_x = x_of(session, rect, down_s).max(rect.left() + 76.0 + down.size().x);
     let down_from = down_x - down.size().x;
@@ -311,17 +312,17 @@ fn ticks(ui: &Ui, session: &Session, rect: Rect) {
     for i in 0..=(end_s / step_s) as u32 {
         let t_s = f64::from(i) * step_s;
         let x = x_of(session, rect, t_s);
-        let (align, text) = if i == 0 {
-            (Align2::LEFT_BOTTOM, "take-off".to_owned())
+        let (align, said) = if i == 0 {
+            (Align2::LEFT_BOTTOM, text("panel-take-off").to_owned())
         } else {
-            (Align2::CENTER_BOTTOM, format!("{t_s:.1} s"))
+            (Align2::CENTER_BOTTOM, format!("{} s", decimal(t_s, 1)))
         };
         let clear = x < down_from - 20.0 || x > down_x + 20.0;
         if i > 0 && (x < rect.left() + 76.0 || x > rect.right() - 16.0 || !clear) {
             continue;
         }
         ui.painter()
-            .text(pos2(x, rect.bottom()), align, text, look::text(13.0), SLATE);
+            .text(pos2(x, rect.bottom()), align, said, look::text(13.0), SLATE);
     }
     let at = pos2(down_from, rect.bottom() - down.size().y);
     ui.painter().galley(at, down, SLATE);
@@ -344,7 +345,7 @@ fn scrub(ui: &Ui, session: &mut Session, rect: Rect, said: &str) {
         least: 0.0,
         most: end_s,
         step: FRAME_S,
-        text: format!("{t_s:.2} s, {}", phase(session)),
+        text: format!("{} s, {}", decimal(t_s, 2), phase(session)),
     };
     spoken::slider(ui, &response, said, &scale);
     if (response.dragged() || response.clicked())

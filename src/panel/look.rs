@@ -67,9 +67,19 @@ pub fn bold(size: f32) -> FontId {
 
 /// The size, at most `size`, at which a line of heavier text is no wider than `width`.
 pub fn fitting(ui: &Ui, line: &str, size: f32, width: f32) -> f32 {
+    fitting_in(ui, line, bold(size), width)
+}
+
+/// The same of text.
+pub fn fitting_text(ui: &Ui, line: &str, size: f32, width: f32) -> f32 {
+    fitting_in(ui, line, text(size), width)
+}
+
+fn fitting_in(ui: &Ui, line: &str, font: FontId, width: f32) -> f32 {
+    let size = font.size;
     let needed = ui
         .painter()
-        .layout_no_wrap(line.to_owned(), bold(size), INK)
+        .layout_no_wrap(line.to_owned(), font, INK)
         .size()
         .x;
     size * (width / needed).min(1.0)

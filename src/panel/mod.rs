@@ -40,6 +40,7 @@ use slider::Typing;
 
 use crate::session::{Question, Session, main_keys};
 use crate::stage::{Orbit, StageArea, View};
+use crate::words::text;
 
 /// Draws the panels and tells the stage what room is left to it.
 pub struct PanelPlugin;
@@ -119,7 +120,7 @@ fn show(
         questions::show(ui, &mut session);
     });
     let mut wish = None;
-    let name = session.question().label();
+    let name = session.question().name();
     column(&mut ui, name, rest, |ui| match session.question() {
         Question::Jump => about_the_jump(ui, &mut session, &mut panels, &layout),
         Question::Why => why::show(ui, &mut session),
@@ -189,8 +190,9 @@ fn about_the_jump(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layou
         answer_in_full(ui, session, layout.narrow);
     }
     if session.range().is_some() {
-        fold(ui, "How sure are the inputs", false, |ui| {
-            sure::inputs(ui, session)
+        let title = text("panel-how-sure-inputs");
+        fold(ui, "How sure are the inputs", title, false, |ui| {
+            sure::inputs(ui, session);
         });
     }
     if layout.controls.is_some() {
@@ -224,7 +226,7 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
     if session.differs_from_base() {
         let reset = ui.add_sized(
             vec2(ui.available_width(), TOUCH),
-            egui::Button::new("Put everything back"),
+            egui::Button::new(text("panel-reset-all")),
         );
         targets::note("reset all", reset.rect);
         if reset.clicked() {
@@ -237,7 +239,8 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
 
 /// The charts, where they have no place under the stage.
 fn folded_charts(ui: &mut Ui, session: &mut Session, height: f32) {
-    fold(ui, "Charts over the flight", true, |ui| {
+    let title = text("panel-charts");
+    fold(ui, "Charts over the flight", title, true, |ui| {
         let size = vec2(ui.available_width(), height);
         let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
         charts::show(ui, session, rect);
@@ -246,29 +249,34 @@ fn folded_charts(ui: &mut Ui, session: &mut Session, height: f32) {
 
 /// All readouts: folded on a narrow page, open elsewhere.
 fn readings(ui: &mut Ui, session: &Session, panels: &mut Panels, narrow: bool) {
-    fold(ui, "All readouts", !narrow, |ui| {
+    let title = text("panel-readouts");
+    fold(ui, "All readouts", title, !narrow, |ui| {
         readouts::show(ui, session, &mut panels.about);
     });
 }
 
 fn folded(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
     let Panels { typing, about, .. } = panels;
-    fold(ui, "Which jump", false, |ui| rest::named_jump(ui, session));
-    fold(ui, "The jumper", false, |ui| {
+    fold(ui, "Which jump", text("panel-which-jump"), false, |ui| {
+        rest::named_jump(ui, session);
+    });
+    fold(ui, "The jumper", text("panel-the-jumper"), false, |ui| {
         rest::jumper(ui, session, typing, about);
     });
-    fold(ui, "Take-off, closing, opening", false, |ui| {
+    let title = text("panel-motion");
+    fold(ui, "Take-off, closing, opening", title, false, |ui| {
         rest::motion(ui, session, typing, about);
     });
 }
 
-/// A part that opens and closes, its title as tall as a thumb.
-fn fold(ui: &mut Ui, title: &str, open_at_first: bool, add: impl FnOnce(&mut Ui)) {
-    let id = ui.id().with(title);
+/// A part that opens and closes, its title as tall as a thumb. Its name is the same in every
+/// language: it stays as open as it is.
+fn fold(ui: &mut Ui, name: &str, title: &str, open_at_first: bool, add: impl FnOnce(&mut Ui)) {
+    let id = ui.id().with(name);
     let mut open = ui.data_mut(|data| *data.get_persisted_mut_or(id, open_at_first));
     let (rect, response) =
         ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
-    targets::note(&format!("fold:{title}"), rect);
+    targets::note(&format!("fold:{name}"), rect);
     spoken::toggle(&response, title, open);
     if response.clicked() {
         open = !open;
@@ -314,10 +322,10 @@ fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
 /// The named views, over a corner of the stage: in a row, or one below the other where a row
 /// would cover the jumper.
 fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) {
-    const VIEWS: [(View, &str); 3] = [
-        (View::Front, "Front"),
-        (View::Above, "Above"),
-        (View::AlongAxis, "Axis"),
+    let views = [
+        (View::Front, "view Front", text("panel-view-front")),
+        (View::Above, "view Above", text("panel-view-above")),
+        (View::AlongAxis, "view Axis", text("panel-view-axis")),
     ];
     let size = vec2(62.0, TOUCH);
     let step = if layout.narrow {
@@ -326,10 +334,10 @@ fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) {
         vec2(size.x + NEAR, 0.0)
     };
     let corner = layout.stage.right_top() + vec2(-APART - size.x, APART) - vec2(2.0 * step.x, 0.0);
-    for (i, (view, label)) in VIEWS.into_iter().enumerate() {
+    for (i, (view, name, label)) in views.into_iter().enumerate() {
         let own = egui::Rect::from_min_size(corner + i as f32 * step, size);
         let chosen = orbit.view() == Some(view);
-        let response = transport::labelled(ui, &format!("view {label}"), label, own, chosen);
+        let response = transport::labelled(ui, name, label, own, chosen);
         if response.clicked() {
             orbit.set_view(view);
         }
@@ -358,7 +366,7 @@ fn notice(ui: &Ui, session: &mut Session, stage: egui::Rect) {
     );
     targets::note("notice", rect);
     let response = ui.interact(rect, ui.id().with("notice"), Sense::click());
-    spoken::button(&response, "Put the message away");
+    spoken::button(&response, text("panel-dismiss"));
     ui.painter().rect(
         rect,
         CornerRadius::same(look::ROUND),

@@ -22,7 +22,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         let own = Rect::from_min_size(pos2(left, row.top()), vec2(width + free / count, TOUCH));
         left = own.right() + NEAR;
         let chosen = session.question() == question;
-        let name = format!("question:{}", question.label());
+        let name = format!("question:{}", question.name());
         if labelled(ui, &name, question.label(), own, chosen).clicked() && !chosen {
             session.ask(question);
         }

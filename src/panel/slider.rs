@@ -12,9 +12,11 @@ use bevy_egui::egui::{
 use super::look::{self, APART, FROST, INK, NEAR, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::spoken::{self, Scale};
 use super::targets;
+use crate::say;
 use crate::scenario::keys::Key;
 use crate::scenario::reach::Reach;
 use crate::session::Session;
+use crate::words;
 
 /// A number being typed.
 #[derive(Debug, Clone, Default)]
@@ -58,11 +60,11 @@ fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect
         .interact(rect, ui.id().with(("about", key.key)), Sense::click())
         .on_hover_cursor(CursorIcon::Help);
     let open = about.as_deref() == Some(key.key);
-    spoken::toggle(&response, &format!("What is meant by {}", key.label), open);
+    spoken::toggle(&response, &say!("panel-meaning", what = key.label()), open);
     ui.painter().text(
         rect.left_center() - vec2(0.0, 5.0),
         Align2::LEFT_CENTER,
-        key.label,
+        key.label(),
         look::text(17.0),
         INK,
     );
@@ -73,9 +75,13 @@ fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect
 
 fn explain(ui: &mut Ui, key: &Key, reach: Option<&Reach>) {
     ui.add_space(-2.0);
-    ui.label(egui::RichText::new(key.about).size(14.5).color(SLATE));
+    ui.label(egui::RichText::new(key.about()).size(14.5).color(SLATE));
     if let Some(reach) = reach {
-        ui.label(egui::RichText::new(reach.source).size(14.5).color(SLATE));
+        ui.label(
+            egui::RichText::new(reach.source.text())
+                .size(14.5)
+                .color(SLATE),
+        );
     }
     ui.add_space(NEAR);
 }
@@ -140,19 +146,12 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
     }
 }
 
-/// Takes a typed number; a comma is read as the decimal sign, a unit behind it is passed over.
+/// Takes a typed number; a unit behind it is passed over.
 fn typed(session: &mut Session, key: &Key, text: &str) {
     let unit = session.units.of(key.kind);
-    let plain = text
-        .trim()
-        .trim_end_matches(unit.sign)
-        .trim()
-        .replace(',', ".")
-        .replace('−', "-");
-    match plain.parse::<f64>() {
-        Ok(shown) => session.set(key, unit.to_si(shown)),
-        Err(_) => session.set(key, f64::NAN),
-    }
+    let plain = text.trim().trim_end_matches(unit.sign());
+    let value = words::number(plain).map_or(f64::NAN, |shown| unit.to_si(shown));
+    session.set(key, value);
 }
 
 /// Position on the track, 0 to 1, of a value. Wide ranges are finer at their lower end.
@@ -192,7 +191,7 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
         step: 10.0_f64.powi(-(unit.decimals as i32)),
         text: unit.text(value),
     };
-    spoken::slider(ui, &response, key.label, &scale);
+    spoken::slider(ui, &response, key.label(), &scale);
     let left = rect.left() + KNOB;
     let span = rect.width() - 2.0 * KNOB;
     let y = rect.bottom() - KNOB - 2.0;
@@ -264,7 +263,7 @@ pub fn legend(ui: &mut Ui) {
             SEEN,
         );
         ui.label(
-            egui::RichText::new("seen in people")
+            egui::RichText::new(words::text("panel-seen"))
                 .size(14.0)
                 .color(SLATE),
         );
@@ -274,6 +273,10 @@ pub fn legend(ui: &mut Ui) {
             ui,
             Rect::from_center_size(beyond.center(), vec2(26.0, 2.0 * TRACK)),
         );
-        ui.label(egui::RichText::new("out of reach").size(14.0).color(SLATE));
+        ui.label(
+            egui::RichText::new(words::text("panel-out-of-reach"))
+                .size(14.0)
+                .color(SLATE),
+        );
     });
 }

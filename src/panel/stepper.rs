@@ -4,6 +4,7 @@ use bevy_egui::egui::{Align2, Rect, Sense, Ui, pos2, vec2};
 
 use super::look::{self, INK, NEAR, SLATE, TOUCH};
 use super::{spoken, transport};
+use crate::say;
 
 /// What stands in a row.
 pub struct Row<'a> {
@@ -44,9 +45,13 @@ pub fn show(ui: &mut Ui, row: &Row<'_>) -> (Option<f64>, Rect) {
         INK,
     );
     let mut steps = None;
-    for (sign, own, step, way) in [("−", less, -1.0, "less"), ("+", more, 1.0, "more")] {
+    let said = [
+        say!("panel-step-less", what = row.label, value = row.value),
+        say!("panel-step-more", what = row.label, value = row.value),
+    ];
+    for ((sign, own, step), said) in [("−", less, -1.0), ("+", more, 1.0)].into_iter().zip(said) {
         let response = transport::button(ui, &format!("{sign}:{}", row.name), own, false);
-        spoken::button(&response, &format!("{}, {}: {way}", row.label, row.value));
+        spoken::button(&response, &said);
         ui.painter().text(
             own.center(),
             Align2::CENTER_CENTER,

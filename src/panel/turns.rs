@@ -8,11 +8,13 @@ use bevy_egui::egui::{
 use super::look::{self, AMBER, APART, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::sure;
 use crate::physics::call::Call;
+use crate::say;
 use crate::scenario::uncertainty::Range;
 use crate::session::Session;
 use crate::session::readings::{
     call_text, possible_calls, range_figures, shortfall_range_text, shortfall_text,
 };
+use crate::words::{decimal, signed_as_spoken, text};
 
 /// Height of the big figures' font. A digit is then about 80 CSS pixels high, 15 mm on a tablet:
 /// a two-hundredth of three metres, as signs are made to be read.
@@ -25,9 +27,9 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
         range_card(ui, session, range, figures);
         return;
     }
-    let number =
-        ui.painter()
-            .layout_no_wrap(format!("{:.2}", jump.turns), look::bold(figures), INK);
+    let number = ui
+        .painter()
+        .layout_no_wrap(decimal(jump.turns, 2), look::bold(figures), INK);
     let lines = verdict(session);
     let room = ui.available_width() - number.size().x - 3.0 * APART;
     let beside = lines.iter().all(|line| line.width(ui) <= room);
@@ -73,12 +75,12 @@ pub fn line(ui: &mut Ui, session: &Session) {
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let painter = ui.painter();
     painter.rect_filled(rect, CornerRadius::same(look::ROUND), SNOW);
-    let (text, lines) = match session.range() {
+    let (turns, lines) = match session.range() {
         Some(range) => (range_figures(range), possible_verdict(session, range)),
-        None => (format!("{:.2}", session.jump().turns), verdict(session)),
+        None => (decimal(session.jump().turns, 2), verdict(session)),
     };
     let left = rect.left_center() + vec2(APART, 1.0);
-    let number = painter.text(left, Align2::LEFT_CENTER, text, look::bold(36.0), INK);
+    let number = painter.text(left, Align2::LEFT_CENTER, turns, look::bold(36.0), INK);
     let room = rect.right() - number.right() - 2.0 * APART;
     let said = lines
         .iter()
@@ -166,7 +168,7 @@ impl Line {
 fn verdict(session: &Session) -> Vec<Line> {
     let line = |text, size, colour| Line { text, size, colour };
     let Some(owed) = session.jump().owed else {
-        return vec![line("turns".to_owned(), 22.0, SLATE)];
+        return vec![line(text("panel-turns").to_owned(), 22.0, SLATE)];
     };
     let scenario = session.scenario();
     let short = match owed.call {
@@ -182,10 +184,11 @@ fn verdict(session: &Session) -> Vec<Line> {
             short_call(owed.call)
         )
     } else {
-        "not called".to_owned()
+        text("panel-not-called").to_owned()
     };
+    let of = say!("panel-turns-of", owed = owed_text(owed.turns));
     vec![
-        line(format!("of {}", owed.turns), 20.0, SLATE),
+        line(of, 20.0, SLATE),
         line(shortfall_text(owed.shortfall_deg), 24.0, colour),
         line(call, 17.0, colour),
     ]
@@ -195,7 +198,7 @@ fn verdict(session: &Session) -> Vec<Line> {
 fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
     let line = |text, size, colour| Line { text, size, colour };
     let (Some(owed), Some(shortfall_deg)) = (session.jump().owed, range.shortfall_deg) else {
-        return vec![line("turns".to_owned(), 20.0, SLATE)];
+        return vec![line(text("panel-turns").to_owned(), 20.0, SLATE)];
     };
     let scenario = session.scenario();
     let short = match &range.calls {
@@ -204,32 +207,35 @@ fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
     };
     let colour = if short { VERMILION } else { TEAL };
     let call = range.calls.as_ref().map_or_else(
-        || "not called".to_owned(),
+        || text("panel-not-called").to_owned(),
         |calls| {
-            let is = if calls.len() > 1 { "may be" } else { "is" };
+            let jump = scenario.jump.notation(scenario.jump_turns);
             // A word and its sign stay on one line.
-            let words =
-                possible_calls(calls, |call| call_text(Some(call))).replace(" (", "\u{a0}(");
-            format!(
-                "{} {is} {words}",
-                scenario.jump.notation(scenario.jump_turns)
-            )
+            let call = possible_calls(calls, |call| call_text(Some(call))).replace(" (", "\u{a0}(");
+            if calls.len() > 1 {
+                say!("panel-call-may-be", jump = jump, call = call)
+            } else {
+                say!("panel-call-is", jump = jump, call = call)
+            }
         },
     );
-    vec![
-        line(
-            format!("of {}, {}", owed.turns, shortfall_range_text(shortfall_deg)),
-            21.0,
-            colour,
-        ),
-        line(call, 17.0, colour),
-    ]
+    let of = say!(
+        "panel-turns-of-short",
+        owed = owed_text(owed.turns),
+        short = shortfall_range_text(shortfall_deg)
+    );
+    vec![line(of, 21.0, colour), line(call, 17.0, colour)]
+}
+
+/// Whole and half turns, as short as they are.
+fn owed_text(turns: f64) -> String {
+    signed_as_spoken(turns.to_string())
 }
 
 /// The call without its sign, which stands behind the jump already.
 fn short_call(call: Option<Call>) -> &'static str {
-    let text = call_text(call);
-    text.split(" (").next().unwrap_or(text)
+    let whole = call_text(call);
+    whole.split(" (").next().unwrap_or(whole)
 }
 
 /// What has been opened, and that it is invented or whose it is.

@@ -9,6 +9,8 @@ use std::f64::consts::{PI, TAU};
 use serde::{Deserialize, Serialize};
 
 use crate::physics::plan::Turning;
+use crate::say;
+use crate::words::text;
 
 /// Fewest and most turns in a jump's name. Five-turn jumps are listed since ISU Communication
 /// 2656 (2024/25), as summarised by a secondary source.
@@ -55,16 +57,16 @@ impl JumpName {
         }
     }
 
-    pub const fn label(self) -> &'static str {
+    pub fn label(self) -> &'static str {
         match self {
-            Self::ToeLoop => "Toe loop",
-            Self::Salchow => "Salchow",
-            Self::Loop => "Loop",
-            Self::Flip => "Flip",
-            Self::Lutz => "Lutz",
-            Self::Axel => "Axel",
-            Self::OffIce => "Off-ice turn",
-            Self::Free => "Free",
+            Self::ToeLoop => text("jump-toe-loop"),
+            Self::Salchow => text("jump-salchow"),
+            Self::Loop => text("jump-loop"),
+            Self::Flip => text("jump-flip"),
+            Self::Lutz => text("jump-lutz"),
+            Self::Axel => text("jump-axel"),
+            Self::OffIce => text("jump-off-ice"),
+            Self::Free => text("jump-free"),
         }
     }
 
@@ -114,9 +116,8 @@ impl JumpName {
     pub fn notation(self, jump_turns: u8) -> String {
         match (self.letters(), self) {
             (Some(letters), _) => format!("{jump_turns}{letters}"),
-            (None, Self::OffIce) if jump_turns == 1 => "1 turn off the ice".to_owned(),
-            (None, Self::OffIce) => format!("{jump_turns} turns off the ice"),
-            (None, _) => "Free jump".to_owned(),
+            (None, Self::OffIce) => say!("jump-off-ice-turns", turns = jump_turns),
+            (None, _) => text("jump-free-in-words").to_owned(),
         }
     }
 }

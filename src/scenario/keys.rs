@@ -5,7 +5,10 @@
 use std::fmt;
 
 use super::Scenario;
+use super::complaint::complaint;
 use super::jump::JUMP_TURNS;
+use crate::say;
+use crate::words::{Message, signed_as_spoken};
 
 /// What a number measures; decides the units the user may choose.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -21,29 +24,37 @@ pub enum Kind {
 }
 
 impl Kind {
-    /// The SI unit, as messages write it.
-    pub const fn si(self) -> &'static str {
+    const fn si_sign(self) -> Option<Message> {
         match self {
-            Self::Length => " m",
-            Self::Mass => " kg",
-            Self::Rate => " rad/s",
-            Self::Time => " s",
-            Self::Angle => " rad",
-            Self::Turns => " turns",
-            Self::Share => "",
+            Self::Length => Some(Message("unit-m")),
+            Self::Mass => Some(Message("unit-kg")),
+            Self::Rate => Some(Message("unit-rad-per-s")),
+            Self::Time => Some(Message("unit-s")),
+            Self::Angle => Some(Message("unit-rad")),
+            Self::Turns => Some(Message("unit-turns")),
+            Self::Share => None,
         }
+    }
+
+    /// A number in the SI unit, as messages write it.
+    pub fn si(self, number: f64) -> String {
+        let number = plain(number);
+        self.si_sign().map_or_else(
+            || number.clone(),
+            |sign| format!("{number} {}", sign.text()),
+        )
     }
 }
 
 /// One settable number.
 pub struct Key {
     pub key: &'static str,
-    pub label: &'static str,
+    pub(crate) label: Message,
+    inline: Message,
+    about: Message,
     pub kind: Kind,
     pub least: f64,
     pub most: f64,
-    /// One sentence for the user.
-    pub about: &'static str,
     pub get: fn(&Scenario) -> f64,
     set: fn(&mut Scenario, f64),
 }
@@ -61,14 +72,15 @@ impl PartialEq for Key {
 }
 
 macro_rules! key {
-    ($field:ident, $label:literal, $kind:ident, $least:literal ..= $most:literal, $about:literal) => {
+    ($field:ident, $name:literal, $kind:ident, $least:literal ..= $most:literal) => {
         Key {
             key: stringify!($field),
-            label: $label,
+            label: Message(concat!("key-", $name)),
+            inline: Message(concat!("key-", $name, "-inline")),
+            about: Message(concat!("key-", $name, "-about")),
             kind: Kind::$kind,
             least: $least,
             most: $most,
-            about: $about,
             get: |scenario| scenario.$field,
             set: |scenario, value| scenario.$field = value,
         }
@@ -77,125 +89,23 @@ macro_rules! key {
 
 /// Every settable number, the five main ones first.
 pub const KEYS: [Key; 17] = [
-    key!(
-        takeoff_rate_rad_s,
-        "Take-off rate",
-        Rate,
-        0.5..=25.0,
-        "How fast the hips turn about the vertical as the ice is left."
-    ),
-    key!(
-        arm_tuck,
-        "Arm tuck",
-        Share,
-        0.0..=1.0,
-        "How far the arms come in: 0 stays as at take-off, 100 % is as tight as this body can get."
-    ),
-    key!(
-        leg_tuck,
-        "Leg tuck",
-        Share,
-        0.0..=1.0,
-        "How far the legs come together and cross: 0 stays as at take-off, 100 % is as tight as this body can get."
-    ),
-    key!(
-        hand_mass_kg,
-        "Added hand mass",
-        Mass,
-        0.0..=2.5,
-        "Mass held in each hand; a physics experiment, not allowed in competition."
-    ),
-    key!(
-        jump_height_m,
-        "Jump height",
-        Length,
-        0.1..=2.5,
-        "How far the centre of mass rises from take-off to the top."
-    ),
-    key!(
-        stature_m,
-        "Stature",
-        Length,
-        1.0..=2.1,
-        "Height of the jumper; every length of the body scales with it."
-    ),
-    key!(
-        body_mass_kg,
-        "Body mass",
-        Mass,
-        15.0..=130.0,
-        "Mass of the jumper without boots; every segment's mass scales with it."
-    ),
-    key!(
-        boot_mass_kg,
-        "Boot mass",
-        Mass,
-        0.0..=2.5,
-        "Mass of one boot with its blade."
-    ),
-    key!(
-        takeoff_openness,
-        "Take-off openness",
-        Share,
-        0.0..=1.0,
-        "How wide the arms and the free leg are as the ice is left."
-    ),
-    key!(
-        lean_rad,
-        "Lean at take-off",
-        Angle,
-        -0.35..=0.35,
-        "Tilt of the body's long axis as the ice is left, towards the side it turns to."
-    ),
-    key!(
-        pre_rotation_turns,
-        "Turned on the ice",
-        Turns,
-        0.0..=1.0,
-        "Part already turned on the ice before leaving it; it counts towards the jump."
-    ),
-    key!(
-        arm_asymmetry,
-        "Arm left out",
-        Share,
-        0.0..=1.0,
-        "Part of its way in that the trailing arm never makes."
-    ),
-    key!(
-        close_delay_s,
-        "Close delay",
-        Time,
-        0.0..=0.5,
-        "Time from take-off until the closing starts."
-    ),
-    key!(
-        close_time_s,
-        "Close time",
-        Time,
-        0.05..=0.8,
-        "Time the arms and legs take to close."
-    ),
-    key!(
-        arm_lag_s,
-        "Arm lag",
-        Time,
-        0.0..=0.3,
-        "How much later than the rest the trailing arm closes."
-    ),
-    key!(
-        open_lead_s,
-        "Open lead",
-        Time,
-        0.0..=0.6,
-        "How long before touch-down the opening begins."
-    ),
-    key!(
-        open_time_s,
-        "Open time",
-        Time,
-        0.05..=0.8,
-        "Time the whole opening would take; touch-down may come first."
-    ),
+    key!(takeoff_rate_rad_s, "takeoff-rate-rad-s", Rate, 0.5..=25.0),
+    key!(arm_tuck, "arm-tuck", Share, 0.0..=1.0),
+    key!(leg_tuck, "leg-tuck", Share, 0.0..=1.0),
+    key!(hand_mass_kg, "hand-mass-kg", Mass, 0.0..=2.5),
+    key!(jump_height_m, "jump-height-m", Length, 0.1..=2.5),
+    key!(stature_m, "stature-m", Length, 1.0..=2.1),
+    key!(body_mass_kg, "body-mass-kg", Mass, 15.0..=130.0),
+    key!(boot_mass_kg, "boot-mass-kg", Mass, 0.0..=2.5),
+    key!(takeoff_openness, "takeoff-openness", Share, 0.0..=1.0),
+    key!(lean_rad, "lean-rad", Angle, -0.35..=0.35),
+    key!(pre_rotation_turns, "pre-rotation-turns", Turns, 0.0..=1.0),
+    key!(arm_asymmetry, "arm-asymmetry", Share, 0.0..=1.0),
+    key!(close_delay_s, "close-delay-s", Time, 0.0..=0.5),
+    key!(close_time_s, "close-time-s", Time, 0.05..=0.8),
+    key!(arm_lag_s, "arm-lag-s", Time, 0.0..=0.3),
+    key!(open_lead_s, "open-lead-s", Time, 0.0..=0.6),
+    key!(open_time_s, "open-time-s", Time, 0.05..=0.8),
 ];
 
 /// How many of them, from the first, have a slider always in sight.
@@ -225,6 +135,20 @@ impl fmt::Display for Refused {
 impl std::error::Error for Refused {}
 
 impl Key {
+    pub fn label(&self) -> &'static str {
+        self.label.text()
+    }
+
+    /// The label inside a sentence.
+    pub fn inline(&self) -> &'static str {
+        self.inline.text()
+    }
+
+    /// What it is, in one sentence.
+    pub fn about(&self) -> &'static str {
+        self.about.text()
+    }
+
     /// Sets the number, or says why not.
     pub fn set(&self, scenario: &mut Scenario, value: f64) -> Result<(), Refused> {
         self.check(value)?;
@@ -244,25 +168,24 @@ impl Key {
         if (self.least..=self.most).contains(&value) {
             return Ok(());
         }
-        Err(Refused::new(format!(
-            "{} = {} is out of range: it goes from {} to {}{}",
-            self.key,
-            short(value),
-            self.least,
-            self.most,
-            self.kind.si()
+        Err(Refused::new(say!(
+            "number-out-of-range",
+            key = self.key,
+            value = plain(value),
+            least = plain(self.least),
+            most = self.kind.si(self.most)
         )))
     }
 }
 
 /// As people write it, where that is not hundreds of digits.
-fn short(value: f64) -> String {
+pub(crate) fn plain(value: f64) -> String {
     let plain = value.to_string();
-    if plain.len() > 24 {
+    signed_as_spoken(if plain.len() > 24 {
         format!("{value:e}")
     } else {
         plain
-    }
+    })
 }
 
 impl Scenario {
@@ -274,9 +197,12 @@ impl Scenario {
         if (JUMP_TURNS[0]..=JUMP_TURNS[1]).contains(&self.jump_turns) {
             return Ok(());
         }
-        Err(Refused::new(format!(
-            "jump_turns = {} is out of range: it goes from {} to {}",
-            self.jump_turns, JUMP_TURNS[0], JUMP_TURNS[1]
+        Err(Refused::new(say!(
+            "number-out-of-range",
+            key = "jump_turns",
+            value = self.jump_turns,
+            least = JUMP_TURNS[0],
+            most = JUMP_TURNS[1]
         )))
     }
 
@@ -285,11 +211,12 @@ impl Scenario {
         if let Some(key) = key(name) {
             let number = text.parse().ok().filter(|value: &f64| value.is_finite());
             let value = number.ok_or_else(|| {
-                Refused::new(format!(
-                    "{name} = {text} is not a number: it goes from {} to {}{}",
-                    key.least,
-                    key.most,
-                    key.kind.si()
+                Refused::new(say!(
+                    "number-not-a-number",
+                    key = name,
+                    value = text,
+                    least = plain(key.least),
+                    most = key.kind.si(key.most)
                 ))
             })?;
             return key.set(self, value);
@@ -299,13 +226,16 @@ impl Scenario {
 
     /// Sets one of the keys that are not numbers, through the saved form itself.
     fn set_word(&mut self, name: &str, text: &str) -> Result<(), Refused> {
-        let refuse = |why: &dyn fmt::Display| Refused::new(format!("{name} = {text}: {why}"));
-        let mut whole = serde_json::to_value(&*self).map_err(|why| refuse(&why))?;
+        let refuse =
+            |why: serde_json::Error| Refused::new(format!("{name} = {text}: {}", complaint(&why)));
+        let mut whole = serde_json::to_value(&*self).map_err(refuse)?;
         let Some(field) = whole.get_mut(name) else {
             let known: Vec<&str> = WORDS.into_iter().chain(KEYS.map(|key| key.key)).collect();
-            return Err(Refused::new(format!(
-                "{name} = {text}: no such key; the keys are {}",
-                known.join(", ")
+            return Err(Refused::new(say!(
+                "key-unknown",
+                key = name,
+                value = text,
+                known = known.join(", ")
             )));
         };
         *field = if field.is_number() {
@@ -313,7 +243,7 @@ impl Scenario {
         } else {
             text.into()
         };
-        let changed: Self = serde_json::from_value(whole).map_err(|why| refuse(&why))?;
+        let changed: Self = serde_json::from_value(whole).map_err(refuse)?;
         changed.check()?;
         *self = changed;
         Ok(())

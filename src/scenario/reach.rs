@@ -7,6 +7,7 @@ use crate::physics::glance::Glance;
 use crate::physics::landing::Ground;
 use crate::physics::segments::SegmentTable;
 use crate::scenario::units::RateUnit;
+use crate::words::Message;
 
 /// Marks on a number.
 #[derive(Debug, Clone, PartialEq)]
@@ -16,7 +17,7 @@ pub struct Reach {
     /// From here on, out of reach for people; none where the range itself is the limit.
     pub beyond: Option<f64>,
     /// Where both come from.
-    pub source: &'static str,
+    pub source: Message,
 }
 
 /// Highest peak rate seen, and the one five turns would ask for, rpm. Common practice, no source.
@@ -40,24 +41,24 @@ impl Scenario {
             "arm_tuck" | "leg_tuck" => Some(Reach {
                 seen: [0.0, 1.0],
                 beyond: None,
-                source: "The whole range is within the body's reach; no published measure of tuck was found.",
+                source: Message("reach-tuck"),
             }),
             "hand_mass_kg" => Some(self.hand_mass(glance)),
             "jump_height_m" => Some(self.height()),
             "close_delay_s" => Some(Reach {
                 seen: [key.least, key.most],
                 beyond: None,
-                source: "Closing can begin as the ice is left (common practice, no source).",
+                source: Message("reach-close-delay"),
             }),
             "close_time_s" => Some(Reach {
                 seen: [0.15, key.most],
                 beyond: None,
-                source: "Arms and legs that close in less than 0.15 s are not known to us (from memory, no source).",
+                source: Message("reach-close-time"),
             }),
             "open_lead_s" => Some(Reach {
                 seen: [0.05, key.most],
                 beyond: None,
-                source: "A landing prepared for less than 0.05 s is not known to us (common practice, no source).",
+                source: Message("reach-open-lead"),
             }),
             _ => None,
         }
@@ -76,7 +77,7 @@ impl Scenario {
         Reach {
             seen: [0.0, beyond.min(0.25)],
             beyond: Some(beyond),
-            source: "Training gloves weigh a few hundred grams (common practice, no source). Beyond: the pull would exceed the median adult hand grip (Dodds et al. 2014), at this jump's peak.",
+            source: Message("reach-hand-mass"),
         }
     }
 
@@ -85,13 +86,13 @@ impl Scenario {
             return Reach {
                 seen: [0.2, 2.5],
                 beyond: None,
-                source: "Trampoline flights of about 1.7 s have been scored (press, secondary): the whole range is in reach.",
+                source: Message("reach-trampoline"),
             };
         }
         Reach {
             seen: [0.20, 0.60],
             beyond: Some(0.90),
-            source: "20 cm: girls of 10 to 16 off the ice, mean less two deviations (29.1 cm, 4.8 cm; Myklebust). 60 cm: 0.7 s quoted for four turns (press, 2003). Beyond 90 cm no jump from the feet alone is known to us (from memory).",
+            source: Message("reach-jump-height"),
         }
     }
 }
@@ -104,6 +105,6 @@ fn rate(glance: &Glance) -> Reach {
     Reach {
         seen: [0.0, per_peak * rpm.to_si(PEAK_SEEN_RPM)],
         beyond: Some(per_peak * rpm.to_si(PEAK_BEYOND_RPM)),
-        source: "Marked by the peak that this body and plan make of it: up to 440 rpm has been seen, 500 rpm by nobody (common practice, no source).",
+        source: Message("reach-takeoff-rate"),
     }
 }

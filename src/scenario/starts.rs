@@ -3,21 +3,34 @@
 use std::sync::LazyLock;
 
 use super::Scenario;
+use crate::words::Message;
 
 /// A starting point: its name on the command line and its scenario.
 #[derive(Debug)]
 pub struct Start {
     pub name: &'static str,
+    label: Message,
     pub scenario: Scenario,
+}
+
+impl Start {
+    /// What it is called on the page; in its file it has one name, whatever is spoken.
+    pub fn label(&self) -> &'static str {
+        self.label.text()
+    }
 }
 
 macro_rules! starts {
     ($($name:literal),* $(,)?) => {
-        [$(($name, include_str!(concat!("../../assets/starts/", $name, ".aloft.json")))),*]
+        [$((
+            $name,
+            Message(concat!("start-", $name, "-name")),
+            include_str!(concat!("../../assets/starts/", $name, ".aloft.json")),
+        )),*]
     };
 }
 
-const FILES: [(&str, &str); 10] = starts![
+const FILES: [(&str, Message, &str); 10] = starts![
     "half-a-turn-short",
     "child-single",
     "junior-double",
@@ -33,8 +46,9 @@ const FILES: [(&str, &str); 10] = starts![
 static STARTS: LazyLock<Vec<Start>> = LazyLock::new(|| {
     FILES
         .iter()
-        .map(|&(name, text)| Start {
+        .map(|&(name, label, text)| Start {
             name,
+            label,
             scenario: Scenario::from_file(text).expect("every starting point is tested to open"),
         })
         .collect()
@@ -48,4 +62,12 @@ pub fn all() -> &'static [Start] {
 /// The starting point of that name.
 pub fn named(name: &str) -> Option<&'static Start> {
     all().iter().find(|start| start.name == name)
+}
+
+/// A jump's name as it is shown: that of a starting point in the language spoken, any other as it is.
+pub fn shown_name(name: &str) -> &str {
+    let mut starts = all().iter();
+    starts
+        .find(|start| start.scenario.name == name)
+        .map_or(name, |start| start.label())
 }

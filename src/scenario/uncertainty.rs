@@ -7,12 +7,14 @@ use std::f64::consts::TAU;
 
 use super::Scenario;
 use super::fly::Jump;
-use super::keys::{self, Kind, Refused};
+use super::keys::{self, Kind, Refused, plain};
 use crate::physics::body::{Body, BodySpec, Segment};
 use crate::physics::call::Call;
 use crate::physics::momentum::MassState;
 use crate::physics::posture::{Posture, STILL};
 use crate::physics::tree::Tree;
+use crate::say;
+use crate::words::Message;
 
 /// Half-widths of what is uncertain about a jump.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -28,26 +30,27 @@ pub struct Uncertainty {
 #[derive(Debug)]
 pub struct HalfWidth {
     pub key: &'static str,
-    pub label: &'static str,
+    label: Message,
+    inline: Message,
+    about: Message,
     pub kind: Kind,
     pub most: f64,
     /// What one touch makes it larger or smaller by.
     pub step: f64,
-    /// Where the usual one comes from.
-    pub about: &'static str,
     pub get: fn(&Uncertainty) -> f64,
     set: fn(&mut Uncertainty, f64),
 }
 
 macro_rules! half_width {
-    ($field:ident, $label:literal, $kind:ident, $most:literal, $step:expr, $about:literal) => {
+    ($field:ident, $name:literal, $kind:ident, $most:literal, $step:expr) => {
         HalfWidth {
             key: stringify!($field),
-            label: $label,
+            label: Message(concat!("key-", $name)),
+            inline: Message(concat!("key-", $name, "-inline")),
+            about: Message(concat!("half-width-", $name, "-about")),
             kind: Kind::$kind,
             most: $most,
             step: $step,
-            about: $about,
             get: |of| of.$field,
             set: |of, value| of.$field = value,
         }
@@ -58,38 +61,16 @@ macro_rules! half_width {
 pub const INPUTS: usize = 4;
 
 pub const HALF_WIDTHS: [HalfWidth; INPUTS] = [
-    half_width!(
-        jump_height_m,
-        "Jump height",
-        Length,
-        0.25,
-        0.005,
-        "One picture of a 60-a-second video more or less in half a second of hang time is 2 cm of height."
-    ),
+    half_width!(jump_height_m, "jump-height-m", Length, 0.25, 0.005),
     half_width!(
         takeoff_rate_rad_s,
-        "Take-off rate",
+        "takeoff-rate-rad-s",
         Rate,
         5.0,
-        TAU / 60.0,
-        "A heading read to 2° on two pictures a tenth of a second apart gives the rate to 0.5 rad/s, about 5 rpm; that it can be read so well is our assumption."
+        TAU / 60.0
     ),
-    half_width!(
-        close_time_s,
-        "Close time",
-        Time,
-        0.2,
-        1.0 / 120.0,
-        "One picture of a 60-a-second video."
-    ),
-    half_width!(
-        inertia_share,
-        "Moment of inertia",
-        Share,
-        0.5,
-        0.05,
-        "Usually 20 %, and 30 % below 1.55 m, because the mass tables are averages of young adults. Bodies of another model have 0.84 to 1.22 times the standing moment of inertia of this one, which 20 % about covers; measured standing men have 1.18 to 1.40 times as much, which it does not: a real body may lie outside the range, and then rather with fewer turns."
-    ),
+    half_width!(close_time_s, "close-time-s", Time, 0.2, 1.0 / 120.0),
+    half_width!(inertia_share, "inertia-share", Share, 0.5, 0.05),
 ];
 
 /// Bodies that are shorter get the child's uncertainty: between the median statures at 12 (1.51 m
@@ -115,6 +96,20 @@ const USUAL_RATE_RAD_S: f64 = 0.5;
 const USUAL_CLOSE_TIME_S: f64 = 1.0 / 60.0;
 
 impl HalfWidth {
+    pub fn label(&self) -> &'static str {
+        self.label.text()
+    }
+
+    /// The label inside a sentence.
+    pub fn inline(&self) -> &'static str {
+        self.inline.text()
+    }
+
+    /// Where the usual one comes from.
+    pub fn about(&self) -> &'static str {
+        self.about.text()
+    }
+
     /// Sets the half-width, held between nothing and the most it may be.
     pub fn hold(&self, of: &mut Uncertainty, value: f64) {
         (self.set)(of, value.clamp(0.0, self.most));
@@ -124,15 +119,20 @@ impl HalfWidth {
         if (0.0..=self.most).contains(&value) {
             return Ok(());
         }
-        Err(self.refused(&value.to_string(), "is out of range"))
+        Err(Refused::new(say!(
+            "half-width-out-of-range",
+            key = self.key,
+            value = plain(value),
+            most = self.kind.si(self.most)
+        )))
     }
 
-    fn refused(&self, value: &str, why: &str) -> Refused {
-        Refused::new(format!(
-            "half-width of {} = {value} {why}: it goes from 0 to {}{}",
-            self.key,
-            self.most,
-            self.kind.si()
+    fn no_number(&self, text: &str) -> Refused {
+        Refused::new(say!(
+            "half-width-not-a-number",
+            key = self.key,
+            value = text,
+            most = self.kind.si(self.most)
         ))
     }
 
@@ -214,15 +214,17 @@ impl Uncertainty {
     /// Sets one half-width from text, as on the command line.
     pub fn set(&mut self, name: &str, text: &str) -> Result<(), Refused> {
         let Some(row) = HALF_WIDTHS.iter().find(|row| row.key == name) else {
-            return Err(Refused::new(format!(
-                "half-width of {name} = {text}: no such half-width; they are {}",
-                HALF_WIDTHS.map(|row| row.key).join(", ")
+            return Err(Refused::new(say!(
+                "half-width-unknown",
+                key = name,
+                value = text,
+                known = HALF_WIDTHS.map(|row| row.key).join(", ")
             )));
         };
         let number: Option<f64> = text.parse().ok();
         let value = number
             .filter(|value| value.is_finite())
-            .ok_or_else(|| row.refused(text, "is not a number"))?;
+            .ok_or_else(|| row.no_number(text))?;
         row.check(value)?;
         (row.set)(self, value);
         Ok(())

@@ -5,6 +5,7 @@ use std::f64::consts::{PI, TAU};
 use serde::{Deserialize, Serialize};
 
 use super::keys::Kind;
+use crate::words::{Message, signed_as_spoken};
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -53,11 +54,12 @@ impl Default for Units {
 pub struct Unit {
     /// SI units in one of this.
     pub si: f64,
-    pub sign: &'static str,
+    pub(crate) sign: Message,
     pub decimals: usize,
 }
 
 const fn unit(si: f64, sign: &'static str, decimals: usize) -> Unit {
+    let sign = Message(sign);
     Unit { si, sign, decimals }
 }
 
@@ -66,10 +68,10 @@ impl RateUnit {
 
     pub const fn unit(self) -> Unit {
         match self {
-            Self::Rpm => unit(TAU / 60.0, "rpm", 0),
-            Self::TurnsPerS => unit(TAU, "turns/s", 2),
-            Self::DegPerS => unit(PI / 180.0, "deg/s", 0),
-            Self::RadPerS => unit(1.0, "rad/s", 1),
+            Self::Rpm => unit(TAU / 60.0, "unit-rpm", 0),
+            Self::TurnsPerS => unit(TAU, "unit-turns-per-s", 2),
+            Self::DegPerS => unit(PI / 180.0, "unit-deg-per-s", 0),
+            Self::RadPerS => unit(1.0, "unit-rad-per-s", 1),
         }
     }
 }
@@ -79,10 +81,10 @@ impl LengthUnit {
 
     pub const fn unit(self) -> Unit {
         match self {
-            Self::Cm => unit(0.01, "cm", 0),
-            Self::M => unit(1.0, "m", 2),
+            Self::Cm => unit(0.01, "unit-cm", 0),
+            Self::M => unit(1.0, "unit-m", 2),
             // International inch, exact by definition (1959).
-            Self::In => unit(0.0254, "in", 1),
+            Self::In => unit(0.0254, "unit-in", 1),
         }
     }
 }
@@ -92,9 +94,9 @@ impl MassUnit {
 
     pub const fn unit(self) -> Unit {
         match self {
-            Self::Kg => unit(1.0, "kg", 2),
+            Self::Kg => unit(1.0, "unit-kg", 2),
             // International avoirdupois pound, exact by definition (1959).
-            Self::Lb => unit(0.453_592_37, "lb", 2),
+            Self::Lb => unit(0.453_592_37, "unit-lb", 2),
         }
     }
 }
@@ -106,10 +108,10 @@ impl Units {
             Kind::Length => self.length.unit(),
             Kind::Mass => self.mass.unit(),
             Kind::Rate => self.rate.unit(),
-            Kind::Time => unit(1.0, "s", 2),
-            Kind::Angle => unit(PI / 180.0, "deg", 1),
-            Kind::Turns => unit(1.0, "turns", 2),
-            Kind::Share => unit(0.01, "%", 0),
+            Kind::Time => unit(1.0, "unit-s", 2),
+            Kind::Angle => unit(PI / 180.0, "unit-deg", 1),
+            Kind::Turns => unit(1.0, "unit-turns", 2),
+            Kind::Share => unit(0.01, "unit-percent", 0),
         }
     }
 }
@@ -123,18 +125,30 @@ impl Unit {
         shown * self.si
     }
 
+    /// As it stands behind a number.
+    pub fn sign(&self) -> &'static str {
+        self.sign.text()
+    }
+
     /// The number alone, without a negative zero.
     pub fn number(&self, si: f64) -> String {
         let shown = format!("{:.*}", self.decimals, self.from_si(si));
-        if shown.trim_start_matches(['-', '0', '.']).is_empty() {
+        let zero = shown.trim_start_matches(['-', '0', '.']).is_empty();
+        signed_as_spoken(if zero {
             shown.trim_start_matches('-').to_owned()
         } else {
             shown
-        }
+        })
     }
 
     /// Number and sign.
     pub fn text(&self, si: f64) -> String {
-        format!("{} {}", self.number(si), self.sign)
+        let (number, sign) = (self.number(si), self.sign());
+        // The sign of an angle stands at the number.
+        if sign == "°" {
+            number + sign
+        } else {
+            format!("{number} {sign}")
+        }
     }
 }

@@ -81,7 +81,7 @@ impl Session {
             "compare:sentence",
             "Compared",
             compared.sentence(),
-            told::ORDER,
+            told::ORDER.text(),
         ));
         let [of_beside, of_present] = compared.turns.map(turns_text);
         lines.push(line(
@@ -101,7 +101,7 @@ impl Session {
                 format!("compare:{}", difference.key),
                 compared.label(i),
                 format!("{from} to {to}: {} turns", signed_text(compared.parts[i])),
-                told::ORDER,
+                told::ORDER.text(),
             ));
         }
     }

@@ -14,6 +14,7 @@ use crate::analysis::caution;
 use crate::analysis::lever::LEVERS;
 use crate::analysis::map::{Axis, TurnMap};
 use crate::scenario::keys::Key;
+use crate::words::Message;
 
 /// Nodes along each side of the whole map.
 pub const NODES: usize = 61;
@@ -107,7 +108,8 @@ impl Session {
             let now = (side.key().get)(&most);
             side.key().hold(&mut most, now.max(side.at(1.0)));
         }
-        caution::of(&self.scenario, &most)
+        let said = caution::of(&self.scenario, &most);
+        said.into_iter().map(Message::text).collect()
     }
 
     fn map_keys(&self) -> [&'static Key; 2] {

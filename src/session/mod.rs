@@ -19,6 +19,7 @@ use std::sync::Arc;
 use serde::{Deserialize, Serialize};
 
 use crate::physics::flight::{Flight, Moment};
+use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{KEYS, Key};
@@ -194,21 +195,29 @@ impl Session {
         self.notice = None;
     }
 
+    /// To be called when another language is spoken: what has been put into words already is put into
+    /// words anew.
+    pub fn tell_anew(&mut self) {
+        self.notice = None;
+        self.name_beside_in_words();
+        self.measure_range();
+    }
+
     /// Sets a number; outside its range it is held at the limit, and that is said.
     pub fn set(&mut self, key: &Key, value: f64) {
         if !value.is_finite() {
-            self.say(format!("{} needs a number; it stays as it was.", key.label));
+            self.say(say!("number-needed", what = key.label()));
             return;
         }
         let held = key.hold(&mut self.scenario, value);
         self.notice = held.map(|held| {
             let unit = self.units.of(key.kind);
-            format!(
-                "{} goes from {} to {}; it is held at {}.",
-                key.label,
-                unit.text(key.least),
-                unit.text(key.most),
-                unit.text(held)
+            say!(
+                "number-held",
+                what = key.label(),
+                least = unit.text(key.least),
+                most = unit.text(key.most),
+                held = unit.text(held)
             )
         });
         self.fly();

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use super::Session;
 use super::readings::Reading;
+use crate::words::text;
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -25,13 +26,24 @@ pub enum Question {
 impl Question {
     pub const ALL: [Self; 5] = [Self::Jump, Self::Why, Self::Win, Self::Map, Self::Compare];
 
-    pub const fn label(self) -> &'static str {
+    /// Tells it from the others, whatever is spoken.
+    pub const fn name(self) -> &'static str {
         match self {
             Self::Jump => "Jump",
             Self::Why => "Why",
             Self::Win => "Win",
             Self::Map => "Map",
             Self::Compare => "Compare",
+        }
+    }
+
+    pub fn label(self) -> &'static str {
+        match self {
+            Self::Jump => text("question-jump"),
+            Self::Why => text("question-why"),
+            Self::Win => text("question-win"),
+            Self::Map => text("question-map"),
+            Self::Compare => text("question-compare"),
         }
     }
 }

@@ -11,6 +11,7 @@ use crate::scenario::keys::Kind;
 use crate::scenario::uncertainty::{HALF_WIDTHS, INPUTS, Range};
 use crate::scenario::units::Unit;
 use crate::scenario::{HandsKeep, Scenario};
+use crate::words::{Message, text};
 
 /// One line.
 #[derive(Debug, Clone, PartialEq)]
@@ -55,34 +56,34 @@ impl Group {
         Self::Answer,
     ];
 
-    pub const fn label(self) -> &'static str {
+    pub fn label(self) -> &'static str {
         match self {
-            Self::Turns => "Turns",
-            Self::HowSure => "How sure",
-            Self::Time => "Time and height",
-            Self::Rate => "Turning rate",
-            Self::Inertia => "Moment of inertia",
-            Self::Energy => "Momentum and energy",
-            Self::Hands => "Pull at the hands",
-            Self::Axis => "Axis",
-            Self::Landing => "Landing",
-            Self::Answer => "Answer",
+            Self::Turns => text("group-turns"),
+            Self::HowSure => text("group-how-sure"),
+            Self::Time => text("group-time"),
+            Self::Rate => text("group-rate"),
+            Self::Inertia => text("group-inertia"),
+            Self::Energy => text("group-energy"),
+            Self::Hands => text("group-hands"),
+            Self::Axis => text("group-axis"),
+            Self::Landing => text("group-landing"),
+            Self::Answer => text("group-answer"),
         }
     }
 }
 
-const TURNS: Unit = fixed("turns", 2);
-const SECONDS: Unit = fixed("s", 2);
-const INERTIA: Unit = fixed("kg m²", 2);
-const MOMENTUM: Unit = fixed("kg m²/s", 1);
-const JOULES: Unit = fixed("J", 0);
-const NEWTONS: Unit = fixed("N", 0);
-const DEGREES: Unit = fixed("°", 0);
+const TURNS: Unit = fixed("unit-turns", 2);
+const SECONDS: Unit = fixed("unit-s", 2);
+const INERTIA: Unit = fixed("unit-kg-m2", 2);
+const MOMENTUM: Unit = fixed("unit-kg-m2-per-s", 1);
+const JOULES: Unit = fixed("unit-j", 0);
+const NEWTONS: Unit = fixed("unit-n", 0);
+const DEGREES: Unit = fixed("unit-degrees", 0);
 
 const fn fixed(sign: &'static str, decimals: usize) -> Unit {
     Unit {
         si: 1.0,
-        sign,
+        sign: Message(sign),
         decimals,
     }
 }
@@ -98,13 +99,13 @@ pub fn shortfall_text(shortfall_deg: f64) -> String {
 }
 
 /// The call in words.
-pub const fn call_text(call: Option<Call>) -> &'static str {
+pub fn call_text(call: Option<Call>) -> &'static str {
     match call {
-        None => "not called",
-        Some(Call::Full) => "full rotation",
-        Some(Call::Quarter) => "on the quarter (q)",
-        Some(Call::Under) => "under-rotated (<)",
-        Some(Call::Downgraded) => "downgraded (<<)",
+        None => text("call-none"),
+        Some(Call::Full) => text("call-full"),
+        Some(Call::Quarter) => text("call-quarter"),
+        Some(Call::Under) => text("call-under"),
+        Some(Call::Downgraded) => text("call-downgraded"),
     }
 }
 
@@ -326,9 +327,9 @@ fn how_sure(session: &Session) -> Vec<Reading> {
         .map(|((row, (quantity, label)), change)| {
             let about = format!(
                 "What {} ± {} alone makes of the turns. {}",
-                row.label.to_lowercase(),
+                row.inline(),
                 session.half_width_text(row),
-                row.about
+                row.about()
             );
             line(Group::HowSure, quantity, label, change_text(change), about)
         })

@@ -16,6 +16,7 @@ use crate::analysis::steps::{Flown, Gain, gain};
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{self, Key};
+use crate::words::Message;
 
 /// The answer as far as it stands: one gain for each lever, and the budget as one piece more.
 #[derive(Debug, Default)]
@@ -47,10 +48,10 @@ pub struct Went {
 pub struct Proposal {
     pub change: OneChange,
     /// Where what people have been seen to do ends, if it is beyond that.
-    pub unseen: Option<&'static str>,
+    pub unseen: Option<Message>,
     /// Estimates with it, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
-    pub cautions: Vec<&'static str>,
+    pub cautions: Vec<Message>,
 }
 
 impl Went {
@@ -142,7 +143,8 @@ impl Session {
         for gain in self.gains().filter(|gain| gain.flown == Flown::Forward) {
             step(&mut then, gain);
         }
-        caution::of(&self.scenario, &then)
+        let said = caution::of(&self.scenario, &then);
+        said.into_iter().map(Message::text).collect()
     }
 
     /// Tries the change that the budget's sentence tells of.

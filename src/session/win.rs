@@ -16,6 +16,7 @@ use crate::analysis::lever::{COUNT, LEVERS, Season};
 use crate::analysis::limits::{Limits, Verdict};
 use crate::analysis::wanted::{MET_TURNS, Single, TARGET_TURNS, Wanted};
 use crate::physics::call::QUARTER_BAND_FROM_DEG;
+use crate::words::Message;
 
 /// How many turns are asked for.
 #[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
@@ -193,13 +194,13 @@ impl Session {
             .filter_map(|(single, _)| single.proposal.as_ref())
             .flat_map(|proposal| &proposal.cautions);
         let joint = (self.joint().0.into_iter()).flat_map(|joint| &joint.cautions);
-        let mut said: Vec<&'static str> = Vec::new();
+        let mut said: Vec<Message> = Vec::new();
         for caution in singles.chain(joint) {
             if !said.contains(caution) {
-                said.push(caution);
+                said.push(*caution);
             }
         }
-        said
+        said.into_iter().map(Message::text).collect()
     }
 
     pub(super) fn win_readings(&self) -> Vec<Reading> {

@@ -22,6 +22,8 @@ FLAGS = [
     "--enable-unsafe-swiftshader",
 ]
 
+ENGLISH = "en-US,en"
+
 PREFERENCES = {
     # Nothing of its own on the network.
     "app.update.enabled": False,
@@ -42,11 +44,11 @@ PREFERENCES = {
 
 @contextmanager
 def chromium(
-    size, scale=1, still=False, graphics=True, language="en", downloads=None, flags=()
+    size, scale=1, still=False, graphics=True, languages=ENGLISH, downloads=None, flags=()
 ):
     """A touch-screen browser whose page is exactly `size` CSS pixels, `scale` device pixels each.
 
-    Its user may want no motion unasked (`still`), have no WebGL, and read a language.
+    Its user may want no motion unasked (`still`), have no WebGL, and wish for languages.
     """
     with tempfile.TemporaryDirectory(prefix="chromium-", ignore_cleanup_errors=True) as profile:
         options = webdriver.ChromeOptions()
@@ -55,8 +57,6 @@ def chromium(
             *FLAGS,
             f"--user-data-dir={profile}",
             f"--force-device-scale-factor={scale}",
-            f"--accept-lang={language}",
-            f"--lang={language}",
             *(["--force-prefers-reduced-motion"] if still else []),
             *([] if graphics else ["--disable-3d-apis"]),
             *flags,
@@ -64,6 +64,7 @@ def chromium(
             options.add_argument(flag)
         # Opening a page returns while its module is still on the way: loading is part of the page.
         options.page_load_strategy = "eager"
+        options.add_experimental_option("prefs", {"intl.accept_languages": languages})
         options.set_capability("goog:loggingPrefs", {"browser": "ALL"})
 
         driver = webdriver.Chrome(
@@ -85,7 +86,7 @@ def chromium(
 
 
 @contextmanager
-def firefox(size, scale=1, still=False, graphics=True, language="en", downloads=None):
+def firefox(size, scale=1, still=False, graphics=True, languages=ENGLISH, downloads=None):
     """The same of Firefox."""
     options = webdriver.FirefoxOptions()
     options.binary_location = required("firefox-esr")
@@ -95,7 +96,7 @@ def firefox(size, scale=1, still=False, graphics=True, language="en", downloads=
         "layout.css.devPixelsPerPx": str(scale),
         "ui.prefersReducedMotion": int(still),
         "webgl.disabled": not graphics,
-        "intl.accept_languages": language,
+        "intl.accept_languages": languages,
         "browser.download.dir": str(downloads),
     }.items():
         options.set_preference(name, value)

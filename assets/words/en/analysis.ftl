@@ -1,1 +1,67 @@
-### 
+### Questions answered by many flights: where the turns went, what a step gives, how far a lever goes.
+
+## What has to stand beside a proposal that can hurt somebody.
+
+caution-no-safe-number = No safe number of jumps is known, and most injuries in singles skating come from overuse.
+caution-adults = The mass tables describe adults: for a child this is an estimate.
+caution-hands = Hand masses are a physics experiment or a supervised training aid; the sport's rules forbid props in competition.
+caution-later = Opening later leaves less time to get ready for the landing and more turning to stop in it (common practice, no source); the landing load counts the fall alone.
+caution-ask = How often, how high and whether with weights is for the coach, the rules of the sport and licensed medical practice to say.
+
+## What a small step of each lever is.
+
+step-jump-height-m = 1 cm higher
+step-takeoff-rate-rad-s = 5 rpm faster at take-off
+step-arm-tuck = hands 1 cm nearer to the axis
+step-leg-tuck = legs 5 % tighter
+step-close-delay-s = closing begins 10 ms earlier
+step-close-time-s = closing takes 10 ms less
+step-open-lead-s = opening begins 10 ms later
+step-hand-mass-kg = 0.1 kg more in each hand
+
+## What a jump can lose turns by.
+
+cause-closing = Closing
+cause-tightness = Tightness
+cause-opening = Opening
+cause-tilt = Tilt and asymmetry
+
+## The largest loss, and what one change would do about it.
+
+why-nothing-lost = Nothing in the air cost this jump turns worth showing.
+why-closing-cost = Closing cost { $turns } turns
+why-tightness-cost = Not getting tighter cost { $turns } turns
+why-opening-cost = Opening cost { $turns } turns
+why-tilt-cost = Tilt and asymmetry cost { $turns } turns
+why-cost-and-change = { $cost }: { $change }
+why-cost-at-best = { $cost }, but it cannot be set any better.
+# $turns is one of the last three of this group.
+why-close-time = it took { $from } s; had it taken { $to } s, this jump would have { $turns }.
+why-close-delay = it began { $from } s after take-off; had it begun at { $to } s, this jump would have { $turns }.
+why-arm-lag = one arm came { $from } s late; had it come { $to } s late, this jump would have { $turns }.
+why-arm-tuck = the arms came in { $from } %; had it been { $to } %, this jump would have { $turns }.
+why-leg-tuck = the legs closed { $from } %; had it been { $to } %, this jump would have { $turns }.
+why-open-lead = it began { $from } s before touch-down; had it begun { $to } s before, this jump would have { $turns }.
+why-lean = the axis leaned { $from } degrees at take-off; had it been upright at the same take-off rate, this jump would have { $turns }.
+why-arm-asymmetry = one arm stayed { $from } % out; had it come in like the other, this jump would have { $turns }.
+why-as-many-turns = just as many turns
+why-turns-more = { $turns } turns more
+why-turns-fewer = { $turns } turns fewer
+
+## What a verdict on a value rests on.
+
+limit-already = The jump has these turns as it is.
+limit-flown = Flown over the whole range that can be set; the most turns in it are given.
+limit-own = This jumper's own limits, as given.
+limit-season = One season's change from now, taken for this jumper's reach: our assumption, common practice, no source. Own limits replace it.
+season-source = Our assumption, common practice, no source.
+
+## A setting that cannot be. The key stands as in the scenario file.
+
+lever-unknown = { $key } is no lever; they are { $known }
+season-out-of-range = season of { $key } = { $value } is out of range: it goes from 0 to { $most }
+limits-out-of-range = limits of { $key } = { $lower }:{ $higher } are out of range: the lower, then the higher, from { $least } to { $most }
+axis-unknown = { $key }: no such number; they are { $known }
+axis-one-value = { $key } from { $from } to { $to }: give two different values
+axis-nodes = { $nodes } nodes of { $key } are out of range: they go from { $least } to { $most }
+axis-twice = { $key } on both axes: give two different numbers

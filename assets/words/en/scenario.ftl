@@ -1,1 +1,131 @@
-### 
+### A jump as the user says it: its numbers and their marks, its units, its files and links.
+
+## What a number is called, alone and inside a sentence, and what it means.
+
+key-takeoff-rate-rad-s = Take-off rate
+key-takeoff-rate-rad-s-inline = take-off rate
+key-takeoff-rate-rad-s-about = How fast the hips turn about the vertical as the ice is left.
+key-arm-tuck = Arm tuck
+key-arm-tuck-inline = arm tuck
+key-arm-tuck-about = How far the arms come in: 0 stays as at take-off, 100 % is as tight as this body can get.
+key-leg-tuck = Leg tuck
+key-leg-tuck-inline = leg tuck
+key-leg-tuck-about = How far the legs come together and cross: 0 stays as at take-off, 100 % is as tight as this body can get.
+key-hand-mass-kg = Added hand mass
+key-hand-mass-kg-inline = added hand mass
+key-hand-mass-kg-about = Mass held in each hand; a physics experiment, not allowed in competition.
+key-jump-height-m = Jump height
+key-jump-height-m-inline = jump height
+key-jump-height-m-about = How far the centre of mass rises from take-off to the top.
+key-stature-m = Stature
+key-stature-m-inline = stature
+key-stature-m-about = Height of the jumper; every length of the body scales with it.
+key-body-mass-kg = Body mass
+key-body-mass-kg-inline = body mass
+key-body-mass-kg-about = Mass of the jumper without boots; every segment's mass scales with it.
+key-boot-mass-kg = Boot mass
+key-boot-mass-kg-inline = boot mass
+key-boot-mass-kg-about = Mass of one boot with its blade.
+key-takeoff-openness = Take-off openness
+key-takeoff-openness-inline = take-off openness
+key-takeoff-openness-about = How wide the arms and the free leg are as the ice is left.
+key-lean-rad = Lean at take-off
+key-lean-rad-inline = lean at take-off
+key-lean-rad-about = Tilt of the body's long axis as the ice is left, towards the side it turns to.
+key-pre-rotation-turns = Turned on the ice
+key-pre-rotation-turns-inline = turned on the ice
+key-pre-rotation-turns-about = Part already turned on the ice before leaving it; it counts towards the jump.
+key-arm-asymmetry = Arm left out
+key-arm-asymmetry-inline = arm left out
+key-arm-asymmetry-about = Part of its way in that the trailing arm never makes.
+key-close-delay-s = Close delay
+key-close-delay-s-inline = close delay
+key-close-delay-s-about = Time from take-off until the closing starts.
+key-close-time-s = Close time
+key-close-time-s-inline = close time
+key-close-time-s-about = Time the arms and legs take to close.
+key-arm-lag-s = Arm lag
+key-arm-lag-s-inline = arm lag
+key-arm-lag-s-about = How much later than the rest the trailing arm closes.
+key-open-lead-s = Open lead
+key-open-lead-s-inline = open lead
+key-open-lead-s-about = How long before touch-down the opening begins.
+key-open-time-s = Open time
+key-open-time-s-inline = open time
+key-open-time-s-about = Time the whole opening would take; touch-down may come first.
+
+## What is uncertain of four inputs: three of the numbers above, and the inertia.
+
+key-inertia-share = Moment of inertia
+key-inertia-share-inline = moment of inertia
+half-width-jump-height-m-about = One picture of a 60-a-second video more or less in half a second of hang time is 2 cm of height.
+half-width-takeoff-rate-rad-s-about = A heading read to 2° on two pictures a tenth of a second apart gives the rate to 0.5 rad/s, about 5 rpm; that it can be read so well is our assumption.
+half-width-close-time-s-about = One picture of a 60-a-second video.
+half-width-inertia-share-about = Usually 20 %, and 30 % below 1.55 m, because the mass tables are averages of young adults. Bodies of another model have 0.84 to 1.22 times the standing moment of inertia of this one, which 20 % about covers; measured standing men have 1.18 to 1.40 times as much, which it does not: a real body may lie outside the range, and then rather with fewer turns.
+
+## Where the marks on a number come from.
+
+reach-tuck = The whole range is within the body's reach; no published measure of tuck was found.
+reach-close-delay = Closing can begin as the ice is left (common practice, no source).
+reach-close-time = Arms and legs that close in less than 0.15 s are not known to us (from memory, no source).
+reach-open-lead = A landing prepared for less than 0.05 s is not known to us (common practice, no source).
+reach-hand-mass = Training gloves weigh a few hundred grams (common practice, no source). Beyond: the pull would exceed the median adult hand grip (Dodds et al. 2014), at this jump's peak.
+reach-trampoline = Trampoline flights of about 1.7 s have been scored (press, secondary): the whole range is in reach.
+reach-jump-height = 20 cm: girls of 10 to 16 off the ice, mean less two deviations (29.1 cm, 4.8 cm; Myklebust). 60 cm: 0.7 s quoted for four turns (press, 2003). Beyond 90 cm no jump from the feet alone is known to us (from memory).
+reach-takeoff-rate = Marked by the peak that this body and plan make of it: up to 440 rpm has been seen, 500 rpm by nobody (common practice, no source).
+
+## Units, as they stand behind a number.
+
+unit-rpm = rpm
+unit-turns-per-s = turns/s
+unit-deg-per-s = deg/s
+unit-rad-per-s = rad/s
+unit-cm = cm
+unit-m = m
+unit-in = in
+unit-kg = kg
+unit-lb = lb
+unit-s = s
+unit-deg = deg
+unit-rad = rad
+unit-turns = turns
+unit-percent = %
+
+## The jumps of the sport.
+
+jump-toe-loop = Toe loop
+jump-salchow = Salchow
+jump-loop = Loop
+jump-flip = Flip
+jump-lutz = Lutz
+jump-axel = Axel
+jump-off-ice = Off-ice turn
+jump-free = Free
+jump-free-in-words = Free jump
+jump-off-ice-turns = { $turns ->
+    [one] { $turns } turn off the ice
+   *[other] { $turns } turns off the ice
+}
+
+## The starting points, as their files call them.
+
+start-half-a-turn-short-name = Half a turn short
+start-child-single-name = A child's single
+start-junior-double-name = Junior double
+start-senior-triple-name = Senior triple
+start-four-turns-name = Four turns
+start-five-turn-attempt-name = Five-turn attempt
+start-floor-turn-name = Floor turn in shoes
+start-trampoline-name = Trampoline turn
+start-weighted-hands-name = Weighted hands
+start-crooked-takeoff-name = Crooked take-off
+
+## A number that cannot be. The key stands as in the scenario file.
+
+number-out-of-range = { $key } = { $value } is out of range: it goes from { $least } to { $most }
+number-not-a-number = { $key } = { $value } is not a number: it goes from { $least } to { $most }
+key-unknown = { $key } = { $value }: no such key; the keys are { $known }
+half-width-out-of-range = half-width of { $key } = { $value } is out of range: it goes from 0 to { $most }
+half-width-not-a-number = half-width of { $key } = { $value } is not a number: it goes from 0 to { $most }
+half-width-unknown = half-width of { $key } = { $value }: no such half-width; they are { $known }
+

@@ -8,6 +8,7 @@ use turns_aloft::analysis::lever::Season;
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::wanted::{Single, TARGET_TURNS, Wanted};
 use turns_aloft::scenario::{HandsKeep, Scenario};
+use turns_aloft::words::Message;
 
 use crate::chosen::{Chosen, key_and_value, number};
 use crate::command::printed;
@@ -41,7 +42,7 @@ struct Answer {
     levers: Vec<Single>,
     /// None where no mix of the levers was found that does it.
     joint: Option<Joint>,
-    season_source: &'static str,
+    season_source: Message,
 }
 
 impl Reach {

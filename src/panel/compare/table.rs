@@ -4,8 +4,10 @@ use bevy_egui::egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
 
 use super::super::look::{self, BESIDE, FROST, INK, NEAR, SLATE, TEAL, VERMILION};
 use super::{allocate, write};
+use crate::say;
 use crate::session::Session;
 use crate::session::compare::told::{Compared, signed_text, turns_text};
+use crate::words::text;
 
 const ROW: f32 = 44.0;
 const NUMBER: f32 = 54.0;
@@ -17,17 +19,12 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     let scale = Scale::of(&compared.parts);
     for (i, &part) in compared.parts.iter().enumerate() {
         let rect = allocate(ui, ROW);
-        let text = words_beside(rect);
+        let words = words_beside(rect);
         let [from, to] = compared.change(i, &session.units);
-        let (upper, lower) = text.split_top_bottom_at_y(rect.top() + 22.0);
+        let (upper, lower) = words.split_top_bottom_at_y(rect.top() + 22.0);
         write(ui, upper, compared.label(i), look::text(16.0), INK);
-        write(
-            ui,
-            lower,
-            &format!("{from} to {to}"),
-            look::text(14.5),
-            SLATE,
-        );
+        let change = say!("panel-from-to", from = from, to = to);
+        write(ui, lower, &change, look::text(14.5), SLATE);
         worth(ui, rect, part);
         scale.bar(ui, rect, part);
     }
@@ -35,9 +32,10 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     ui.painter()
         .hline(line.x_range(), line.center().y, Stroke::new(1.0, FROST));
     let rect = allocate(ui, 30.0);
-    write(ui, words_beside(rect), "Together", look::bold(16.0), INK);
+    let together = text("panel-together");
+    write(ui, words_beside(rect), together, look::bold(16.0), INK);
     worth(ui, rect, compared.whole());
-    ends(ui, "This jump", compared.turns[1], true);
+    ends(ui, text("panel-this-jump"), compared.turns[1], true);
     ui.add_space(NEAR);
 }
 

@@ -9,6 +9,7 @@ use crate::analysis::lever::LEVERS;
 use crate::panel::look::{self, INK, NEAR, SLATE, TOUCH};
 use crate::panel::targets;
 use crate::panel::transport::button;
+use crate::say;
 use crate::session::Session;
 
 /// Room for the arrow before a name, and for the sign of a list behind it.
@@ -20,7 +21,7 @@ const LIST: f32 = 30.0;
 pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usize, usize)> {
     let present = session.map_levers().places()[side];
     let key = LEVERS[present].row();
-    let name = format!("{}, {}", key.label, session.units.of(key.kind).sign);
+    let name = format!("{}, {}", key.label(), session.units.of(key.kind).sign());
     let most = row.width() - ARROW - LIST;
     let font = look::bold(look::fitting(ui, &name, 17.0, most));
     let galley = ui.painter().layout_no_wrap(name, font, INK);
@@ -30,7 +31,11 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
     let rect = Rect::from_min_size(pos2(left, row.top()), vec2(width, row.height()));
     let shown = rect.shrink2(vec2(0.0, 3.0));
     let response = button(ui, ["map:x", "map:y"][side], rect, false);
-    let said = format!("{}: {}", ["Across", "Upwards"][side], key.label);
+    let said = if side == 0 {
+        say!("panel-map-across", lever = key.label())
+    } else {
+        say!("panel-map-upwards", lever = key.label())
+    };
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &said));
     let way = [vec2(1.0, 0.0), vec2(0.0, -1.0)][side];
     arrow(
@@ -49,7 +54,7 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
     let mut chosen = None;
     Popup::menu(&response).width(220.0).gap(4.0).show(|ui| {
         for (place, lever) in LEVERS.iter().enumerate() {
-            let label = lever.row().label;
+            let label = lever.row().label();
             let text = RichText::new(label);
             let text = if place == present {
                 text.font(look::bold(16.0))

@@ -7,7 +7,9 @@ use bevy_egui::egui::{
 use super::shades;
 use crate::analysis::contour::Line;
 use crate::panel::look::{self, FROST, INK, SEEN, SLATE, SNOW, TEAL};
+use crate::say;
 use crate::session::Session;
+use crate::words::signed_as_spoken;
 
 pub const WHOLE: Stroke = Stroke {
     width: 2.5,
@@ -41,25 +43,14 @@ pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
         lines(&picture.outline, OUTLINE, SEEN);
         lines(&picture.whole, WHOLE, Color32::TRANSPARENT);
         lines(&picture.owed, OWED, SNOW);
+        let level = |line: &Line| signed_as_spoken(line.level.to_string());
         for line in &picture.owed {
-            number(
-                ui,
-                &on(rect, line),
-                &format!("{} owed", line.level),
-                true,
-                rect,
-                &mut taken,
-            );
+            let said = say!("panel-map-line-owed", turns = level(line));
+            number(ui, &on(rect, line), &said, true, rect, &mut taken);
         }
         for line in &picture.whole {
-            number(
-                ui,
-                &on(rect, line),
-                &line.level.to_string(),
-                false,
-                rect,
-                &mut taken,
-            );
+            let points = on(rect, line);
+            number(ui, &points, &level(line), false, rect, &mut taken);
         }
     }
     ui.set_clip_rect(clip);

@@ -13,7 +13,9 @@ use std::sync::Arc;
 
 use crate::panel::look::{self, INK, SLATE, SNOW, TEAL};
 use crate::panel::targets;
+use crate::say;
 use crate::session::Session;
+use crate::words::decimal;
 
 const KNOB: f32 = 13.0;
 
@@ -118,7 +120,7 @@ fn outside(painter: &Painter, at: Pos2, way: Vec2) {
 
 /// The turns, beside the point: where there is room, and if possible nothing else.
 fn sign(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
-    let text = format!("{:.2}", session.jump().turns);
+    let text = decimal(session.jump().turns, 2);
     let galley = ui.painter().layout_no_wrap(text, look::bold(19.0), INK);
     let size = galley.size() + vec2(14.0, 6.0);
     let away = vec2(KNOB + 5.0 + 0.5 * size.x, KNOB + 0.5 * size.y);
@@ -144,7 +146,10 @@ fn held_sign(ui: &Ui, session: &Session, finger: Pos2, id: Id) {
         let unit = session.units.of(side.key().kind);
         unit.text((side.key().get)(session.scenario()))
     });
-    let turns = format!("{:.2} turns", session.jump().turns);
+    let turns = say!(
+        "panel-turns-count",
+        turns = decimal(session.jump().turns, 2)
+    );
     let rows = [
         painter.layout_no_wrap(turns, look::bold(24.0), INK),
         painter.layout_no_wrap(numbers.join(", "), look::text(16.0), SLATE),

@@ -6,6 +6,7 @@ use super::TICKS;
 use crate::analysis::map::Axis;
 use crate::panel::look::{self, SLATE};
 use crate::scenario::units::Unit;
+use crate::words::decimal;
 
 const SIZE: f32 = 14.0;
 
@@ -47,7 +48,7 @@ fn ticks(side: &Axis, unit: &Unit, most: f32) -> Vec<Tick> {
             let value = i as f64 * step;
             Tick {
                 part: side.part(unit.to_si(value)).clamp(0.0, 1.0),
-                text: format!("{value:.decimals$}"),
+                text: decimal(value, decimals),
             }
         })
         .collect()

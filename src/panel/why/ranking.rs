@@ -11,8 +11,8 @@ use super::{go_back, split};
 use crate::analysis::steps::{Flown, Gain};
 use crate::session::Session;
 use crate::session::why::words;
+use crate::words::text;
 
-const HINT: &str = "Turns that one small step gives: tap to try";
 const ROW: f32 = 50.0;
 const THICK: f32 = 10.0;
 /// Inside a row, left and right.
@@ -29,15 +29,16 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     ui.painter().text(
         title.left_center() - vec2(0.0, 10.0),
         Align2::LEFT_CENTER,
-        "What matters most",
+        text("panel-what-matters-most"),
         look::bold(18.0),
         INK,
     );
-    let size = look::fitting(ui, HINT, 14.5, title.width());
+    let hint = text("panel-steps-hint");
+    let size = look::fitting(ui, hint, 14.5, title.width());
     ui.painter().text(
         title.left_center() + vec2(0.0, 12.0),
         Align2::LEFT_CENTER,
-        HINT,
+        hint,
         look::text(size),
         SLATE,
     );
@@ -56,11 +57,11 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         session.try_step(key);
     }
     if gains.iter().any(|gain| gain.flown == Flown::Back) {
-        small(ui, words::BACK);
+        small(ui, words::BACK.text());
     }
     ui.add_space(NEAR);
-    for text in words::of_steps(session) {
-        small(ui, &text);
+    for said in words::of_steps(session) {
+        small(ui, &said);
     }
 }
 
@@ -91,7 +92,9 @@ fn bar(ui: &mut Ui, gain: &Gain, [least, most]: [f64; 2]) -> bool {
     let line = row.top() + 18.0;
     let (size, ink) = if possible { (17.0, INK) } else { (15.0, SLATE) };
     let number = words::gain(gain);
-    let number = number.strip_suffix(" turns").unwrap_or(&number);
+    // What is counted stands over the steps already.
+    let number = number.strip_suffix(text("panel-turns")).unwrap_or(&number);
+    let number = number.trim_end();
     let number = painter.text(
         pos2(inside.right(), line),
         Align2::RIGHT_CENTER,
@@ -103,8 +106,8 @@ fn bar(ui: &mut Ui, gain: &Gain, [least, most]: [f64; 2]) -> bool {
     painter.text(
         pos2(inside.left(), line),
         Align2::LEFT_CENTER,
-        gain.step,
-        look::text(look::fitting(ui, gain.step, 16.0, room)),
+        gain.step.text(),
+        look::text(look::fitting(ui, gain.step.text(), 16.0, room)),
         ink,
     );
     let Some(gained) = gain.turns_gained else {

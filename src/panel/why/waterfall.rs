@@ -13,6 +13,7 @@ use super::super::targets;
 use crate::analysis::budget::Cause;
 use crate::session::Session;
 use crate::session::why::{Went, turns_text, words};
+use crate::words::text;
 
 /// One row of the picture.
 struct Bar {
@@ -75,9 +76,9 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
             ui.add_space(NEAR);
         }
     }
-    if let Some(text) = words::missing(session, went) {
+    if let Some(missing) = words::missing(session, went) {
         // How that is called stands with the turns.
-        ui.label(RichText::new(text).font(look::bold(16.0)));
+        ui.label(RichText::new(missing).font(look::bold(16.0)));
     }
     if let Some(name) = touched {
         let now = (explained != Some(name)).then_some(name);
@@ -90,13 +91,13 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
     let mut level = budget.ideal_turns;
     let mut bars = vec![Bar {
         name: "ideal",
-        label: "Ideal",
+        label: text("panel-ideal"),
         from: 0.0,
         to: level,
         number: turns_text(shown.ideal),
         colour: FROST,
         largest: false,
-        about: words::IDEAL.to_owned(),
+        about: words::IDEAL.text().to_owned(),
     }];
     for ((cause, loss), shown) in Cause::ORDER
         .into_iter()
@@ -123,23 +124,23 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
     }
     bars.push(Bar {
         name: "ice",
-        label: "Turned on the ice",
+        label: text("panel-turned-on-ice"),
         from: level,
         to: budget.turns,
         number: change_text(shown.ice),
         colour: AMBER,
         largest: false,
-        about: words::ICE.to_owned(),
+        about: words::ICE.text().to_owned(),
     });
     bars.push(Bar {
         name: "turns",
-        label: "Turns in all",
+        label: text("panel-turns-in-all"),
         from: 0.0,
         to: budget.turns,
         number: turns_text(shown.turns),
         colour: AMBER,
         largest: false,
-        about: words::TURNS.to_owned(),
+        about: words::TURNS.text().to_owned(),
     });
     bars
 }

@@ -125,6 +125,16 @@ impl Session {
     }
 }
 
+impl Session {
+    /// Names what stands beside anew, where the name is not the user's own.
+    pub(in crate::session) fn name_beside_in_words(&mut self) {
+        let which = self.beside().map(|beside| beside.which.clone());
+        if let Some(which @ (Which::Start(_) | Which::AsOpened)) = which {
+            self.lay_beside(which);
+        }
+    }
+}
+
 fn as_opened(base: &Scenario) -> String {
     format!("{}, as opened", base.name)
 }

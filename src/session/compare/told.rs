@@ -10,9 +10,9 @@ use crate::physics::segments::SegmentTable;
 use crate::scenario::keys::{Key, key};
 use crate::scenario::units::{Unit, Units};
 use crate::scenario::{HandsKeep, Scenario};
+use crate::words::Message;
 
-pub const ORDER: &str = "Changed one at a time, in this order: what each is worth depends on it. \
-Together they are the whole difference.";
+pub const ORDER: Message = Message("compare-order");
 
 /// From the attempt beside to the present one.
 #[derive(Debug, Clone, PartialEq)]
@@ -53,7 +53,7 @@ impl Compared {
     /// What a difference is called.
     pub fn label(&self, place: usize) -> &'static str {
         let name = self.comparison.differences[place].key;
-        key(name).map_or_else(|| word_label(name), |key| key.label)
+        key(name).map_or_else(|| word_label(name), Key::label)
     }
 
     /// What it was and what it is.

@@ -22,7 +22,7 @@ impl Session {
                 let [from, to] = [0.0, 1.0].map(|part| side.at(part));
                 let text = format!(
                     "{} from {} to {}",
-                    side.key().label,
+                    side.key().label(),
                     unit.number(from),
                     unit.text(to)
                 );
@@ -30,7 +30,7 @@ impl Session {
                     format!("map:{name}"),
                     label.to_owned(),
                     text,
-                    side.key().about,
+                    side.key().about(),
                 )
             })
             .collect();

@@ -34,7 +34,7 @@ fn budget(session: &Session, went: &Went) -> Vec<Reading> {
             "ideal_turns",
             "Ideal",
             turns(went.shown.ideal),
-            words::IDEAL.to_owned(),
+            words::IDEAL.text().to_owned(),
         ),
     ];
     for (cause, loss) in Cause::ORDER.into_iter().zip(went.shown.losses) {
@@ -66,7 +66,7 @@ fn gain(gain: &Gain) -> Reading {
     line(
         Group::Answer,
         format!("gain:{}", gain.key),
-        gain.step,
+        gain.step.text(),
         words::gain(gain),
         "Turns that this small step alone gives.",
     )

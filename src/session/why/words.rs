@@ -5,13 +5,15 @@ use super::shown::{hundredths, turns_text};
 use super::{Went, changed};
 use crate::analysis::budget::Cause;
 use crate::analysis::steps::{Flown, Gain};
+use crate::say;
+use crate::words::Message;
 
-pub const IDEAL: &str = "What this take-off could give: as tight as this body gets from the first instant to touch-down, upright, with the same angular momentum and the same time in the air.";
-pub const ICE: &str = "Turned before leaving the ice; it counts towards the jump.";
-pub const TURNS: &str = "The ideal, less what was lost, with what was turned on the ice.";
-pub const ORDER: &str = "Each cause is taken away in turn, from the top down. Another order would share the same whole out a little differently.";
-pub const BACK: &str = "Pale: no further than this; what a step back would do.";
-const NOT_POSSIBLE: &str = "not possible";
+pub const IDEAL: Message = Message("why-ideal");
+pub const ICE: Message = Message("why-ice");
+pub const TURNS: Message = Message("why-turns");
+pub const ORDER: Message = Message("why-order");
+pub const BACK: Message = Message("why-back");
+const NOT_POSSIBLE: Message = Message("why-not-possible");
 
 /// What a cause is, in this jump.
 pub fn cause(session: &Session, cause: Cause) -> String {
@@ -58,15 +60,23 @@ pub fn of_change(session: &Session, went: &Went) -> Vec<String> {
     let mut said = Vec::new();
     if let Some(source) = proposal.unseen {
         let value = session.units.of(key.kind).text(proposal.change.to);
-        let label = key.label.to_lowercase();
-        said.push(format!(
-            "Beyond what has been seen: {label} {value}. {source}"
+        let label = key.inline();
+        said.push(say!(
+            "why-beyond-seen",
+            what = label,
+            value = value,
+            source = source.text()
         ));
     }
     if !proposal.cautions.is_empty() {
         said.push(loads(session, &[("with it", proposal.landing_load_bw)]));
     }
-    said.extend(proposal.cautions.iter().map(|&caution| caution.to_owned()));
+    said.extend(
+        proposal
+            .cautions
+            .iter()
+            .map(|caution| caution.text().to_owned()),
+    );
     said
 }
 
@@ -75,7 +85,7 @@ pub fn of_steps(session: &Session) -> Vec<String> {
     let cautioned: Vec<(&str, [f64; 2])> = session
         .gains()
         .filter(|gain| gain.flown == Flown::Forward && !gain.cautions.is_empty())
-        .filter_map(|gain| Some((gain.step, gain.landing_load_bw?)))
+        .filter_map(|gain| Some((gain.step.text(), gain.landing_load_bw?)))
         .collect();
     if cautioned.is_empty() {
         return Vec::new();
@@ -105,7 +115,7 @@ pub fn gain(gain: &Gain) -> String {
             let what = if gained < 0.0 { "wins" } else { "costs" };
             format!("back {what} {:.3}", gained.abs())
         }
-        _ => NOT_POSSIBLE.to_owned(),
+        _ => NOT_POSSIBLE.text().to_owned(),
     }
 }
 

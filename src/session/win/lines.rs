@@ -25,7 +25,7 @@ pub fn all(session: &Session) -> Vec<Reading> {
         lines.push(line(
             Group::Answer,
             format!("win:{}", single.key),
-            single.label,
+            single.label.text(),
             text,
             words::basis(session, single),
         ));

@@ -7,17 +7,18 @@ use crate::analysis::limits::{LimitOf, Verdict};
 use crate::analysis::wanted::Single;
 use crate::scenario::keys::{Key, key};
 use crate::scenario::units::Unit;
+use crate::words::{Message, text};
 
-pub const SEASON: &str = "What a season's training might bring of each, to weigh them against each other: our assumption, common practice, no source.";
-pub const LIMITS: &str = "How far this jumper gets, from the least to the most. Until you set it, one season's change from now is taken.";
+pub const SEASON: Message = Message("win-season");
+pub const LIMITS: Message = Message("win-limits");
 
-pub const fn verdict(verdict: Verdict) -> &'static str {
+pub fn verdict(verdict: Verdict) -> &'static str {
     match verdict {
-        Verdict::AlreadyReached => "has them as it is",
-        Verdict::WithinReach => "within this jumper's reach",
-        Verdict::WithinMeasured => "people have been seen there",
-        Verdict::BeyondMeasured => "beyond anything seen",
-        Verdict::CannotAlone => "cannot do it alone",
+        Verdict::AlreadyReached => text("win-verdict-already"),
+        Verdict::WithinReach => text("win-verdict-within-reach"),
+        Verdict::WithinMeasured => text("win-verdict-within-measured"),
+        Verdict::BeyondMeasured => text("win-verdict-beyond-measured"),
+        Verdict::CannotAlone => text("win-verdict-cannot-alone"),
     }
 }
 
@@ -71,7 +72,7 @@ pub fn most(session: &Session, single: &Single) -> String {
 pub fn basis(session: &Session, single: &Single) -> String {
     let judgement = &single.judgement;
     let Some(limit) = &judgement.limit else {
-        return judgement.source.to_owned();
+        return judgement.source.text().to_owned();
     };
     let of = match limit.of {
         LimitOf::Jumper | LimitOf::Season => "This jumper",
@@ -80,9 +81,9 @@ pub fn basis(session: &Session, single: &Single) -> String {
     };
     format!(
         "{of}: {} {}. {}",
-        row(limit.key).label.to_lowercase(),
+        row(limit.key).inline(),
         from_to(session, limit.key, limit.range[0], limit.range[1]),
-        judgement.source
+        judgement.source.text()
     )
 }
 
@@ -99,7 +100,7 @@ pub fn landing(session: &Session, then_bw: [f64; 2]) -> String {
 pub fn part(session: &Session, change: &Change) -> String {
     format!(
         "{} {} ({})",
-        change.label,
+        change.label.text(),
         from_to(session, change.key, change.now, change.value),
         self::change(session, change.key, change.change)
     )
