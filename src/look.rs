@@ -192,6 +192,16 @@ pub enum Light {
 }
 
 impl Light {
+    pub const ALL: [Self; 2] = [Self::Day, Self::Night];
+
+    /// What the page calls it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Day => "day",
+            Self::Night => "night",
+        }
+    }
+
     pub const fn colours(self) -> &'static Colours {
         match self {
             Self::Day => &DAY,
@@ -200,14 +210,44 @@ impl Light {
     }
 }
 
+/// What the user has chosen of the look.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+pub struct Choice {
+    /// None: as the device is set.
+    pub light: Option<Light>,
+    /// Type that a class reads from the last row.
+    pub large: bool,
+}
+
+impl Choice {
+    /// How much larger than usual everything on the panels is.
+    pub const fn zoom(self) -> f32 {
+        if self.large { 1.4 } else { 1.0 }
+    }
+}
+
 thread_local! {
     /// The page has one thread.
     static SHOWN: Cell<Light> = const { Cell::new(Light::Day) };
+    static CHOSEN: Cell<Choice> = const { Cell::new(Choice { light: None, large: false }) };
 }
 
-/// The colours to be drawn with now.
+pub fn chosen() -> Choice {
+    CHOSEN.get()
+}
+
+pub fn choose(choice: Choice) {
+    CHOSEN.set(choice);
+}
+
+/// The set shown now.
+pub fn shown() -> Light {
+    SHOWN.get()
+}
+
+/// Its colours.
 pub fn colours() -> &'static Colours {
-    SHOWN.get().colours()
+    shown().colours()
 }
 
 /// Draws with another set from now on.

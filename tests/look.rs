@@ -128,7 +128,9 @@ fn text_can_be_read() {
         for (what, text, ground) in pairs {
             let ratio = contrast(text, ground);
             if ratio < 4.5 {
-                faults.push(format!("{name}, {what}: {text:?} on {ground:?}: {ratio:.2}"));
+                faults.push(format!(
+                    "{name}, {what}: {text:?} on {ground:?}: {ratio:.2}"
+                ));
             }
         }
     }
@@ -192,4 +194,24 @@ fn meanings_stay_apart_for_all_eyes() {
         }
     }
     assert!(faults.is_empty(), "{faults:#?}");
+}
+
+/// The page around the picture, too, has its colours from here.
+#[test]
+fn the_styles_have_the_same_colours() {
+    let styles = std::fs::read_to_string("web/style.css").unwrap();
+    let night = styles.find("data-light=\"night\"").unwrap();
+    let (day, night) = styles.split_at(night);
+    for (part, c) in [(day, &DAY), (night, &NIGHT)] {
+        for (name, Ink(r, g, b)) in [
+            ("ice", c.ground),
+            ("sheet", c.card),
+            ("line", c.line),
+            ("ink", c.text),
+            ("mark", c.touch),
+        ] {
+            let line = format!("--{name}: #{r:02X}{g:02X}{b:02X};");
+            assert!(part.contains(&line), "{line}");
+        }
+    }
 }

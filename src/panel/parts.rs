@@ -6,7 +6,7 @@ use super::look::{self, APART, SLATE, SNOW};
 
 pub fn card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
     Frame::new()
-        .fill(SNOW)
+        .fill(SNOW.get())
         .corner_radius(look::ROUND)
         .inner_margin(Margin::symmetric(12, 10))
         .show(ui, |ui| {
@@ -21,5 +21,5 @@ pub fn heading(ui: &mut Ui, text: &str) {
 }
 
 pub fn small(ui: &mut Ui, text: &str) {
-    ui.label(RichText::new(text).size(14.5).color(SLATE));
+    ui.label(RichText::new(text).size(14.5).color(SLATE.get()));
 }

@@ -26,7 +26,7 @@ pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>
         ui.label(
             egui::RichText::new(group.label())
                 .font(look::bold(16.0))
-                .color(SLATE),
+                .color(SLATE.get()),
         );
         let across = columns(ui.available_width(), &lines);
         for lines in lines.chunks(across) {
@@ -53,7 +53,11 @@ fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<Cow<'s
         .iter()
         .find(|line| about.as_ref() == Some(&line.quantity))
     {
-        ui.label(egui::RichText::new(&line.about).size(14.5).color(SLATE));
+        ui.label(
+            egui::RichText::new(&line.about)
+                .size(14.5)
+                .color(SLATE.get()),
+        );
         ui.add_space(NEAR);
     }
 }
@@ -65,15 +69,15 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
     targets::note(&format!("reading:{}", line.quantity), rect);
     let open = about.as_ref() == Some(&line.quantity);
     let edge = if open || response.hovered() {
-        TEAL
+        TEAL.get()
     } else {
-        FROST
+        FROST.get()
     };
     let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
     painter.rect(
         rect,
         CornerRadius::same(8),
-        SNOW,
+        SNOW.get(),
         Stroke::new(1.0, edge),
         StrokeKind::Inside,
     );
@@ -82,7 +86,7 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
         Align2::LEFT_TOP,
         &line.label,
         look::text(14.0),
-        SLATE,
+        SLATE.get(),
     );
     let size = look::fitting(ui, &line.text, 18.0, rect.width() - 16.0);
     painter.text(
@@ -90,7 +94,7 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
         Align2::LEFT_BOTTOM,
         &line.text,
         look::bold(size),
-        INK,
+        INK.get(),
     );
     if response.clicked() {
         *about = (!open).then(|| line.quantity.clone());

@@ -5,7 +5,7 @@ use bevy::prelude::*;
 use super::clay::Clay;
 use super::paint::{Paints, thing};
 use super::palette;
-use super::{ShownFlight, ShownMoment, StageSystems};
+use super::{Dress, ShownFlight, ShownMoment, StageSystems};
 
 /// Length of the arrow for each kg m²/s, and its shortest and longest.
 const ARROW_M_PER_KG_M2_S: f32 = 0.02;
@@ -17,7 +17,7 @@ const GAP_M: f32 = 0.11;
 const CROWN_PER_STATURE: f32 = 0.475;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Startup, spawn).add_systems(
+    app.add_systems(Dress, spawn).add_systems(
         PostUpdate,
         (
             draw.run_if(resource_exists_and_changed::<ShownFlight>),

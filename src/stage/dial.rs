@@ -8,7 +8,7 @@ use super::clay::Clay;
 use super::ice::level;
 use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
-use super::{ShownFlight, ShownMoment, StageSystems};
+use super::{Dress, ShownFlight, ShownMoment, StageSystems};
 use crate::physics::call::QUARTER_BAND_FROM_DEG;
 use crate::physics::flight::{Flight, Moment};
 use crate::physics::rotation::heading_rad;
@@ -25,7 +25,7 @@ const RIM_M: f32 = 0.19;
 const STEP_RAD: f32 = 0.09;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Startup, spawn).add_systems(
+    app.add_systems(Dress, spawn).add_systems(
         PostUpdate,
         (
             draw_face.run_if(resource_exists_and_changed::<ShownFlight>),

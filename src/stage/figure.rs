@@ -7,12 +7,13 @@ use super::clay::{Clay, circle};
 use super::ice::level;
 use super::mannequin::Mannequin;
 use super::paint::{Paints, thing};
-use super::{ShownFlight, ShownMoment, StageSystems, palette};
+use super::{Dress, ShownFlight, ShownMoment, StageSystems, palette};
+use crate::look::{self, Light};
 use crate::physics::body::{BodySpec, Segment};
 use crate::physics::flight::Pose;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Startup, (spawn_figure, spawn_shadow))
+    app.add_systems(Dress, (spawn_figure, spawn_shadow))
         .add_systems(
             PostUpdate,
             (
@@ -41,10 +42,11 @@ fn dress(
     shown: Res<ShownFlight>,
     limbs: Query<(&Limb, &mut Mesh3d)>,
     mut meshes: ResMut<Assets<Mesh>>,
-    mut dressed: Local<Option<BodySpec>>,
+    mut dressed: Local<Option<(Light, BodySpec)>>,
 ) {
     let body = &shown.flight.table.body;
-    if dressed.replace(body.spec) == Some(body.spec) {
+    let clothes = (look::shown(), body.spec);
+    if dressed.replace(clothes) == Some(clothes) {
         return;
     }
     let mannequin = Mannequin::new(body);

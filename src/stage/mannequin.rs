@@ -188,7 +188,11 @@ impl<'a> Mannequin<'a> {
             // A ball's moment is 0.4 m r².
             let radius_m = (held.moments_kg_m2.x / (0.4 * held.mass_kg)).sqrt() as f32;
             let shown = Vec3::splat(HAND_MASS_SHOWN * radius_m);
-            clay.ball(held.cm_m.as_vec3(), shown, palette::now().hand_mass.linear());
+            clay.ball(
+                held.cm_m.as_vec3(),
+                shown,
+                palette::now().hand_mass.linear(),
+            );
         }
         clay
     }
