@@ -7,6 +7,7 @@ mod caution;
 mod charts;
 mod choice;
 mod compare;
+mod greeting;
 mod layout;
 mod look;
 mod map;
@@ -146,7 +147,8 @@ fn show(
     if let Some(wish) = wish {
         wishes.write(Wished(wish));
     }
-    views(&ui, &mut orbit, &layout);
+    let views = views(&ui, &mut orbit, &layout);
+    greeting::show(&ui, &mut session, layout.stage, views);
     session.held = ui.ctx().dragged_id().is_some();
     notice(&ui, &mut session, layout.stage);
     Ok(())
@@ -329,7 +331,7 @@ fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
 
 /// The named views, over a corner of the stage: in a row, or one below the other where a row
 /// would cover the jumper.
-fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) {
+fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) -> egui::Rect {
     let views = [
         (View::Front, "view Front", text("panel-view-front")),
         (View::Above, "view Above", text("panel-view-above")),
@@ -342,6 +344,7 @@ fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) {
         vec2(size.x + NEAR, 0.0)
     };
     let corner = layout.stage.right_top() + vec2(-APART - size.x, APART) - vec2(2.0 * step.x, 0.0);
+    let all = egui::Rect::from_min_size(corner, size + 2.0 * step);
     for (i, (view, name, label)) in views.into_iter().enumerate() {
         let own = egui::Rect::from_min_size(corner + i as f32 * step, size);
         let chosen = orbit.view() == Some(view);
@@ -350,6 +353,7 @@ fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) {
             orbit.set_view(view);
         }
     }
+    all
 }
 
 /// The one sentence, at the foot of the stage, until it is touched.

@@ -7,11 +7,13 @@ use bevy_egui::egui::{
 };
 
 use super::look::{self, FROST, INK, NEAR, SLATE, SNOW, TEAL};
-use super::targets;
+use super::{parts, targets};
 use crate::session::Session;
 use crate::session::readings::{Group, Reading, readings};
 
 const TILE: f32 = 54.0;
+/// The mark's middle from the corner.
+const MARK_IN: f32 = 14.0;
 /// A tile that is narrower cuts its text.
 const NARROWEST: f32 = 136.0;
 
@@ -85,9 +87,16 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
         rect.left_top() + vec2(10.0, 6.0),
         Align2::LEFT_TOP,
         &line.label,
-        look::text(14.0),
+        look::text(look::fitting_text(
+            ui,
+            &line.label,
+            14.0,
+            rect.width() - 2.0 * parts::MARK - 20.0,
+        )),
         SLATE.get(),
     );
+    let corner = rect.right_top() + vec2(-MARK_IN, MARK_IN);
+    parts::meaning_mark(&painter, corner, open);
     let size = look::fitting(ui, &line.text, 18.0, rect.width() - 16.0);
     painter.text(
         rect.left_bottom() + vec2(10.0, -6.0),

@@ -13,7 +13,7 @@ use super::look::{
     self, APART, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
 };
 use super::spoken::{self, Scale};
-use super::targets;
+use super::{parts, targets};
 use crate::say;
 use crate::scenario::keys::Key;
 use crate::scenario::reach::Reach;
@@ -63,13 +63,17 @@ fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect
         .on_hover_cursor(CursorIcon::Help);
     let open = about.as_deref() == Some(key.key);
     spoken::toggle(&response, &say!("panel-meaning", what = key.label()), open);
-    ui.painter().text(
+    let room = rect.width() - 2.0 * parts::MARK - NEAR;
+    let size = look::fitting_text(ui, key.label(), 17.0, room);
+    let name = ui.painter().text(
         rect.left_center() - vec2(0.0, 5.0),
         Align2::LEFT_CENTER,
         key.label(),
-        look::text(17.0),
+        look::text(size),
         INK.get(),
     );
+    let mark = name.right_center() + vec2(NEAR + parts::MARK, 0.0);
+    parts::meaning_mark(ui.painter(), mark, open);
     if response.clicked() {
         *about = (!open).then_some(Cow::Borrowed(key.key));
     }

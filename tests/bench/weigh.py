@@ -3,7 +3,6 @@
     weigh.py DIST SMALLEST REPORT
 """
 
-import gzip
 import os
 import statistics
 import sys
@@ -15,16 +14,13 @@ sys.path.append(str(Path(__file__).resolve().parents[1] / "browser"))
 import touch
 from browser import chromium
 from page import Page
-from server import serving
+from server import serving  # puts web/ on the path
+from budget import download
 
 SIZE = (1024, 768)
 STARTS = 7
 FRAMES_S = 6
 REST_S = 20
-
-# What a first visit needs before it draws; the rest (icons, the worker) follows when it has drawn.
-NEEDED = ("*.html", "*.css", "*.js", "*.wasm")
-LATER = "sw.js"
 
 # When the first pictures had been drawn, ms after navigation: both pages say it in the same way.
 WATCH = """
@@ -47,12 +43,6 @@ const next = (now) => {
 };
 requestAnimationFrame(next);
 """
-
-
-def download(folder):
-    """Bytes of what a page needs, compressed."""
-    files = {path for pattern in NEEDED for path in folder.glob(pattern) if path.name != LATER}
-    return sum(len(gzip.compress(path.read_bytes(), 9)) for path in files)
 
 
 def open_page(driver, address):
