@@ -137,16 +137,14 @@ pub fn range_figures(range: &Range) -> String {
 /// Missing rotation from one end to the other: "41° to 148° short", "12° too far to 30° short".
 pub fn shortfall_range_text(shortfall_deg: [f64; 2]) -> String {
     let [least, most] = shortfall_deg;
-    if least < 0.0 && most < 0.0 {
-        let from = format!("{}°", DEGREES.number(-most));
-        return say!("from-to", from = from, to = shortfall_text(least));
-    }
-    let from = if least >= 0.0 {
-        format!("{}°", DEGREES.number(least))
+    let [from, to] = [least, most].map(|degrees| DEGREES.number(degrees.abs()));
+    if most < 0.0 {
+        say!("shortfall-both-too-far", from = to, to = from)
+    } else if least >= 0.0 {
+        say!("shortfall-both-short", from = from, to = to)
     } else {
-        shortfall_text(least)
-    };
-    say!("from-to", from = from, to = shortfall_text(most))
+        say!("shortfall-either", from = from, to = to)
+    }
 }
 
 /// What the call may be, each by these words: "< or <<".

@@ -101,6 +101,9 @@ either-or = { $first } or { $last }
 
 shortfall-short = { $degrees }° short
 shortfall-too-far = { $degrees }° too far
+shortfall-both-short = { $from }° to { $to }° short
+shortfall-both-too-far = { $from }° to { $to }° too far
+shortfall-either = { $from }° too far to { $to }° short
 call-may-be = may be { $calls }
 # Where the others have their sign.
 call-full-in-short = full
