@@ -1,7 +1,12 @@
-"""The two engines that the page is tested in, both Debian's, headless, drawing in software, with
-nothing remembered from before: Chromium, and Firefox ESR."""
+"""The two engines that the page is tested in, both Debian's, drawing in software, with nothing
+remembered from before: Chromium, headless, and Firefox ESR, which has WebGL only where there is a
+screen, if nobody's."""
 
+import atexit
+import functools
+import os
 import shutil
+import subprocess
 import tempfile
 from contextlib import contextmanager
 
@@ -88,9 +93,9 @@ def chromium(
 @contextmanager
 def firefox(size, scale=1, still=False, graphics=True, languages=ENGLISH, downloads=None):
     """The same of Firefox."""
+    os.environ["DISPLAY"] = screen()
     options = webdriver.FirefoxOptions()
     options.binary_location = required("firefox-esr")
-    options.add_argument("-headless")
     for name, value in {
         **PREFERENCES,
         "layout.css.devPixelsPerPx": str(scale),
@@ -117,6 +122,20 @@ def firefox(size, scale=1, still=False, graphics=True, languages=ENGLISH, downlo
         yield driver
     finally:
         driver.quit()
+
+
+@functools.cache
+def screen():
+    """The name of a screen in memory, there until the tests are over."""
+    said, says = os.pipe()
+    server = subprocess.Popen(
+        [required("Xvfb"), "-displayfd", str(says), "-screen", "0", "1600x1200x24"],
+        pass_fds=[says],
+        stderr=subprocess.DEVNULL,
+    )
+    atexit.register(server.terminate)
+    with os.fdopen(said) as number:
+        return f":{number.readline().strip()}"
 
 
 ENGINES = {"chromium": chromium, "firefox": firefox}
