@@ -122,6 +122,10 @@ impl Message {
     pub fn text(self) -> &'static str {
         text(self.0)
     }
+
+    pub(crate) fn text_in(self, language: Language) -> &'static str {
+        text_in(language, self.0)
+    }
 }
 
 impl Serialize for Message {
@@ -134,7 +138,11 @@ impl Serialize for Message {
 ///
 /// A name without a message gives the name; tests hold that there is none.
 pub fn text(name: &'static str) -> &'static str {
-    let bundle = &BUNDLES[spoken() as usize];
+    text_in(spoken(), name)
+}
+
+fn text_in(language: Language, name: &'static str) -> &'static str {
+    let bundle = &BUNDLES[language as usize];
     let pattern = bundle.get_message(name).and_then(|message| message.value());
     match pattern.map(|pattern| bundle.format_pattern(pattern, None, &mut Vec::new())) {
         Some(std::borrow::Cow::Borrowed(text)) => text,

@@ -6,7 +6,10 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use super::Scenario;
+use super::complaint::complaint;
 use super::keys::Refused;
+use crate::say;
+use crate::words::text;
 
 /// Version written by this build; older ones would be read by their own step here.
 pub const VERSION: u64 = 1;
@@ -38,47 +41,18 @@ pub enum Unreadable {
 
 impl fmt::Display for Unreadable {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::TooLarge => f.write_str(
-                "this file is too large to be a scenario; open one saved by Turns Aloft",
-            ),
-            Self::NotJson(why) => write!(
-                f,
-                "this file is not a scenario, or a damaged one ({why}); open one saved by Turns Aloft"
-            ),
-            Self::NotAScenario => f.write_str(
-                "this file is not a Turns Aloft scenario; open one saved by Turns Aloft",
-            ),
-            Self::Newer(version) => write!(
-                f,
-                "this scenario is of version {version} and this Turns Aloft reads up to version {VERSION}; update Turns Aloft to open it"
-            ),
-            Self::Broken(why) => write!(
-                f,
-                "this scenario is broken: {why}; save it again or mend that entry"
-            ),
-            Self::OutOfRange(why) => {
-                write!(f, "this scenario has a value that cannot be flown: {why}")
-            }
-        }
+        f.write_str(&match self {
+            Self::TooLarge => text("file-too-large").to_owned(),
+            Self::NotJson(why) => say!("file-not-json", why = why.as_str()),
+            Self::NotAScenario => text("file-no-scenario").to_owned(),
+            Self::Newer(version) => say!("file-newer", version = *version, known = VERSION),
+            Self::Broken(why) => say!("file-broken", why = why.as_str()),
+            Self::OutOfRange(why) => say!("file-out-of-range", why = why.to_string()),
+        })
     }
 }
 
 impl std::error::Error for Unreadable {}
-
-/// Characters of a reader's complaint at most.
-const LONGEST_COMPLAINT: usize = 200;
-
-/// What a reader complains of, short and on one line: it may quote the file, whatever is in it.
-pub(crate) fn one_line(why: &serde_json::Error) -> String {
-    let why = why.to_string();
-    let mut plain = why.chars().map(|c| if c.is_control() { ' ' } else { c });
-    let mut line: String = plain.by_ref().take(LONGEST_COMPLAINT).collect();
-    if plain.next().is_some() {
-        line.push('\u{2026}');
-    }
-    line
-}
 
 impl Scenario {
     pub(crate) const fn saved(&self) -> Saved<&Self> {
@@ -110,7 +84,7 @@ impl Scenario {
             return Err(Unreadable::TooLarge);
         }
         let value: Value =
-            serde_json::from_str(text).map_err(|why| Unreadable::NotJson(one_line(&why)))?;
+            serde_json::from_str(text).map_err(|why| Unreadable::NotJson(complaint(&why)))?;
         Self::from_saved(value)
     }
 
@@ -127,7 +101,7 @@ impl Scenario {
             return Err(Unreadable::NotAScenario);
         }
         let saved: Saved<Self> =
-            serde_json::from_value(value).map_err(|why| Unreadable::Broken(one_line(&why)))?;
+            serde_json::from_value(value).map_err(|why| Unreadable::Broken(complaint(&why)))?;
         saved.scenario.check().map_err(Unreadable::OutOfRange)?;
         if !saved.scenario.fits_a_file() {
             return Err(Unreadable::TooLarge);

@@ -18,6 +18,8 @@ use data_encoding::BASE64URL_NOPAD;
 use super::Scenario;
 use super::file;
 use super::keys::Refused;
+use crate::say;
+use crate::words::text;
 
 /// Version written by this build.
 pub const VERSION: u64 = 1;
@@ -52,21 +54,12 @@ pub enum Unreadable {
 
 impl fmt::Display for Unreadable {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::TooLong => {
-                f.write_str("this link is too long to hold jumps; copy it again where it came from")
-            }
-            Self::Damaged => f.write_str(
-                "this link is damaged or was cut short; copy the whole of it again where it came from",
-            ),
-            Self::Newer(version) => write!(
-                f,
-                "this link was made by a newer Turns Aloft (its version is {version}, this one reads up to {VERSION}); update Turns Aloft, or reload its page, to open it"
-            ),
-            Self::OutOfRange(why) => {
-                write!(f, "this link has a value that cannot be flown: {why}")
-            }
-        }
+        f.write_str(&match self {
+            Self::TooLong => text("link-too-long").to_owned(),
+            Self::Damaged => text("link-damaged").to_owned(),
+            Self::Newer(version) => say!("link-newer", version = *version, known = VERSION),
+            Self::OutOfRange(why) => say!("link-out-of-range", why = why.to_string()),
+        })
     }
 }
 

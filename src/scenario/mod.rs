@@ -1,7 +1,7 @@
 //! A jump as the user says it: the saved form, its admissible ranges, the starting points, and the
 //! way from there into the mechanics.
 
-mod complaint;
+pub(crate) mod complaint;
 pub mod export;
 pub mod file;
 pub mod fly;

@@ -10,7 +10,9 @@ use std::fmt;
 
 use serde::{Deserialize, Serialize};
 
+use crate::say;
 use crate::scenario::{Scenario, file};
+use crate::words::text;
 
 /// Jumps kept at most: more than anybody finds again in a list. Our choice.
 pub const MOST: usize = 500;
@@ -54,27 +56,18 @@ pub enum Refusal {
 
 impl fmt::Display for Refusal {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::NoName => f.write_str("a kept jump needs a name; give it one"),
-            Self::LongName => write!(
-                f,
-                "the name of a kept jump has at most {LONGEST_NAME} characters; shorten it"
+        f.write_str(&match self {
+            Self::NoName => text("kept-no-name").to_owned(),
+            Self::LongName => say!("kept-long-name", most = LONGEST_NAME),
+            Self::TooMany => say!("kept-too-many", most = MOST),
+            Self::TooLarge => say!(
+                "kept-too-large",
+                each = file::LARGEST_BYTES / 1_000,
+                all = LARGEST_BYTES / 1_000_000
             ),
-            Self::TooMany => write!(
-                f,
-                "no more than {MOST} jumps are kept; save them as a file, then delete some"
-            ),
-            Self::TooLarge => write!(
-                f,
-                "a kept jump may take {} kB and all of them {} MB; shorten notes or delete some",
-                file::LARGEST_BYTES / 1_000,
-                LARGEST_BYTES / 1_000_000
-            ),
-            Self::Gone => f.write_str("this jump is no longer kept; choose another"),
-            Self::NothingDeleted => {
-                f.write_str("there is no deleted jump to bring back since the page was opened")
-            }
-        }
+            Self::Gone => text("kept-gone").to_owned(),
+            Self::NothingDeleted => text("kept-nothing-deleted").to_owned(),
+        })
     }
 }
 

@@ -12,6 +12,8 @@ use told::{Compared, signed_text, turns_text};
 
 use super::Session;
 use super::readings::{Group, Reading, call_text, line};
+use crate::say;
+use crate::words::{decimal, text};
 
 #[derive(Debug, Default)]
 pub(super) struct Compare {
@@ -52,14 +54,14 @@ impl Session {
         }
         for (i, entry) in self.keeping().collection().entries().iter().enumerate() {
             let came_to = self.keeping().came_to(entry.id);
-            let text = came_to.map_or_else(
+            let said = came_to.map_or_else(
                 || entry.scenario.name.clone(),
                 |came_to| {
-                    format!(
-                        "{}: {:.2} turns, {}",
-                        entry.scenario.name,
-                        came_to.turns,
-                        call_text(came_to.call)
+                    say!(
+                        "compare-kept-came-to",
+                        name = entry.scenario.name.as_str(),
+                        turns = decimal(came_to.turns, 2),
+                        call = call_text(came_to.call)
                     )
                 },
             );
@@ -67,9 +69,9 @@ impl Session {
             lines.push(line(
                 Group::Answer,
                 format!("kept:{number}"),
-                format!("Kept jump {number}"),
-                text,
-                "A jump kept on this device.",
+                say!("compare-line-kept", number = number),
+                said,
+                text("compare-line-kept-about"),
             ));
         }
         lines
@@ -79,7 +81,7 @@ impl Session {
         lines.push(line(
             Group::Answer,
             "compare:sentence",
-            "Compared",
+            text("compare-line-sentence"),
             compared.sentence(),
             told::ORDER.text(),
         ));
@@ -87,12 +89,14 @@ impl Session {
         lines.push(line(
             Group::Answer,
             "compare:turns",
-            "Turns of both",
-            format!(
-                "{of_beside} to {of_present}: {}",
-                signed_text(compared.whole())
+            text("compare-line-turns"),
+            say!(
+                "compare-turns",
+                from = of_beside,
+                to = of_present,
+                turns = signed_text(compared.whole())
             ),
-            "Turns in all of the attempt beside and of the present one.",
+            text("compare-line-turns-about"),
         ));
         for (i, difference) in compared.comparison.differences.iter().enumerate() {
             let [from, to] = compared.change(i, &self.units);
@@ -100,7 +104,12 @@ impl Session {
                 Group::Answer,
                 format!("compare:{}", difference.key),
                 compared.label(i),
-                format!("{from} to {to}: {} turns", signed_text(compared.parts[i])),
+                say!(
+                    "compare-difference",
+                    from = from,
+                    to = to,
+                    turns = signed_text(compared.parts[i])
+                ),
                 told::ORDER.text(),
             ));
         }

@@ -1,6 +1,7 @@
 //! The jump at hand, and the one beside it, as the text behind the `#` of an address, and back.
 
 use super::{Question, Session};
+use crate::say;
 use crate::scenario::link::{self, Link};
 
 impl Session {
@@ -20,7 +21,7 @@ impl Session {
             Some(Err(why)) => Err(why.to_string()),
         };
         if let Err(why) = opened {
-            self.say(format!("Not opened: {why}."));
+            self.say(say!("not-opened", why = why));
         }
     }
 

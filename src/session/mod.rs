@@ -26,6 +26,7 @@ use crate::scenario::keys::{KEYS, Key};
 use crate::scenario::starts;
 use crate::scenario::uncertainty::Range;
 use crate::scenario::units::Units;
+use crate::words::text;
 use collection::saved::FileKind;
 use compare::{Compare, KeptBeside};
 pub use question::Question;
@@ -262,14 +263,14 @@ impl Session {
 
     /// Opens a file's text: a scenario's, or a collection's, whose jumps are kept. A bad one is said
     /// and leaves everything as it was.
-    pub fn open_text(&mut self, text: &str) {
-        if FileKind::of(text) == FileKind::Collection {
-            self.open_collection(text);
+    pub fn open_text(&mut self, file: &str) {
+        if FileKind::of(file) == FileKind::Collection {
+            self.open_collection(file);
             return;
         }
-        match Scenario::from_file(text) {
+        match Scenario::from_file(file) {
             Ok(scenario) => self.open(scenario),
-            Err(why) => self.say(format!("Not opened: {why}.")),
+            Err(why) => self.say(say!("not-opened", why = why.to_string())),
         }
     }
 
@@ -361,8 +362,8 @@ impl Session {
     }
 
     /// Takes up what was kept. Rubbish is said and the usual start stays.
-    pub fn take_up(&mut self, text: &str) {
-        let kept: Result<Kept, _> = serde_json::from_str(text);
+    pub fn take_up(&mut self, kept: &str) {
+        let kept: Result<Kept, _> = serde_json::from_str(kept);
         let opened = kept.map_err(|why| why.to_string()).and_then(|mut kept| {
             let read = |text: &str| Scenario::from_file(text).map_err(|why| why.to_string());
             let (scenario, base) = (read(&kept.scenario)?, read(&kept.base)?);
@@ -386,8 +387,7 @@ impl Session {
                 self.win = win;
                 self.measure_range();
             }
-            Err(_) => self
-                .say("What was kept of the last visit could not be read; here is the usual start."),
+            Err(_) => self.say(text("last-visit-unreadable")),
         }
     }
 }

@@ -7,11 +7,12 @@ use std::borrow::Cow;
 use super::Session;
 use crate::physics::call::{Call, QUARTER_BAND_FROM_DEG};
 use crate::physics::flight::Moment;
-use crate::scenario::keys::Kind;
+use crate::say;
+use crate::scenario::keys::{Kind, plain};
 use crate::scenario::uncertainty::{HALF_WIDTHS, INPUTS, Range};
 use crate::scenario::units::Unit;
 use crate::scenario::{HandsKeep, Scenario};
-use crate::words::{Message, text};
+use crate::words::{Message, decimal, text};
 
 /// One line.
 #[derive(Debug, Clone, PartialEq)]
@@ -92,9 +93,9 @@ const fn fixed(sign: &'static str, decimals: usize) -> Unit {
 pub fn shortfall_text(shortfall_deg: f64) -> String {
     let degrees = DEGREES.number(shortfall_deg.abs());
     if shortfall_deg >= 0.0 {
-        format!("{degrees}° short")
+        say!("shortfall-short", degrees = degrees)
     } else {
-        format!("{degrees}° too far")
+        say!("shortfall-too-far", degrees = degrees)
     }
 }
 
@@ -111,16 +112,16 @@ pub fn call_text(call: Option<Call>) -> &'static str {
 
 /// The turns as a range: "3.42 to 3.71".
 fn range_text(range: &Range) -> String {
-    format!(
-        "{} to {}",
-        TURNS.number(range.low),
-        TURNS.number(range.high)
+    say!(
+        "from-to",
+        from = TURNS.number(range.low),
+        to = TURNS.number(range.high)
     )
 }
 
 /// The turns as a range for large figures: "3.4–3.7", with more decimals where one says nothing.
 pub fn range_figures(range: &Range) -> String {
-    let of = |decimals: usize| [range.low, range.high].map(|turns| format!("{turns:.decimals$}"));
+    let of = |decimals: usize| [range.low, range.high].map(|turns| decimal(turns, decimals));
     let [low, high] = of(1);
     if low != high {
         return format!("{low}–{high}");
@@ -136,13 +137,14 @@ pub fn range_figures(range: &Range) -> String {
 /// Missing rotation from one end to the other: "41° to 148° short", "12° too far to 30° short".
 pub fn shortfall_range_text(shortfall_deg: [f64; 2]) -> String {
     let [least, most] = shortfall_deg;
-    if least < 0.0 && most < 0.0 {
-        return format!("{}° to {}", DEGREES.number(-most), shortfall_text(least));
+    let [from, to] = [least, most].map(|degrees| DEGREES.number(degrees.abs()));
+    if most < 0.0 {
+        say!("shortfall-both-too-far", from = to, to = from)
+    } else if least >= 0.0 {
+        say!("shortfall-both-short", from = from, to = to)
+    } else {
+        say!("shortfall-either", from = from, to = to)
     }
-    if least >= 0.0 {
-        return format!("{}° to {}", DEGREES.number(least), shortfall_text(most));
-    }
-    format!("{} to {}", shortfall_text(least), shortfall_text(most))
 }
 
 /// What the call may be, each by these words: "< or <<".
@@ -152,14 +154,14 @@ pub fn possible_calls(calls: &[Call], words: impl Fn(Call) -> &'static str) -> S
     if words.is_empty() {
         last.to_owned()
     } else {
-        format!("{} or {last}", words.join(", "))
+        say!("either-or", first = words.join(", "), last = last)
     }
 }
 
 /// The call in one or two characters; a full rotation has no sign.
-const fn call_sign(call: Call) -> &'static str {
+fn call_sign(call: Call) -> &'static str {
     match call {
-        Call::Full => "full",
+        Call::Full => text("call-full-in-short"),
         other => other.sign(),
     }
 }
@@ -169,17 +171,17 @@ pub fn phase(session: &Session) -> &'static str {
     let (t_s, flight) = (session.playhead_s(), session.flight());
     let spec = &flight.table.plan.spec;
     if t_s < 0.0 {
-        "on the ice"
+        text("phase-on-the-ice")
     } else if t_s >= flight.touchdown_s {
-        "landed"
+        text("phase-landed")
     } else if t_s >= flight.open_s && spec.open_lead_s > 0.0 {
-        "opening"
+        text("phase-opening")
     } else if t_s < spec.close_delay_s {
-        "still open"
+        text("phase-still-open")
     } else if t_s < flight.table.plan.closed_s() {
-        "closing"
+        text("phase-closing")
     } else {
-        "held tight"
+        text("phase-held-tight")
     }
 }
 
@@ -193,21 +195,25 @@ pub fn summary(session: &Session) -> String {
     };
     let turns = value("turns").unwrap_or_default();
     match (value("turns_owed"), value("shortfall_deg"), value("call")) {
-        (Some(owed), Some(missing), Some(call)) => {
-            format!("{turns} turns of {owed}: {missing}, {call}.")
-        }
-        _ => format!("{turns} turns."),
+        (Some(owed), Some(missing), Some(call)) => say!(
+            "summary-of-named",
+            turns = turns,
+            owed = owed,
+            missing = missing,
+            call = call
+        ),
+        _ => say!("summary-of-free", turns = turns),
     }
 }
 
 /// The picture in one sentence, at the playhead.
 pub fn picture(session: &Session) -> String {
     let turns = turns_at(session, &session.now());
-    format!(
-        "The jumper, {}, {} after take-off, {} turns so far.",
-        phase(session),
-        SECONDS.text(session.now().t_s),
-        TURNS.number(turns)
+    say!(
+        "picture",
+        phase = phase(session),
+        time = SECONDS.text(session.now().t_s),
+        turns = TURNS.number(turns)
     )
 }
 
@@ -261,21 +267,21 @@ fn turns(session: &Session) -> Vec<Reading> {
     let mut lines = vec![
         line(
             "turns",
-            "Turns in all",
+            text("reading-turns"),
             range.map_or_else(|| TURNS.number(jump.turns), range_text),
-            "Turns in the air plus the part already turned on the ice before leaving it.",
+            text("reading-turns-about"),
         ),
         line(
             "air_turns",
-            "Turns in the air",
+            text("reading-air-turns"),
             TURNS.number(jump.readout.air_turns),
-            "How far the hips turned about the vertical from take-off to touch-down.",
+            text("reading-air-turns-about"),
         ),
         line(
             "pre_rotation_turns",
-            "Turned on the ice",
+            text("reading-pre-rotation-turns"),
             TURNS.number(scenario.pre_rotation_turns),
-            "Turned before leaving the ice; it counts towards the jump.",
+            text("reading-pre-rotation-turns-about"),
         ),
     ];
     let Some(owed) = jump.owed else {
@@ -283,39 +289,43 @@ fn turns(session: &Session) -> Vec<Reading> {
     };
     lines.push(line(
         "turns_owed",
-        "Turns owed",
-        format!("{}", owed.turns),
-        "What the jump's name asks for; an Axel owes half a turn more because it takes off forwards.",
+        text("reading-turns-owed"),
+        plain(owed.turns),
+        text("reading-turns-owed-about"),
     ));
     lines.push(line(
         "shortfall_deg",
-        "Missing",
+        text("reading-shortfall-deg"),
         range
             .and_then(|range| range.shortfall_deg)
             .map_or_else(|| shortfall_text(owed.shortfall_deg), shortfall_range_text),
-        "Rotation still missing at touch-down, in degrees: 360 are a whole turn.",
+        text("reading-shortfall-deg-about"),
     ));
-    let about = format!(
-        "By the sport's rule a quarter turn missing is q, more than a quarter <, a half or more <<; \
-         the rule gives q the single value 90°, and its band here, {QUARTER_BAND_FROM_DEG}° to 90°, \
-         is our own."
+    let about = say!(
+        "reading-call-about",
+        from = decimal(QUARTER_BAND_FROM_DEG, 0)
     );
     let possible = range.and_then(|range| range.calls.as_deref());
     let call = match possible {
-        Some(calls) if calls.len() > 1 => format!("may be {}", possible_calls(calls, call_sign)),
+        Some(calls) if calls.len() > 1 => {
+            say!("call-may-be", calls = possible_calls(calls, call_sign))
+        }
         _ => call_text(owed.call).to_owned(),
     };
-    lines.push(line("call", "Call", call, &about));
+    lines.push(line("call", text("reading-call"), call, &about));
     lines
 }
 
 /// What the inputs alone make of the turns.
 fn how_sure(session: &Session) -> Vec<Reading> {
-    const NAMES: [(&str, &str); INPUTS] = [
-        ("turns_change_with_jump_height", "By jump height"),
-        ("turns_change_with_takeoff_rate", "By take-off rate"),
-        ("turns_change_with_close_time", "By close time"),
-        ("turns_change_with_inertia", "By moment of inertia"),
+    const NAMES: [(&str, Message); INPUTS] = [
+        ("turns_change_with_jump_height", Message("range-by-height")),
+        ("turns_change_with_takeoff_rate", Message("range-by-rate")),
+        (
+            "turns_change_with_close_time",
+            Message("range-by-close-time"),
+        ),
+        ("turns_change_with_inertia", Message("range-by-inertia")),
     ];
     let Some(range) = session.range() else {
         return Vec::new();
@@ -325,20 +335,21 @@ fn how_sure(session: &Session) -> Vec<Reading> {
         .zip(NAMES)
         .zip(range.changes)
         .map(|((row, (quantity, label)), change)| {
-            let about = format!(
-                "What {} ± {} alone makes of the turns. {}",
-                row.inline(),
-                session.half_width_text(row),
-                row.about()
+            let about = say!(
+                "range-by-about",
+                what = row.inline(),
+                half_width = session.half_width_text(row),
+                source = row.about()
             );
-            line(Group::HowSure, quantity, label, change_text(change), about)
+            let text = change_text(change);
+            line(Group::HowSure, quantity, label.text(), text, about)
         })
         .collect()
 }
 
 /// A change of the turns to either side.
 pub fn change_text(change: f64) -> String {
-    format!("± {} turns", TURNS.number(change.abs()))
+    say!("range-change", turns = TURNS.number(change.abs()))
 }
 
 fn time(session: &Session, now: &Moment) -> Vec<Reading> {
@@ -348,30 +359,30 @@ fn time(session: &Session, now: &Moment) -> Vec<Reading> {
         line(
             Group::Time,
             "phase",
-            "Phase",
+            text("reading-phase"),
             phase(session).to_owned(),
-            "What the body is doing at the playhead.",
+            text("reading-phase-about"),
         ),
         line(
             Group::Time,
             "hang_time_s",
-            "Hang time",
+            text("reading-hang-time-s"),
             SECONDS.text(readout.hang_time_s),
-            "Time from take-off to the first touch of the ice; bent legs at landing make it longer.",
+            text("reading-hang-time-s-about"),
         ),
         line(
             Group::Time,
             "jump_height_m",
-            "Jump height",
+            text("reading-jump-height-m"),
             length.text(readout.jump_height_m),
-            "How far the centre of mass rises from take-off to the top.",
+            text("reading-jump-height-m-about"),
         ),
         line(
             Group::Time,
             "cm_height_now_m",
-            "Centre of mass now",
+            text("reading-cm-height-now-m"),
             length.text(now.cm_height_m),
-            "Height of the body's centre of mass over the ice at the playhead.",
+            text("reading-cm-height-now-m-about"),
         ),
     ]
 }
@@ -386,33 +397,33 @@ fn rate(session: &Session, now: &Moment) -> Vec<Reading> {
     vec![
         line(
             "rate_now_rad_s",
-            "Now",
+            text("reading-rate-now-rad-s"),
             sign * now.spin_rad_s,
-            "How fast the hips turn about the vertical at the playhead.",
+            text("reading-rate-now-rad-s-about"),
         ),
         line(
             "takeoff_rate_rad_s",
-            "At take-off",
+            text("reading-takeoff-rate-rad-s"),
             readout.takeoff_rate_rad_s,
-            "How fast the hips turn as the ice is left.",
+            text("reading-takeoff-rate-rad-s-about"),
         ),
         line(
             "peak_rate_rad_s",
-            "Peak",
+            text("reading-peak-rate-rad-s"),
             readout.peak_rate_rad_s,
-            "The fastest of the flight; the highest peaks seen are about 430 to 440 rpm (common practice, no source).",
+            text("reading-peak-rate-rad-s-about"),
         ),
         line(
             "mean_rate_rad_s",
-            "Mean",
+            text("reading-mean-rate-rad-s"),
             readout.mean_rate_rad_s,
-            "Turns in the air over hang time: this, not the peak, decides how many turns there are.",
+            text("reading-mean-rate-rad-s-about"),
         ),
         line(
             "touchdown_rate_rad_s",
-            "At touch-down",
+            text("reading-touchdown-rate-rad-s"),
             readout.touchdown_rate_rad_s,
-            "What the landing still has to stop.",
+            text("reading-touchdown-rate-rad-s-about"),
         ),
     ]
 }
@@ -431,21 +442,21 @@ fn inertia(session: &Session, now: &Moment) -> Vec<Reading> {
     vec![
         line(
             "inertia_now_kg_m2",
-            "Now",
+            text("reading-inertia-now-kg-m2"),
             now.inertia_kg_m2,
-            "How hard the body is to turn about its axis: mass far out counts by the square of its distance.",
+            text("reading-inertia-now-kg-m2-about"),
         ),
         line(
             "inertia_takeoff_kg_m2",
-            "At take-off",
+            text("reading-inertia-takeoff-kg-m2"),
             readout.inertia_takeoff_kg_m2,
-            "Open arms and a free leg make it large as the ice is left.",
+            text("reading-inertia-takeoff-kg-m2-about"),
         ),
         line(
             "inertia_least_kg_m2",
-            "Tightest",
+            text("reading-inertia-least-kg-m2"),
             readout.inertia_least_kg_m2,
-            "The smallest of the flight; the mass tables behind it describe adults, so it is an estimate for a child.",
+            text("reading-inertia-least-kg-m2-about"),
         ),
     ]
 }
@@ -459,27 +470,27 @@ fn energy(session: &Session, now: &Moment) -> Vec<Reading> {
     vec![
         line(
             "angular_momentum_kg_m2_s",
-            "Angular momentum",
+            text("reading-angular-momentum-kg-m2-s"),
             MOMENTUM.text(h),
-            "Fixed as the ice is left and the same all through the flight, because nothing in the air can turn the body but the air itself, which would take 0.1 to 1 % by estimate and is left out.",
+            text("reading-angular-momentum-kg-m2-s-about"),
         ),
         line(
             "energy_now_j",
-            "Energy now",
+            text("reading-energy-now-j"),
             JOULES.text(now.energy_j),
-            "Energy of the turning, limbs included, at the playhead.",
+            text("reading-energy-now-j-about"),
         ),
         line(
             "energy_takeoff_j",
-            "Energy at take-off",
+            text("reading-energy-takeoff-j"),
             JOULES.text(readout.energy_takeoff_j),
-            "Energy of the turning as the ice is left.",
+            text("reading-energy-takeoff-j-about"),
         ),
         line(
             "pull_in_work_j",
-            "Pull-in work",
+            text("reading-pull-in-work-j"),
             JOULES.text(readout.pull_in_work_j),
-            "What the muscles add by pulling arms and legs in against the turning.",
+            text("reading-pull-in-work-j-about"),
         ),
     ]
 }
@@ -487,34 +498,37 @@ fn energy(session: &Session, now: &Moment) -> Vec<Reading> {
 fn hands(session: &Session, now: &Moment) -> Vec<Reading> {
     let readout = &session.jump().readout;
     let [left, right] = now.hand_pull_n;
-    let keeps = match (
+    let largest = match (
         session.scenario().hand_mass_kg > 0.0,
         session.scenario().hands_keep,
     ) {
-        (false, _) => "",
-        (true, HandsKeep::Rate) => "; the heavier hands here keep the take-off rate",
-        (true, HandsKeep::AngularMomentum) => "; the heavier hands here keep the angular momentum",
-        (true, HandsKeep::Energy) => "; the heavier hands here keep the energy of take-off",
+        (false, _) => text("reading-hand-pull-peak-n-about"),
+        (true, HandsKeep::Rate) => text("reading-hand-pull-peak-n-about-rate"),
+        (true, HandsKeep::AngularMomentum) => text("reading-hand-pull-peak-n-about-momentum"),
+        (true, HandsKeep::Energy) => text("reading-hand-pull-peak-n-about-energy"),
     };
-    let line = |quantity: &'static str, label: &'static str, pull, about: String| {
+    let line = |quantity: &'static str, label: &'static str, pull, about: &str| {
         line(Group::Hands, quantity, label, NEWTONS.text(pull), about)
     };
-    let about = "Inward pull that keeps this hand, with what it holds, on its circle: mass times rate squared times distance.";
+    let about = text("reading-hand-pull-now-about");
     vec![
-        line("hand_pull_left_now_n", "Left now", left, about.to_owned()),
+        line(
+            "hand_pull_left_now_n",
+            text("reading-hand-pull-left-now-n"),
+            left,
+            about,
+        ),
         line(
             "hand_pull_right_now_n",
-            "Right now",
+            text("reading-hand-pull-right-now-n"),
             right,
-            about.to_owned(),
+            about,
         ),
         line(
             "hand_pull_peak_n",
-            "Largest",
+            text("reading-hand-pull-peak-n"),
             readout.hand_pull_peak_n,
-            format!(
-                "The larger of both hands over the flight; it grows with the square of the rate{keeps}."
-            ),
+            largest,
         ),
     ]
 }
@@ -534,21 +548,21 @@ fn axis(session: &Session, now: &Moment) -> Vec<Reading> {
     vec![
         line(
             "tilt_now_rad",
-            "Tilt now",
+            text("reading-tilt-now-rad"),
             now.tilt_rad(),
-            "Angle between the body's long axis and the vertical at the playhead.",
+            text("reading-tilt-now-rad-about"),
         ),
         line(
             "tilt_peak_rad",
-            "Largest tilt",
+            text("reading-tilt-peak-rad"),
             readout.tilt_peak_rad,
-            "A tilted body wobbles about the upright angular momentum and turns more slowly.",
+            text("reading-tilt-peak-rad-about"),
         ),
         line(
             "tilt_touchdown_rad",
-            "Tilt at touch-down",
+            text("reading-tilt-touchdown-rad"),
             readout.tilt_touchdown_rad,
-            "How crooked the body comes down.",
+            text("reading-tilt-touchdown-rad-about"),
         ),
     ]
 }
@@ -560,12 +574,16 @@ fn landing(session: &Session) -> Vec<Reading> {
     vec![line(
         Group::Landing,
         "landing_load_bw",
-        "Landing load, estimate",
-        format!("{low:.1} to {high:.1} body weights"),
-        format!(
-            "An estimate, not a measurement, of the peak when a half-sine push stops the fall within \
-             {short_s} to {long_s} s (assumed); no safe number of jumps is known, and what is too \
-             much is for the coach and a clinician to say."
+        text("reading-landing-load-bw"),
+        say!(
+            "reading-landing-load-bw-value",
+            low = decimal(low, 1),
+            high = decimal(high, 1)
+        ),
+        say!(
+            "reading-landing-load-bw-about",
+            from = plain(short_s),
+            to = plain(long_s)
         ),
     )]
 }

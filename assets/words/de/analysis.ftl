@@ -1,1 +1,67 @@
-### 
+### Fragen, die mit vielen Flügen beantwortet werden: wohin die Drehungen gingen, was ein Schritt bringt, wie weit ein Hebel reicht.
+
+## Was neben einem Vorschlag stehen muss, der jemandem schaden kann.
+
+caution-no-safe-number = Eine unbedenkliche Zahl von Sprüngen ist nicht bekannt, und die meisten Verletzungen im Einzellauf kommen von Überlastung.
+caution-adults = Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
+caution-hands = Massen in den Händen sind ein physikalisches Experiment oder eine beaufsichtigte Trainingshilfe; die Regeln des Sports verbieten Hilfsmittel im Wettkampf.
+caution-later = Wer später öffnet, hat weniger Zeit, sich auf die Landung vorzubereiten, und muss in ihr mehr Drehung abfangen (übliche Praxis, ohne Quelle); die Landebelastung rechnet nur den Fall.
+caution-ask = Wie oft, wie hoch und ob mit Gewichten, das sagen Trainerin oder Trainer, die Regeln des Sports und zugelassene Ärztinnen und Ärzte.
+
+## Was ein kleiner Schritt an jedem Hebel ist.
+
+step-jump-height-m = 1 cm höher
+step-takeoff-rate-rad-s = 5 U/min schneller beim Absprung
+step-arm-tuck = Hände 1 cm näher an der Achse
+step-leg-tuck = Beine 5 % enger
+step-close-delay-s = Schließen beginnt 10 ms früher
+step-close-time-s = Schließen dauert 10 ms kürzer
+step-open-lead-s = Öffnen beginnt 10 ms später
+step-hand-mass-kg = 0,1 kg mehr in jeder Hand
+
+## Wodurch ein Sprung Drehungen verlieren kann.
+
+cause-closing = Schließen
+cause-tightness = Enge
+cause-opening = Öffnen
+cause-tilt = Neigung und Ungleichheit
+
+## Der größte Verlust, und was eine Änderung daran ändern würde.
+
+why-nothing-lost = In der Luft hat nichts diesen Sprung nennenswert Drehungen gekostet.
+why-closing-cost = Das Schließen kostete { $turns } Drehungen
+why-tightness-cost = Dass es nicht enger wurde, kostete { $turns } Drehungen
+why-opening-cost = Das Öffnen kostete { $turns } Drehungen
+why-tilt-cost = Neigung und Ungleichheit kosteten { $turns } Drehungen
+why-cost-and-change = { $cost }: { $change }
+why-cost-at-best = { $cost }, besser lässt es sich aber nicht einstellen.
+# $turns ist eine der letzten drei dieser Gruppe.
+why-close-time = Es dauerte { $from } s; mit { $to } s hätte dieser Sprung { $turns }.
+why-close-delay = Es begann { $from } s nach dem Absprung; mit Beginn bei { $to } s hätte dieser Sprung { $turns }.
+why-arm-lag = Ein Arm kam { $from } s zu spät; käme er { $to } s zu spät, hätte dieser Sprung { $turns }.
+why-arm-tuck = Die Arme kamen zu { $from } % heran; mit { $to } % hätte dieser Sprung { $turns }.
+why-leg-tuck = Die Beine schlossen zu { $from } %; mit { $to } % hätte dieser Sprung { $turns }.
+why-open-lead = Es begann { $from } s vor dem Aufkommen; mit Beginn { $to } s davor hätte dieser Sprung { $turns }.
+why-lean = Die Achse war beim Absprung um { $from } Grad geneigt; aufrecht hätte dieser Sprung mit derselben Drehrate beim Absprung { $turns }.
+why-arm-asymmetry = Ein Arm blieb zu { $from } % draußen; käme er heran wie der andere, hätte dieser Sprung { $turns }.
+why-as-many-turns = genauso viele Drehungen
+why-turns-more = { $turns } Drehungen mehr
+why-turns-fewer = { $turns } Drehungen weniger
+
+## Worauf ein Urteil über einen Wert beruht.
+
+limit-already = Der Sprung hat diese Drehungen schon jetzt.
+limit-flown = Über den ganzen einstellbaren Bereich geflogen; die meisten Drehungen darin sind angegeben.
+limit-own = Die eigenen Grenzen dieses Springers, wie angegeben.
+limit-season = Die Änderung einer Saison von jetzt an, genommen für das, was der Springer erreichen kann: unsere Annahme, übliche Praxis, ohne Quelle. Eigene Grenzen ersetzen sie.
+season-source = Unsere Annahme, übliche Praxis, ohne Quelle.
+
+## Eine Einstellung, die nicht sein kann. Der Schlüssel steht wie in der Datei.
+
+lever-unknown = { $key } ist kein Hebel; es gibt { $known }
+season-out-of-range = Saison von { $key } = { $value } geht nicht: möglich ist 0 bis { $most }
+limits-out-of-range = Grenzen von { $key } = { $lower }:{ $higher } gehen nicht: erst die untere, dann die obere, von { $least } bis { $most }
+axis-unknown = { $key }: diese Zahl gibt es nicht; es gibt { $known }
+axis-one-value = { $key } von { $from } bis { $to }: bitte zwei verschiedene Werte angeben
+axis-nodes = { $nodes } Knoten von { $key } gehen nicht: möglich sind { $least } bis { $most }
+axis-twice = { $key } auf beiden Achsen: bitte zwei verschiedene Zahlen angeben

@@ -1,1 +1,190 @@
-### 
+### Ein Sprung, wie man ihn sagt: seine Zahlen und ihre Marken, seine Einheiten, Dateien und Links.
+
+## Wie eine Zahl heißt, allein und im Satz, und was sie bedeutet.
+
+key-takeoff-rate-rad-s = Drehrate beim Absprung
+key-takeoff-rate-rad-s-inline = Drehrate beim Absprung
+key-takeoff-rate-rad-s-about = Wie schnell sich die Hüfte um die Senkrechte dreht, wenn der Fuß das Eis verlässt.
+key-arm-tuck = Arme angelegt
+key-arm-tuck-inline = Arme angelegt
+key-arm-tuck-about = Wie weit die Arme herankommen: 0 bleibt wie beim Absprung, 100 % ist so eng, wie es dieser Körper kann.
+key-leg-tuck = Beine angelegt
+key-leg-tuck-inline = Beine angelegt
+key-leg-tuck-about = Wie weit die Beine zusammenkommen und sich kreuzen: 0 bleibt wie beim Absprung, 100 % ist so eng, wie es dieser Körper kann.
+key-hand-mass-kg = Masse an den Händen
+key-hand-mass-kg-inline = Masse an den Händen
+key-hand-mass-kg-about = Zusätzliche Masse in jeder Hand; ein physikalisches Experiment, im Wettkampf nicht erlaubt.
+key-jump-height-m = Sprunghöhe
+key-jump-height-m-inline = Sprunghöhe
+key-jump-height-m-about = Wie weit der Schwerpunkt vom Absprung bis zum höchsten Punkt steigt.
+key-stature-m = Körpergröße
+key-stature-m-inline = Körpergröße
+key-stature-m-about = Größe des Springers; alle Längen des Körpers wachsen mit ihr.
+key-body-mass-kg = Körpermasse
+key-body-mass-kg-inline = Körpermasse
+key-body-mass-kg-about = Masse des Springers ohne Schlittschuhe; die Masse jedes Körperteils wächst mit ihr.
+key-boot-mass-kg = Masse je Schlittschuh
+key-boot-mass-kg-inline = Masse je Schlittschuh
+key-boot-mass-kg-about = Masse eines Schlittschuhs mit seiner Kufe.
+key-takeoff-openness = Offen beim Absprung
+key-takeoff-openness-inline = Offen beim Absprung
+key-takeoff-openness-about = Wie weit Arme und Spielbein ausgebreitet sind, wenn der Fuß das Eis verlässt.
+key-lean-rad = Neigung beim Absprung
+key-lean-rad-inline = Neigung beim Absprung
+key-lean-rad-about = Neigung der Längsachse des Körpers, wenn der Fuß das Eis verlässt, zu der Seite hin, zu der gedreht wird.
+key-pre-rotation-turns = Auf dem Eis gedreht
+key-pre-rotation-turns-inline = Auf dem Eis gedreht
+key-pre-rotation-turns-about = Was schon auf dem Eis gedreht wurde, bevor der Fuß es verlässt; es zählt zum Sprung.
+key-arm-asymmetry = Ein Arm bleibt draußen
+key-arm-asymmetry-inline = Ein Arm bleibt draußen
+key-arm-asymmetry-about = Der Teil seines Weges nach innen, den der nachkommende Arm nie zurücklegt.
+key-close-delay-s = Schließbeginn
+key-close-delay-s-inline = Schließbeginn
+key-close-delay-s-about = Zeit vom Absprung bis zum Beginn des Schließens.
+key-close-time-s = Schließzeit
+key-close-time-s-inline = Schließzeit
+key-close-time-s-about = Zeit, die Arme und Beine zum Schließen brauchen.
+key-arm-lag-s = Verspätung eines Arms
+key-arm-lag-s-inline = Verspätung eines Arms
+key-arm-lag-s-about = Wie viel später als alles andere der nachkommende Arm schließt.
+key-open-lead-s = Öffnen vor der Landung
+key-open-lead-s-inline = Öffnen vor der Landung
+key-open-lead-s-about = Wie lange vor dem Aufkommen das Öffnen beginnt.
+key-open-time-s = Öffnungszeit
+key-open-time-s-inline = Öffnungszeit
+key-open-time-s-about = Zeit, die das ganze Öffnen bräuchte; das Aufkommen kann früher sein.
+
+## Was an vier Eingaben unsicher ist: an drei der Zahlen oben und am Trägheitsmoment.
+
+key-inertia-share = Trägheitsmoment
+key-inertia-share-inline = Trägheitsmoment
+half-width-jump-height-m-about = Ein Bild mehr oder weniger in einem Video mit 60 Bildern in der Sekunde macht bei einer halben Sekunde Flugzeit 2 cm Höhe aus.
+half-width-takeoff-rate-rad-s-about = Eine Richtung, auf zwei Bildern im Abstand von einer Zehntelsekunde auf 2° genau abgelesen, gibt die Rate auf 0,5 rad/s genau, etwa 5 U/min; dass sie sich so gut ablesen lässt, ist unsere Annahme.
+half-width-close-time-s-about = Ein Bild eines Videos mit 60 Bildern in der Sekunde.
+half-width-inertia-share-about = Üblich sind 20 %, und 30 % unter 1,55 m, weil die Massentabellen Mittelwerte junger Erwachsener sind. Körper eines anderen Modells haben im Stehen das 0,84- bis 1,22-Fache des Trägheitsmoments von diesem, was 20 % etwa abdecken; gemessene stehende Männer haben das 1,18- bis 1,40-Fache, was sie nicht abdecken: Ein wirklicher Körper kann außerhalb der Spanne liegen, und dann eher mit weniger Drehungen.
+
+## Woher die Marken an einer Zahl kommen.
+
+reach-tuck = Der ganze Bereich ist für den Körper erreichbar; ein veröffentlichtes Maß für das Anlegen wurde nicht gefunden.
+reach-close-delay = Das Schließen kann beginnen, sobald der Fuß das Eis verlässt (übliche Praxis, ohne Quelle).
+reach-close-time = Arme und Beine, die in weniger als 0,15 s schließen, sind uns nicht bekannt (aus dem Gedächtnis, ohne Quelle).
+reach-open-lead = Eine Landung, die weniger als 0,05 s lang vorbereitet wird, ist uns nicht bekannt (übliche Praxis, ohne Quelle).
+reach-hand-mass = Trainingshandschuhe wiegen einige Hundert Gramm (übliche Praxis, ohne Quelle). Darüber: Der Zug wäre bei der höchsten Drehrate dieses Sprungs größer als die mittlere Griffkraft Erwachsener (Dodds et al. 2014).
+reach-trampoline = Auf dem Trampolin wurden schon Flüge von etwa 1,7 s gewertet (Presse, aus zweiter Hand): Der ganze Bereich ist erreichbar.
+reach-jump-height = 20 cm: Mädchen von 10 bis 16 abseits des Eises, Mittelwert weniger zwei Standardabweichungen (29,1 cm, 4,8 cm; Myklebust). 60 cm: 0,7 s, für vier Drehungen genannt (Presse, 2003). Über 90 cm ist uns kein Sprung allein aus den Füßen bekannt (aus dem Gedächtnis).
+reach-takeoff-rate = Die Marken folgen aus der höchsten Drehrate, die dieser Körper und dieser Ablauf daraus machen: bis 440 U/min wurden gesehen, 500 U/min bei niemandem (übliche Praxis, ohne Quelle).
+
+## Einheiten, wie sie hinter einer Zahl stehen.
+
+unit-rpm = U/min
+unit-turns-per-s = U/s
+unit-deg-per-s = °/s
+unit-rad-per-s = rad/s
+unit-cm = cm
+unit-m = m
+unit-in = Zoll
+unit-kg = kg
+unit-lb = lb
+unit-s = s
+unit-deg = °
+unit-rad = rad
+unit-turns = Drehungen
+unit-percent = %
+
+## Die Sprünge des Sports.
+
+jump-toe-loop = Toeloop
+jump-salchow = Salchow
+jump-loop = Rittberger
+jump-flip = Flip
+jump-lutz = Lutz
+jump-axel = Axel
+jump-off-ice = Drehung ohne Eis
+jump-free = Frei
+jump-free-in-words = Freier Sprung
+jump-off-ice-turns = { $turns ->
+    [one] { $turns } Drehung ohne Eis
+   *[other] { $turns } Drehungen ohne Eis
+}
+
+## Die Ausgangspunkte; in ihren Dateien heißen sie englisch.
+
+start-half-a-turn-short-name = Eine halbe Drehung zu wenig
+start-child-single-name = Einfachsprung eines Kindes
+start-junior-double-name = Doppelsprung der Junioren
+start-senior-triple-name = Dreifachsprung der Senioren
+start-four-turns-name = Vier Drehungen
+start-five-turn-attempt-name = Versuch mit fünf Drehungen
+start-floor-turn-name = Auf dem Boden, in Schuhen
+start-trampoline-name = Auf dem Trampolin
+start-weighted-hands-name = Gewichte in den Händen
+start-crooked-takeoff-name = Schiefer Absprung
+
+## Eine Zahl, die nicht sein kann. Der Schlüssel steht wie in der Datei.
+
+number-out-of-range = { $key } = { $value } geht nicht: möglich ist { $least } bis { $most }
+number-not-a-number = { $key } = { $value } ist keine Zahl: möglich ist { $least } bis { $most }
+key-unknown = { $key } = { $value }: diesen Schlüssel gibt es nicht; es gibt { $known }
+half-width-out-of-range = Halbbreite von { $key } = { $value } geht nicht: möglich ist 0 bis { $most }
+half-width-not-a-number = Halbbreite von { $key } = { $value } ist keine Zahl: möglich ist 0 bis { $most }
+half-width-unknown = Halbbreite von { $key } = { $value }: diese Halbbreite gibt es nicht; es gibt { $known }
+
+## Warum die Datei eines Sprungs oder ein Link nicht geöffnet wurde, als Teil eines Satzes.
+
+file-too-large = diese Datei ist zu groß für einen Sprung; bitte eine öffnen, die Turns Aloft gespeichert hat
+file-not-json = diese Datei ist kein Sprung oder ein beschädigter ({ $why }); bitte eine öffnen, die Turns Aloft gespeichert hat
+file-no-scenario = diese Datei ist kein Sprung von Turns Aloft; bitte eine öffnen, die Turns Aloft gespeichert hat
+file-newer = dieser Sprung hat die Version { $version }, und dieses Turns Aloft liest bis Version { $known }; zum Öffnen bitte Turns Aloft erneuern
+file-broken = dieser Sprung ist beschädigt: { $why }; bitte noch einmal speichern oder diesen Eintrag verbessern
+file-out-of-range = dieser Sprung hat einen Wert, der nicht geflogen werden kann: { $why }
+link-too-long = dieser Link ist zu lang für Sprünge; bitte dort, wo er herkommt, noch einmal kopieren
+link-damaged = dieser Link ist beschädigt oder wurde abgeschnitten; bitte dort, wo er herkommt, noch einmal ganz kopieren
+link-newer = dieser Link kommt von einem neueren Turns Aloft (er hat die Version { $version }, dieses hier liest bis { $known }); zum Öffnen bitte Turns Aloft erneuern oder seine Seite neu laden
+link-out-of-range = dieser Link hat einen Wert, der nicht geflogen werden kann: { $why }
+
+## Worüber sich der Leser von JSON beschwert.
+
+json-at = { $what }, Zeile { $line }, Spalte { $column }
+json-list-unended = eine Liste hört mittendrin auf
+json-object-unended = ein Objekt hört mittendrin auf
+json-string-unended = ein Text hört mittendrin auf
+json-value-unended = ein Wert hört mittendrin auf
+json-no-colon = hier fehlt `:`
+json-no-list-comma = hier fehlt `,` oder `]`
+json-no-object-comma = hier fehlt `,` oder { $brace }
+json-no-word = hier fehlt ein Wort
+json-no-value = hier fehlt ein Wert
+json-no-quote = hier fehlt `"`
+json-bad-escape = ungültige Umschreibung eines Zeichens
+json-bad-number = ungültige Zahl
+json-large-number = zu große Zahl
+json-bad-character = ungültiges Zeichen
+json-control-character = ein Steuerzeichen (\u0000-\u001F) in einem Text
+json-bad-key = ein Schlüssel, der kein Text ist
+json-lone-surrogate = ein halbes Zeichen
+json-trailing-comma = ein Komma zu viel am Ende
+json-trailing-characters = überzählige Zeichen
+json-escape-unended = die Umschreibung eines Zeichens hört mittendrin auf
+json-too-deep = zu tief verschachtelt
+json-missing-field = der Eintrag `{ $name }` fehlt
+json-duplicate-field = der Eintrag `{ $name }` steht zweimal da
+json-unknown-field = der Eintrag `{ $name }` ist unbekannt, es gibt { $known }
+json-unknown-word = das Wort `{ $name }` ist unbekannt, es gibt { $known }
+json-one-of = { $names }
+json-either = { $one } oder { $other }
+json-bad-type = ein Wert von falscher Art: { $found } statt { $wanted }
+json-bad-value = ein ungültiger Wert: { $found } statt { $wanted }
+json-found-string = Text { $value }
+json-found-integer = ganze Zahl { $value }
+json-found-number = Zahl { $value }
+json-found-boolean = Wahrheitswert { $value }
+json-null = nichts
+json-sequence = Liste
+json-map = Objekt
+json-a-sequence = Liste
+json-a-string = Text
+json-f64 = Zahl
+json-u8 = ganze Zahl
+json-u64 = ganze Zahl
+json-string-or-map = Wort
+json-struct = Objekt ({ $name })

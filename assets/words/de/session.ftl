@@ -1,1 +1,310 @@
-### 
+### Was gerade geschieht: jede Anzeige, jede Antwort, und was gesagt wird, wenn etwas nicht geht.
+
+## Die Fragen; kurz, sie stehen nebeneinander.
+
+question-jump = Sprung
+question-why = Warum
+question-win = Gewinn
+question-map = Karte
+question-compare = Vergleich
+
+## Anzeigen, die zusammengehören.
+
+group-turns = Drehungen
+group-how-sure = Wie sicher
+group-time = Zeit und Höhe
+group-rate = Drehrate
+group-inertia = Trägheitsmoment
+group-energy = Drehimpuls und Energie
+group-hands = Zug an den Händen
+group-axis = Achse
+group-landing = Landung
+group-answer = Antwort
+
+## Einheiten, die niemand wählt.
+
+unit-kg-m2 = kg m²
+unit-kg-m2-per-s = kg m²/s
+unit-j = J
+unit-n = N
+unit-degrees = °
+
+## Anzeigen: wie jede heißt und was sie bedeutet, nach ihrem veröffentlichten Schlüssel.
+
+reading-turns = Drehungen insgesamt
+reading-turns-about = Drehungen in der Luft und dazu, was schon auf dem Eis gedreht wurde.
+reading-air-turns = Drehungen in der Luft
+reading-air-turns-about = Wie weit sich die Hüfte vom Absprung bis zum Aufkommen um die Senkrechte gedreht hat.
+reading-pre-rotation-turns = Auf dem Eis gedreht
+reading-pre-rotation-turns-about = Vor dem Absprung gedreht; es zählt zum Sprung.
+reading-turns-owed = Verlangte Drehungen
+reading-turns-owed-about = Was der Name des Sprungs verlangt; ein Axel verlangt eine halbe Drehung mehr, weil er vorwärts abspringt.
+reading-shortfall-deg = Fehlende Drehung
+reading-shortfall-deg-about = Drehung, die beim Aufkommen noch fehlt, in Grad: 360 sind eine ganze Drehung.
+reading-call = Wertung
+reading-call-about = Nach der Regel des Sports ist eine fehlende Vierteldrehung q, mehr als ein Viertel <, eine halbe oder mehr <<; die Regel gibt q nur den einen Wert 90°, und die Spanne hier, { $from }° bis 90°, ist unsere eigene.
+reading-phase = Phase
+reading-phase-about = Was der Körper im gezeigten Augenblick tut.
+reading-hang-time-s = Flugzeit
+reading-hang-time-s-about = Zeit vom Absprung bis zur ersten Berührung des Eises; gebeugte Beine bei der Landung verlängern sie.
+reading-jump-height-m = Sprunghöhe
+reading-jump-height-m-about = Wie weit der Schwerpunkt vom Absprung bis zum höchsten Punkt steigt.
+reading-cm-height-now-m = Schwerpunkt jetzt
+reading-cm-height-now-m-about = Höhe des Körperschwerpunkts über dem Eis im gezeigten Augenblick.
+reading-rate-now-rad-s = Jetzt
+reading-rate-now-rad-s-about = Wie schnell sich die Hüfte im gezeigten Augenblick um die Senkrechte dreht.
+reading-takeoff-rate-rad-s = Beim Absprung
+reading-takeoff-rate-rad-s-about = Wie schnell sich die Hüfte dreht, wenn der Fuß das Eis verlässt.
+reading-peak-rate-rad-s = Höchste
+reading-peak-rate-rad-s-about = Die schnellste des Flugs; die höchsten, die gesehen wurden, sind etwa 430 bis 440 U/min (übliche Praxis, ohne Quelle).
+reading-mean-rate-rad-s = Mittlere
+reading-mean-rate-rad-s-about = Drehungen in der Luft durch Flugzeit: Sie, nicht die höchste, entscheidet, wie viele Drehungen es werden.
+reading-touchdown-rate-rad-s = Beim Aufkommen
+reading-touchdown-rate-rad-s-about = Was die Landung noch abfangen muss.
+reading-inertia-now-kg-m2 = Jetzt
+reading-inertia-now-kg-m2-about = Wie schwer sich der Körper um seine Achse drehen lässt: Masse weit draußen zählt mit dem Quadrat ihres Abstands.
+reading-inertia-takeoff-kg-m2 = Beim Absprung
+reading-inertia-takeoff-kg-m2-about = Offene Arme und das Spielbein machen es groß, wenn der Fuß das Eis verlässt.
+reading-inertia-least-kg-m2 = Am engsten
+reading-inertia-least-kg-m2-about = Das kleinste des Flugs; die Massentabellen dahinter beschreiben Erwachsene, für ein Kind ist es also eine Schätzung.
+reading-angular-momentum-kg-m2-s = Drehimpuls
+reading-angular-momentum-kg-m2-s-about = Steht fest, wenn der Fuß das Eis verlässt, und bleibt im ganzen Flug gleich, denn in der Luft kann nichts den Körper drehen als die Luft selbst; sie nähme geschätzt 0,1 bis 1 % weg und ist weggelassen.
+reading-energy-now-j = Energie jetzt
+reading-energy-now-j-about = Energie der Drehung, mit Armen und Beinen, im gezeigten Augenblick.
+reading-energy-takeoff-j = Energie beim Absprung
+reading-energy-takeoff-j-about = Energie der Drehung, wenn der Fuß das Eis verlässt.
+reading-pull-in-work-j = Arbeit beim Anlegen
+reading-pull-in-work-j-about = Was die Muskeln dazugeben, wenn sie Arme und Beine gegen die Drehung heranziehen.
+reading-hand-pull-left-now-n = Links jetzt
+reading-hand-pull-right-now-n = Rechts jetzt
+reading-hand-pull-now-about = Zug nach innen, der diese Hand mit dem, was sie hält, auf ihrem Kreis hält: Masse mal Drehrate im Quadrat mal Abstand.
+reading-hand-pull-peak-n = Größter
+reading-hand-pull-peak-n-about = Der größere von beiden Händen im ganzen Flug; er wächst mit dem Quadrat der Drehrate.
+reading-hand-pull-peak-n-about-rate = Der größere von beiden Händen im ganzen Flug; er wächst mit dem Quadrat der Drehrate; die schwereren Hände behalten hier die Drehrate beim Absprung.
+reading-hand-pull-peak-n-about-momentum = Der größere von beiden Händen im ganzen Flug; er wächst mit dem Quadrat der Drehrate; die schwereren Hände behalten hier den Drehimpuls.
+reading-hand-pull-peak-n-about-energy = Der größere von beiden Händen im ganzen Flug; er wächst mit dem Quadrat der Drehrate; die schwereren Hände behalten hier die Energie des Absprungs.
+reading-tilt-now-rad = Neigung jetzt
+reading-tilt-now-rad-about = Winkel zwischen der Längsachse des Körpers und der Senkrechten im gezeigten Augenblick.
+reading-tilt-peak-rad = Größte Neigung
+reading-tilt-peak-rad-about = Ein geneigter Körper taumelt um den aufrechten Drehimpuls und dreht sich langsamer.
+reading-tilt-touchdown-rad = Neigung beim Aufkommen
+reading-tilt-touchdown-rad-about = Wie schief der Körper herunterkommt.
+reading-landing-load-bw = Landebelastung, Schätzung
+reading-landing-load-bw-value = { $low } bis { $high } Körpergewichte
+reading-landing-load-bw-about = Eine Schätzung, keine Messung, der größten Kraft, wenn ein Stoß in Form einer halben Sinuswelle den Fall in { $from } bis { $to } s bremst (angenommen); eine unbedenkliche Zahl von Sprüngen ist nicht bekannt, und was zu viel ist, sagen Trainerin oder Trainer und Ärztin oder Arzt.
+
+from-to = { $from } bis { $to }
+in-turns = { $turns } Drehungen
+either-or = { $first } oder { $last }
+
+## Fehlende Drehung und die Wertung.
+
+shortfall-short = es fehlen { $degrees }°
+shortfall-too-far = { $degrees }° zu weit
+shortfall-both-short = es fehlen { $from }° bis { $to }°
+shortfall-both-too-far = { $from }° bis { $to }° zu weit
+shortfall-either = { $from }° zu weit bis { $to }° zu wenig
+call-may-be = vielleicht { $calls }
+# Wo die anderen ihr Zeichen haben.
+call-full-in-short = voll
+call-none = ohne Wertung
+call-full = voll gedreht
+call-quarter = auf dem Viertel (q)
+call-under = unterrotiert (<)
+call-downgraded = herabgestuft (<<)
+
+## Wie die Phase des Flugs heißt, allein und im Satz über das Bild.
+
+phase-on-the-ice = auf dem Eis
+phase-landed = gelandet
+phase-opening = beim Öffnen
+phase-still-open = noch offen
+phase-closing = beim Schließen
+phase-held-tight = eng gehalten
+
+## Das Ergebnis und das Bild in einem Satz, zum Vorlesen.
+
+summary-of-named = { $turns } Drehungen von { $owed }: { $missing }, { $call }.
+summary-of-free = { $turns } Drehungen.
+picture = Der Springer, { $phase }, { $time } nach dem Absprung, bisher { $turns } Drehungen.
+
+## Was eine unsichere Eingabe allein an den Drehungen ausmacht.
+
+range-by-height = Durch die Sprunghöhe
+range-by-rate = Durch die Drehrate
+range-by-close-time = Durch die Schließzeit
+range-by-inertia = Durch das Trägheitsmoment
+range-by-about = { $what } ± { $half_width }: was das allein an den Drehungen ausmacht. { $source }
+range-change = ± { $turns } Drehungen
+
+## Warum.
+
+why-ideal = Was dieser Absprung hergeben könnte: vom ersten Augenblick bis zum Aufkommen so eng, wie es dieser Körper kann, aufrecht, mit demselben Drehimpuls und derselben Zeit in der Luft.
+why-ice = Vor dem Absprung auf dem Eis gedreht; es zählt zum Sprung.
+why-turns = Das Ideal, weniger das, was verloren ging, und dazu, was auf dem Eis gedreht wurde.
+why-order = Die Ursachen werden nacheinander weggenommen, von oben nach unten. Eine andere Reihenfolge würde dasselbe Ganze etwas anders aufteilen.
+why-back = Blass: weiter als hier geht es nicht; was ein Schritt zurück bewirken würde.
+why-not-possible = nicht möglich
+why-closing-about = Bis Arme und Beine angelegt sind, dreht sich der Körper langsamer; hier waren sie { $time } s nach dem Absprung angelegt.
+why-tightness-about = Was weit von der Achse weg bleibt, bremst die Drehung; hier kamen die Arme { $arms } % und die Beine { $legs } % ihres Weges heran.
+why-opening-about = Das Öffnen für die Landung bremst die Drehung wieder; hier begann es { $time } s vor dem Aufkommen.
+why-tilt-about = Eine geneigte Achse oder ein Arm, der zu spät kommt oder draußen bleibt, lässt den Körper taumeln; hier war sie um bis zu { $tilt } Grad geneigt.
+why-owed-all-there = { $owed } Drehungen verlangt: alle da
+why-owed-missing = { $owed } Drehungen verlangt: es fehlen { $turns }
+why-owed-more = { $owed } Drehungen verlangt: { $turns } mehr als das
+why-back-wins = zurück bringt { $turns }
+why-back-costs = zurück kostet { $turns }
+why-loads = Landebelastung, eine Schätzung, in Körpergewichten: jetzt { $now }; { $then }.
+why-load-then = { $what }: { $load }
+why-load-with-it = damit
+why-line-sentence = Was am meisten kostete
+why-line-sentence-about = Der größte Verlust, und die eine Änderung, die dagegen zu versuchen ist.
+why-line-ideal = Ideal
+why-line-closing = Beim Schließen verloren
+why-line-tightness = Verloren, weil es nicht enger wurde
+why-line-opening = Beim Öffnen verloren
+why-line-tilt = Durch Neigung und Ungleichheit verloren
+why-line-owed = Gegenüber dem Verlangten
+why-line-owed-about = Die verlangten Drehungen neben den Drehungen insgesamt.
+why-line-gain-about = Drehungen, die dieser kleine Schritt allein bringt.
+why-line-caution = Vorsicht
+why-line-caution-about = Was man wissen muss, bevor man es versucht.
+why-beyond-seen = Jenseits dessen, was gesehen wurde: { $what } { $value }. { $source }
+
+## Gewinn.
+
+win-season = Was das Training einer Saison an jedem Hebel bringen könnte, um sie gegeneinander abzuwägen: unsere Annahme, übliche Praxis, ohne Quelle.
+win-limits = Was der Springer erreichen kann, vom Kleinsten bis zum Größten. Solange nichts eingestellt ist, gilt die Änderung einer Saison von jetzt an.
+win-verdict-already = hat sie schon jetzt
+win-verdict-within-reach = kann der Springer erreichen
+win-verdict-within-measured = bei Menschen schon gesehen
+win-verdict-beyond-measured = jenseits von allem, was gesehen wurde
+win-verdict-cannot-alone = reicht allein nicht
+win-has-target = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da.
+win-question = { $target } Drehungen gewünscht, { $missing } mehr als jetzt. Was würde sie bringen?
+win-most = höchstens { $turns } Drehungen, bei { $at }
+win-basis-jumper = Dieser Springer: { $what } { $range }. { $source }
+win-basis-seen = Bei Menschen gesehen: { $what } { $range }. { $source }
+win-basis-admissible = Einstellbar: { $what } { $range }. { $source }
+win-landing = Landebelastung, eine Schätzung: jetzt das { $low }- bis { $high }-Fache des Körpergewichts, dann das { $then_low }- bis { $then_high }-Fache.
+win-effort = Zusammen die Arbeit von { $seasons } Saisons.
+win-effort-less = Zusammen die Arbeit von { $seasons } Saisons; der leichteste Hebel allein braucht { $single }.
+win-hands-keep-rate = angenommen, dass der Springer die Drehrate beim Absprung behält
+win-hands-keep-momentum = angenommen, dass der Springer den Drehimpuls behält
+win-hands-keep-energy = angenommen, dass der Springer die Drehenergie behält
+win-reach-unknown = nicht bekannt
+win-reach-season = { $range } (eine Saison)
+win-season-held = bleibt
+win-line-target = Gewünschte Drehungen
+win-line-joint = Mehreres zusammen
+
+## Karte.
+
+map-line-across = Quer
+map-line-upwards = Aufwärts
+map-span = { $what } von { $from } bis { $to }
+map-line-here-about = Drehungen des jetzigen Sprungs.
+map-line-flown = Geflogen
+map-line-flown-about = Die Knoten der Karte, jeder ein eigener Flug.
+map-all-flown = { $nodes } x { $nodes } geflogen
+map-flown = { $flown } von { $nodes } geflogen
+map-line-needed = { $turns } Drehungen, alles andere wie jetzt
+map-line-needed-about = Wo die Linie so vieler Drehungen am jetzigen Sprung vorbeiläuft.
+map-and = { $one } und { $other }
+
+## Vergleich.
+
+compare-order = Eines nach dem anderen geändert, in dieser Reihenfolge: Was jedes wert ist, hängt von ihr ab. Zusammen sind sie der ganze Unterschied.
+compare-line-sentence = Verglichen
+compare-line-turns = Drehungen von beiden
+compare-line-turns-about = Drehungen insgesamt des Versuchs daneben und des jetzigen.
+compare-turns = von { $from } auf { $to }: { $turns }
+compare-difference = von { $from } auf { $to }: { $turns } Drehungen
+compare-line-kept = Gemerkter Sprung { $number }
+compare-line-kept-about = Ein Sprung, der auf diesem Gerät gemerkt ist.
+compare-kept-came-to = { $name }: { $turns } Drehungen, { $call }
+compare-as-opened = { $name }, wie geöffnet
+compare-nothing-differs = Dieser Sprung und „{ $beside }“ sind gleich: Nichts unterscheidet sie.
+compare-as-much = Dieser Sprung dreht genauso weit wie „{ $beside }“
+compare-more = Dieser Sprung dreht um { $turns } weiter als „{ $beside }“
+compare-less = Dieser Sprung dreht um { $turns } weniger weit als „{ $beside }“
+# $said ist einer der letzten drei.
+compare-no-largest = { $said }.
+compare-cancels = { $said }; die Unterschiede heben sich auf, der größte: { $what } ({ $turns }).
+compare-all-by = { $said }, und das allein hierdurch: { $what }.
+compare-most-by = { $said }; das meiste davon macht aus: { $what } ({ $turns }).
+compare-largest = { $said }; der größte Teil: { $what } ({ $turns }).
+
+## Was keine Zahl eines Sprungs ist: wie es heißt, allein und im Satz, und was es sein kann.
+
+word-jump = Sprung
+word-jump-inline = Sprung
+word-jump-turns = Drehungen im Namen
+word-jump-turns-inline = Drehungen im Namen
+word-table = Massentabelle
+word-table-inline = Massentabelle
+word-table-female = weiblich
+word-table-male = männlich
+word-ground = Springt auf
+word-ground-inline = Untergrund
+word-ground-ice = Eis
+word-ground-floor = Boden
+word-ground-trampoline = Trampolin
+word-turning = Dreht sich, von oben gesehen
+word-turning-inline = Drehsinn
+word-turning-anticlockwise = gegen den Uhrzeigersinn
+word-turning-clockwise = im Uhrzeigersinn
+word-hands-keep = Schwerere Hände behalten
+word-hands-keep-inline = was schwerere Hände behalten
+word-hands-keep-rate = Drehrate
+word-hands-keep-momentum = Drehimpuls
+word-hands-keep-energy = Energie
+
+## Was gesagt wird, wenn etwas nicht getan wurde.
+
+not-opened = Nicht geöffnet: { $why }.
+not-kept = Nicht gemerkt: { $why }.
+not-renamed = Nicht umbenannt: { $why }.
+not-deleted = Nicht gelöscht: { $why }.
+not-brought-back = Nicht zurückgeholt: { $why }.
+last-visit-unreadable = Was vom letzten Besuch aufgehoben war, ließ sich nicht lesen; hier ist der übliche Anfang.
+changed-jump-kept = Der geänderte Sprung ist gemerkt: er steht als „{ $name }“ unter Vergleich.
+collection-empty = In dieser Datei ist kein Sprung.
+collection-added = { $jumps ->
+    [one] Ein Sprung aus dieser Datei ist jetzt unter den gemerkten.
+   *[other] { $jumps } Sprünge aus dieser Datei sind jetzt unter den gemerkten.
+}
+
+## Warum etwas mit den gemerkten Sprüngen nicht getan wurde, als Teil eines Satzes.
+
+kept-no-name = ein gemerkter Sprung braucht einen Namen; bitte einen geben
+kept-long-name = der Name eines gemerkten Sprungs hat höchstens { $most } Zeichen; bitte kürzen
+kept-too-many = mehr als { $most } Sprünge werden nicht gemerkt; bitte als Datei speichern und dann einige löschen
+kept-too-large = ein gemerkter Sprung darf { $each } kB groß sein und alle zusammen { $all } MB; bitte Notizen kürzen oder einige löschen
+kept-gone = dieser Sprung ist nicht mehr gemerkt; bitte einen anderen wählen
+kept-nothing-deleted = seit die Seite geöffnet wurde, ist kein Sprung gelöscht worden, der sich zurückholen ließe
+
+## Warum die Datei einer Sammlung nicht geöffnet wurde, als Teil eines Satzes.
+
+collection-too-large = diese Datei ist zu groß für eine Sammlung von Sprüngen; bitte eine öffnen, die Turns Aloft gespeichert hat
+collection-not-json = diese Datei ist keine Sammlung von Sprüngen oder eine beschädigte ({ $why }); bitte eine öffnen, die Turns Aloft gespeichert hat
+collection-none = diese Datei ist keine Sammlung von Sprüngen von Turns Aloft; bitte eine öffnen, die Turns Aloft gespeichert hat
+collection-newer = diese Sammlung hat die Version { $version }, und dieses Turns Aloft liest bis Version { $known }; zum Öffnen bitte Turns Aloft erneuern
+collection-broken = diese Sammlung ist beschädigt: { $why }; bitte noch einmal speichern oder diesen Eintrag verbessern
+collection-jump = Sprung { $number } dieser Sammlung ({ $name }) kann nicht gemerkt werden: { $why }
+collection-jump-unnamed = ohne Namen
+
+## Warum sich nicht lesen ließ, was der Browser aufgehoben hat, als Teil eines Satzes.
+
+kept-newer = die Sprünge auf diesem Gerät hat ein neueres Turns Aloft gemerkt; zum Erneuern bitte seine Seite neu laden, sie sind noch da
+kept-broken = die auf diesem Gerät gemerkten Sprünge lassen sich nicht lesen ({ $why })
+kept-too-long = mehr, als je gemerkt wurde
+kept-no-version = sie haben keine bekannte Version
+kept-too-often = mehr, als je gemerkt wurden
+kept-odd-name = ein Name, der nie vergeben wurde
+kept-twice = ein Sprung, der sich von einem anderen nicht unterscheiden lässt
+
+## Was gesagt wird, wenn eine Zahl nicht sein kann.
+
+number-needed = { $what } braucht eine Zahl; es bleibt, wie es war.
+number-held = { $what }: möglich ist { $least } bis { $most }; jetzt steht es auf { $held }.

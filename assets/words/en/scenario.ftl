@@ -129,3 +129,63 @@ half-width-out-of-range = half-width of { $key } = { $value } is out of range: i
 half-width-not-a-number = half-width of { $key } = { $value } is not a number: it goes from 0 to { $most }
 half-width-unknown = half-width of { $key } = { $value }: no such half-width; they are { $known }
 
+## Why a scenario's file or a link was not opened, as part of a sentence.
+
+file-too-large = this file is too large to be a scenario; open one saved by Turns Aloft
+file-not-json = this file is not a scenario, or a damaged one ({ $why }); open one saved by Turns Aloft
+file-no-scenario = this file is not a Turns Aloft scenario; open one saved by Turns Aloft
+file-newer = this scenario is of version { $version } and this Turns Aloft reads up to version { $known }; update Turns Aloft to open it
+file-broken = this scenario is broken: { $why }; save it again or mend that entry
+file-out-of-range = this scenario has a value that cannot be flown: { $why }
+link-too-long = this link is too long to hold jumps; copy it again where it came from
+link-damaged = this link is damaged or was cut short; copy the whole of it again where it came from
+link-newer = this link was made by a newer Turns Aloft (its version is { $version }, this one reads up to { $known }); update Turns Aloft, or reload its page, to open it
+link-out-of-range = this link has a value that cannot be flown: { $why }
+
+## What the reader of JSON complains of. The English is the reader's own, letter for letter: by it
+## the complaint is known.
+
+json-at = { $what } at line { $line } column { $column }
+json-list-unended = EOF while parsing a list
+json-object-unended = EOF while parsing an object
+json-string-unended = EOF while parsing a string
+json-value-unended = EOF while parsing a value
+json-no-colon = expected `:`
+json-no-list-comma = expected `,` or `]`
+json-no-object-comma = expected `,` or { $brace }
+json-no-word = expected ident
+json-no-value = expected value
+json-no-quote = expected `"`
+json-bad-escape = invalid escape
+json-bad-number = invalid number
+json-large-number = number out of range
+json-bad-character = invalid unicode code point
+json-control-character = control character (\u0000-\u001F) found while parsing a string
+json-bad-key = key must be a string
+json-lone-surrogate = lone leading surrogate in hex escape
+json-trailing-comma = trailing comma
+json-trailing-characters = trailing characters
+json-escape-unended = unexpected end of hex escape
+json-too-deep = recursion limit exceeded
+json-missing-field = missing field `{ $name }`
+json-duplicate-field = duplicate field `{ $name }`
+json-unknown-field = unknown field `{ $name }`, expected { $known }
+json-unknown-word = unknown variant `{ $name }`, expected { $known }
+json-one-of = one of { $names }
+json-either = { $one } or { $other }
+json-bad-type = invalid type: { $found }, expected { $wanted }
+json-bad-value = invalid value: { $found }, expected { $wanted }
+json-found-string = string { $value }
+json-found-integer = integer { $value }
+json-found-number = floating point { $value }
+json-found-boolean = boolean { $value }
+json-null = null
+json-sequence = sequence
+json-map = map
+json-a-sequence = a sequence
+json-a-string = a string
+json-f64 = f64
+json-u8 = u8
+json-u64 = u64
+json-string-or-map = string or map
+json-struct = struct { $name }

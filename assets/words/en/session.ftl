@@ -29,13 +29,113 @@ unit-j = J
 unit-n = N
 unit-degrees = °
 
-## The call.
+## Readings: the name of each and what it means, by its published key.
 
+reading-turns = Turns in all
+reading-turns-about = Turns in the air plus the part already turned on the ice before leaving it.
+reading-air-turns = Turns in the air
+reading-air-turns-about = How far the hips turned about the vertical from take-off to touch-down.
+reading-pre-rotation-turns = Turned on the ice
+reading-pre-rotation-turns-about = Turned before leaving the ice; it counts towards the jump.
+reading-turns-owed = Turns owed
+reading-turns-owed-about = What the jump's name asks for; an Axel owes half a turn more because it takes off forwards.
+reading-shortfall-deg = Missing
+reading-shortfall-deg-about = Rotation still missing at touch-down, in degrees: 360 are a whole turn.
+reading-call = Call
+reading-call-about = By the sport's rule a quarter turn missing is q, more than a quarter <, a half or more <<; the rule gives q the single value 90°, and its band here, { $from }° to 90°, is our own.
+reading-phase = Phase
+reading-phase-about = What the body is doing at the playhead.
+reading-hang-time-s = Hang time
+reading-hang-time-s-about = Time from take-off to the first touch of the ice; bent legs at landing make it longer.
+reading-jump-height-m = Jump height
+reading-jump-height-m-about = How far the centre of mass rises from take-off to the top.
+reading-cm-height-now-m = Centre of mass now
+reading-cm-height-now-m-about = Height of the body's centre of mass over the ice at the playhead.
+reading-rate-now-rad-s = Now
+reading-rate-now-rad-s-about = How fast the hips turn about the vertical at the playhead.
+reading-takeoff-rate-rad-s = At take-off
+reading-takeoff-rate-rad-s-about = How fast the hips turn as the ice is left.
+reading-peak-rate-rad-s = Peak
+reading-peak-rate-rad-s-about = The fastest of the flight; the highest peaks seen are about 430 to 440 rpm (common practice, no source).
+reading-mean-rate-rad-s = Mean
+reading-mean-rate-rad-s-about = Turns in the air over hang time: this, not the peak, decides how many turns there are.
+reading-touchdown-rate-rad-s = At touch-down
+reading-touchdown-rate-rad-s-about = What the landing still has to stop.
+reading-inertia-now-kg-m2 = Now
+reading-inertia-now-kg-m2-about = How hard the body is to turn about its axis: mass far out counts by the square of its distance.
+reading-inertia-takeoff-kg-m2 = At take-off
+reading-inertia-takeoff-kg-m2-about = Open arms and a free leg make it large as the ice is left.
+reading-inertia-least-kg-m2 = Tightest
+reading-inertia-least-kg-m2-about = The smallest of the flight; the mass tables behind it describe adults, so it is an estimate for a child.
+reading-angular-momentum-kg-m2-s = Angular momentum
+reading-angular-momentum-kg-m2-s-about = Fixed as the ice is left and the same all through the flight, because nothing in the air can turn the body but the air itself, which would take 0.1 to 1 % by estimate and is left out.
+reading-energy-now-j = Energy now
+reading-energy-now-j-about = Energy of the turning, limbs included, at the playhead.
+reading-energy-takeoff-j = Energy at take-off
+reading-energy-takeoff-j-about = Energy of the turning as the ice is left.
+reading-pull-in-work-j = Pull-in work
+reading-pull-in-work-j-about = What the muscles add by pulling arms and legs in against the turning.
+reading-hand-pull-left-now-n = Left now
+reading-hand-pull-right-now-n = Right now
+reading-hand-pull-now-about = Inward pull that keeps this hand, with what it holds, on its circle: mass times rate squared times distance.
+reading-hand-pull-peak-n = Largest
+reading-hand-pull-peak-n-about = The larger of both hands over the flight; it grows with the square of the rate.
+reading-hand-pull-peak-n-about-rate = The larger of both hands over the flight; it grows with the square of the rate; the heavier hands here keep the take-off rate.
+reading-hand-pull-peak-n-about-momentum = The larger of both hands over the flight; it grows with the square of the rate; the heavier hands here keep the angular momentum.
+reading-hand-pull-peak-n-about-energy = The larger of both hands over the flight; it grows with the square of the rate; the heavier hands here keep the energy of take-off.
+reading-tilt-now-rad = Tilt now
+reading-tilt-now-rad-about = Angle between the body's long axis and the vertical at the playhead.
+reading-tilt-peak-rad = Largest tilt
+reading-tilt-peak-rad-about = A tilted body wobbles about the upright angular momentum and turns more slowly.
+reading-tilt-touchdown-rad = Tilt at touch-down
+reading-tilt-touchdown-rad-about = How crooked the body comes down.
+reading-landing-load-bw = Landing load, estimate
+reading-landing-load-bw-value = { $low } to { $high } body weights
+reading-landing-load-bw-about = An estimate, not a measurement, of the peak when a half-sine push stops the fall within { $from } to { $to } s (assumed); no safe number of jumps is known, and what is too much is for the coach and a clinician to say.
+
+from-to = { $from } to { $to }
+in-turns = { $turns } turns
+either-or = { $first } or { $last }
+
+## Missing rotation, and the call.
+
+shortfall-short = { $degrees }° short
+shortfall-too-far = { $degrees }° too far
+shortfall-both-short = { $from }° to { $to }° short
+shortfall-both-too-far = { $from }° to { $to }° too far
+shortfall-either = { $from }° too far to { $to }° short
+call-may-be = may be { $calls }
+# Where the others have their sign.
+call-full-in-short = full
 call-none = not called
 call-full = full rotation
 call-quarter = on the quarter (q)
 call-under = under-rotated (<)
 call-downgraded = downgraded (<<)
+
+## What the phase of the flight is called, alone and in the picture's sentence.
+
+phase-on-the-ice = on the ice
+phase-landed = landed
+phase-opening = opening
+phase-still-open = still open
+phase-closing = closing
+phase-held-tight = held tight
+
+## The result and the picture in one sentence, to be read out.
+
+summary-of-named = { $turns } turns of { $owed }: { $missing }, { $call }.
+summary-of-free = { $turns } turns.
+picture = The jumper, { $phase }, { $time } after take-off, { $turns } turns so far.
+
+## What an uncertain input alone makes of the turns.
+
+range-by-height = By jump height
+range-by-rate = By take-off rate
+range-by-close-time = By close time
+range-by-inertia = By moment of inertia
+range-by-about = What { $what } ± { $half_width } alone makes of the turns. { $source }
+range-change = ± { $turns } turns
 
 ## Why.
 
@@ -45,6 +145,30 @@ why-turns = The ideal, less what was lost, with what was turned on the ice.
 why-order = Each cause is taken away in turn, from the top down. Another order would share the same whole out a little differently.
 why-back = Pale: no further than this; what a step back would do.
 why-not-possible = not possible
+why-closing-about = Until arms and legs are in, the body turns more slowly; here they were in { $time } s after take-off.
+why-tightness-about = What stays far from the axis slows the turning; here the arms came in { $arms } % and the legs { $legs } % of their way.
+why-opening-about = Opening for the landing slows the turning again; here it began { $time } s before touch-down.
+why-tilt-about = An axis that leans, or an arm late or left out, lets the body wobble; here it leaned up to { $tilt } degrees.
+why-owed-all-there = { $owed } turns owed: all there
+why-owed-missing = { $owed } turns owed: { $turns } missing
+why-owed-more = { $owed } turns owed: { $turns } more than that
+why-back-wins = back wins { $turns }
+why-back-costs = back costs { $turns }
+why-loads = Landing load, an estimate, in body weights: { $now } now; { $then }.
+why-load-then = { $what }, { $load }
+why-load-with-it = with it
+why-line-sentence = What cost most
+why-line-sentence-about = The largest loss, and the one change to try against it.
+why-line-ideal = Ideal
+why-line-closing = Lost by closing
+why-line-tightness = Lost by not getting tighter
+why-line-opening = Lost by opening
+why-line-tilt = Lost by tilt and asymmetry
+why-line-owed = Against what is owed
+why-line-owed-about = The turns owed beside the turns in all.
+why-line-gain-about = Turns that this small step alone gives.
+why-line-caution = To be known
+why-line-caution-about = What has to be known before it is tried.
 why-beyond-seen = Beyond what has been seen: { $what } { $value }. { $source }
 
 ## Win.
@@ -57,9 +181,130 @@ win-verdict-within-measured = people have been seen there
 win-verdict-beyond-measured = beyond anything seen
 win-verdict-cannot-alone = cannot do it alone
 
+win-has-target = This jump has { $turns } turns: the { $target } asked for are there.
+win-question = { $target } turns asked for, { $missing } more than now. What would win them?
+win-most = { $turns } turns at most, at { $at }
+win-basis-jumper = This jumper: { $what } { $range }. { $source }
+win-basis-seen = Seen in people: { $what } { $range }. { $source }
+win-basis-admissible = Can be set: { $what } { $range }. { $source }
+win-landing = Landing load, an estimate: now { $low } to { $high } times the body's weight, then { $then_low } to { $then_high }.
+win-effort = Together { $seasons } seasons' work.
+win-effort-less = Together { $seasons } seasons' work; the easiest lever alone takes { $single }.
+win-hands-keep-rate = taken that the jumper keeps the take-off rate
+win-hands-keep-momentum = taken that the jumper keeps the angular momentum
+win-hands-keep-energy = taken that the jumper keeps the rotational energy
+win-reach-unknown = not known
+win-reach-season = { $range } (a season)
+win-season-held = held
+win-line-target = Turns asked for
+win-line-joint = Several together
+
+## Map.
+
+map-line-across = Across
+map-line-upwards = Upwards
+map-span = { $what } from { $from } to { $to }
+map-line-here-about = Turns of the jump at hand.
+map-line-flown = Flown
+map-line-flown-about = The map's nodes, each a flight of its own.
+map-all-flown = { $nodes } x { $nodes } flown
+map-flown = { $flown } of { $nodes } flown
+map-line-needed = { $turns } turns, all else as now
+map-line-needed-about = Where the line of so many turns passes the jump at hand.
+map-and = { $one } and { $other }
+
 ## Compare.
 
 compare-order = Changed one at a time, in this order: what each is worth depends on it. Together they are the whole difference.
+
+compare-line-sentence = Compared
+compare-line-turns = Turns of both
+compare-line-turns-about = Turns in all of the attempt beside and of the present one.
+compare-turns = { $from } to { $to }: { $turns }
+compare-difference = { $from } to { $to }: { $turns } turns
+compare-line-kept = Kept jump { $number }
+compare-line-kept-about = A jump kept on this device.
+compare-kept-came-to = { $name }: { $turns } turns, { $call }
+compare-as-opened = { $name }, as opened
+compare-nothing-differs = This jump and “{ $beside }” are the same: nothing differs.
+compare-as-much = This jump turns as much as “{ $beside }”
+compare-more = This jump turns { $turns } more than “{ $beside }”
+compare-less = This jump turns { $turns } less than “{ $beside }”
+# $said is one of the last three.
+compare-no-largest = { $said }.
+compare-cancels = { $said }; the differences cancel out, the largest is { $what } ({ $turns }).
+compare-all-by = { $said }, all of it by { $what }.
+compare-most-by = { $said }; most of it by { $what } ({ $turns }).
+compare-largest = { $said }; the largest part is { $what } ({ $turns }).
+
+## What is no number of a jump: its name, alone and inside a sentence, and what it can be.
+
+word-jump = Jump
+word-jump-inline = jump
+word-jump-turns = Turns in the name
+word-jump-turns-inline = turns in the name
+word-table = Mass table
+word-table-inline = mass table
+word-table-female = female
+word-table-male = male
+word-ground = Jumps on
+word-ground-inline = jumps on
+word-ground-ice = ice
+word-ground-floor = floor
+word-ground-trampoline = trampoline
+word-turning = Turns, seen from above
+word-turning-inline = turns, seen from above
+word-turning-anticlockwise = anticlockwise
+word-turning-clockwise = clockwise
+word-hands-keep = Heavier hands keep
+word-hands-keep-inline = heavier hands keep
+word-hands-keep-rate = rate
+word-hands-keep-momentum = momentum
+word-hands-keep-energy = energy
+
+## What is said when something was not done.
+
+not-opened = Not opened: { $why }.
+not-kept = Not kept: { $why }.
+not-renamed = Not renamed: { $why }.
+not-deleted = Not deleted: { $why }.
+not-brought-back = Not brought back: { $why }.
+last-visit-unreadable = What was kept of the last visit could not be read; here is the usual start.
+changed-jump-kept = The jump you had changed is kept: see “{ $name }” under Compare.
+collection-empty = There is no jump in this file.
+collection-added = { $jumps ->
+    [one] One jump of this file is among the kept ones now.
+   *[other] { $jumps } jumps of this file are among the kept ones now.
+}
+
+## Why something was not done to the kept jumps, as part of a sentence.
+
+kept-no-name = a kept jump needs a name; give it one
+kept-long-name = the name of a kept jump has at most { $most } characters; shorten it
+kept-too-many = no more than { $most } jumps are kept; save them as a file, then delete some
+kept-too-large = a kept jump may take { $each } kB and all of them { $all } MB; shorten notes or delete some
+kept-gone = this jump is no longer kept; choose another
+kept-nothing-deleted = there is no deleted jump to bring back since the page was opened
+
+## Why a collection's file was not opened, as part of a sentence.
+
+collection-too-large = this file is too large to be a collection of jumps; open one saved by Turns Aloft
+collection-not-json = this file is not a collection of jumps, or a damaged one ({ $why }); open one saved by Turns Aloft
+collection-none = this file is not a Turns Aloft collection of jumps; open one saved by Turns Aloft
+collection-newer = this collection is of version { $version } and this Turns Aloft reads up to version { $known }; update Turns Aloft to open it
+collection-broken = this collection is broken: { $why }; save it again or mend that entry
+collection-jump = jump { $number } of this collection ({ $name }) cannot be kept: { $why }
+collection-jump-unnamed = without a name
+
+## Why what the browser has kept could not be read, as part of a sentence.
+
+kept-newer = the jumps kept on this device were kept by a newer Turns Aloft; reload its page to update it, they are still there
+kept-broken = the jumps kept on this device cannot be read ({ $why })
+kept-too-long = more than was ever kept
+kept-no-version = they are of no known version
+kept-too-often = more than were ever kept
+kept-odd-name = a name that was never given
+kept-twice = a jump that cannot be told from another
 
 ## What is said when a number cannot be.
 

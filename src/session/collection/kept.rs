@@ -6,8 +6,10 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use super::{Collection, Entry, Id, LARGEST_BYTES, Refusal, tidy_name};
+use crate::say;
 use crate::scenario::Scenario;
-use crate::scenario::file::one_line;
+use crate::scenario::complaint::complaint;
+use crate::words::text;
 
 /// Version written by this build.
 pub const VERSION: u64 = 1;
@@ -39,14 +41,10 @@ pub enum Unreadable {
 
 impl fmt::Display for Unreadable {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Newer(_) => f.write_str(
-                "the jumps kept on this device were kept by a newer Turns Aloft; reload its page to update it, they are still there",
-            ),
-            Self::Broken(why) => {
-                write!(f, "the jumps kept on this device cannot be read ({why})")
-            }
-        }
+        f.write_str(&match self {
+            Self::Newer(_) => text("kept-newer").to_owned(),
+            Self::Broken(why) => say!("kept-broken", why = why.as_str()),
+        })
     }
 }
 
@@ -74,23 +72,23 @@ impl Collection {
     }
 
     /// Reads what was kept. Where that fails it must not be written over unasked.
-    pub fn from_kept(text: &str) -> Result<Self, Unreadable> {
+    pub fn from_kept(kept: &str) -> Result<Self, Unreadable> {
         let broken = |why: &str| Unreadable::Broken(why.to_owned());
-        let unread = |why| Unreadable::Broken(one_line(&why));
-        if text.len() > LARGEST_BYTES {
-            return Err(broken("more than was ever kept"));
+        let unread = |why| Unreadable::Broken(complaint(&why));
+        if kept.len() > LARGEST_BYTES {
+            return Err(broken(text("kept-too-long")));
         }
-        let value: Value = serde_json::from_str(text).map_err(unread)?;
+        let value: Value = serde_json::from_str(kept).map_err(unread)?;
         let version = value.get("turns_aloft_kept_jumps").and_then(Value::as_u64);
         if let Some(newer) = version.filter(|&version| version > VERSION) {
             return Err(Unreadable::Newer(newer));
         }
         if version != Some(VERSION) {
-            return Err(broken("they are of no known version"));
+            return Err(broken(text("kept-no-version")));
         }
         let kept: Kept<Value> = serde_json::from_value(value).map_err(unread)?;
         if kept.next_id > MOST_IDS {
-            return Err(broken("more than were ever kept"));
+            return Err(broken(text("kept-too-often")));
         }
         let mut read = Self::default();
         read.attempt(|read| {
@@ -116,10 +114,10 @@ impl Collection {
         let scenario = Scenario::from_saved(kept.jump).map_err(|why| broken(&why))?;
         let name = tidy_name(&scenario.name)?;
         if self.free_name(name, None) != scenario.name {
-            return Err(broken(&"a name that was never given"));
+            return Err(broken(&text("kept-odd-name")));
         }
         if kept.id.0 >= self.next_id || self.get(kept.id).is_some() {
-            return Err(broken(&"a jump that cannot be told from another"));
+            return Err(broken(&text("kept-twice")));
         }
         let id = kept.id;
         self.entries.push(Entry { id, scenario });

@@ -7,8 +7,10 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use super::{Collection, Id, LARGEST_BYTES, LONGEST_NAME, Refusal, tidy_name};
-use crate::scenario::file::one_line;
+use crate::say;
+use crate::scenario::complaint::complaint;
 use crate::scenario::{Scenario, file};
+use crate::words::text;
 
 /// Version written by this build.
 pub const VERSION: u64 = 1;
@@ -45,35 +47,23 @@ pub enum Unreadable {
 
 impl fmt::Display for Unreadable {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::TooLarge => f.write_str(
-                "this file is too large to be a collection of jumps; open one saved by Turns Aloft",
-            ),
-            Self::NotJson(why) => write!(
-                f,
-                "this file is not a collection of jumps, or a damaged one ({why}); open one saved by Turns Aloft"
-            ),
-            Self::NotACollection => f.write_str(
-                "this file is not a Turns Aloft collection of jumps; open one saved by Turns Aloft",
-            ),
-            Self::Newer(version) => write!(
-                f,
-                "this collection is of version {version} and this Turns Aloft reads up to version {VERSION}; update Turns Aloft to open it"
-            ),
-            Self::Broken(why) => write!(
-                f,
-                "this collection is broken: {why}; save it again or mend that entry"
-            ),
-            Self::Jump { number, name, why } => {
-                let name = name.as_deref().unwrap_or("without a name");
-                write!(
-                    f,
-                    "jump {number} of this collection ({name}) cannot be kept: {why}"
-                )
+        f.write_str(&match self {
+            Self::TooLarge => text("collection-too-large").to_owned(),
+            Self::NotJson(why) => say!("collection-not-json", why = why.as_str()),
+            Self::NotACollection => text("collection-none").to_owned(),
+            Self::Newer(version) => {
+                say!("collection-newer", version = *version, known = VERSION)
             }
-            Self::Scenario(why) => why.fmt(f),
-            Self::Refused(why) => why.fmt(f),
-        }
+            Self::Broken(why) => say!("collection-broken", why = why.as_str()),
+            Self::Jump { number, name, why } => say!(
+                "collection-jump",
+                number = *number,
+                name = name.as_deref().unwrap_or(text("collection-jump-unnamed")),
+                why = why.as_str()
+            ),
+            Self::Scenario(why) => why.to_string(),
+            Self::Refused(why) => why.to_string(),
+        })
     }
 }
 
@@ -132,7 +122,7 @@ impl Collection {
             return Err(Unreadable::TooLarge);
         }
         let value: Value =
-            serde_json::from_str(text).map_err(|why| Unreadable::NotJson(one_line(&why)))?;
+            serde_json::from_str(text).map_err(|why| Unreadable::NotJson(complaint(&why)))?;
         let Some(version) = value.get(MARK) else {
             return self.import_one(text);
         };
@@ -142,7 +132,7 @@ impl Collection {
             _ => return Err(Unreadable::NotACollection),
         }
         let saved: Saved<Value> =
-            serde_json::from_value(value).map_err(|why| Unreadable::Broken(one_line(&why)))?;
+            serde_json::from_value(value).map_err(|why| Unreadable::Broken(complaint(&why)))?;
         self.attempt(|changed| {
             let jumps = saved.jumps.into_iter().enumerate();
             jumps

@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::say;
 use crate::scenario::fly::Jump;
 use crate::scenario::{Scenario, starts};
 use crate::session::Session;
@@ -85,8 +86,9 @@ impl Session {
                 let scenario = entry.scenario.clone();
                 (scenario.name.clone(), scenario)
             }),
-            Which::Start(name) => starts::named(name)
-                .map(|start| (start.scenario.name.clone(), start.scenario.clone())),
+            Which::Start(name) => {
+                starts::named(name).map(|start| (start.label().to_owned(), start.scenario.clone()))
+            }
             Which::AsOpened => Some((as_opened(&self.base), self.base.clone())),
             Which::Linked => None,
         };
@@ -114,6 +116,28 @@ impl Session {
         self.playback.t_s = self.playback.t_s.min(self.last_s());
     }
 
+    /// Names anew what is named in the language spoken; for when that is another one.
+    pub fn tell_anew(&mut self) {
+        let name = match &self.compare.beside {
+            Some(Beside {
+                which: Which::Start(start),
+                ..
+            }) => starts::named(start).map(|start| start.label().to_owned()),
+            Some(Beside {
+                which: Which::AsOpened,
+                ..
+            }) => Some(as_opened(&self.base)),
+            _ => None,
+        };
+        if let Some(beside) = &mut self.compare.beside
+            && let Some(name) = name
+        {
+            beside.name = name;
+            self.compare.laid += 1;
+            self.changes += 1;
+        }
+    }
+
     /// Another jump has been opened: what stands beside it as it was opened is another one, too.
     pub(in crate::session) fn renew_as_opened(&mut self) {
         if self
@@ -136,5 +160,5 @@ impl Session {
 }
 
 fn as_opened(base: &Scenario) -> String {
-    format!("{}, as opened", base.name)
+    say!("compare-as-opened", name = starts::shown_name(&base.name))
 }

@@ -6,10 +6,12 @@ use std::fmt;
 
 use super::Which;
 use crate::physics::call::Call;
-use crate::scenario::Scenario;
+use crate::say;
+use crate::scenario::{Scenario, starts};
 use crate::session::collection::kept::Unreadable;
 use crate::session::collection::{Collection, Id};
 use crate::session::{Question, Session};
+use crate::words::text;
 
 #[derive(Debug, Default)]
 pub struct Keeping {
@@ -70,7 +72,7 @@ impl Session {
     /// Does something to the kept jumps and has it kept; what is refused is said.
     fn keeping_to<T, E: fmt::Display>(
         &mut self,
-        what: &str,
+        refused: fn(String) -> String,
         change: impl FnOnce(&mut Collection) -> Result<T, E>,
     ) -> Option<T> {
         match change(&mut self.compare.keeping.collection) {
@@ -79,16 +81,16 @@ impl Session {
                 Some(done)
             }
             Err(why) => {
-                self.say(format!("{what}: {why}."));
+                self.say(refused(why.to_string()));
                 None
             }
         }
     }
 
-    /// Keeps the present jump under its name.
+    /// Keeps the present jump under the name that is shown.
     pub fn keep_jump(&mut self) {
-        let scenario = self.scenario.clone();
-        self.keeping_to("Not kept", |kept| kept.add(scenario));
+        let scenario = self.as_shown();
+        self.keeping_to(|why| say!("not-kept", why = why), |kept| kept.add(scenario));
     }
 
     /// Opens a kept jump.
@@ -100,7 +102,10 @@ impl Session {
 
     pub fn rename_kept(&mut self, id: Id, name: &str) {
         if self
-            .keeping_to("Not renamed", |kept| kept.rename(id, name))
+            .keeping_to(
+                |why| say!("not-renamed", why = why),
+                |kept| kept.rename(id, name),
+            )
             .is_some()
         {
             self.name_beside_anew();
@@ -138,12 +143,15 @@ impl Session {
     }
 
     pub fn delete_kept(&mut self, id: Id) {
-        self.keeping_to("Not deleted", |kept| kept.delete(id));
+        self.keeping_to(|why| say!("not-deleted", why = why), |kept| kept.delete(id));
     }
 
     /// Brings the kept jump last deleted back.
     pub fn bring_back_kept(&mut self) {
-        self.keeping_to("Not brought back", Collection::bring_back);
+        self.keeping_to(
+            |why| say!("not-brought-back", why = why),
+            Collection::bring_back,
+        );
     }
 
     /// All kept jumps as one file.
@@ -152,15 +160,17 @@ impl Session {
     }
 
     /// Adds the jumps of a collection's file to the kept ones and shows them.
-    pub(in crate::session) fn open_collection(&mut self, text: &str) {
-        let Some(added) = self.keeping_to("Not opened", |kept| kept.import(text)) else {
+    pub(in crate::session) fn open_collection(&mut self, file: &str) {
+        let Some(added) = self.keeping_to(
+            |why| say!("not-opened", why = why),
+            |kept| kept.import(file),
+        ) else {
             return;
         };
         self.ask(Question::Compare);
         self.say(match added.len() {
-            0 => "There is no jump in this file.".to_owned(),
-            1 => "One jump of this file is among the kept ones now.".to_owned(),
-            count => format!("{count} jumps of this file are among the kept ones now."),
+            0 => text("collection-empty").to_owned(),
+            added => say!("collection-added", jumps = added),
         });
     }
 
@@ -174,7 +184,7 @@ impl Session {
         if !self.differs_from_base() || self.is_kept(&self.scenario) {
             return Ok(None);
         }
-        let scenario = self.scenario.clone();
+        let scenario = self.as_shown();
         let keeping = &mut self.compare.keeping;
         let id = keeping
             .collection
@@ -186,9 +196,14 @@ impl Session {
             .get(id)
             .map(|entry| entry.scenario.name.as_str())
             .unwrap_or_default();
-        Ok(Some(format!(
-            "The jump you had changed is kept: see “{name}” under Compare."
-        )))
+        Ok(Some(say!("changed-jump-kept", name = name)))
+    }
+
+    fn as_shown(&self) -> Scenario {
+        Scenario {
+            name: starts::shown_name(&self.scenario.name).to_owned(),
+            ..self.scenario.clone()
+        }
     }
 
     /// Whether this very jump is among the kept ones, whatever it is called there.

@@ -7,10 +7,11 @@ use crate::analysis::compare::Comparison;
 use crate::physics::landing::Ground;
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
+use crate::say;
 use crate::scenario::keys::{Key, key};
 use crate::scenario::units::{Unit, Units};
 use crate::scenario::{HandsKeep, Scenario};
-use crate::words::Message;
+use crate::words::{Message, signed_as_spoken, text};
 
 pub const ORDER: Message = Message("compare-order");
 
@@ -56,6 +57,11 @@ impl Compared {
         key(name).map_or_else(|| word_label(name), Key::label)
     }
 
+    fn inline(&self, place: usize) -> &'static str {
+        let name = self.comparison.differences[place].key;
+        key(name).map_or_else(|| word_inline(name), Key::inline)
+    }
+
     /// What it was and what it is.
     pub fn change(&self, place: usize, units: &Units) -> [String; 2] {
         let name = self.comparison.differences[place].key;
@@ -70,16 +76,16 @@ impl Compared {
 
     /// What it comes down to, in one sentence.
     pub fn sentence(&self) -> String {
-        let beside = &self.beside;
+        let beside = self.beside.as_str();
         if self.parts.is_empty() {
-            return format!("This jump and “{beside}” are the same: nothing differs.");
+            return say!("compare-nothing-differs", beside = beside);
         }
         let whole = self.whole();
         let size = turns_text(whole.abs());
-        let mut said = match whole {
-            0 => format!("This jump turns as much as “{beside}”"),
-            1.. => format!("This jump turns {size} more than “{beside}”"),
-            _ => format!("This jump turns {size} less than “{beside}”"),
+        let said = match whole {
+            0 => say!("compare-as-much", beside = beside),
+            1.. => say!("compare-more", beside = beside, turns = size),
+            _ => say!("compare-less", beside = beside, turns = size),
         };
         // What works the other way explains nothing.
         let with = |part: i64| {
@@ -99,24 +105,20 @@ impl Compared {
         let Some(largest) =
             largest.filter(|&i| self.parts[i] != 0 && (whole == 0 || with(self.parts[i]) > 0))
         else {
-            return said + ".";
+            return say!("compare-no-largest", said = said);
         };
-        let by = format!(
-            "{} ({})",
-            self.label(largest).to_lowercase(),
-            signed_text(self.parts[largest])
-        );
+        let what = self.inline(largest);
+        let turns = signed_text(self.parts[largest]);
         let part = with(self.parts[largest]);
-        said += &if whole == 0 {
-            format!("; the differences cancel out, the largest is {by}.")
+        if whole == 0 {
+            say!("compare-cancels", said = said, what = what, turns = turns)
         } else if self.parts.len() == 1 {
-            format!(", all of it by {}.", self.label(largest).to_lowercase())
+            say!("compare-all-by", said = said, what = what)
         } else if 2 * part > whole.abs() && part <= whole.abs() {
-            format!("; most of it by {by}.")
+            say!("compare-most-by", said = said, what = what, turns = turns)
         } else {
-            format!("; the largest part is {by}.")
-        };
-        said
+            say!("compare-largest", said = said, what = what, turns = turns)
+        }
     }
 }
 
@@ -145,7 +147,7 @@ fn hundredths(turns: f64) -> i64 {
 pub fn turns_text(hundredths: i64) -> String {
     let sign = if hundredths < 0 { "−" } else { "" };
     let size = hundredths.unsigned_abs();
-    format!("{sign}{}.{:02}", size / 100, size % 100)
+    signed_as_spoken(format!("{sign}{}.{:02}", size / 100, size % 100))
 }
 
 /// The same with a sign wherever there is something: "+0.27".
@@ -172,12 +174,24 @@ fn numbers(key: &Key, scenarios: &[Scenario; 2], units: &Units) -> [String; 2] {
 
 fn word_label(name: &str) -> &'static str {
     match name {
-        "jump" => "Jump",
-        "jump_turns" => "Turns in the name",
-        "table" => "Mass table",
-        "ground" => "Jumps on",
-        "turning" => "Turns, seen from above",
-        _ => "Heavier hands keep",
+        "jump" => text("word-jump"),
+        "jump_turns" => text("word-jump-turns"),
+        "table" => text("word-table"),
+        "ground" => text("word-ground"),
+        "turning" => text("word-turning"),
+        _ => text("word-hands-keep"),
+    }
+}
+
+/// The same inside a sentence.
+fn word_inline(name: &str) -> &'static str {
+    match name {
+        "jump" => text("word-jump-inline"),
+        "jump_turns" => text("word-jump-turns-inline"),
+        "table" => text("word-table-inline"),
+        "ground" => text("word-ground-inline"),
+        "turning" => text("word-turning-inline"),
+        _ => text("word-hands-keep-inline"),
     }
 }
 
@@ -186,25 +200,25 @@ fn word(name: &str, scenario: &Scenario) -> Cow<'static, str> {
         "jump" => scenario.jump.label().into(),
         "jump_turns" => scenario.jump_turns.to_string().into(),
         "table" => match scenario.table {
-            SegmentTable::Female => "female",
-            SegmentTable::Male => "male",
+            SegmentTable::Female => text("word-table-female"),
+            SegmentTable::Male => text("word-table-male"),
         }
         .into(),
         "ground" => match scenario.ground {
-            Ground::Ice => "ice",
-            Ground::Floor => "floor",
-            Ground::Trampoline => "trampoline",
+            Ground::Ice => text("word-ground-ice"),
+            Ground::Floor => text("word-ground-floor"),
+            Ground::Trampoline => text("word-ground-trampoline"),
         }
         .into(),
         "turning" => match scenario.turning {
-            Turning::Anticlockwise => "anticlockwise",
-            Turning::Clockwise => "clockwise",
+            Turning::Anticlockwise => text("word-turning-anticlockwise"),
+            Turning::Clockwise => text("word-turning-clockwise"),
         }
         .into(),
         _ => match scenario.hands_keep {
-            HandsKeep::Rate => "rate",
-            HandsKeep::AngularMomentum => "momentum",
-            HandsKeep::Energy => "energy",
+            HandsKeep::Rate => text("word-hands-keep-rate"),
+            HandsKeep::AngularMomentum => text("word-hands-keep-momentum"),
+            HandsKeep::Energy => text("word-hands-keep-energy"),
         }
         .into(),
     }

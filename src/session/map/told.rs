@@ -1,8 +1,11 @@
 //! The map in lines of text.
 
 use super::{Made, NODES};
+use crate::say;
+use crate::scenario::keys::plain;
 use crate::session::Session;
 use crate::session::readings::{Group, Reading};
+use crate::words::{decimal, text};
 
 impl Session {
     pub(in crate::session) fn map_readings(&self) -> Vec<Reading> {
@@ -14,47 +17,49 @@ impl Session {
             about: about.to_owned(),
         };
         let sides = self.map_sides();
-        let names = ["x", "y"].into_iter().zip(["Across", "Upwards"]);
+        let names = ["x", "y"]
+            .into_iter()
+            .zip([text("map-line-across"), text("map-line-upwards")]);
         let mut lines: Vec<_> = names
             .zip(&sides)
             .map(|((name, label), side)| {
                 let unit = self.units.of(side.key().kind);
                 let [from, to] = [0.0, 1.0].map(|part| side.at(part));
-                let text = format!(
-                    "{} from {} to {}",
-                    side.key().label(),
-                    unit.number(from),
-                    unit.text(to)
+                let span = say!(
+                    "map-span",
+                    what = side.key().label(),
+                    from = unit.number(from),
+                    to = unit.text(to)
                 );
                 line(
                     format!("map:{name}"),
                     label.to_owned(),
-                    text,
+                    span,
                     side.key().about(),
                 )
             })
             .collect();
         lines.push(line(
             "map:here".to_owned(),
-            "Turns in all".to_owned(),
-            format!("{:.2}", self.jump.turns),
-            "Turns of the jump at hand.",
+            text("reading-turns").to_owned(),
+            decimal(self.jump.turns, 2),
+            text("map-line-here-about"),
         ));
         let Some(made) = &self.map.made else {
             return lines;
         };
         lines.push(line(
             "map:done".to_owned(),
-            "Flown".to_owned(),
+            text("map-line-flown").to_owned(),
             progress(made),
-            "The map's nodes, each a flight of its own.",
+            text("map-line-flown-about"),
         ));
-        lines.extend(self.needed(made).map(|(level, text)| {
+        lines.extend(self.needed(made).map(|(level, values)| {
             line(
                 format!("map:x_for_{level}"),
-                format!("{level} turns, all else as now"),
-                text,
-                "Where the line of so many turns passes the jump at hand.",
+                say!("map-line-needed", turns = plain(level)),
+                values,
+                text("map-line-needed-about"),
             )
         }));
         lines
@@ -75,20 +80,18 @@ impl Session {
         levels.sort_by(f64::total_cmp);
         levels.dedup();
         levels.into_iter().filter_map(move |level| {
-            let values: Vec<String> = picture?
-                .crossings(up, level)
-                .into_iter()
-                .map(|part| unit.text(across.at(part)))
-                .collect();
-            (!values.is_empty()).then(|| (level, values.join(" and ")))
+            let crossings = picture?.crossings(up, level).into_iter();
+            let values = crossings.map(|part| unit.text(across.at(part)));
+            let all = values.reduce(|one, other| say!("map-and", one = one, other = other))?;
+            Some((level, all))
         })
     }
 }
 
 fn progress(made: &Made) -> String {
     if made.map.is_done() {
-        format!("{NODES} x {NODES} flown")
+        say!("map-all-flown", nodes = NODES)
     } else {
-        format!("{} of {} flown", made.flown, NODES * NODES)
+        say!("map-flown", flown = made.flown, nodes = NODES * NODES)
     }
 }

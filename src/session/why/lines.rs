@@ -6,6 +6,8 @@ use super::shown::turns_text;
 use super::{Went, words};
 use crate::analysis::budget::Cause;
 use crate::analysis::steps::Gain;
+use crate::say;
+use crate::words::text;
 
 /// All lines, as far as the answer stands.
 pub fn all(session: &Session) -> Vec<Reading> {
@@ -22,37 +24,37 @@ fn budget(session: &Session, went: &Went) -> Vec<Reading> {
     let line = |quantity: &'static str, label: &'static str, text: String, about: String| {
         line(Group::Answer, quantity, label, text, about)
     };
-    let turns = |hundredths: i64| format!("{} turns", turns_text(hundredths));
+    let turns = |hundredths: i64| say!("in-turns", turns = turns_text(hundredths));
     let mut lines = vec![
         line(
             "sentence",
-            "What cost most",
+            text("why-line-sentence"),
             went.budget.sentence(),
-            "The largest loss, and the one change to try against it.".to_owned(),
+            text("why-line-sentence-about").to_owned(),
         ),
         line(
             "ideal_turns",
-            "Ideal",
+            text("why-line-ideal"),
             turns(went.shown.ideal),
             words::IDEAL.text().to_owned(),
         ),
     ];
     for (cause, loss) in Cause::ORDER.into_iter().zip(went.shown.losses) {
         let (quantity, label) = match cause {
-            Cause::Closing => ("lost_by_closing_turns", "Lost by closing"),
-            Cause::Tightness => ("lost_by_tightness_turns", "Lost by not getting tighter"),
-            Cause::Opening => ("lost_by_opening_turns", "Lost by opening"),
-            Cause::Tilt => ("lost_by_tilt_turns", "Lost by tilt and asymmetry"),
+            Cause::Closing => ("lost_by_closing_turns", text("why-line-closing")),
+            Cause::Tightness => ("lost_by_tightness_turns", text("why-line-tightness")),
+            Cause::Opening => ("lost_by_opening_turns", text("why-line-opening")),
+            Cause::Tilt => ("lost_by_tilt_turns", text("why-line-tilt")),
         };
         let about = words::cause(session, cause);
         lines.push(line(quantity, label, turns(loss), about));
     }
-    if let Some(text) = words::missing(session, went) {
+    if let Some(missing) = words::missing(session, went) {
         lines.push(line(
             "missing_turns",
-            "Against what is owed",
-            text,
-            "The turns owed beside the turns in all.".to_owned(),
+            text("why-line-owed"),
+            missing,
+            text("why-line-owed-about").to_owned(),
         ));
     }
     lines.extend(cautions(
@@ -68,7 +70,7 @@ fn gain(gain: &Gain) -> Reading {
         format!("gain:{}", gain.key),
         gain.step.text(),
         words::gain(gain),
-        "Turns that this small step alone gives.",
+        text("why-line-gain-about"),
     )
 }
 
@@ -77,9 +79,9 @@ fn cautions(quantity: &'static str, said: &[String]) -> Option<Reading> {
         line(
             Group::Answer,
             quantity,
-            "To be known",
+            text("why-line-caution"),
             said.join(" "),
-            "What has to be known before it is tried.",
+            text("why-line-caution-about"),
         )
     })
 }

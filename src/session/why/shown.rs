@@ -1,6 +1,7 @@
 //! The budget as it is shown: two decimals that add up as they stand.
 
 use crate::analysis::budget::{Budget, Cause};
+use crate::words::signed_as_spoken;
 
 /// Hundredths of a turn. The ideal less the losses and with what was turned on the ice are the
 /// turns in all, as shown.
@@ -59,5 +60,5 @@ pub fn hundredths(turns: f64) -> i64 {
 pub fn turns_text(hundredths: i64) -> String {
     let sign = if hundredths < 0 { "−" } else { "" };
     let size = hundredths.unsigned_abs();
-    format!("{sign}{}.{:02}", size / 100, size % 100)
+    signed_as_spoken(format!("{sign}{}.{:02}", size / 100, size % 100))
 }

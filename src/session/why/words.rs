@@ -6,7 +6,8 @@ use super::{Went, changed};
 use crate::analysis::budget::Cause;
 use crate::analysis::steps::{Flown, Gain};
 use crate::say;
-use crate::words::Message;
+use crate::scenario::keys::plain;
+use crate::words::{Message, decimal, signed_as_spoken, text};
 
 pub const IDEAL: Message = Message("why-ideal");
 pub const ICE: Message = Message("why-ice");
@@ -19,22 +20,22 @@ const NOT_POSSIBLE: Message = Message("why-not-possible");
 pub fn cause(session: &Session, cause: Cause) -> String {
     let (scenario, flight) = (session.scenario(), session.flight());
     match cause {
-        Cause::Closing => format!(
-            "Until arms and legs are in, the body turns more slowly; here they were in {:.2} s after take-off.",
-            flight.table.plan.closed_s()
+        Cause::Closing => say!(
+            "why-closing-about",
+            time = decimal(flight.table.plan.closed_s(), 2)
         ),
-        Cause::Tightness => format!(
-            "What stays far from the axis slows the turning; here the arms came in {:.0} % and the legs {:.0} % of their way.",
-            100.0 * scenario.arm_tuck,
-            100.0 * scenario.leg_tuck
+        Cause::Tightness => say!(
+            "why-tightness-about",
+            arms = decimal(100.0 * scenario.arm_tuck, 0),
+            legs = decimal(100.0 * scenario.leg_tuck, 0)
         ),
-        Cause::Opening => format!(
-            "Opening for the landing slows the turning again; here it began {:.2} s before touch-down.",
-            (flight.touchdown_s - flight.open_s).max(0.0)
+        Cause::Opening => say!(
+            "why-opening-about",
+            time = decimal((flight.touchdown_s - flight.open_s).max(0.0), 2)
         ),
-        Cause::Tilt => format!(
-            "An axis that leans, or an arm late or left out, lets the body wobble; here it leaned up to {:.1} degrees.",
-            session.jump().readout.tilt_peak_rad.to_degrees()
+        Cause::Tilt => say!(
+            "why-tilt-about",
+            tilt = decimal(session.jump().readout.tilt_peak_rad.to_degrees(), 1)
         ),
     }
 }
@@ -44,10 +45,11 @@ pub fn missing(session: &Session, went: &Went) -> Option<String> {
     let owed = session.jump().owed?;
     let missing = hundredths(owed.turns) - went.shown.turns;
     let size = turns_text(missing.abs());
+    let owed = plain(owed.turns);
     Some(match missing {
-        0 => format!("{} turns owed: all there", owed.turns),
-        1.. => format!("{} turns owed: {size} missing", owed.turns),
-        _ => format!("{} turns owed: {size} more than that", owed.turns),
+        0 => say!("why-owed-all-there", owed = owed),
+        1.. => say!("why-owed-missing", owed = owed, turns = size),
+        _ => say!("why-owed-more", owed = owed, turns = size),
     })
 }
 
@@ -69,7 +71,10 @@ pub fn of_change(session: &Session, went: &Went) -> Vec<String> {
         ));
     }
     if !proposal.cautions.is_empty() {
-        said.push(loads(session, &[("with it", proposal.landing_load_bw)]));
+        said.push(loads(
+            session,
+            &[(text("why-load-with-it"), proposal.landing_load_bw)],
+        ));
     }
     said.extend(
         proposal
@@ -98,22 +103,27 @@ pub fn of_steps(session: &Session) -> Vec<String> {
 
 /// The landing load now, and with each of these changes, body weights.
 fn loads(session: &Session, then: &[(&str, [f64; 2])]) -> String {
-    let text = |[low, high]: [f64; 2]| format!("{low:.1} to {high:.1}");
-    let now = text(session.jump().readout.landing_load_bw);
-    let then: String = then
+    let range =
+        |[low, high]: [f64; 2]| say!("from-to", from = decimal(low, 1), to = decimal(high, 1));
+    let now = range(session.jump().readout.landing_load_bw);
+    let then: Vec<String> = then
         .iter()
-        .map(|(what, load_bw)| format!("; {what}, {}", text(*load_bw)))
+        .map(|(what, load_bw)| say!("why-load-then", what = *what, load = range(*load_bw)))
         .collect();
-    format!("Landing load, an estimate, in body weights: {now} now{then}.")
+    say!("why-loads", now = now, then = then.join("; "))
 }
 
 /// What a lever's step gives: "+0.062 turns", "back costs 0.041".
 pub fn gain(gain: &Gain) -> String {
     match (gain.flown, gain.turns_gained) {
-        (Flown::Forward, Some(gained)) => format!("{} turns", signed(gained)),
+        (Flown::Forward, Some(gained)) => say!("in-turns", turns = signed(gained)),
         (Flown::Back, Some(gained)) => {
-            let what = if gained < 0.0 { "wins" } else { "costs" };
-            format!("back {what} {:.3}", gained.abs())
+            let turns = decimal(gained.abs(), 3);
+            if gained < 0.0 {
+                say!("why-back-wins", turns = turns)
+            } else {
+                say!("why-back-costs", turns = turns)
+            }
         }
         _ => NOT_POSSIBLE.text().to_owned(),
     }
@@ -127,5 +137,5 @@ fn signed(turns: f64) -> String {
         _ if turns < 0.0 => "−",
         _ => "+",
     };
-    format!("{sign}{size}")
+    signed_as_spoken(format!("{sign}{size}"))
 }

@@ -3,13 +3,14 @@
 use super::super::Session;
 use super::super::readings::{Group, Reading, line};
 use super::{can, words};
+use crate::words::{decimal, text};
 
 pub fn all(session: &Session) -> Vec<Reading> {
     let mut lines = vec![line(
         Group::Answer,
         "win:target",
-        "Turns asked for",
-        format!("{:.3}", session.target_turns()),
+        text("win-line-target"),
+        decimal(session.target_turns(), 3),
         words::question(session),
     )];
     for (single, _) in session.singles() {
@@ -38,7 +39,7 @@ pub fn all(session: &Session) -> Vec<Reading> {
         lines.push(line(
             Group::Answer,
             "win:joint",
-            "Several together",
+            text("win-line-joint"),
             format!(
                 "{}: {}",
                 parts.join(", "),

@@ -5,9 +5,10 @@ use crate::analysis::joint::{Change, Joint};
 use crate::analysis::lever::LEVERS;
 use crate::analysis::limits::{LimitOf, Verdict};
 use crate::analysis::wanted::Single;
+use crate::say;
 use crate::scenario::keys::{Key, key};
 use crate::scenario::units::Unit;
-use crate::words::{Message, text};
+use crate::words::{Message, decimal, text};
 
 pub const SEASON: Message = Message("win-season");
 pub const LIMITS: Message = Message("win-limits");
@@ -34,16 +35,23 @@ fn unit(session: &Session, name: &str) -> Unit {
 pub fn question(session: &Session) -> String {
     let (target, turns) = (session.target_turns(), session.jump().turns);
     if session.has_target() {
-        return format!("This jump has {turns:.2} turns: the {target:.2} asked for are there.");
+        return say!(
+            "win-has-target",
+            turns = decimal(turns, 2),
+            target = decimal(target, 2)
+        );
     }
-    let missing = target - turns;
-    format!("{target:.2} turns asked for, {missing:.2} more than now. What would win them?")
+    say!(
+        "win-question",
+        target = decimal(target, 2),
+        missing = decimal(target - turns, 2)
+    )
 }
 
 /// "98 to 131 rpm".
 pub fn from_to(session: &Session, key: &str, from: f64, to: f64) -> String {
     let unit = unit(session, key);
-    format!("{} to {}", unit.number(from), unit.text(to))
+    say!("from-to", from = unit.number(from), to = unit.text(to))
 }
 
 /// "+33 rpm".
@@ -60,10 +68,10 @@ pub fn value(session: &Session, key: &str, value: f64) -> String {
 /// What a lever that cannot do it alone can do.
 pub fn most(session: &Session, single: &Single) -> String {
     single.proof.as_ref().map_or_else(String::new, |proof| {
-        format!(
-            "{:.2} turns at most, at {}",
-            proof.most_turns,
-            value(session, single.key, proof.most_turns_at)
+        say!(
+            "win-most",
+            turns = decimal(proof.most_turns, 2),
+            at = value(session, single.key, proof.most_turns_at)
         )
     })
 }
@@ -74,25 +82,40 @@ pub fn basis(session: &Session, single: &Single) -> String {
     let Some(limit) = &judgement.limit else {
         return judgement.source.text().to_owned();
     };
-    let of = match limit.of {
-        LimitOf::Jumper | LimitOf::Season => "This jumper",
-        LimitOf::Seen => "Seen in people",
-        LimitOf::Admissible => "Can be set",
-    };
-    format!(
-        "{of}: {} {}. {}",
-        row(limit.key).inline(),
-        from_to(session, limit.key, limit.range[0], limit.range[1]),
-        judgement.source.text()
-    )
+    let what = row(limit.key).inline();
+    let range = from_to(session, limit.key, limit.range[0], limit.range[1]);
+    let source = judgement.source.text();
+    match limit.of {
+        LimitOf::Jumper | LimitOf::Season => say!(
+            "win-basis-jumper",
+            what = what,
+            range = range,
+            source = source
+        ),
+        LimitOf::Seen => say!(
+            "win-basis-seen",
+            what = what,
+            range = range,
+            source = source
+        ),
+        LimitOf::Admissible => say!(
+            "win-basis-admissible",
+            what = what,
+            range = range,
+            source = source
+        ),
+    }
 }
 
 /// The landing load now and then.
 pub fn landing(session: &Session, then_bw: [f64; 2]) -> String {
     let [low, high] = session.jump().readout.landing_load_bw;
-    format!(
-        "Landing load, an estimate: now {low:.1} to {high:.1} times the body's weight, then {:.1} to {:.1}.",
-        then_bw[0], then_bw[1]
+    say!(
+        "win-landing",
+        low = decimal(low, 1),
+        high = decimal(high, 1),
+        then_low = decimal(then_bw[0], 1),
+        then_high = decimal(then_bw[1], 1)
     )
 }
 
@@ -122,12 +145,14 @@ pub fn parts<'a>(session: &Session, joint: &'a Joint) -> Vec<&'a Change> {
 
 /// How much it asks for.
 pub fn effort(joint: &Joint) -> String {
-    let all = format!("Together {:.1} seasons' work", joint.effort_seasons);
+    let seasons = decimal(joint.effort_seasons, 1);
     match joint.single_effort_seasons {
-        Some(single) if single > joint.effort_seasons => {
-            format!("{all}; the easiest lever alone takes {single:.1}.")
-        }
-        _ => format!("{all}."),
+        Some(single) if single > joint.effort_seasons => say!(
+            "win-effort-less",
+            seasons = seasons,
+            single = decimal(single, 1)
+        ),
+        _ => say!("win-effort", seasons = seasons),
     }
 }
 
@@ -135,9 +160,9 @@ pub fn effort(joint: &Joint) -> String {
 pub fn hands(session: &Session) -> &'static str {
     use crate::scenario::HandsKeep;
     match session.scenario().hands_keep {
-        HandsKeep::Rate => "taken that the jumper keeps the take-off rate",
-        HandsKeep::AngularMomentum => "taken that the jumper keeps the angular momentum",
-        HandsKeep::Energy => "taken that the jumper keeps the rotational energy",
+        HandsKeep::Rate => text("win-hands-keep-rate"),
+        HandsKeep::AngularMomentum => text("win-hands-keep-momentum"),
+        HandsKeep::Energy => text("win-hands-keep-energy"),
     }
 }
 
@@ -145,13 +170,13 @@ pub fn hands(session: &Session) -> &'static str {
 pub fn reach(session: &Session, place: usize) -> String {
     let name = LEVERS[place].key;
     session.reach_of(place).map_or_else(
-        || "not known".to_owned(),
+        || text("win-reach-unknown").to_owned(),
         |reach| {
             let range = from_to(session, name, reach.range[0], reach.range[1]);
             if reach.own {
                 range
             } else {
-                format!("{range} (a season)")
+                say!("win-reach-season", range = range)
             }
         },
     )
@@ -165,7 +190,8 @@ pub fn season(session: &Session, place: usize) -> String {
         decimals: unit.decimals + 1,
         ..unit
     };
-    session
-        .season_of(place)
-        .map_or_else(|| "held".to_owned(), |change| finer.text(change))
+    session.season_of(place).map_or_else(
+        || text("win-season-held").to_owned(),
+        |change| finer.text(change),
+    )
 }

@@ -1,0 +1,277 @@
+//! Facts about the words: both languages say the same things, everything that is said has words and
+//! every word is said, and with German spoken nothing English is left.
+
+mod words {
+    pub mod heard;
+    pub mod messages;
+    pub mod source;
+}
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use turns_aloft::scenario::keys::{KEYS, key};
+use turns_aloft::scenario::starts;
+use turns_aloft::scenario::uncertainty::HALF_WIDTHS;
+use turns_aloft::session::Session;
+use turns_aloft::session::readings::readings;
+use turns_aloft::words::{Language, decimal, number, signed_as_spoken, speak, text};
+
+use words::heard::{Heard, everything, everything_kept, has_word};
+use words::messages::{Message, all_messages};
+use words::source::{Use, uses};
+
+fn messages(language: Language) -> BTreeMap<String, Message> {
+    all_messages(language).expect("the messages are read")
+}
+
+fn kebab(key: &str) -> String {
+    key.replace('_', "-")
+}
+
+/// The ids that the source puts together from a name: those of the numbers, of their half-widths and
+/// of the starting points.
+fn families() -> BTreeSet<String> {
+    let numbers = KEYS.iter().map(|key| key.key);
+    let inputs = HALF_WIDTHS.iter().map(|row| row.key);
+    let mut ids = BTreeSet::new();
+    for name in numbers.clone().chain(inputs.clone()).map(kebab) {
+        ids.insert(format!("key-{name}"));
+        ids.insert(format!("key-{name}-inline"));
+    }
+    ids.extend(numbers.map(|name| format!("key-{}-about", kebab(name))));
+    ids.extend(inputs.map(|name| format!("half-width-{}-about", kebab(name))));
+    ids.extend(
+        starts::all()
+            .iter()
+            .map(|start| format!("start-{}-name", start.name)),
+    );
+    ids
+}
+
+/// What one language says with these values, the other does too.
+#[test]
+fn both_languages_have_the_same_messages_with_the_same_values() {
+    let [english, german] = Language::ALL.map(messages);
+    let names = |of: &BTreeMap<String, Message>| of.keys().cloned().collect::<BTreeSet<_>>();
+    assert_eq!(names(&english), names(&german));
+    assert!(english.len() > 300, "{}", english.len());
+    for (id, one) in &english {
+        let other = &german[id];
+        assert_eq!(one.values, other.values, "{id}");
+        assert_eq!(one.attributes, other.attributes, "{id}");
+        // Plurals are chosen by the same value.
+        assert_eq!(one.chosen_by, other.chosen_by, "{id}");
+    }
+}
+
+/// A message is written in kebab case, and what refers to another one finds it.
+#[test]
+fn names_are_in_kebab_case() {
+    for language in Language::ALL {
+        for (id, message) in messages(language) {
+            let plain = id.chars().all(|c| c.is_ascii_alphanumeric() || c == '-');
+            assert!(plain && !id.contains("--"), "{id}");
+            assert!(message.refers_to.is_empty(), "{id}");
+        }
+    }
+}
+
+/// Every id in the source has a message, which has just the values that it is given.
+#[test]
+fn every_id_in_the_source_has_its_message() {
+    let known = messages(Language::English);
+    let uses = uses();
+    assert!(uses.len() > 300, "{}", uses.len());
+    for Use { at, id, values } in uses {
+        let message = known.get(&id);
+        let message = message.unwrap_or_else(|| panic!("{at}: no message {id}"));
+        assert_eq!(message.values, values, "{at}: {id}");
+    }
+    for id in families() {
+        let message = known.get(&id);
+        let message = message.unwrap_or_else(|| panic!("no message {id}"));
+        assert!(message.values.is_empty(), "{id}");
+    }
+}
+
+/// No message is left over: each is named in the source or the page, or belongs to a family.
+#[test]
+fn every_message_is_said_somewhere() {
+    let mut said = families();
+    said.extend(words::source::quoted());
+    for id in messages(Language::English).keys() {
+        assert!(said.contains(id), "{id} is said nowhere");
+    }
+}
+
+/// A message without values is said as it stands, in both languages; its name would be said where
+/// that fails.
+#[test]
+fn messages_without_values_have_a_text() {
+    for language in Language::ALL {
+        speak(language);
+        for (id, message) in messages(language) {
+            if message.values.is_empty() && message.chosen_by.is_empty() {
+                let id: &'static str = id.leak();
+                assert_eq!(Some(text(id)), message.plain.as_deref(), "{id}");
+            }
+        }
+    }
+}
+
+/// What a starting point is called in English is what its file says.
+#[test]
+fn starting_points_are_called_as_in_their_files() {
+    for start in starts::all() {
+        speak(Language::English);
+        assert_eq!(start.label(), start.scenario.name);
+        assert_eq!(starts::shown_name(&start.scenario.name), start.label());
+        speak(Language::German);
+        assert_ne!(start.label(), start.scenario.name);
+        assert_eq!(starts::shown_name(&start.scenario.name), start.label());
+    }
+    assert_eq!(starts::shown_name("Monday"), "Monday");
+}
+
+/// Words that are the same in both languages: units, names of jumps and the sport's own signs.
+const ALIKE: [&str; 26] = [
+    "cm", "m", "kg", "lb", "s", "ms", "rad", "J", "N", "kB", "MB", "x", "q", "t", "Salchow",
+    "Flip", "Lutz", "Axel", "Phase", "Ideal", "in", "A", "B", "Turns", "Aloft", "Monday",
+];
+
+fn letters(text: &str) -> Vec<&str> {
+    text.split(|c: char| !c.is_alphabetic())
+        .filter(|word| !word.is_empty())
+        .collect()
+}
+
+/// Every text that a visit brings up, in the order in which it does: none is the English one, none
+/// has an English sentence in it or the name of a message, and none a decimal point.
+#[test]
+fn with_german_spoken_nothing_english_is_left() {
+    speak(Language::English);
+    let english = everything();
+    speak(Language::German);
+    let german = everything();
+    assert_eq!(english.len(), german.len());
+    assert!(german.len() > 700, "{}", german.len());
+    let messages = messages(Language::English);
+    let whole: Vec<&str> = messages
+        .values()
+        .filter_map(|message| message.plain.as_deref())
+        .filter(|plain| {
+            letters(plain)
+                .iter()
+                .filter(|it| !ALIKE.contains(it))
+                .count()
+                > 2
+        })
+        .collect();
+    for (english, german) in english.iter().zip(&german) {
+        let Heard { place, text } = german;
+        assert_eq!(&english.place, place);
+        let told = letters(text);
+        if told.iter().any(|word| !ALIKE.contains(word)) {
+            assert_ne!(told, letters(&english.text), "{place}: {text}");
+        }
+        for sentence in &whole {
+            assert!(!text.contains(sentence), "{place}: {text}");
+        }
+        for id in messages.keys() {
+            assert!(!has_word(text, id), "{place}: {text}");
+        }
+        assert!(!has_point(text), "{place}: {text}");
+        assert!(
+            !text.contains("{$") && !text.contains("{ $"),
+            "{place}: {text}"
+        );
+    }
+    // The same look at English finds what it looks for.
+    assert!(english.iter().any(|it| has_point(&it.text)));
+    let all: String = english.iter().map(|it| it.text.as_str()).collect();
+    assert!(whole.iter().filter(|it| all.contains(**it)).count() > 100);
+}
+
+/// A point between two digits.
+fn has_point(text: &str) -> bool {
+    let bytes = text.as_bytes();
+    bytes
+        .windows(3)
+        .any(|three| three[0].is_ascii_digit() && three[1] == b'.' && three[2].is_ascii_digit())
+}
+
+/// What has been worked out before the language changes is told in the new one.
+#[test]
+fn another_language_is_spoken_at_once() {
+    speak(Language::German);
+    let german = everything_kept(|_| ());
+    speak(Language::English);
+    let turned = everything_kept(|session: &mut Session| {
+        speak(Language::German);
+        session.tell_anew();
+    });
+    assert_eq!(german, turned);
+}
+
+/// Signs of the Unicode CLDR for de: decimal ",".
+#[test]
+fn numbers_have_the_languages_decimal_sign() {
+    speak(Language::English);
+    assert_eq!(decimal(3.456, 2), "3.46");
+    speak(Language::German);
+    assert_eq!(decimal(3.456, 2), "3,46");
+    assert_eq!(decimal(-0.5, 1), "-0,5");
+    assert_eq!(decimal(12.0, 0), "12");
+    assert_eq!(signed_as_spoken("0.65 s".to_owned()), "0,65 s");
+    for language in Language::ALL {
+        speak(language);
+        for typed in ["0,65", "0.65", " 0.65 "] {
+            assert_eq!(number(typed), Some(0.65), "{typed}");
+        }
+        assert_eq!(number("−3,5"), Some(-3.5));
+        for typed in ["", "drei", "1,2,3", "inf", "nan", "1e999"] {
+            assert_eq!(number(typed), None, "{typed}");
+        }
+    }
+}
+
+/// A unit's number, its sign and both.
+#[test]
+fn units_follow_the_language() {
+    let mut session = Session::default();
+    let rate = key("takeoff_rate_rad_s").expect("a number");
+    let lean = key("lean_rad").expect("a number");
+    let shown = |session: &Session, kind, si| session.units.of(kind).text(si);
+    session.units.rate = turns_aloft::scenario::units::RateUnit::TurnsPerS;
+    speak(Language::English);
+    assert_eq!(shown(&session, rate.kind, 6.4), "1.02 turns/s");
+    assert_eq!(shown(&session, lean.kind, 0.1), "5.7 deg");
+    assert_eq!(shown(&session, lean.kind, -1e-9), "0.0 deg");
+    speak(Language::German);
+    assert_eq!(shown(&session, rate.kind, 6.4), "1,02 U/s");
+    assert_eq!(shown(&session, lean.kind, 0.1), "5,7°");
+    assert_eq!(shown(&session, lean.kind, -1e-9), "0,0°");
+}
+
+#[test]
+fn the_first_wish_that_is_written_here_is_spoken() {
+    let of = |wished: &[&str]| Language::of_tags(wished.iter().copied());
+    assert_eq!(of(&["fr-CA", "de-AT", "en"]), Language::German);
+    assert_eq!(of(&["fr", "en-GB", "de"]), Language::English);
+    assert_eq!(of(&["de-Latn-CH-1996"]), Language::German);
+    assert_eq!(of(&["DE"]), Language::German);
+    assert_eq!(of(&["", "*", "x_!", "de"]), Language::German);
+    assert_eq!(of(&["fr", "it"]), Language::English);
+    assert_eq!(of(&[]), Language::English);
+    for language in Language::ALL {
+        assert_eq!(of(&[language.tag()]), language);
+    }
+}
+
+/// The command's answers are English, whatever its files hold: nobody speaks another language there.
+#[test]
+fn english_is_spoken_from_the_start() {
+    assert_eq!(turns_aloft::words::spoken(), Language::English);
+    let lines = readings(&Session::default());
+    assert!(lines.iter().any(|line| line.label == "Turns in all"));
+}
