@@ -117,7 +117,7 @@ impl Session {
     }
 
     /// Names anew what is named in the language spoken; for when that is another one.
-    pub fn tell_anew(&mut self) {
+    pub(in crate::session) fn name_beside_in_words(&mut self) {
         let name = match &self.compare.beside {
             Some(Beside {
                 which: Which::Start(start),
@@ -145,16 +145,6 @@ impl Session {
             .is_some_and(|beside| beside.which == Which::AsOpened)
         {
             self.lay_beside(Which::AsOpened);
-        }
-    }
-}
-
-impl Session {
-    /// Names what stands beside anew, where the name is not the user's own.
-    pub(in crate::session) fn name_beside_in_words(&mut self) {
-        let which = self.beside().map(|beside| beside.which.clone());
-        if let Some(which @ (Which::Start(_) | Which::AsOpened)) = which {
-            self.lay_beside(which);
         }
     }
 }
