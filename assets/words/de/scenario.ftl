@@ -69,7 +69,7 @@ reach-tuck = Der ganze Bereich ist für den Körper erreichbar; ein veröffentli
 reach-close-delay = Das Schließen kann beginnen, sobald der Fuß das Eis verlässt (übliche Praxis, ohne Quelle).
 reach-close-time = Arme und Beine, die in weniger als 0,15 s schließen, sind uns nicht bekannt (aus dem Gedächtnis, ohne Quelle).
 reach-open-lead = Eine Landung, die weniger als 0,05 s lang vorbereitet wird, ist uns nicht bekannt (übliche Praxis, ohne Quelle).
-reach-hand-mass = Trainingshandschuhe wiegen einige Hundert Gramm (übliche Praxis, ohne Quelle). Darüber: Der Zug wäre bei der höchsten Drehrate dieses Sprungs größer als die mittlere Griffkraft Erwachsener (Dodds et al. 2014).
+reach-hand-mass = Trainingshandschuhe wiegen einige Hundert Gramm (übliche Praxis, ohne Quelle). Darüber: Der Zug wäre bei der höchsten Drehrate dieses Sprungs größer als die Griffkraft Erwachsener im Median (Dodds et al. 2014).
 reach-trampoline = Auf dem Trampolin wurden schon Flüge von etwa 1,7 s gewertet (Presse, aus zweiter Hand): Der ganze Bereich ist erreichbar.
 reach-jump-height = 20 cm: Mädchen von 10 bis 16 abseits des Eises, Mittelwert weniger zwei Standardabweichungen (29,1 cm, 4,8 cm; Myklebust). 60 cm: 0,7 s, für vier Drehungen genannt (Presse, 2003). Über 90 cm ist uns kein Sprung allein aus den Füßen bekannt (aus dem Gedächtnis).
 reach-takeoff-rate = Die Marken folgen aus der höchsten Drehrate, die dieser Körper und dieser Ablauf daraus machen: bis 440 U/min wurden gesehen, 500 U/min bei niemandem (übliche Praxis, ohne Quelle).
@@ -131,16 +131,16 @@ half-width-unknown = Halbbreite von { $key } = { $value }: diese Halbbreite gibt
 
 ## Warum die Datei eines Sprungs oder ein Link nicht geöffnet wurde, als Teil eines Satzes.
 
-file-too-large = diese Datei ist zu groß für einen Sprung; bitte eine öffnen, die Turns Aloft gespeichert hat
-file-not-json = diese Datei ist kein Sprung oder ein beschädigter ({ $why }); bitte eine öffnen, die Turns Aloft gespeichert hat
-file-no-scenario = diese Datei ist kein Sprung von Turns Aloft; bitte eine öffnen, die Turns Aloft gespeichert hat
-file-newer = dieser Sprung hat die Version { $version }, und dieses Turns Aloft liest bis Version { $known }; zum Öffnen bitte Turns Aloft erneuern
-file-broken = dieser Sprung ist beschädigt: { $why }; bitte noch einmal speichern oder diesen Eintrag verbessern
-file-out-of-range = dieser Sprung hat einen Wert, der nicht geflogen werden kann: { $why }
-link-too-long = dieser Link ist zu lang für Sprünge; bitte dort, wo er herkommt, noch einmal kopieren
-link-damaged = dieser Link ist beschädigt oder wurde abgeschnitten; bitte dort, wo er herkommt, noch einmal ganz kopieren
-link-newer = dieser Link kommt von einem neueren Turns Aloft (er hat die Version { $version }, dieses hier liest bis { $known }); zum Öffnen bitte Turns Aloft erneuern oder seine Seite neu laden
-link-out-of-range = dieser Link hat einen Wert, der nicht geflogen werden kann: { $why }
+file-too-large = Diese Datei ist zu groß für einen Sprung; bitte eine öffnen, die Turns Aloft gespeichert hat
+file-not-json = Diese Datei ist kein Sprung oder ein beschädigter ({ $why }); bitte eine öffnen, die Turns Aloft gespeichert hat
+file-no-scenario = Diese Datei ist kein Sprung von Turns Aloft; bitte eine öffnen, die Turns Aloft gespeichert hat
+file-newer = Dieser Sprung hat die Version { $version }, und dieses Turns Aloft liest bis Version { $known }; zum Öffnen bitte Turns Aloft aktualisieren
+file-broken = Dieser Sprung ist beschädigt: { $why }; bitte noch einmal speichern oder diesen Eintrag verbessern
+file-out-of-range = Dieser Sprung hat einen Wert, der nicht geflogen werden kann: { $why }
+link-too-long = Dieser Link ist zu lang für Sprünge; bitte dort, wo er herkommt, noch einmal kopieren
+link-damaged = Dieser Link ist beschädigt oder wurde abgeschnitten; bitte dort, wo er herkommt, noch einmal ganz kopieren
+link-newer = Dieser Link kommt von einem neueren Turns Aloft (er hat die Version { $version }, dieses hier liest bis { $known }); zum Öffnen bitte Turns Aloft aktualisieren oder seine Seite neu laden
+link-out-of-range = Dieser Link hat einen Wert, der nicht geflogen werden kann: { $why }
 
 ## Worüber sich der Leser von JSON beschwert.
 
@@ -181,10 +181,10 @@ json-found-boolean = Wahrheitswert { $value }
 json-null = nichts
 json-sequence = Liste
 json-map = Objekt
-json-a-sequence = Liste
-json-a-string = Text
-json-f64 = Zahl
-json-u8 = ganze Zahl
-json-u64 = ganze Zahl
-json-string-or-map = Wort
-json-struct = Objekt ({ $name })
+json-a-sequence = einer Liste
+json-a-string = eines Textes
+json-f64 = einer Zahl
+json-u8 = einer kleinen ganzen Zahl
+json-u64 = einer ganzen Zahl
+json-string-or-map = eines Wortes
+json-struct = eines Objekts ({ $name })

@@ -58,7 +58,7 @@ reading-takeoff-rate-rad-s-about = Wie schnell sich die Hüfte dreht, wenn der F
 reading-peak-rate-rad-s = Höchste
 reading-peak-rate-rad-s-about = Die schnellste des Flugs; die höchsten, die gesehen wurden, sind etwa 430 bis 440 U/min (übliche Praxis, ohne Quelle).
 reading-mean-rate-rad-s = Mittlere
-reading-mean-rate-rad-s-about = Drehungen in der Luft durch Flugzeit: Sie, nicht die höchste, entscheidet, wie viele Drehungen es werden.
+reading-mean-rate-rad-s-about = Drehungen in der Luft geteilt durch die Flugzeit: Die mittlere Drehrate, nicht die höchste, entscheidet, wie viele Drehungen es werden.
 reading-touchdown-rate-rad-s = Beim Aufkommen
 reading-touchdown-rate-rad-s-about = Was die Landung noch abfangen muss.
 reading-inertia-now-kg-m2 = Jetzt
@@ -149,9 +149,9 @@ why-closing-about = Bis Arme und Beine angelegt sind, dreht sich der Körper lan
 why-tightness-about = Was weit von der Achse weg bleibt, bremst die Drehung; hier kamen die Arme { $arms } % und die Beine { $legs } % ihres Weges heran.
 why-opening-about = Das Öffnen für die Landung bremst die Drehung wieder; hier begann es { $time } s vor dem Aufkommen.
 why-tilt-about = Eine geneigte Achse oder ein Arm, der zu spät kommt oder draußen bleibt, lässt den Körper taumeln; hier war sie um bis zu { $tilt } Grad geneigt.
-why-owed-all-there = { $owed } Drehungen verlangt: alle da
-why-owed-missing = { $owed } Drehungen verlangt: es fehlen { $turns }
-why-owed-more = { $owed } Drehungen verlangt: { $turns } mehr als das
+why-owed-all-there = Verlangte Drehungen: { $owed }, alle da
+why-owed-missing = Verlangte Drehungen: { $owed }, es fehlen { $turns }
+why-owed-more = Verlangte Drehungen: { $owed }, { $turns } mehr gedreht
 why-back-wins = zurück bringt { $turns }
 why-back-costs = zurück kostet { $turns }
 why-loads = Landebelastung, eine Schätzung, in Körpergewichten: jetzt { $now }; { $then }.
@@ -208,7 +208,7 @@ map-line-flown = Geflogen
 map-line-flown-about = Die Knoten der Karte, jeder ein eigener Flug.
 map-all-flown = { $nodes } x { $nodes } geflogen
 map-flown = { $flown } von { $nodes } geflogen
-map-line-needed = { $turns } Drehungen, alles andere wie jetzt
+map-line-needed = Drehungen gleich { $turns }, alles andere wie jetzt
 map-line-needed-about = Wo die Linie so vieler Drehungen am jetzigen Sprung vorbeiläuft.
 map-and = { $one } und { $other }
 
@@ -225,14 +225,14 @@ compare-line-kept-about = Ein Sprung, der auf diesem Gerät gemerkt ist.
 compare-kept-came-to = { $name }: { $turns } Drehungen, { $call }
 compare-as-opened = { $name }, wie geöffnet
 compare-nothing-differs = Dieser Sprung und „{ $beside }“ sind gleich: Nichts unterscheidet sie.
-compare-as-much = Dieser Sprung dreht genauso weit wie „{ $beside }“
-compare-more = Dieser Sprung dreht um { $turns } weiter als „{ $beside }“
-compare-less = Dieser Sprung dreht um { $turns } weniger weit als „{ $beside }“
+compare-as-much = Dieser Sprung dreht genauso viel wie „{ $beside }“
+compare-more = Dieser Sprung dreht { $turns } mehr als „{ $beside }“
+compare-less = Dieser Sprung dreht { $turns } weniger als „{ $beside }“
 # $said ist einer der letzten drei.
 compare-no-largest = { $said }.
 compare-cancels = { $said }; die Unterschiede heben sich auf, der größte: { $what } ({ $turns }).
-compare-all-by = { $said }, und das allein hierdurch: { $what }.
-compare-most-by = { $said }; das meiste davon macht aus: { $what } ({ $turns }).
+compare-all-by = { $said }, alles davon durch: { $what }.
+compare-most-by = { $said }; das meiste davon durch: { $what } ({ $turns }).
 compare-largest = { $said }; der größte Teil: { $what } ({ $turns }).
 
 ## Was keine Zahl eines Sprungs ist: wie es heißt, allein und im Satz, und was es sein kann.
@@ -268,7 +268,7 @@ not-renamed = Nicht umbenannt: { $why }.
 not-deleted = Nicht gelöscht: { $why }.
 not-brought-back = Nicht zurückgeholt: { $why }.
 last-visit-unreadable = Was vom letzten Besuch aufgehoben war, ließ sich nicht lesen; hier ist der übliche Anfang.
-changed-jump-kept = Der geänderte Sprung ist gemerkt: er steht als „{ $name }“ unter Vergleich.
+changed-jump-kept = Der geänderte Sprung ist gemerkt: siehe „{ $name }“ unter Vergleich.
 collection-empty = In dieser Datei ist kein Sprung.
 collection-added = { $jumps ->
     [one] Ein Sprung aus dieser Datei ist jetzt unter den gemerkten.
@@ -277,27 +277,27 @@ collection-added = { $jumps ->
 
 ## Warum etwas mit den gemerkten Sprüngen nicht getan wurde, als Teil eines Satzes.
 
-kept-no-name = ein gemerkter Sprung braucht einen Namen; bitte einen geben
-kept-long-name = der Name eines gemerkten Sprungs hat höchstens { $most } Zeichen; bitte kürzen
-kept-too-many = mehr als { $most } Sprünge werden nicht gemerkt; bitte als Datei speichern und dann einige löschen
-kept-too-large = ein gemerkter Sprung darf { $each } kB groß sein und alle zusammen { $all } MB; bitte Notizen kürzen oder einige löschen
-kept-gone = dieser Sprung ist nicht mehr gemerkt; bitte einen anderen wählen
-kept-nothing-deleted = seit die Seite geöffnet wurde, ist kein Sprung gelöscht worden, der sich zurückholen ließe
+kept-no-name = Ein gemerkter Sprung braucht einen Namen; bitte einen geben
+kept-long-name = Der Name eines gemerkten Sprungs hat höchstens { $most } Zeichen; bitte kürzen
+kept-too-many = Mehr als { $most } Sprünge werden nicht gemerkt; bitte als Datei speichern und dann einige löschen
+kept-too-large = Ein gemerkter Sprung darf { $each } kB groß sein und alle zusammen { $all } MB; bitte Notizen kürzen oder einige löschen
+kept-gone = Dieser Sprung ist nicht mehr gemerkt; bitte einen anderen wählen
+kept-nothing-deleted = Seit die Seite geöffnet wurde, ist kein Sprung gelöscht worden, der sich zurückholen ließe
 
 ## Warum die Datei einer Sammlung nicht geöffnet wurde, als Teil eines Satzes.
 
-collection-too-large = diese Datei ist zu groß für eine Sammlung von Sprüngen; bitte eine öffnen, die Turns Aloft gespeichert hat
-collection-not-json = diese Datei ist keine Sammlung von Sprüngen oder eine beschädigte ({ $why }); bitte eine öffnen, die Turns Aloft gespeichert hat
-collection-none = diese Datei ist keine Sammlung von Sprüngen von Turns Aloft; bitte eine öffnen, die Turns Aloft gespeichert hat
-collection-newer = diese Sammlung hat die Version { $version }, und dieses Turns Aloft liest bis Version { $known }; zum Öffnen bitte Turns Aloft erneuern
-collection-broken = diese Sammlung ist beschädigt: { $why }; bitte noch einmal speichern oder diesen Eintrag verbessern
+collection-too-large = Diese Datei ist zu groß für eine Sammlung von Sprüngen; bitte eine öffnen, die Turns Aloft gespeichert hat
+collection-not-json = Diese Datei ist keine Sammlung von Sprüngen oder eine beschädigte ({ $why }); bitte eine öffnen, die Turns Aloft gespeichert hat
+collection-none = Diese Datei ist keine Sammlung von Sprüngen von Turns Aloft; bitte eine öffnen, die Turns Aloft gespeichert hat
+collection-newer = Diese Sammlung hat die Version { $version }, und dieses Turns Aloft liest bis Version { $known }; zum Öffnen bitte Turns Aloft aktualisieren
+collection-broken = Diese Sammlung ist beschädigt: { $why }; bitte noch einmal speichern oder diesen Eintrag verbessern
 collection-jump = Sprung { $number } dieser Sammlung ({ $name }) kann nicht gemerkt werden: { $why }
 collection-jump-unnamed = ohne Namen
 
 ## Warum sich nicht lesen ließ, was der Browser aufgehoben hat, als Teil eines Satzes.
 
-kept-newer = die Sprünge auf diesem Gerät hat ein neueres Turns Aloft gemerkt; zum Erneuern bitte seine Seite neu laden, sie sind noch da
-kept-broken = die auf diesem Gerät gemerkten Sprünge lassen sich nicht lesen ({ $why })
+kept-newer = Die Sprünge auf diesem Gerät hat ein neueres Turns Aloft gemerkt; zum Aktualisieren bitte seine Seite neu laden, sie sind noch da
+kept-broken = Die auf diesem Gerät gemerkten Sprünge lassen sich nicht lesen ({ $why })
 kept-too-long = mehr, als je gemerkt wurde
 kept-no-version = sie haben keine bekannte Version
 kept-too-often = mehr, als je gemerkt wurden
@@ -306,5 +306,5 @@ kept-twice = ein Sprung, der sich von einem anderen nicht unterscheiden lässt
 
 ## Was gesagt wird, wenn eine Zahl nicht sein kann.
 
-number-needed = { $what } braucht eine Zahl; es bleibt, wie es war.
+number-needed = { $what }: hier braucht es eine Zahl; der Wert bleibt, wie er war.
 number-held = { $what }: möglich ist { $least } bis { $most }; jetzt steht es auf { $held }.
