@@ -5,7 +5,7 @@ use std::borrow::Cow;
 use bevy_egui::egui::text::{CCursor, CCursorRange};
 use bevy_egui::egui::text_edit::TextEditState;
 use bevy_egui::egui::{
-    self, Align2, Color32, CornerRadius, CursorIcon, Key as Keyboard, Pos2, Rect, Sense, Stroke,
+    self, Align2, CornerRadius, CursorIcon, Key as Keyboard, Pos2, Rect, Sense, Stroke,
     StrokeKind, TextEdit, Ui, UiBuilder, pos2, vec2,
 };
 
