@@ -252,18 +252,9 @@ fn short_call(call: Option<Call>) -> &'static str {
 
 /// What has been opened, and that it is invented or whose it is.
 pub fn note(ui: &mut Ui, session: &Session) {
-<<<<<<< HEAD
-    if !session.scenario().note.is_empty() {
-        ui.label(
-            RichText::new(&session.scenario().note)
-                .size(14.5)
-                .color(SLATE.get()),
-        );
-=======
     let note = starts::shown_note(&session.scenario().note);
     if !note.is_empty() {
-        ui.label(RichText::new(note).size(14.5).color(SLATE));
->>>>>>> w2
+        ui.label(RichText::new(note).size(14.5).color(SLATE.get()));
         ui.add_space(NEAR);
     }
 }

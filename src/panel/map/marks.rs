@@ -34,7 +34,11 @@ pub fn legend(ui: &mut Ui, session: &Session) {
         if let Some(owed) = session.jump().owed {
             let turns = signed_as_spoken(owed.turns.to_string());
             entry(ui, &say!("panel-map-owed", turns = turns), |ui, rect| {
-                line(ui, rect, Stroke::new(picture::owed().width + 3.0, SNOW.get()));
+                line(
+                    ui,
+                    rect,
+                    Stroke::new(picture::owed().width + 3.0, SNOW.get()),
+                );
                 line(ui, rect, picture::owed());
             });
         }
