@@ -8,46 +8,47 @@ import math
 
 
 def tap(page, x, y):
-    _act(page, [_down(x, y)])
+    _down(page, (x, y))
     page.next_frames()
-    _act(page, [_up()])
+    _up(page)
     page.next_frames()
 
 
 def double_tap(page, x, y):
-    # In one go: drawing slowly must not stretch it into two single taps.
-    _act(page, [_down(x, y) + _up() + _down(x, y) + _up()])
-    page.next_frames()
+    taps(page, [(x, y)] * 2)
 
 
 def taps(page, places):
-    """One after the other without waiting."""
-    _act(page, [[step for x, y in places for step in _down(x, y) + _up()]])
+    """One after the other. Without waiting in between: drawing slowly must not stretch a double tap
+    into two single ones."""
+    for place in places:
+        _down(page, place)
+        _up(page)
     page.next_frames()
 
 
 def touch_drag(page, x0, y0, x1, y1, steps=6):
-    _act(page, [_down(x0, y0)])
+    _down(page, (x0, y0))
     page.next_frames()
-    for x, y in _stations((x0, y0), (x1, y1), steps):
-        _act(page, [_move(x, y)])
+    for station in _stations((x0, y0), (x1, y1), steps):
+        _move(page, station)
         page.next_frames()
-    _act(page, [_up()])
+    _up(page)
     page.next_frames()
 
 
 def pinch(page, x, y, from_px, to_px, steps=6):
     """Two fingers about (x, y), side by side, moving from one distance to another."""
 
-    def fingers(does, distance):
-        return [does(x - distance / 2, y), does(x + distance / 2, y)]
+    def fingers(distance):
+        return (x - distance / 2, y), (x + distance / 2, y)
 
-    _act(page, fingers(_down, from_px))
+    _down(page, *fingers(from_px))
     page.next_frames()
     for (distance,) in _stations((from_px,), (to_px,), steps):
-        _act(page, fingers(_move, distance))
+        _move(page, *fingers(distance))
         page.next_frames()
-    _act(page, [_up(), _up()])
+    _up(page, 2)
     page.next_frames()
 
 
@@ -57,17 +58,42 @@ def _stations(start, end, steps):
         yield tuple(a + (b - a) * part for a, b in zip(start, end))
 
 
-def _move(x, y):
+def _down(page, *points):
+    _send(page, "touchStart", points, lambda x, y: [_to(x, y), {"type": "pointerDown", "button": 0}])
+
+
+def _move(page, *points):
+    _send(page, "touchMove", points, lambda x, y: [_to(x, y)])
+
+
+def _up(page, fingers=1):
+    if page.driver.name == "firefox":
+        _act(page, [[{"type": "pointerUp", "button": 0}]] * fingers)
+    else:
+        _dispatch(page, "touchEnd", [])
+
+
+def _to(x, y):
     # The protocol counts whole pixels.
-    return [{"type": "pointerMove", "duration": 0, "x": round(x), "y": round(y)}]
+    return {"type": "pointerMove", "duration": 0, "x": round(x), "y": round(y)}
 
 
-def _down(x, y):
-    return [*_move(x, y), {"type": "pointerDown", "button": 0}]
+def _send(page, kind, points, actions):
+    if page.driver.name == "firefox":
+        _act(page, [actions(x, y) for x, y in points])
+    else:
+        _dispatch(page, kind, points)
 
 
-def _up():
-    return [{"type": "pointerUp", "button": 0}]
+def _dispatch(page, kind, points):
+    # Chromium's driver forgets between two requests that a finger is down; the browser does not.
+    page.driver.execute_cdp_cmd(
+        "Input.dispatchTouchEvent",
+        {
+            "type": kind,
+            "touchPoints": [{"x": x, "y": y, "id": finger} for finger, (x, y) in enumerate(points)],
+        },
+    )
 
 
 def _act(page, fingers):
