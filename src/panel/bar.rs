@@ -1,8 +1,9 @@
 //! The top bar: what is open, open and save, language and units.
 
+use bevy_egui::egui::scroll_area::ScrollBarVisibility;
 use bevy_egui::egui::{
-    self, Align2, Popup, PopupCloseBehavior, Pos2, Rect, Response, Stroke, Ui, Vec2, WidgetText,
-    pos2, vec2,
+    self, Align2, Popup, PopupCloseBehavior, Pos2, Rect, Response, ScrollArea, Stroke, Ui, Vec2,
+    WidgetText, pos2, vec2,
 };
 
 use super::choice;
@@ -12,7 +13,7 @@ use super::{spoken, targets};
 use crate::look::{Light, choose, chosen as look_chosen};
 use crate::say;
 use crate::scenario::starts;
-use crate::scenario::units::{LengthUnit, MassUnit, RateUnit};
+use crate::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use crate::session::Session;
 use crate::words::{self, Language, text};
 
@@ -28,6 +29,8 @@ pub enum Wish {
 }
 
 const BUTTON: f32 = 68.0;
+/// Of what a button opens.
+const WIDE: f32 = 300.0;
 const NARROW_BUTTON: f32 = 58.0;
 
 /// Size of the letters of a long name; what is longer still is cut off.
@@ -134,52 +137,76 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
         SLATE.get(),
         Stroke::NONE,
     ));
-    Popup::menu(&response).width(300.0).gap(4.0).show(|ui| {
+    Popup::menu(&response).width(WIDE).gap(4.0).show(|ui| {
         ui.label(egui::RichText::new(text("panel-starts-invented")).color(SLATE.get()));
-        for start in starts::all() {
-            let label = WidgetText::from(start.label());
-            let row = ui.add_sized(vec2(288.0, TOUCH), egui::Button::new(label).frame(false));
-            targets::note(&format!("start:{}", start.name), row.rect);
-            if row.clicked() {
-                session.open(start.scenario.clone());
+        scrolling(ui, &response, |ui| {
+            for start in starts::all() {
+                let label = WidgetText::from(start.label());
+                let row = ui.add_sized(
+                    vec2(WIDE - 12.0, TOUCH),
+                    egui::Button::new(label).frame(false),
+                );
+                targets::note(&format!("start:{}", start.name), row.rect);
+                if row.clicked() {
+                    session.open(start.scenario.clone());
+                    ui.close();
+                }
             }
-        }
+        });
     });
 }
 
 fn settings_menu(session: &mut Session, response: &Response) {
     Popup::menu(response)
-        .width(300.0)
+        .width(WIDE)
         .gap(4.0)
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
         .show(|ui| {
-            ui.set_width(300.0);
-            ui.label(text("panel-language"));
-            let languages = Language::ALL.map(|it| (it, it.tag(), it.name()));
-            if let Some(language) = choice::of(ui, "language", words::spoken(), &languages) {
-                words::speak(language);
-                session.tell_anew();
-                // What stands above has been drawn in the language before.
-                ui.ctx().request_repaint();
-            }
-            appearance(ui);
-            let units = &mut session.units;
-            ui.label(text("panel-unit-of-rate"));
-            let rates = RATES.map(|(unit, name)| (unit, name, unit.unit().sign()));
-            if let Some(rate) = choice::of(ui, "rate unit", units.rate, &rates) {
-                units.rate = rate;
-            }
-            ui.label(text("panel-unit-of-length"));
-            let lengths = LENGTHS.map(|(unit, name)| (unit, name, unit.unit().sign()));
-            if let Some(length) = choice::of(ui, "length unit", units.length, &lengths) {
-                units.length = length;
-            }
-            ui.label(text("panel-unit-of-mass"));
-            let masses = MASSES.map(|(unit, name)| (unit, name, unit.unit().sign()));
-            if let Some(mass) = choice::of(ui, "mass unit", units.mass, &masses) {
-                units.mass = mass;
-            }
+            ui.set_width(WIDE);
+            scrolling(ui, response, |ui| {
+                language(ui, session);
+                appearance(ui);
+                units(ui, &mut session.units);
+            });
         });
+}
+
+/// What may be longer than the screen below the button that opened it.
+fn scrolling(ui: &mut Ui, below: &Response, add: impl FnOnce(&mut Ui)) {
+    let room = ui.ctx().viewport_rect().bottom() - below.rect.bottom() - 2.0 * APART;
+    ScrollArea::vertical()
+        .max_height(room)
+        .scroll_bar_visibility(ScrollBarVisibility::AlwaysHidden)
+        .show(ui, add);
+}
+
+fn language(ui: &mut Ui, session: &mut Session) {
+    ui.label(text("panel-language"));
+    let languages = Language::ALL.map(|it| (it, it.tag(), it.name()));
+    if let Some(language) = choice::of(ui, "language", words::spoken(), &languages) {
+        words::speak(language);
+        session.tell_anew();
+        // What stands above has been drawn in the language before.
+        ui.ctx().request_repaint();
+    }
+}
+
+fn units(ui: &mut Ui, units: &mut Units) {
+    ui.label(text("panel-unit-of-rate"));
+    let rates = RATES.map(|(unit, name)| (unit, name, unit.unit().sign()));
+    if let Some(rate) = choice::of(ui, "rate unit", units.rate, &rates) {
+        units.rate = rate;
+    }
+    ui.label(text("panel-unit-of-length"));
+    let lengths = LENGTHS.map(|(unit, name)| (unit, name, unit.unit().sign()));
+    if let Some(length) = choice::of(ui, "length unit", units.length, &lengths) {
+        units.length = length;
+    }
+    ui.label(text("panel-unit-of-mass"));
+    let masses = MASSES.map(|(unit, name)| (unit, name, unit.unit().sign()));
+    if let Some(mass) = choice::of(ui, "mass unit", units.mass, &masses) {
+        units.mass = mass;
+    }
 }
 
 /// Light or dark, and how large.
