@@ -1,12 +1,13 @@
-"""Finishes a folder that Trunk has built: tells the page how big its module is, for the progress
-bar, lets its one inline script through its content security policy, lists its files for the worker
-that keeps them, and prints what a visitor has to download.
+"""Finishes a folder that Trunk has built: writes the page's own texts in, tells the page how big its
+module is, for the progress bar, lets its one inline script through its content security policy,
+lists its files for the worker that keeps them, and prints what a visitor has to download.
 
     python3 finish.py DIST
 """
 
 import gzip
 import hashlib
+import html as markup
 import json
 import re
 import sys
@@ -15,8 +16,22 @@ from pathlib import Path
 
 MODULE_BYTES = 'data-bytes=""'
 SCRIPT_HASH = "'sha256-'"
+WORDS = '<script type="application/json" id="shell-words">'
 # Trunk's own, which starts the module.
-INLINE_SCRIPT = re.compile(r"<script(?![^>]* src=)[^>]*>(.*?)</script>", re.DOTALL)
+INLINE_SCRIPT = re.compile(
+    r'<script(?![^>]* src=)(?![^>]* type="application/json")[^>]*>(.*?)</script>', re.DOTALL
+)
+
+# A folder for each language; without a script the page is in the first of them.
+MESSAGES = Path(__file__).parents[1] / "assets" / "words"
+FIRST = "en"
+MESSAGE = re.compile(r"([a-z][a-z0-9-]*) = (\S.*)")
+VALUE = re.compile(r"\{ \$(\w+) \}")
+# An empty element that holds a message, and an attribute that does.
+SAYS = re.compile(r'(<(\w+)\b[^>]* data-words="([\w-]+)"[^>]*>)\s*(</\2>)')
+NAMED = re.compile(r'data-words-(label|content)="([\w-]+)"')
+ASKED = re.compile(r' data-words[\w-]*="')
+ATTRIBUTES = {"label": "aria-label", "content": "content"}
 
 WORKER = Path(__file__).with_name("worker.js")
 
@@ -31,14 +46,63 @@ def finish_index(dist: Path) -> None:
     [module] = dist.glob("*.wasm")
     index = dist / "index.html"
     html = index.read_text(encoding="utf-8")
-    for placeholder in (MODULE_BYTES, SCRIPT_HASH):
+    for placeholder in (MODULE_BYTES, SCRIPT_HASH, WORDS):
         if html.count(placeholder) != 1:
             sys.exit(f"{index}: expected exactly one {placeholder} to fill in")
     [script] = INLINE_SCRIPT.findall(html)
     digest = b64encode(hashlib.sha256(script.encode()).digest()).decode()
     html = html.replace(MODULE_BYTES, f'data-bytes="{module.stat().st_size}"')
     html = html.replace(SCRIPT_HASH, f"'sha256-{digest}'")
+    html = write_words(html, all_messages())
     index.write_text(html, encoding="utf-8")
+
+
+def all_messages() -> dict[str, dict[str, str]]:
+    """The page's own texts: language to name to text, every language with the same names and values."""
+    words = {path.parent.name: messages(path) for path in sorted(MESSAGES.glob("*/shell.ftl"))}
+
+    def shape(texts: dict[str, str]) -> dict[str, list[str]]:
+        return {name: sorted(VALUE.findall(text)) for name, text in texts.items()}
+
+    first = shape(words[FIRST])
+    for language, texts in words.items():
+        own = shape(texts)
+        differing = [name for name in {**first, **own} if first.get(name) != own.get(name)]
+        if differing:
+            sys.exit(f"shell.ftl, {language}: {', '.join(differing)} differ from {FIRST}")
+    return words
+
+
+def messages(path: Path) -> dict[str, str]:
+    """The messages of a file, each on one line: all that this page needs of Fluent's format."""
+    found: dict[str, str] = {}
+    for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
+        if not line.strip() or line.startswith("#"):
+            continue
+        message = MESSAGE.fullmatch(line)
+        if message is None or "{" in VALUE.sub("", message[2]) or message[1] in found:
+            sys.exit(f"{path}:{number}: expected one new message on one line: {line}")
+        found[message[1]] = message[2]
+    return found
+
+
+def write_words(html: str, words: dict[str, dict[str, str]]) -> str:
+    """Puts the texts into the page: where they are read without a script, and all for the script."""
+    def element(match: re.Match) -> str:
+        head, _, name, tail = match.groups()
+        lang = re.search(r' lang="(\w+)"', head)
+        return head + markup.escape(words[lang[1] if lang else FIRST][name]) + tail
+
+    def attribute(match: re.Match) -> str:
+        return f'{match[0]} {ATTRIBUTES[match[1]]}="{markup.escape(words[FIRST][match[2]])}"'
+
+    filled, elements = SAYS.subn(element, html)
+    filled, attributes = NAMED.subn(attribute, filled)
+    if elements + attributes != len(ASKED.findall(html)):
+        sys.exit("index.html: a text is asked for in a form that is not understood")
+    # No text ends the block.
+    data = json.dumps(words, ensure_ascii=False).replace("<", "\\u003c")
+    return filled.replace(WORDS, WORDS + data)
 
 
 def write_worker(dist: Path) -> None:

@@ -5,7 +5,13 @@ const root = document.documentElement;
 const text = document.getElementById("loading-text");
 const bar = document.getElementById("loading-progress");
 
-const megabytes = (bytes) => (bytes / 1e6).toFixed(1);
+const { say } = window.turnsAloft;
+
+const ONE_DECIMAL = new Intl.NumberFormat(root.lang, {
+  minimumFractionDigits: 1,
+  maximumFractionDigits: 1,
+});
+const megabytes = (bytes) => ONE_DECIMAL.format(bytes / 1e6);
 
 // Where everything that can be touched is, by name, in CSS pixels of the page.
 function rects() {
@@ -27,31 +33,33 @@ export default function initializer() {
       if (current < total) {
         bar.max = total;
         bar.value = current;
-        text.textContent = `Loading the simulator: ${megabytes(current)} of ${megabytes(total)} MB`;
+        text.textContent = say("loading-part", {
+          done: megabytes(current),
+          whole: megabytes(total),
+        });
       } else {
         bar.removeAttribute("value");
         text.textContent = total > 0
-          ? "Loaded. Setting up the ice…"
-          : `Loading the simulator: ${megabytes(current)} MB so far`;
+          ? say("loaded")
+          : say("loading-so-far", { done: megabytes(current) });
       }
     },
 
-    onSuccess() {
-      window.turnsAloft = { rects };
+    onSuccess({ memory }) {
+      Object.assign(window.turnsAloft, { rects, memoryBytes: () => memory.buffer.byteLength });
       // A trap ends the app for good, whatever its cause; leaving a frozen picture would mislead.
       addEventListener("error", ({ error }) => {
-        if (error instanceof WebAssembly.RuntimeError) {
+        const interrupted = root.dataset.state === "interrupted";
+        if (error instanceof WebAssembly.RuntimeError && !interrupted) {
           root.dataset.state = "stopped";
-          document.getElementById("notice").textContent =
-            "The simulator has stopped because of a fault of its own; reload the page to go on.";
+          document.getElementById("notice").textContent = say("stopped");
         }
       });
     },
 
     onFailure(reason) {
       root.dataset.state = "failed";
-      text.textContent =
-        "The simulator could not be started; check the connection, then reload the page.";
+      text.textContent = say("not-started");
       console.error(reason);
     },
   };

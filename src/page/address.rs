@@ -8,15 +8,16 @@ use bevy::winit::{EventLoopProxyWrapper, WinitUserEvent};
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 
-use super::dom;
+use super::{dom, language};
 use crate::panel::{Wish, Wished};
 use crate::session::Session;
+use crate::words::text;
 
 pub fn plugin(app: &mut App) {
     app.init_resource::<Offered>()
         .add_systems(Startup, listen)
         .add_systems(PreUpdate, (take_in, grant))
-        .add_systems(Last, withdraw);
+        .add_systems(Last, (stand_by.run_if(language::changed), withdraw).chain());
 }
 
 thread_local! {
@@ -88,7 +89,7 @@ fn take_in(mut session: ResMut<Session>) {
     for news in NEWS.take() {
         match news {
             News::NewAddress => take_up(&mut session),
-            News::Copied => session.say("The link is copied: paste it into a message."),
+            News::Copied => session.say(text("page-link-copied")),
         }
     }
 }
@@ -105,18 +106,18 @@ fn grant(
             continue;
         }
         let Some(address) = set_fragment(Some(&session.link())) else {
-            session.say("This browser does not let the page make a link; save the jump as a file.");
+            session.say(text("page-no-link"));
             continue;
         };
         offered.0 = Some(made_of(&session));
         // A browser may ask the user first whether copying is allowed, and never say what came of it.
-        session.say("The link stands in the address bar: copy it from there.");
+        session.say(text("page-link-offered"));
         copy(&address, &proxy);
     }
 }
 
-/// Copies a text where that is allowed; it is told once it has been done.
-fn copy(text: &str, proxy: &EventLoopProxyWrapper) {
+/// Copies a link where that is allowed; it is told once it has been done.
+fn copy(link: &str, proxy: &EventLoopProxyWrapper) {
     let clipboard = dom::window()
         .map(|window| window.navigator())
         // Missing where the page is not served securely.
@@ -132,9 +133,14 @@ fn copy(text: &str, proxy: &EventLoopProxyWrapper) {
     });
     // What the user has been told already holds where it is refused.
     let refused = Closure::once(|_: JsValue| {});
-    drop(clipboard.write_text(text).then2(&copied, &refused));
+    drop(clipboard.write_text(link).then2(&copied, &refused));
     copied.forget();
     refused.forget();
+}
+
+/// In another language it is the same jump still.
+fn stand_by(session: Res<Session>, mut offered: ResMut<Offered>) {
+    offered.0 = offered.0.map(|_| made_of(&session));
 }
 
 /// Takes the link out of the address once the jump is no longer the one in it.

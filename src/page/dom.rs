@@ -3,6 +3,9 @@
 use wasm_bindgen::JsCast;
 use web_sys::{Document, Element, HtmlCanvasElement, HtmlElement, Window};
 
+/// Which of the page's own words an element is named by (`web/words.js`).
+const OWN_NAME: &str = "data-words-label";
+
 /// Selector of the canvas the app draws on.
 pub const CANVAS: &str = "#stage";
 
@@ -65,17 +68,45 @@ pub fn set_text(id: &str, text: &str) {
     }
 }
 
-/// What an element shows, in words.
+/// What an element shows, in words, from now on the app's.
 pub fn describe(id: &str, words: &str) {
     if let Some(element) = element(id) {
+        element.remove_attribute(OWN_NAME).ok();
         element.set_attribute("aria-label", words).ok();
     }
 }
 
+fn root() -> Option<HtmlElement> {
+    document()?.document_element()?.dyn_into().ok()
+}
+
 /// Tells the page that the first picture is there.
 pub fn ready() {
-    let root = document().and_then(|document| document.document_element());
-    if let Some(root) = root.and_then(|root| root.dyn_into::<HtmlElement>().ok()) {
+    if let Some(root) = root() {
         root.dataset().set("state", "ready").ok();
+    }
+}
+
+/// The tag of the language that the page is in.
+pub fn language() -> Option<String> {
+    root().map(|root| root.lang())
+}
+
+/// Which colours the page has opened in (`web/light.js`).
+pub fn light() -> Option<String> {
+    root()?.dataset().get("light")
+}
+
+/// Puts the page's own elements into other colours.
+pub fn set_light(name: &str) {
+    if let Some(root) = root() {
+        root.dataset().set("light", name).ok();
+    }
+}
+
+/// Puts the page into another language: its own words follow (`web/words.js`).
+pub fn set_language(tag: &str) {
+    if let Some(root) = root() {
+        root.set_lang(tag);
     }
 }

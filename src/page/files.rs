@@ -9,13 +9,14 @@ use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Blob, BlobPropertyBag, DragEvent, File, HtmlAnchorElement, HtmlInputElement, Url};
 
-use super::dom;
+use super::{dom, language};
 use crate::panel::{Wish, Wished};
+use crate::say;
 use crate::session::Session;
 use crate::session::collection::LARGEST_BYTES;
+use crate::words::text;
 
-const TOO_LARGE: &str =
-    "this file is too large to hold a jump or kept jumps; open one saved by Turns Aloft";
+const INPUT: &str = "scenario-file";
 
 /// What has been read, or why not; taken by the app in its next frame.
 type Inbox = Rc<RefCell<Vec<Result<String, String>>>>;
@@ -28,7 +29,8 @@ struct Doorway {
 
 pub fn plugin(app: &mut App) {
     app.add_systems(Startup, open_doorway)
-        .add_systems(PreUpdate, (grant, take_in));
+        .add_systems(PreUpdate, (grant, take_in))
+        .add_systems(Last, name_input.run_if(language::changed));
 }
 
 fn open_doorway(world: &mut World) {
@@ -49,10 +51,10 @@ impl Doorway {
         let input: HtmlInputElement = document.create_element("input").ok()?.dyn_into().ok()?;
         input.set_type("file");
         input.set_accept(".json,application/json");
-        input.set_id("scenario-file");
+        input.set_id(INPUT);
         input.set_class_name("unseen");
         input
-            .set_attribute("aria-label", "Open a scenario file")
+            .set_attribute("aria-label", text("page-open-file"))
             .ok()?;
         document.body()?.append_child(&input).ok()?;
 
@@ -89,10 +91,16 @@ impl Doorway {
     }
 }
 
+fn name_input() {
+    dom::describe(INPUT, text("page-open-file"));
+}
+
 /// Reads a file into the inbox. One that is far too large is not read at all.
 fn read(file: &File, inbox: Inbox, wake: impl Fn() + 'static) {
     if file.size() > LARGEST_BYTES as f64 {
-        inbox.borrow_mut().push(Err(TOO_LARGE.to_owned()));
+        inbox
+            .borrow_mut()
+            .push(Err(text("page-file-too-large").to_owned()));
         wake();
         return;
     }
@@ -106,7 +114,7 @@ fn read(file: &File, inbox: Inbox, wake: impl Fn() + 'static) {
     });
     let failed = Closure::once(move |_: JsValue| {
         bad.borrow_mut()
-            .push(Err("the file could not be read; try again".to_owned()));
+            .push(Err(text("page-file-unreadable").to_owned()));
         wake_bad();
     });
     drop(file.text().then2(&done, &failed));
@@ -143,7 +151,7 @@ fn grant(
 
 fn offer(session: &mut Session, name: &str, text: &str) {
     if save(name, text).is_none() {
-        session.say("The file could not be saved; this browser does not allow downloads.");
+        session.say(text("page-not-saved"));
     }
 }
 
@@ -157,7 +165,7 @@ fn take_in(mut session: ResMut<Session>, doorway: Option<NonSend<Doorway>>) {
     for read in doorway.inbox.borrow_mut().drain(..) {
         match read {
             Ok(text) => session.open_text(&text),
-            Err(why) => session.say(format!("Not opened: {why}.")),
+            Err(why) => session.say(say!("page-not-opened", why = why)),
         }
     }
 }

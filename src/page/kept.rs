@@ -6,6 +6,7 @@ use web_sys::Storage;
 use super::dom;
 use crate::scenario::units::Units;
 use crate::session::Session;
+use crate::words;
 
 const NAME: &str = "turns-aloft/session";
 
@@ -36,7 +37,7 @@ fn keep(mut session: ResMut<Session>, mut last: Local<Option<Mark>>, mut warned:
     // A visitor who has changed nothing has nothing to lose.
     if !kept && last.is_some() && !*warned {
         *warned = true;
-        session.say("This browser keeps nothing for this page, so a reload starts afresh; save the jump as a file to keep it.");
+        session.say(words::text("page-keeps-nothing"));
     }
     *last = Some(mark);
 }

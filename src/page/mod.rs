@@ -2,10 +2,12 @@
 //! draw.
 
 mod address;
+mod appearance;
 mod controls;
 mod dom;
 mod files;
 mod kept;
+mod language;
 mod outputs;
 mod pace;
 mod resized;
@@ -22,6 +24,8 @@ use crate::stage::StagePlugin;
 
 /// Starts the app on the page's canvas, or without a picture where the browser cannot draw one.
 pub fn run() {
+    language::take_up();
+    appearance::take_up();
     let mut session = Session::default();
     kept::take_up(&mut session);
     let shelf = shelf::take_up(&mut session);
@@ -54,8 +58,10 @@ pub fn run() {
         .add_plugins((
             StagePlugin,
             PanelPlugin,
+            appearance::plugin,
             files::plugin,
             kept::plugin,
+            language::plugin,
             shelf::plugin,
             outputs::plugin,
             controls::plugin,

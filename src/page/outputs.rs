@@ -45,16 +45,27 @@ fn write_lines(lines: &[Reading]) {
         return;
     };
     for line in lines {
-        if let Some(output) = output(&section, line)
-            && output.text_content().as_deref() != Some(&line.text)
-        {
-            output.set_text_content(Some(&line.text));
+        if let Some(output) = output(&section, line) {
+            if let Some(label) = output.previous_element_sibling() {
+                set_text(&label, &label_text(line));
+            }
+            set_text(&output, &line.text);
         }
     }
     drop_stale(&section, lines);
 }
 
-/// The element of a line; made when it is first needed.
+fn label_text(line: &Reading) -> String {
+    format!("{}, {}: ", line.group.label(), line.label)
+}
+
+fn set_text(element: &Element, text: &str) {
+    if element.text_content().as_deref() != Some(text) {
+        element.set_text_content(Some(text));
+    }
+}
+
+/// The element of a line, behind one for its label; made when it is first needed.
 fn output(section: &Element, line: &Reading) -> Option<Element> {
     let selector = format!("output[data-quantity='{}']", line.quantity);
     if let Ok(Some(output)) = section.query_selector(&selector) {
@@ -63,7 +74,6 @@ fn output(section: &Element, line: &Reading) -> Option<Element> {
     let document = dom::document()?;
     let row = document.create_element("p").ok()?;
     let label = document.create_element("span").ok()?;
-    label.set_text_content(Some(&format!("{}, {}: ", line.group.label(), line.label)));
     let output = document.create_element("output").ok()?;
     output.set_attribute("data-quantity", &line.quantity).ok()?;
     // What has come of a change is announced once, in one sentence of its own.

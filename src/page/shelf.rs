@@ -10,8 +10,10 @@ use web_sys::Storage;
 
 use super::dom;
 use super::kept::storage;
+use crate::say;
 use crate::session::Session;
 use crate::session::collection::kept::Unreadable;
+use crate::words;
 
 const NAME: &str = "turns-aloft/kept-jumps";
 
@@ -64,19 +66,17 @@ impl Shelf {
         match session.take_up_kept_jumps(&text) {
             Ok(()) => self.closed = None,
             Err(why @ Unreadable::Newer(_)) => {
-                self.news = Some(format!("Not opened: {why}."));
-                self.closed = Some(format!("Not kept over a reload: {why}."));
+                let why = why.to_string();
+                self.news = Some(say!("page-not-opened", why = why.as_str()));
+                self.closed = Some(say!("page-not-kept", why = why));
             }
             Err(why) if put_aside(storage, &text) => {
-                self.news = Some(format!(
-                    "Not opened: {why}; what was there is put aside in this browser, and the list begins anew."
-                ));
+                self.news = Some(say!("page-kept-jumps-aside", why = why.to_string()));
             }
             Err(why) => {
-                self.news = Some(format!("Not opened: {why}."));
-                self.closed = Some(format!(
-                    "Not kept over a reload: {why}, and there is no room to put aside what is there; save all as a file."
-                ));
+                let why = why.to_string();
+                self.news = Some(say!("page-not-opened", why = why.as_str()));
+                self.closed = Some(say!("page-not-kept-no-room", why = why));
             }
         }
         self.text = Some(text);
@@ -88,9 +88,7 @@ impl Shelf {
         }
         let written = storage().is_some_and(|storage| storage.set_item(NAME, &text).is_ok());
         if !written {
-            return Err(
-                "This browser keeps no more for this page: the kept jumps as they are now will not be there after a reload; save all as a file.".to_owned(),
-            );
+            return Err(words::text("page-keeps-no-more").to_owned());
         }
         self.text = Some(text);
         Ok(())

@@ -1,16 +1,20 @@
-//! The top bar: what is open, open and save, units.
+//! The top bar: what is open, open and save, language and units.
 
 use bevy_egui::egui::{
-    self, Align2, Popup, PopupCloseBehavior, Rect, Response, Ui, WidgetText, pos2, vec2,
+    self, Align2, Popup, PopupCloseBehavior, Pos2, Rect, Response, Stroke, Ui, Vec2, WidgetText,
+    pos2, vec2,
 };
 
 use super::choice;
-use super::look::{self, APART, ICE, INK, NEAR, SLATE, TOUCH};
+use super::look::{self, APART, ICE, INK, NEAR, SLATE, SNOW, TOUCH};
 use super::transport::{button, labelled};
 use super::{spoken, targets};
+use crate::look::{Light, choose, chosen as look_chosen};
+use crate::say;
 use crate::scenario::starts;
 use crate::scenario::units::{LengthUnit, MassUnit, RateUnit};
 use crate::session::Session;
+use crate::words::{self, Language, text};
 
 /// What the bar asks the page for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -26,8 +30,25 @@ pub enum Wish {
 const BUTTON: f32 = 68.0;
 const NARROW_BUTTON: f32 = 58.0;
 
+/// Size of the letters of a long name; what is longer still is cut off.
+const LEAST: f32 = 14.0;
+
+/// The units by the names that their buttons have in every language.
+const RATES: [(RateUnit, &str); 4] = [
+    (RateUnit::Rpm, "rpm"),
+    (RateUnit::TurnsPerS, "turns/s"),
+    (RateUnit::DegPerS, "deg/s"),
+    (RateUnit::RadPerS, "rad/s"),
+];
+const LENGTHS: [(LengthUnit, &str); 3] = [
+    (LengthUnit::Cm, "cm"),
+    (LengthUnit::M, "m"),
+    (LengthUnit::In, "in"),
+];
+const MASSES: [(MassUnit, &str); 2] = [(MassUnit::Kg, "kg"), (MassUnit::Lb, "lb")];
+
 pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Option<Wish> {
-    ui.painter().rect_filled(rect, 0.0, ICE);
+    ui.painter().rect_filled(rect, 0.0, ICE.get());
     let inside = rect.shrink2(vec2(APART - 2.0, 0.5 * (rect.height() - TOUCH)));
     let mut left = inside.left();
     if !narrow {
@@ -36,7 +57,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
             Align2::LEFT_CENTER,
             "Turns Aloft",
             look::bold(24.0),
-            INK,
+            INK.get(),
         );
         left = name.right() + 1.5 * APART;
     }
@@ -47,15 +68,17 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
         right -= width + NEAR;
         own
     };
-    let units = labelled(ui, "Units", "Units", from_right(), false);
-    let share = labelled(ui, "Share", "Share", from_right(), false);
-    let open = labelled(ui, "Open", "Open", from_right(), false);
+    let settings = button(ui, "Units", from_right(), false);
+    spoken::button(&settings, text("panel-settings"));
+    gear(ui, settings.rect.center());
+    let share = labelled(ui, "Share", text("panel-share"), from_right(), false);
+    let open = labelled(ui, "Open", text("panel-open"), from_right(), false);
     let picked = Rect::from_min_max(
         pos2(left, inside.top()),
         pos2(right.min(left + 320.0), inside.bottom()),
     );
     starting_points(ui, session, picked);
-    unit_menu(session, &units);
+    settings_menu(session, &settings);
     let shared = share_menu(&share, session.beside().is_some());
     open.clicked().then_some(Wish::Open).or(shared)
 }
@@ -63,12 +86,12 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
 /// The ways to hand the jump on.
 fn share_menu(response: &Response, two: bool) -> Option<Wish> {
     let link = if two {
-        "Copy a link to both"
+        text("panel-link-to-both")
     } else {
-        "Copy a link to it"
+        text("panel-link-to-it")
     };
     let ways = [
-        (Wish::Save, "Save", "Save it as a file"),
+        (Wish::Save, "Save", text("panel-save")),
         (Wish::Link, "Link", link),
     ];
     let mut wish = None;
@@ -87,31 +110,32 @@ fn share_menu(response: &Response, two: bool) -> Option<Wish> {
 /// The name of what is open, and behind it the list of starting points.
 fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     let response = button(ui, "starts", rect, false);
-    let said = format!("Starting points. Open: {}", session.scenario().name);
-    spoken::button(&response, &said);
+    let name = starts::shown_name(&session.scenario().name);
+    spoken::button(&response, &say!("panel-starts-open", name = name));
     let painter = ui
         .painter()
         .with_clip_rect(Rect::from_min_max(rect.min, rect.max - vec2(28.0, 0.0)));
-    let changed = if session.differs_from_base() {
-        " (changed)"
+    let shown = if session.differs_from_base() {
+        say!("panel-changed", name = name)
     } else {
-        ""
+        name.to_owned()
     };
+    let size = look::fitting(ui, &shown, 17.0, rect.width() - 44.0);
     painter.text(
         rect.left_center() + vec2(12.0, 0.0),
         Align2::LEFT_CENTER,
-        format!("{}{changed}", session.scenario().name),
-        look::bold(17.0),
-        INK,
+        shown,
+        look::bold(size.max(LEAST)),
+        INK.get(),
     );
     let tip = rect.right_center() - vec2(16.0, -3.0);
     ui.painter().add(egui::Shape::convex_polygon(
         vec![tip, tip + vec2(-6.0, -8.0), tip + vec2(6.0, -8.0)],
-        SLATE,
-        egui::Stroke::NONE,
+        SLATE.get(),
+        Stroke::NONE,
     ));
     Popup::menu(&response).width(300.0).gap(4.0).show(|ui| {
-        ui.label(egui::RichText::new("Starting points, all invented").color(SLATE));
+        ui.label(egui::RichText::new(text("panel-starts-invented")).color(SLATE.get()));
         for start in starts::all() {
             let label = WidgetText::from(start.label());
             let row = ui.add_sized(vec2(288.0, TOUCH), egui::Button::new(label).frame(false));
@@ -123,28 +147,74 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     });
 }
 
-fn unit_menu(session: &mut Session, response: &Response) {
+fn settings_menu(session: &mut Session, response: &Response) {
     Popup::menu(response)
         .width(300.0)
         .gap(4.0)
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
         .show(|ui| {
             ui.set_width(300.0);
+            ui.label(text("panel-language"));
+            let languages = Language::ALL.map(|it| (it, it.tag(), it.name()));
+            if let Some(language) = choice::of(ui, "language", words::spoken(), &languages) {
+                words::speak(language);
+                session.tell_anew();
+                // What stands above has been drawn in the language before.
+                ui.ctx().request_repaint();
+            }
+            appearance(ui);
             let units = &mut session.units;
-            ui.label("Turning rate");
-            let rates = RateUnit::ALL.map(|unit| (unit, unit.unit().sign()));
+            ui.label(text("panel-unit-of-rate"));
+            let rates = RATES.map(|(unit, name)| (unit, name, unit.unit().sign()));
             if let Some(rate) = choice::of(ui, "rate unit", units.rate, &rates) {
                 units.rate = rate;
             }
-            ui.label("Lengths");
-            let lengths = LengthUnit::ALL.map(|unit| (unit, unit.unit().sign()));
+            ui.label(text("panel-unit-of-length"));
+            let lengths = LENGTHS.map(|(unit, name)| (unit, name, unit.unit().sign()));
             if let Some(length) = choice::of(ui, "length unit", units.length, &lengths) {
                 units.length = length;
             }
-            ui.label("Masses");
-            let masses = MassUnit::ALL.map(|unit| (unit, unit.unit().sign()));
+            ui.label(text("panel-unit-of-mass"));
+            let masses = MASSES.map(|(unit, name)| (unit, name, unit.unit().sign()));
             if let Some(mass) = choice::of(ui, "mass unit", units.mass, &masses) {
                 units.mass = mass;
             }
         });
+}
+
+/// Light or dark, and how large.
+fn appearance(ui: &mut Ui) {
+    let mut chosen = look_chosen();
+    ui.label(text("panel-light"));
+    let lights = [
+        (None, "device", text("panel-light-device")),
+        (Some(Light::Day), "day", text("panel-light-day")),
+        (Some(Light::Night), "night", text("panel-light-night")),
+    ];
+    if let Some(light) = choice::of(ui, "light", chosen.light, &lights) {
+        chosen.light = light;
+    }
+    ui.label(text("panel-type"));
+    let sizes = [
+        (false, "usual", text("panel-type-usual")),
+        (true, "large", text("panel-type-large")),
+    ];
+    if let Some(large) = choice::of(ui, "type", chosen.large, &sizes) {
+        chosen.large = large;
+    }
+    choose(chosen);
+}
+
+/// The sign of what can be set, drawn: it has to be found in a language that one cannot read.
+fn gear(ui: &Ui, at: Pos2) {
+    const TEETH: u32 = 8;
+    let painter = ui.painter();
+    for tooth in 0..TEETH {
+        let way = Vec2::angled(tooth as f32 / TEETH as f32 * std::f32::consts::TAU);
+        painter.line_segment(
+            [at + 6.0 * way, at + 11.0 * way],
+            Stroke::new(4.0, INK.get()),
+        );
+    }
+    painter.circle(at, 6.5, SNOW.get(), Stroke::new(3.5, INK.get()));
 }

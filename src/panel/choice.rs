@@ -5,17 +5,18 @@ use bevy_egui::egui::{FontSelection, Rect, Sense, Ui, WidgetText, pos2, vec2};
 use super::look::{self, NEAR, TOUCH};
 use super::transport::labelled;
 
-/// Shows all options and returns the one that was touched, if it is not the present one.
+/// Shows all options, each with a name for its button and what stands on it, and returns the one
+/// that was touched, if it is not the present one.
 pub fn of<T: Copy + PartialEq>(
     ui: &mut Ui,
     name: &str,
     present: T,
-    options: &[(T, &str)],
+    options: &[(T, &str, &str)],
 ) -> Option<T> {
     let width = ui.available_width();
     let needed = options
         .iter()
-        .map(|(_, label)| text_width(ui, label))
+        .map(|(_, _, label)| text_width(ui, label))
         .fold(0.0, f32::max)
         + 20.0;
     let across = ((width + NEAR) / (needed + NEAR))
@@ -28,16 +29,11 @@ pub fn of<T: Copy + PartialEq>(
     let mut chosen = None;
     for row in options.chunks(across) {
         let (rect, _) = ui.allocate_exact_size(vec2(width, TOUCH), Sense::hover());
-        for (i, &(option, label)) in row.iter().enumerate() {
+        for (i, &(option, own_name, label)) in row.iter().enumerate() {
             let left = rect.left() + (own_width + NEAR) * i as f32;
             let own = Rect::from_min_size(pos2(left, rect.top()), vec2(own_width, TOUCH));
-            let response = labelled(
-                ui,
-                &format!("{name}:{label}"),
-                label,
-                own,
-                option == present,
-            );
+            let target = format!("{name}:{own_name}");
+            let response = labelled(ui, &target, label, own, option == present);
             if response.clicked() && option != present {
                 chosen = Some(option);
             }

@@ -6,12 +6,14 @@ mod table;
 use bevy_egui::egui::{Align2, Color32, FontId, Rect, Response, RichText, Sense, Ui, pos2, vec2};
 
 use super::bar::Wish;
-use super::look::{self, APART, INK, NEAR, SLATE, TOUCH};
+use super::look::{self, APART, INK, NEAR, ON_TEAL, SLATE, TOUCH};
 use super::parts::{card, heading, small};
 use super::{caution, fold, folded_charts, spoken, transport};
+use crate::say;
 use crate::scenario::starts;
 use crate::session::Session;
 use crate::session::compare::{Which, told};
+use crate::words::text;
 pub use kept::Unfolded;
 
 /// `charts`: they have no place of their own on this page.
@@ -26,13 +28,13 @@ pub fn show(
         ui.add_space(APART);
         folded_charts(ui, session, 270.0);
     }
-    heading(ui, "Compare with");
+    heading(ui, text("panel-compare-with"));
     others(ui, session);
-    heading(ui, "Kept jumps");
+    heading(ui, text("panel-kept-jumps"));
     let wish = kept::show(ui, session, unfolded);
     ui.add_space(APART);
-    fold(ui, "Starting points", false, |ui| {
-        starting_points(ui, session)
+    fold(ui, "Starting points", text("panel-starts"), false, |ui| {
+        starting_points(ui, session);
     });
     caution::show(ui);
     wish
@@ -42,11 +44,8 @@ pub fn show(
 fn difference(ui: &mut Ui, session: &Session) {
     if session.beside().is_none() {
         card(ui, |ui| {
-            ui.label(RichText::new("Lay another attempt beside this jump.").font(look::bold(18.0)));
-            small(
-                ui,
-                "Then you see both at once, and what each difference is worth in turns. Keep this jump, change it and compare; or choose another one below.",
-            );
+            ui.label(RichText::new(text("panel-compare-none")).font(look::bold(18.0)));
+            small(ui, text("panel-compare-how"));
         });
         return;
     }
@@ -72,18 +71,30 @@ fn others(ui: &mut Ui, session: &mut Session) {
     let (left, right) = row.split_left_right_at_x(row.left() + 0.36 * row.width());
     let nothing = Rect::from_min_max(left.min, pos2(left.right() - NEAR, left.bottom()));
     let none = which.is_none();
-    if transport::labelled(ui, "beside:none", "Nothing", nothing, none).clicked() && !none {
+    if transport::labelled(
+        ui,
+        "beside:none",
+        text("panel-beside-nothing"),
+        nothing,
+        none,
+    )
+    .clicked()
+        && !none
+    {
         session.lay_nothing_beside();
     }
     let chosen = which == Some(Which::AsOpened);
-    let label = "As it was opened";
+    let label = text("panel-beside-as-opened");
     if transport::labelled(ui, "beside:as opened", label, right, chosen).clicked() && !chosen {
         session.lay_beside(Which::AsOpened);
     }
     if which == Some(Which::Linked)
         && let Some(beside) = session.beside()
     {
-        small(ui, &format!("“{}” came with the link.", beside.name));
+        small(
+            ui,
+            &say!("panel-beside-linked", name = beside.name.as_str()),
+        );
     }
 }
 
@@ -114,15 +125,15 @@ fn attempt(ui: &mut Ui, target: &str, name: &str, came_to: &str, chosen: bool) -
     let rect = allocate(ui, TOUCH);
     let response = transport::button(ui, target, rect, chosen);
     let said = if came_to.is_empty() {
-        format!("Compare with {name}")
+        say!("panel-compare-with-one", name = name)
     } else {
-        format!("Compare with {name}, {came_to}")
+        say!("panel-compare-with-result", name = name, result = came_to)
     };
     spoken::toggle(&response, &said, chosen);
     let (ink, second) = if chosen {
-        (Color32::WHITE, Color32::WHITE)
+        (ON_TEAL.get(), ON_TEAL.get())
     } else {
-        (INK, SLATE)
+        (INK.get(), SLATE.get())
     };
     let right = ui.painter().text(
         rect.right_center() - vec2(12.0, 0.0),

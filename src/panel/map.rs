@@ -11,7 +11,9 @@ use bevy_egui::egui::{Rect, RichText, Sense, Ui, pos2, vec2};
 
 use super::look::{APART, NEAR, SLATE, TOUCH};
 use super::targets;
+use crate::say;
 use crate::session::Session;
+use crate::words::decimal;
 
 /// Least height of the picture over its width.
 const FLATTEST: f32 = 0.56;
@@ -60,11 +62,15 @@ fn cautions(ui: &mut Ui, session: &Session) {
         return;
     }
     let [low, high] = session.jump().readout.landing_load_bw;
-    let load = format!("Landing load now, an estimate: {low:.1} to {high:.1} body weights.");
+    let load = say!(
+        "panel-landing-load",
+        low = decimal(low, 1),
+        high = decimal(high, 1)
+    );
     ui.add_space(APART);
     ui.label(
         RichText::new(format!("{load} {}", said.join(" ")))
             .size(14.5)
-            .color(SLATE),
+            .color(SLATE.get()),
     );
 }

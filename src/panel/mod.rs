@@ -7,6 +7,7 @@ mod caution;
 mod charts;
 mod choice;
 mod compare;
+mod greeting;
 mod layout;
 mod look;
 mod map;
@@ -38,8 +39,10 @@ use layout::Layout;
 use look::{APART, FROST, ICE, INK, NEAR, SNOW, TEAL, TOUCH};
 use slider::Typing;
 
+use crate::look::{Light, chosen, shown};
 use crate::session::{Question, Session, main_keys};
 use crate::stage::{Orbit, StageArea, View};
+use crate::words::text;
 
 /// Draws the panels and tells the stage what room is left to it.
 pub struct PanelPlugin;
@@ -56,7 +59,8 @@ struct Panels {
     about: Option<Cow<'static, str>>,
     /// Of the kept jumps.
     kept: compare::Unfolded,
-    dressed: bool,
+    /// The colours that egui has been told of.
+    worn: Option<Light>,
 }
 
 impl Plugin for PanelPlugin {
@@ -76,21 +80,27 @@ fn show(
     mut wishes: MessageWriter<Wished>,
 ) -> Result {
     let ctx = contexts.ctx_mut()?;
-    if !panels.dressed {
+    if panels.worn != Some(shown()) {
+        let first = panels.worn.replace(shown()).is_none();
         look::dress(ctx);
-        panels.dressed = true;
-        // The fonts are there from the next pass on.
-        return Ok(());
+        if first {
+            // The fonts are there from the next pass on.
+            return Ok(());
+        }
     }
-    targets::clear();
+    ctx.set_zoom_factor(chosen().zoom());
+    // The one that this frame is drawn at; another one is from the next on.
+    let zoom = ctx.zoom_factor();
+    targets::clear(zoom);
     let screen = ctx.viewport_rect();
     let layout = Layout::of(screen, session.question());
+    let stage = layout.stage * zoom;
     let wanted = StageArea {
         rect: Some(Rect::new(
-            layout.stage.left(),
-            layout.stage.top(),
-            layout.stage.right(),
-            layout.stage.bottom(),
+            stage.left(),
+            stage.top(),
+            stage.right(),
+            stage.bottom(),
         )),
     };
     area.set_if_neq(wanted);
@@ -137,7 +147,8 @@ fn show(
     if let Some(wish) = wish {
         wishes.write(Wished(wish));
     }
-    views(&ui, &mut orbit, &layout);
+    let views = views(&ui, &mut orbit, &layout);
+    greeting::show(&ui, &mut session, layout.stage, views);
     session.held = ui.ctx().dragged_id().is_some();
     notice(&ui, &mut session, layout.stage);
     Ok(())
@@ -145,7 +156,7 @@ fn show(
 
 /// A scrolling column on the ice.
 fn column(ui: &mut Ui, name: &str, rect: egui::Rect, add: impl FnOnce(&mut Ui)) {
-    ui.painter().rect_filled(rect, 0.0, ICE);
+    ui.painter().rect_filled(rect, 0.0, ICE.get());
     let inside = rect.shrink2(vec2(APART - 2.0, 0.0));
     let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt(name));
     ScrollArea::vertical()
@@ -160,7 +171,7 @@ fn column(ui: &mut Ui, name: &str, rect: egui::Rect, add: impl FnOnce(&mut Ui)) 
 
 /// The head of a column, which does not scroll; returns the rest.
 fn pinned(ui: &mut Ui, rect: egui::Rect, add: impl FnOnce(&mut Ui)) -> egui::Rect {
-    ui.painter().rect_filled(rect, 0.0, ICE);
+    ui.painter().rect_filled(rect, 0.0, ICE.get());
     let inside = rect.shrink2(vec2(APART - 2.0, 0.0));
     let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt("pinned"));
     add(&mut child);
@@ -189,8 +200,9 @@ fn about_the_jump(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layou
         answer_in_full(ui, session, layout.narrow);
     }
     if session.range().is_some() {
-        fold(ui, "How sure are the inputs", false, |ui| {
-            sure::inputs(ui, session)
+        let title = text("panel-how-sure-inputs");
+        fold(ui, "How sure are the inputs", title, false, |ui| {
+            sure::inputs(ui, session);
         });
     }
     if layout.controls.is_some() {
@@ -224,7 +236,7 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
     if session.differs_from_base() {
         let reset = ui.add_sized(
             vec2(ui.available_width(), TOUCH),
-            egui::Button::new("Put everything back"),
+            egui::Button::new(text("panel-reset-all")),
         );
         targets::note("reset all", reset.rect);
         if reset.clicked() {
@@ -237,7 +249,8 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
 
 /// The charts, where they have no place under the stage.
 fn folded_charts(ui: &mut Ui, session: &mut Session, height: f32) {
-    fold(ui, "Charts over the flight", true, |ui| {
+    let title = text("panel-charts");
+    fold(ui, "Charts over the flight", title, true, |ui| {
         let size = vec2(ui.available_width(), height);
         let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
         charts::show(ui, session, rect);
@@ -246,42 +259,47 @@ fn folded_charts(ui: &mut Ui, session: &mut Session, height: f32) {
 
 /// All readouts: folded on a narrow page, open elsewhere.
 fn readings(ui: &mut Ui, session: &Session, panels: &mut Panels, narrow: bool) {
-    fold(ui, "All readouts", !narrow, |ui| {
+    let title = text("panel-readouts");
+    fold(ui, "All readouts", title, !narrow, |ui| {
         readouts::show(ui, session, &mut panels.about);
     });
 }
 
 fn folded(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
     let Panels { typing, about, .. } = panels;
-    fold(ui, "Which jump", false, |ui| rest::named_jump(ui, session));
-    fold(ui, "The jumper", false, |ui| {
+    fold(ui, "Which jump", text("panel-which-jump"), false, |ui| {
+        rest::named_jump(ui, session);
+    });
+    fold(ui, "The jumper", text("panel-the-jumper"), false, |ui| {
         rest::jumper(ui, session, typing, about);
     });
-    fold(ui, "Take-off, closing, opening", false, |ui| {
+    let title = text("panel-motion");
+    fold(ui, "Take-off, closing, opening", title, false, |ui| {
         rest::motion(ui, session, typing, about);
     });
 }
 
-/// A part that opens and closes, its title as tall as a thumb.
-fn fold(ui: &mut Ui, title: &str, open_at_first: bool, add: impl FnOnce(&mut Ui)) {
-    let id = ui.id().with(title);
+/// A part that opens and closes, its title as tall as a thumb. Its name is the same in every
+/// language: it stays as open as it is.
+fn fold(ui: &mut Ui, name: &str, title: &str, open_at_first: bool, add: impl FnOnce(&mut Ui)) {
+    let id = ui.id().with(name);
     let mut open = ui.data_mut(|data| *data.get_persisted_mut_or(id, open_at_first));
     let (rect, response) =
         ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
-    targets::note(&format!("fold:{title}"), rect);
+    targets::note(&format!("fold:{name}"), rect);
     spoken::toggle(&response, title, open);
     if response.clicked() {
         open = !open;
         ui.data_mut(|data| data.insert_persisted(id, open));
     }
     let painter = ui.painter();
-    painter.hline(rect.x_range(), rect.top(), Stroke::new(1.0, FROST));
+    painter.hline(rect.x_range(), rect.top(), Stroke::new(1.0, FROST.get()));
     painter.text(
         rect.left_center(),
         Align2::LEFT_CENTER,
         title,
         look::bold(18.0),
-        INK,
+        INK.get(),
     );
     let tip = rect.right_center() - vec2(10.0, 0.0);
     let way = if open { -1.0 } else { 1.0 };
@@ -291,7 +309,7 @@ fn fold(ui: &mut Ui, title: &str, open_at_first: bool, add: impl FnOnce(&mut Ui)
             tip + vec2(0.0, 3.5 * way),
             tip + vec2(7.0, -3.5 * way),
         ],
-        Stroke::new(2.5, INK),
+        Stroke::new(2.5, INK.get()),
     ));
     if open {
         add(ui);
@@ -300,7 +318,7 @@ fn fold(ui: &mut Ui, title: &str, open_at_first: bool, add: impl FnOnce(&mut Ui)
 
 fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     let rect = layout.timeline;
-    ui.painter().rect_filled(rect, 0.0, ICE);
+    ui.painter().rect_filled(rect, 0.0, ICE.get());
     let inside = rect.shrink2(vec2(APART - 2.0, NEAR));
     let (row, rest) = inside.split_top_bottom_at_y(inside.top() + transport::HEIGHT);
     transport::show(ui, session, row);
@@ -313,11 +331,11 @@ fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
 
 /// The named views, over a corner of the stage: in a row, or one below the other where a row
 /// would cover the jumper.
-fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) {
-    const VIEWS: [(View, &str); 3] = [
-        (View::Front, "Front"),
-        (View::Above, "Above"),
-        (View::AlongAxis, "Axis"),
+fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) -> egui::Rect {
+    let views = [
+        (View::Front, "view Front", text("panel-view-front")),
+        (View::Above, "view Above", text("panel-view-above")),
+        (View::AlongAxis, "view Axis", text("panel-view-axis")),
     ];
     let size = vec2(62.0, TOUCH);
     let step = if layout.narrow {
@@ -326,14 +344,16 @@ fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) {
         vec2(size.x + NEAR, 0.0)
     };
     let corner = layout.stage.right_top() + vec2(-APART - size.x, APART) - vec2(2.0 * step.x, 0.0);
-    for (i, (view, label)) in VIEWS.into_iter().enumerate() {
+    let all = egui::Rect::from_min_size(corner, size + 2.0 * step);
+    for (i, (view, name, label)) in views.into_iter().enumerate() {
         let own = egui::Rect::from_min_size(corner + i as f32 * step, size);
         let chosen = orbit.view() == Some(view);
-        let response = transport::labelled(ui, &format!("view {label}"), label, own, chosen);
+        let response = transport::labelled(ui, name, label, own, chosen);
         if response.clicked() {
             orbit.set_view(view);
         }
     }
+    all
 }
 
 /// The one sentence, at the foot of the stage, until it is touched.
@@ -345,7 +365,7 @@ fn notice(ui: &Ui, session: &mut Session, stage: egui::Rect) {
     let galley = ui.painter().layout(
         sentence.to_owned(),
         look::text(17.0),
-        INK,
+        INK.get(),
         width - 2.0 * APART,
     );
     let size = vec2(width, (galley.size().y + 2.0 * APART).max(TOUCH));
@@ -358,18 +378,18 @@ fn notice(ui: &Ui, session: &mut Session, stage: egui::Rect) {
     );
     targets::note("notice", rect);
     let response = ui.interact(rect, ui.id().with("notice"), Sense::click());
-    spoken::button(&response, "Put the message away");
+    spoken::button(&response, text("panel-dismiss"));
     ui.painter().rect(
         rect,
         CornerRadius::same(look::ROUND),
-        SNOW,
-        Stroke::new(2.0, TEAL),
+        SNOW.get(),
+        Stroke::new(2.0, TEAL.get()),
         StrokeKind::Inside,
     );
     ui.painter().galley(
         pos2(rect.left() + APART, rect.center().y - 0.5 * galley.size().y),
         galley,
-        INK,
+        INK.get(),
     );
     if response.clicked() {
         session.dismiss();

@@ -14,23 +14,24 @@ use crate::scenario::HandsKeep;
 use crate::scenario::jump::{JUMP_TURNS, JumpName};
 use crate::scenario::keys::{KEYS, Key};
 use crate::session::Session;
+use crate::words::text;
 
 /// Which jump it is: name and turns.
 pub fn named_jump(ui: &mut Ui, session: &mut Session) {
-    let names = JumpName::ALL.map(|name| (name, name.label()));
+    let names = JumpName::ALL.map(|name| (name, name.key(), name.label()));
     if let Some(name) = choice::of(ui, "jump", session.scenario().jump, &names) {
         session.change(|scenario| scenario.jump = name);
     }
     if session.scenario().jump == JumpName::Free {
         return;
     }
-    heading(ui, "Turns in the name (an Axel owes half a turn more)");
+    heading(ui, text("panel-turns-in-name"));
     let turns: Vec<(u8, String)> = (JUMP_TURNS[0]..=JUMP_TURNS[1])
         .map(|turns| (turns, turns.to_string()))
         .collect();
-    let turns: Vec<(u8, &str)> = turns
+    let turns: Vec<(u8, &str, &str)> = turns
         .iter()
-        .map(|(n, label)| (*n, label.as_str()))
+        .map(|(n, label)| (*n, label.as_str(), label.as_str()))
         .collect();
     if let Some(turns) = choice::of(ui, "turns", session.scenario().jump_turns, &turns) {
         session.change(|scenario| scenario.jump_turns = turns);
@@ -40,14 +41,18 @@ pub fn named_jump(ui: &mut Ui, session: &mut Session) {
 /// What the jumper keeps when the hands get heavier; always in sight beside the hand mass.
 pub fn hands_keep(ui: &mut Ui, session: &mut Session) {
     ui.label(
-        RichText::new("With heavier hands the jumper keeps the")
+        RichText::new(text("panel-hands-keep"))
             .size(15.0)
-            .color(SLATE),
+            .color(SLATE.get()),
     );
     let options = [
-        (HandsKeep::Rate, "rate"),
-        (HandsKeep::AngularMomentum, "momentum"),
-        (HandsKeep::Energy, "energy"),
+        (HandsKeep::Rate, "rate", text("panel-hands-keep-rate")),
+        (
+            HandsKeep::AngularMomentum,
+            "momentum",
+            text("panel-hands-keep-momentum"),
+        ),
+        (HandsKeep::Energy, "energy", text("panel-hands-keep-energy")),
     ];
     if let Some(keep) = choice::of(ui, "hands keep", session.scenario().hands_keep, &options) {
         session.change(|scenario| scenario.hands_keep = keep);
@@ -62,28 +67,40 @@ pub fn jumper(
     about: &mut Option<Cow<'static, str>>,
 ) {
     let tables = [
-        (SegmentTable::Female, "Female"),
-        (SegmentTable::Male, "Male"),
+        (SegmentTable::Female, "Female", text("panel-table-female")),
+        (SegmentTable::Male, "Male", text("panel-table-male")),
     ];
-    heading(ui, "Mass table of adults; an estimate for a child");
+    heading(ui, text("panel-table"));
     if let Some(table) = choice::of(ui, "table", session.scenario().table, &tables) {
         session.change(|scenario| scenario.table = table);
     }
     numbers(ui, session, typing, about, &["stature_m", "body_mass_kg"]);
-    heading(ui, "Jumps on");
+    heading(ui, text("panel-ground"));
     let grounds = [
-        (Ground::Ice, "Ice"),
-        (Ground::Floor, "Floor"),
-        (Ground::Trampoline, "Trampoline"),
+        (Ground::Ice, "Ice", text("panel-ground-ice")),
+        (Ground::Floor, "Floor", text("panel-ground-floor")),
+        (
+            Ground::Trampoline,
+            "Trampoline",
+            text("panel-ground-trampoline"),
+        ),
     ];
     if let Some(ground) = choice::of(ui, "ground", session.scenario().ground, &grounds) {
         session.change(|scenario| scenario.ground = ground);
     }
     numbers(ui, session, typing, about, &["boot_mass_kg"]);
-    heading(ui, "Turns, seen from above");
+    heading(ui, text("panel-turning"));
     let ways = [
-        (Turning::Anticlockwise, "Anticlockwise"),
-        (Turning::Clockwise, "Clockwise"),
+        (
+            Turning::Anticlockwise,
+            "Anticlockwise",
+            text("panel-turning-anticlockwise"),
+        ),
+        (
+            Turning::Clockwise,
+            "Clockwise",
+            text("panel-turning-clockwise"),
+        ),
     ];
     if let Some(turning) = choice::of(ui, "turning", session.scenario().turning, &ways) {
         session.change(|scenario| scenario.turning = turning);
@@ -97,10 +114,10 @@ pub fn motion(
     typing: &mut Typing,
     about: &mut Option<Cow<'static, str>>,
 ) {
-    heading(ui, "Leaving the ice");
+    heading(ui, text("panel-leaving-the-ice"));
     let takeoff = ["takeoff_openness", "lean_rad", "pre_rotation_turns"];
     numbers(ui, session, typing, about, &takeoff);
-    heading(ui, "Closing");
+    heading(ui, text("panel-closing"));
     let closing = [
         "close_delay_s",
         "close_time_s",
@@ -108,7 +125,7 @@ pub fn motion(
         "arm_asymmetry",
     ];
     numbers(ui, session, typing, about, &closing);
-    heading(ui, "Opening");
+    heading(ui, text("panel-opening"));
     numbers(ui, session, typing, about, &["open_lead_s", "open_time_s"]);
 }
 
@@ -125,8 +142,12 @@ fn numbers(
     }
 }
 
-fn heading(ui: &mut Ui, text: &str) {
+fn heading(ui: &mut Ui, title: &str) {
     ui.add_space(NEAR);
-    ui.label(RichText::new(text).font(look::text(15.0)).color(SLATE));
+    ui.label(
+        RichText::new(title)
+            .font(look::text(15.0))
+            .color(SLATE.get()),
+    );
     ui.add_space(0.25 * APART);
 }

@@ -4,6 +4,7 @@ use bevy_egui::egui::{Align2, Rect, Sense, Ui, pos2, vec2};
 
 use super::look::{self, INK, NEAR, SLATE, TOUCH};
 use super::{spoken, transport};
+use crate::say;
 
 /// What stands in a row.
 pub struct Row<'a> {
@@ -31,7 +32,10 @@ pub fn show(ui: &mut Ui, row: &Row<'_>) -> (Option<f64>, Rect) {
     let left = rect.left_center();
     let painter = ui.painter();
     let up = if row.note.is_empty() { 0.0 } else { 10.0 };
-    let lines = [(row.label, label, INK, -up), (row.note, note, SLATE, 11.0)];
+    let lines = [
+        (row.label, label, INK.get(), -up),
+        (row.note, note, SLATE.get(), 11.0),
+    ];
     for (text, font, ink, y) in lines {
         painter.text(left + vec2(0.0, y), Align2::LEFT_CENTER, text, font, ink);
     }
@@ -41,18 +45,22 @@ pub fn show(ui: &mut Ui, row: &Row<'_>) -> (Option<f64>, Rect) {
         Align2::CENTER_CENTER,
         row.value,
         look::bold(size),
-        INK,
+        INK.get(),
     );
     let mut steps = None;
-    for (sign, own, step, way) in [("−", less, -1.0, "less"), ("+", more, 1.0, "more")] {
+    let said = [
+        say!("panel-step-less", what = row.label, value = row.value),
+        say!("panel-step-more", what = row.label, value = row.value),
+    ];
+    for ((sign, own, step), said) in [("−", less, -1.0), ("+", more, 1.0)].into_iter().zip(said) {
         let response = transport::button(ui, &format!("{sign}:{}", row.name), own, false);
-        spoken::button(&response, &format!("{}, {}: {way}", row.label, row.value));
+        spoken::button(&response, &said);
         ui.painter().text(
             own.center(),
             Align2::CENTER_CENTER,
             sign,
             look::bold(24.0),
-            INK,
+            INK.get(),
         );
         if response.clicked() {
             steps = Some(step);

@@ -4,12 +4,11 @@ use bevy_egui::egui::{Rect, RichText, Sense, Ui, vec2};
 
 use super::look::{self, APART, NEAR, SLATE, TOUCH};
 use super::{stepper, targets, transport};
+use crate::say;
 use crate::scenario::uncertainty::{HALF_WIDTHS, HalfWidth};
 use crate::session::Session;
 use crate::session::readings::change_text;
-
-const MEANING: &str = "Each input is taken to lie within its ± in 95 of 100 cases, whatever the \
-others do; so do the turns within their range.";
+use crate::words::text;
 
 /// Width of the button that asks.
 pub const BUTTON: f32 = 104.0;
@@ -17,7 +16,7 @@ pub const BUTTON: f32 = 104.0;
 /// Shows the turns as a range, or as a single number again.
 pub fn button(ui: &Ui, session: &mut Session, rect: Rect) {
     let shown = session.range().is_some();
-    if transport::labelled(ui, "how sure", "How sure?", rect, shown).clicked() {
+    if transport::labelled(ui, "how sure", text("panel-how-sure"), rect, shown).clicked() {
         session.show_range(!shown);
     }
 }
@@ -28,21 +27,25 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
         return;
     };
     let most = range.foremost().map_or_else(
-        || "Nothing is taken to be uncertain.".to_owned(),
-        |row| format!("The {} matters most.", row.inline()),
+        || text("panel-nothing-uncertain").to_owned(),
+        |row| say!("panel-matters-most", what = row.inline()),
     );
     ui.label(RichText::new(most).font(look::bold(16.0)));
-    ui.label(RichText::new(MEANING).size(14.5).color(SLATE));
+    ui.label(
+        RichText::new(text("panel-how-sure-meaning"))
+            .size(14.5)
+            .color(SLATE.get()),
+    );
     ui.add_space(NEAR);
     for (row, change) in HALF_WIDTHS.iter().zip(range.changes) {
         half_width(ui, session, row, &change_text(change));
-        ui.label(RichText::new(row.about()).size(14.5).color(SLATE));
+        ui.label(RichText::new(row.about()).size(14.5).color(SLATE.get()));
         ui.add_space(APART);
     }
     if session.has_own_half_widths() {
         let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
-        if transport::labelled(ui, "usual half-widths", "Back to the usual", rect, false).clicked()
-        {
+        let label = text("panel-back-to-usual");
+        if transport::labelled(ui, "usual half-widths", label, rect, false).clicked() {
             session.usual_half_widths();
         }
         ui.add_space(NEAR);

@@ -5,13 +5,18 @@ use bevy_egui::egui::{
     Vec2, pos2, vec2,
 };
 
-use super::look::{self, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH};
+use super::look::{self, FROST, INK, NEAR, ON_TEAL, SLATE, SNOW, TEAL, TOUCH};
 use super::{spoken, targets};
+use crate::say;
 use crate::session::readings::phase;
 use crate::session::{SPEEDS, Session};
+use crate::words::{decimal, text};
 
 /// Height of the row.
 pub const HEIGHT: f32 = TOUCH + NEAR;
+
+/// Least distance of a button's words from its sides.
+const EDGE: f32 = 4.0;
 
 pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     let mut x = rect.left();
@@ -31,23 +36,23 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     spoken::button(
         &response,
         if session.playback.playing {
-            "Pause"
+            text("panel-pause")
         } else {
-            "Play"
+            text("panel-play")
         },
     );
     let ink = if session.playback.playing {
-        Color32::WHITE
+        ON_TEAL.get()
     } else {
-        INK
+        INK.get()
     };
     icon(ui, name, play.center(), ink);
     if response.clicked() {
         session.play_or_pause();
     }
     for (name, said, frames) in [
-        ("back", "One picture back", -1.0),
-        ("on", "One picture on", 1.0),
+        ("back", text("panel-picture-back"), -1.0),
+        ("on", text("panel-picture-on"), 1.0),
     ] {
         let own = next(TOUCH);
         let response = button(ui, name, own, false);
@@ -55,19 +60,19 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         if response.clicked() {
             session.step(frames);
         }
-        icon(ui, name, own.center(), INK);
+        icon(ui, name, own.center(), INK.get());
     }
     speeds(ui, session, &mut next, rect.width() < 460.0);
     let repeat = next(TOUCH);
     let response = button(ui, "repeat", repeat, session.playback.repeat);
-    spoken::toggle(&response, "Repeat", session.playback.repeat);
+    spoken::toggle(&response, text("panel-repeat"), session.playback.repeat);
     if response.clicked() {
         session.playback.repeat = !session.playback.repeat;
     }
     let ink = if session.playback.repeat {
-        Color32::WHITE
+        ON_TEAL.get()
     } else {
-        INK
+        INK.get()
     };
     icon(ui, "repeat", repeat.center(), ink);
 
@@ -76,9 +81,9 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         ui.painter().text(
             pos2(rect.right() - 4.0, rect.top() + 0.5 * TOUCH),
             Align2::RIGHT_CENTER,
-            format!("{}  {t_s:.2} s", phase(session)),
+            format!("{}  {} s", phase(session), decimal(t_s, 2)),
             look::text(17.0),
-            SLATE,
+            SLATE.get(),
         );
     }
 }
@@ -102,11 +107,11 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
         let present = present.unwrap_or_default();
         let own = next(TOUCH + 12.0);
         let response = button(ui, "speed", own, false);
-        spoken::button(&response, &format!("Speed {}", LABELS[present]));
+        spoken::button(&response, &say!("panel-speed", speed = LABELS[present]));
         if response.clicked() {
             session.playback.speed = SPEEDS[(present + 1) % SPEEDS.len()];
         }
-        write(own, LABELS[present], INK);
+        write(own, LABELS[present], INK.get());
         return;
     }
     for (speed, label) in SPEEDS.into_iter().zip(LABELS) {
@@ -114,15 +119,15 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
         let chosen = session.playback.speed == speed;
         let name = format!("speed {label}");
         let response = button(ui, &name, own, chosen);
-        spoken::toggle(&response, &format!("Speed {label}"), chosen);
+        spoken::toggle(&response, &say!("panel-speed", speed = label), chosen);
         if response.clicked() {
             session.playback.speed = speed;
         }
-        write(own, label, if chosen { Color32::WHITE } else { INK });
+        write(own, label, if chosen { ON_TEAL.get() } else { INK.get() });
     }
 }
 
-/// A button with words on it; filled where it is `chosen`.
+/// A button with words on it, as large as it has room for them; filled where it is `chosen`.
 pub fn labelled(ui: &Ui, name: &str, label: &str, rect: Rect, chosen: bool) -> Response {
     let response = button(ui, name, rect, chosen);
     if chosen {
@@ -130,12 +135,13 @@ pub fn labelled(ui: &Ui, name: &str, label: &str, rect: Rect, chosen: bool) -> R
     } else {
         spoken::button(&response, label);
     }
-    let ink = if chosen { Color32::WHITE } else { INK };
+    let ink = if chosen { ON_TEAL.get() } else { INK.get() };
+    let size = look::fitting_text(ui, label, 16.0, rect.width() - 2.0 * EDGE);
     ui.painter().text(
         rect.center(),
         Align2::CENTER_CENTER,
         label,
-        look::text(16.0),
+        look::text(size),
         ink,
     );
     response
@@ -145,8 +151,12 @@ pub fn labelled(ui: &Ui, name: &str, label: &str, rect: Rect, chosen: bool) -> R
 pub fn button(ui: &Ui, name: &str, rect: Rect, chosen: bool) -> Response {
     targets::note(name, rect);
     let response = ui.interact(rect, ui.id().with(name), Sense::click());
-    let fill = if chosen { TEAL } else { SNOW };
-    let edge = if response.hovered() { TEAL } else { FROST };
+    let fill = if chosen { TEAL.get() } else { SNOW.get() };
+    let edge = if response.hovered() {
+        TEAL.get()
+    } else {
+        FROST.get()
+    };
     ui.painter().rect(
         rect,
         CornerRadius::same(look::ROUND),

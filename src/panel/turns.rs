@@ -8,11 +8,13 @@ use bevy_egui::egui::{
 use super::look::{self, AMBER, APART, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::sure;
 use crate::physics::call::Call;
+use crate::say;
 use crate::scenario::uncertainty::Range;
 use crate::session::Session;
 use crate::session::readings::{
     call_text, possible_calls, range_figures, shortfall_range_text, shortfall_text,
 };
+use crate::words::{decimal, signed_as_spoken, text};
 
 /// Height of the big figures' font. A digit is then about 80 CSS pixels high, 15 mm on a tablet:
 /// a two-hundredth of three metres, as signs are made to be read.
@@ -27,7 +29,7 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     }
     let number =
         ui.painter()
-            .layout_no_wrap(format!("{:.2}", jump.turns), look::bold(figures), INK);
+            .layout_no_wrap(decimal(jump.turns, 2), look::bold(figures), INK.get());
     let lines = verdict(session);
     let room = ui.available_width() - number.size().x - 3.0 * APART;
     let beside = lines.iter().all(|line| line.width(ui) <= room);
@@ -36,7 +38,7 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     let (rect, _) =
         ui.allocate_exact_size(vec2(ui.available_width(), height + foot), Sense::hover());
     ui.painter()
-        .rect_filled(rect, CornerRadius::same(look::ROUND), SNOW);
+        .rect_filled(rect, CornerRadius::same(look::ROUND), SNOW.get());
 
     let top = Rect::from_min_size(rect.min, vec2(rect.width(), height));
     let across = number.size().x;
@@ -46,7 +48,7 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
             top.center().y + 2.0 - 0.5 * number.size().y,
         ),
         number,
-        INK,
+        INK.get(),
     );
     if beside {
         let left = top.left() + across + 2.0 * APART;
@@ -72,13 +74,19 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
 pub fn line(ui: &mut Ui, session: &Session) {
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let painter = ui.painter();
-    painter.rect_filled(rect, CornerRadius::same(look::ROUND), SNOW);
-    let (text, lines) = match session.range() {
+    painter.rect_filled(rect, CornerRadius::same(look::ROUND), SNOW.get());
+    let (turns, lines) = match session.range() {
         Some(range) => (range_figures(range), possible_verdict(session, range)),
-        None => (format!("{:.2}", session.jump().turns), verdict(session)),
+        None => (decimal(session.jump().turns, 2), verdict(session)),
     };
     let left = rect.left_center() + vec2(APART, 1.0);
-    let number = painter.text(left, Align2::LEFT_CENTER, text, look::bold(36.0), INK);
+    let number = painter.text(
+        left,
+        Align2::LEFT_CENTER,
+        turns,
+        look::bold(36.0),
+        INK.get(),
+    );
     let room = rect.right() - number.right() - 2.0 * APART;
     let said = lines
         .iter()
@@ -91,7 +99,7 @@ pub fn line(ui: &mut Ui, session: &Session) {
         Align2::LEFT_CENTER,
         said,
         look::bold(size),
-        lines.last().map_or(SLATE, |line| line.colour),
+        lines.last().map_or(SLATE.get(), |line| line.colour),
     );
 }
 
@@ -100,7 +108,9 @@ fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
     let width = ui.available_width() - 2.0 * APART;
     let text = range_figures(range);
     let size = look::fitting(ui, &text, figures, width);
-    let number = ui.painter().layout_no_wrap(text, look::bold(size), INK);
+    let number = ui
+        .painter()
+        .layout_no_wrap(text, look::bold(size), INK.get());
     let rows: Vec<_> = possible_verdict(session, range)
         .into_iter()
         .map(|line| {
@@ -115,15 +125,18 @@ fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
         Sense::hover(),
     );
     ui.painter()
-        .rect_filled(rect, CornerRadius::same(look::ROUND), SNOW);
+        .rect_filled(rect, CornerRadius::same(look::ROUND), SNOW.get());
     let left = rect.left() + APART;
     let middle = rect.top() + 0.5 * top + 2.0;
-    ui.painter()
-        .galley(pos2(left, middle - 0.5 * number.size().y), number, INK);
+    ui.painter().galley(
+        pos2(left, middle - 0.5 * number.size().y),
+        number,
+        INK.get(),
+    );
     let mut y = rect.top() + top;
     for row in rows {
         let height = row.size().y;
-        ui.painter().galley(pos2(left, y), row, INK);
+        ui.painter().galley(pos2(left, y), row, INK.get());
         y += height;
     }
 }
@@ -166,14 +179,14 @@ impl Line {
 fn verdict(session: &Session) -> Vec<Line> {
     let line = |text, size, colour| Line { text, size, colour };
     let Some(owed) = session.jump().owed else {
-        return vec![line("turns".to_owned(), 22.0, SLATE)];
+        return vec![line(text("panel-turns").to_owned(), 22.0, SLATE.get())];
     };
     let scenario = session.scenario();
     let short = match owed.call {
         Some(call) => call != Call::Full,
         None => owed.shortfall_deg > 90.0,
     };
-    let colour = if short { VERMILION } else { TEAL };
+    let colour = if short { VERMILION.get() } else { TEAL.get() };
     let call = if scenario.jump.is_called() {
         let sign = owed.call.map_or("", Call::sign);
         format!(
@@ -182,10 +195,11 @@ fn verdict(session: &Session) -> Vec<Line> {
             short_call(owed.call)
         )
     } else {
-        "not called".to_owned()
+        text("panel-not-called").to_owned()
     };
+    let of = say!("panel-turns-of", owed = owed_text(owed.turns));
     vec![
-        line(format!("of {}", owed.turns), 20.0, SLATE),
+        line(of, 20.0, SLATE.get()),
         line(shortfall_text(owed.shortfall_deg), 24.0, colour),
         line(call, 17.0, colour),
     ]
@@ -195,41 +209,44 @@ fn verdict(session: &Session) -> Vec<Line> {
 fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
     let line = |text, size, colour| Line { text, size, colour };
     let (Some(owed), Some(shortfall_deg)) = (session.jump().owed, range.shortfall_deg) else {
-        return vec![line("turns".to_owned(), 20.0, SLATE)];
+        return vec![line(text("panel-turns").to_owned(), 20.0, SLATE.get())];
     };
     let scenario = session.scenario();
     let short = match &range.calls {
         Some(calls) => calls.last() != Some(&Call::Full),
         None => shortfall_deg[1] > 90.0,
     };
-    let colour = if short { VERMILION } else { TEAL };
+    let colour = if short { VERMILION.get() } else { TEAL.get() };
     let call = range.calls.as_ref().map_or_else(
-        || "not called".to_owned(),
+        || text("panel-not-called").to_owned(),
         |calls| {
-            let is = if calls.len() > 1 { "may be" } else { "is" };
+            let jump = scenario.jump.notation(scenario.jump_turns);
             // A word and its sign stay on one line.
-            let words =
-                possible_calls(calls, |call| call_text(Some(call))).replace(" (", "\u{a0}(");
-            format!(
-                "{} {is} {words}",
-                scenario.jump.notation(scenario.jump_turns)
-            )
+            let call = possible_calls(calls, |call| call_text(Some(call))).replace(" (", "\u{a0}(");
+            if calls.len() > 1 {
+                say!("panel-call-may-be", jump = jump, call = call)
+            } else {
+                say!("panel-call-is", jump = jump, call = call)
+            }
         },
     );
-    vec![
-        line(
-            format!("of {}, {}", owed.turns, shortfall_range_text(shortfall_deg)),
-            21.0,
-            colour,
-        ),
-        line(call, 17.0, colour),
-    ]
+    let of = say!(
+        "panel-turns-of-short",
+        owed = owed_text(owed.turns),
+        short = shortfall_range_text(shortfall_deg)
+    );
+    vec![line(of, 21.0, colour), line(call, 17.0, colour)]
+}
+
+/// Whole and half turns, as short as they are.
+fn owed_text(turns: f64) -> String {
+    signed_as_spoken(turns.to_string())
 }
 
 /// The call without its sign, which stands behind the jump already.
 fn short_call(call: Option<Call>) -> &'static str {
-    let text = call_text(call);
-    text.split(" (").next().unwrap_or(text)
+    let whole = call_text(call);
+    whole.split(" (").next().unwrap_or(whole)
 }
 
 /// What has been opened, and that it is invented or whose it is.
@@ -238,7 +255,7 @@ pub fn note(ui: &mut Ui, session: &Session) {
         ui.label(
             RichText::new(&session.scenario().note)
                 .size(14.5)
-                .color(SLATE),
+                .color(SLATE.get()),
         );
         ui.add_space(NEAR);
     }
@@ -274,11 +291,11 @@ fn bar(ui: &Ui, session: &Session, rect: Rect) {
     let x = |turns: f64| rect.left() + rect.width() * (turns / most).clamp(0.0, 1.0) as f32;
     let painter = ui.painter();
     let round = CornerRadius::same(5);
-    painter.rect_filled(rect, round, look::FROST);
+    painter.rect_filled(rect, round, look::FROST.get());
     painter.rect_filled(
         Rect::from_min_max(rect.min, pos2(x(turns), rect.bottom())),
         round,
-        AMBER,
+        AMBER.get(),
     );
     for quarter in 1..(4.0 * most) as u32 {
         let whole = quarter % 4 == 0;
@@ -286,7 +303,7 @@ fn bar(ui: &Ui, session: &Session, rect: Rect) {
         let top = if whole { rect.top() } else { rect.center().y };
         painter.line_segment(
             [pos2(mark, top), pos2(mark, rect.bottom())],
-            (if whole { 2.0 } else { 1.0 }, INK),
+            (if whole { 2.0 } else { 1.0 }, INK.get()),
         );
     }
     if let Some(range) = range {
@@ -295,7 +312,7 @@ fn bar(ui: &Ui, session: &Session, rect: Rect) {
                 .expand2(vec2(0.0, 5.0)),
             CornerRadius::same(3),
             Color32::TRANSPARENT,
-            Stroke::new(2.0, INK),
+            Stroke::new(2.0, INK.get()),
             StrokeKind::Middle,
         );
     }

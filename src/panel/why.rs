@@ -10,6 +10,7 @@ use super::parts::{card, heading, small};
 use super::transport;
 use crate::session::Session;
 use crate::session::why::{Went, words};
+use crate::words::text;
 
 /// Width of the button that goes back.
 const BACK: f32 = 88.0;
@@ -19,7 +20,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         return;
     };
     card(ui, |ui| sentence(ui, session, &went));
-    heading(ui, "Where the turns went");
+    heading(ui, text("panel-where-turns-went"));
     card(ui, |ui| waterfall::show(ui, session, &went));
     small(ui, words::ORDER.text());
     ranking::show(ui, session);
@@ -31,8 +32,8 @@ fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
         // A number and its sign stay on one line.
         let sentence = went.budget.sentence().replace(" %", "\u{a0}%");
         ui.label(RichText::new(sentence).font(look::bold(18.0)));
-        for text in words::of_change(session, went) {
-            small(ui, &text);
+        for said in words::of_change(session, went) {
+            small(ui, &said);
         }
     });
     if went.proposal.is_none() && session.tried() == 0 {
@@ -43,7 +44,7 @@ fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
     let [beside, back] = split(row);
     let try_it = if session.tried() > 0 { beside } else { row };
     if went.proposal.is_some()
-        && transport::labelled(ui, "try it", "Try it", try_it, false).clicked()
+        && transport::labelled(ui, "try it", text("panel-try-it"), try_it, false).clicked()
     {
         session.try_one_change();
     }
@@ -61,7 +62,9 @@ fn split(row: Rect) -> [Rect; 2] {
 
 /// Goes back one try; not there where there is none.
 fn go_back(ui: &Ui, session: &mut Session, name: &str, rect: Rect) {
-    if session.tried() > 0 && transport::labelled(ui, name, "Go back", rect, false).clicked() {
+    if session.tried() > 0
+        && transport::labelled(ui, name, text("panel-go-back"), rect, false).clicked()
+    {
         session.go_back();
     }
 }

@@ -11,6 +11,7 @@ use super::{caution, fold, stepper, transport};
 use crate::analysis::wanted::Single;
 use crate::session::Session;
 use crate::session::win::{Target, can, words};
+use crate::words::{decimal, text};
 
 /// Width of the button that goes back.
 const BACK: f32 = 92.0;
@@ -22,10 +23,12 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     if !session.has_target() {
         answers(ui, session);
     }
-    fold(ui, "This jumper's limits", false, |ui| {
+    let title = text("panel-limits");
+    fold(ui, "This jumper's limits", title, false, |ui| {
         own::limits(ui, session);
     });
-    fold(ui, "What a season may bring", false, |ui| {
+    let title = text("panel-season");
+    fold(ui, "What a season may bring", title, false, |ui| {
         own::season(ui, session);
     });
 }
@@ -37,23 +40,27 @@ fn target(ui: &mut Ui, session: &mut Session) {
         let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
         let half = 0.5 * (row.width() - NEAR);
         let ways = [
-            (Target::Full, "Full turns"),
-            (Target::NotCalled, "Not called"),
+            (Target::Full, "Full turns", text("panel-target-full")),
+            (
+                Target::NotCalled,
+                "Not called",
+                text("panel-target-not-called"),
+            ),
         ];
-        for (i, (way, label)) in ways.into_iter().enumerate() {
+        for (i, (way, name, label)) in ways.into_iter().enumerate() {
             let left = row.left() + (half + NEAR) * i as f32;
             let own = Rect::from_min_size(pos2(left, row.top()), vec2(half, TOUCH));
-            if transport::labelled(ui, label, label, own, present == way).clicked() {
+            if transport::labelled(ui, name, label, own, present == way).clicked() {
                 session.set_target(way);
             }
         }
     }
-    let value = format!("{:.2}", session.target_turns());
+    let value = decimal(session.target_turns(), 2);
     let (steps, _) = stepper::show(
         ui,
         &stepper::Row {
             name: "target",
-            label: "Turns wanted",
+            label: text("panel-turns-wanted"),
             note: "",
             value: &value,
         },
@@ -64,25 +71,25 @@ fn target(ui: &mut Ui, session: &mut Session) {
 }
 
 fn question(ui: &mut Ui, session: &mut Session) {
-    let text = words::question(session);
+    let asked = words::question(session);
     let colour = if session.has_target() {
-        TEAL
+        TEAL.get()
     } else {
-        look::INK
+        look::INK.get()
     };
-    ui.label(RichText::new(text).font(look::bold(18.0)).color(colour));
+    ui.label(RichText::new(asked).font(look::bold(18.0)).color(colour));
     if session.tried() > 0 {
         let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
         let own = Rect::from_min_size(row.min, vec2(BACK, TOUCH));
-        if transport::labelled(ui, "go back", "Go back", own, false).clicked() {
+        if transport::labelled(ui, "go back", text("panel-go-back"), own, false).clicked() {
             session.go_back();
         }
         ui.painter().text(
             pos2(own.right() + APART, row.center().y),
             bevy_egui::egui::Align2::LEFT_CENTER,
-            "to the jump before",
+            text("panel-go-back-to"),
             look::text(15.0),
-            SLATE,
+            SLATE.get(),
         );
     }
 }
@@ -96,18 +103,18 @@ fn answers(ui: &mut Ui, session: &mut Session) {
     let (able, unable): (Vec<_>, Vec<_>) = singles
         .into_iter()
         .partition(|(single, _)| can(single.judgement.verdict));
-    heading(ui, "One change alone");
+    heading(ui, text("panel-one-change"));
     for (single, fits) in &able {
         card::single(ui, session, single, *fits);
         ui.add_space(NEAR);
     }
     if able.is_empty() {
-        small(ui, "No single change does it.");
+        small(ui, text("panel-no-single-change"));
     }
-    heading(ui, "A little of several");
+    heading(ui, text("panel-several"));
     card::joint(ui, session);
     if !unable.is_empty() {
-        heading(ui, "Cannot do it alone");
+        heading(ui, text("panel-cannot-alone"));
         for (single, fits) in &unable {
             card::unable(ui, session, single, *fits);
         }

@@ -86,6 +86,7 @@ def parse_arguments():
     parser.add_argument("--console", action="store_true", help="print all console messages")
     parser.add_argument("--outputs", action="store_true", help="print the readout")
     parser.add_argument("--rects", action="store_true", help="print the touch targets")
+    parser.add_argument("--languages", default="en", help="wished for by the user, as in de,en")
     parser.add_argument("--flag", action="append", default=[], help="further flag for Chromium")
 
     class Step(argparse.Action):
@@ -103,7 +104,7 @@ def shoot(address, size, options):
     label = f"{size[0]}x{size[1]}"
     target = options.out / f"{options.name}{'-' if options.name else ''}{label}.png"
     well = True
-    with chromium(size, options.scale, options.flag) as driver:
+    with chromium(size, options.scale, options.flag, languages=options.languages) as driver:
         page = Page(driver, address)
         started = time.monotonic()
         try:

@@ -1,1 +1,15 @@
-### 
+# Der Browser um die Seite: Dateien, Links, was gemerkt wird.
+
+page-open-file = Eine Datei mit einem Sprung öffnen
+page-not-opened = Nicht geöffnet: { $why }.
+page-file-too-large = diese Datei ist zu groß, um einen Sprung oder gemerkte Sprünge zu enthalten; bitte eine öffnen, die Turns Aloft gespeichert hat
+page-file-unreadable = die Datei konnte nicht gelesen werden; bitte noch einmal versuchen
+page-not-saved = Die Datei konnte nicht gespeichert werden; dieser Browser erlaubt keine Downloads.
+page-link-copied = Der Link ist kopiert: in eine Nachricht einfügen.
+page-link-offered = Der Link steht in der Adresszeile: von dort kopieren.
+page-no-link = Dieser Browser lässt die Seite keinen Link anlegen; bitte den Sprung als Datei speichern.
+page-keeps-nothing = Dieser Browser merkt sich nichts für diese Seite, nach einem Neuladen beginnt alles von vorn; um den Sprung zu behalten, bitte als Datei speichern.
+page-kept-jumps-aside = Nicht geöffnet: { $why }; was da war, liegt in diesem Browser beiseite, und die Liste beginnt neu.
+page-not-kept = Über ein Neuladen nicht gemerkt: { $why }.
+page-not-kept-no-room = Über ein Neuladen nicht gemerkt: { $why }, und es ist kein Platz, um beiseitezulegen, was da ist; bitte alle als Datei speichern.
+page-keeps-no-more = Dieser Browser merkt sich nicht mehr für diese Seite: Die gemerkten Sprünge, wie sie jetzt sind, werden nach einem Neuladen nicht da sein; bitte alle als Datei speichern.

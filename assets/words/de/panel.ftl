@@ -1,1 +1,181 @@
-### 
+# Leiste, Regler, Kurven und was die Antworten rahmt.
+
+## Die Leiste
+
+panel-open = Öffnen
+panel-share = Teilen
+panel-settings = Sprache und Einheiten
+panel-save = Als Datei speichern
+panel-link-to-it = Link dazu kopieren
+panel-link-to-both = Link zu beiden kopieren
+panel-starts-open = Ausgangspunkte. Offen: { $name }
+panel-starts-invented = Ausgangspunkte, alle erfunden
+panel-changed = { $name } (geändert)
+panel-language = Sprache
+panel-greeting = Regler ziehen und die Drehungen beobachten. Das „?“ erklärt jede Zahl.
+panel-greeting-away = Diese Zeile wegräumen
+panel-light = Helligkeit
+panel-light-device = Wie das Gerät
+panel-light-day = Hell
+panel-light-night = Dunkel
+panel-type = Schrift
+panel-type-usual = Normal
+panel-type-large = Groß, für eine Klasse
+panel-unit-of-rate = Drehrate
+panel-unit-of-length = Längen
+panel-unit-of-mass = Massen
+
+## Die Antwort
+
+panel-turns = Drehungen
+panel-turns-count = { $turns } Drehungen
+panel-turns-of = von { $owed }
+panel-turns-of-short = von { $owed }, { $short }
+panel-not-called = ohne Wertung
+# $call: one call; or several, any of which it may be.
+panel-call-is = { $jump }: { $call }
+panel-call-may-be = { $jump }, möglich: { $call }
+panel-how-sure = Wie sicher?
+panel-how-sure-inputs = Wie sicher die Eingaben sind
+panel-how-sure-meaning = Von jeder Eingabe wird angenommen, dass sie in 95 von 100 Fällen innerhalb ihres ± liegt, unabhängig von den anderen; ebenso liegen die Drehungen in ihrem Bereich.
+panel-nothing-uncertain = Nichts gilt als unsicher.
+panel-matters-most = Am meisten zählt: { $what }.
+panel-back-to-usual = Zurück zum Üblichen
+
+## Der Sprung
+
+panel-meaning = Was bedeutet: { $what }?
+panel-seen = bei Menschen gesehen
+panel-out-of-reach = unerreichbar
+panel-reset-all = Alles zurückstellen
+panel-charts = Kurven über den Flug
+panel-readouts = Alle Werte
+panel-which-jump = Welcher Sprung
+panel-turns-in-name = Drehungen im Namen (ein Axel verlangt eine halbe mehr)
+panel-hands-keep = Mit schwereren Händen behält der Springer
+panel-hands-keep-rate = Drehrate
+panel-hands-keep-momentum = Drehimpuls
+panel-hands-keep-energy = Energie
+panel-the-jumper = Der Springer
+panel-table = Massentabelle von Erwachsenen; für ein Kind eine Schätzung
+panel-table-female = Weiblich
+panel-table-male = Männlich
+panel-ground = Springt auf
+panel-ground-ice = Eis
+panel-ground-floor = Boden
+panel-ground-trampoline = Trampolin
+panel-turning = Dreht sich, von oben gesehen
+panel-turning-anticlockwise = Gegen Uhrzeiger
+panel-turning-clockwise = Im Uhrzeigersinn
+panel-motion = Absprung, Schließen, Öffnen
+panel-leaving-the-ice = Beim Verlassen des Eises
+panel-closing = Schließen
+panel-opening = Öffnen
+panel-simulation = Eine Simulation, kein Rat.
+
+## Das Bild und die Kurven
+
+panel-view-front = Vorn
+panel-view-above = Oben
+panel-view-axis = Achse
+panel-dismiss = Mitteilung wegräumen
+panel-play = Abspielen
+panel-pause = Anhalten
+panel-picture-back = Ein Bild zurück
+panel-picture-on = Ein Bild weiter
+panel-repeat = Wiederholen
+panel-speed = Tempo { $speed }
+panel-time-on-charts = Zeit, auf den Kurven
+panel-time-in-flight = Zeit im Flug
+panel-curve-rate = Drehrate
+panel-curve-inertia = Trägheitsmoment
+panel-curve-turns = Drehungen bisher
+panel-this-jump = Dieser Sprung
+panel-span-closing = Schließen
+panel-span-tight = eng
+panel-span-opening = Öffnen
+panel-take-off = Absprung
+panel-down-at = unten nach { $time } s
+
+## Warum
+
+panel-where-turns-went = Wo die Drehungen blieben
+panel-ideal = Ideal
+panel-turned-on-ice = Auf dem Eis gedreht
+panel-turns-in-all = Drehungen insgesamt
+panel-what-matters-most = Was am meisten zählt
+panel-steps-hint = Drehungen je kleinem Schritt: antippen
+panel-try-it = Probieren
+panel-go-back = Zurück
+
+## Gewinn
+
+panel-target-full = Volle Drehungen
+panel-target-not-called = Ohne Beanstandung
+panel-turns-wanted = Drehungen als Ziel
+# Neben „Zurück“.
+panel-go-back-to = zum Sprung davor
+panel-one-change = Eine Änderung allein
+panel-no-single-change = Keine einzelne Änderung reicht.
+panel-several = Von mehrerem ein wenig
+panel-no-mix = Es wurde keine Mischung gefunden, die diese Drehungen bringt.
+panel-being-worked-out = Wird berechnet…
+panel-cannot-alone = Reicht allein nicht
+panel-together = Zusammen
+panel-try-change = Probieren: { $what }, { $change }
+panel-verdict = { $what }: { $verdict }. Warum?
+panel-verdict-why = warum?
+panel-verdict-close = weniger
+panel-limits = Grenzen dieses Springers
+panel-limits-of = Grenzen, { $what }: { $reach }
+panel-least = Mindestens
+panel-most = Höchstens
+panel-forget-limits = Diese Grenzen vergessen
+panel-season = Was eine Saison bringen mag
+panel-season-held = 0 hält einen Hebel fest, wie er ist: Er bleibt bei „Von mehrerem ein wenig“ außen vor.
+panel-step-less = { $what }, { $value }: weniger
+panel-step-more = { $what }, { $value }: mehr
+
+## Karte
+
+panel-map-across = Quer: { $lever }
+panel-map-upwards = Aufwärts: { $lever }
+panel-map-quarter = je eine Vierteldrehung
+panel-map-whole = ganze Drehungen
+panel-map-owed = { $turns } verlangte Drehungen
+panel-map-line-owed = { $turns } verlangt
+panel-map-edge = Rand des bei Menschen Gesehenen
+panel-map-not-seen = bei Menschen nicht gesehen
+panel-map-use = Auf die Karte tippen, und der Sprung geht dorthin, die Regler mit ihm. Den Punkt festhalten und bewegen für kleine Änderungen.
+panel-landing-load = Landebelastung jetzt, eine Schätzung: das { $low }- bis { $high }-Fache des Körpergewichts.
+
+## Vergleich
+
+panel-compare-none = Einen zweiten Versuch neben diesen Sprung legen.
+panel-compare-how = Dann sind beide zugleich zu sehen, und was jeder Unterschied in Drehungen wert ist. Diesen Sprung merken, ändern und vergleichen; oder unten einen anderen wählen.
+panel-compare-with = Vergleichen mit
+panel-compare-with-one = Vergleichen mit { $name }
+panel-compare-with-result = Vergleichen mit { $name }, { $result }
+panel-beside-nothing = Nichts
+panel-beside-as-opened = Wie geöffnet
+panel-beside-linked = „{ $name }“ kam mit dem Link.
+panel-from-to = { $from } gegen { $to }
+panel-starts = Ausgangspunkte
+panel-kept-jumps = Gemerkte Sprünge
+panel-keep = Diesen Sprung merken
+panel-kept-none = Noch keine. Sie bleiben auf diesem Gerät, nichts wird irgendwohin gesendet.
+panel-kept-open = Öffnen
+panel-kept-open-it = Öffnen: { $name }
+panel-kept-rename = Umbenennen
+panel-kept-rename-it = Umbenennen: { $name }
+panel-kept-delete = Löschen
+panel-kept-delete-it = Löschen: { $name }
+panel-kept-up = Höher
+panel-kept-up-it = Höher: { $name }
+panel-kept-down = Tiefer
+panel-kept-down-it = Tiefer: { $name }
+panel-kept-deleted = „{ $name }“ ist gelöscht.
+panel-kept-undo = Zurück
+panel-kept-undo-it = Zurückholen: „{ $name }“ ist gelöscht.
+panel-save-all = Alle als Datei speichern
+panel-save-all-about = „Öffnen“ ganz oben öffnet eine solche Datei wieder.

@@ -9,9 +9,11 @@ use super::super::look::{self, INK, NEAR, TOUCH};
 use super::super::parts::small;
 use super::super::{spoken, targets, transport};
 use super::{allocate, attempt, lay, write};
+use crate::say;
 use crate::session::Session;
 use crate::session::collection::{Entry, Id};
 use crate::session::compare::{CameTo, Which};
+use crate::words::{decimal, text};
 
 /// What is open in the list.
 #[derive(Debug, Default)]
@@ -30,15 +32,12 @@ struct Naming {
 
 pub fn show(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) -> Option<Wish> {
     let rect = allocate(ui, TOUCH);
-    if transport::labelled(ui, "keep", "Keep this jump", rect, false).clicked() {
+    if transport::labelled(ui, "keep", text("panel-keep"), rect, false).clicked() {
         session.keep_jump();
     }
     let entries = session.keeping().collection().entries().to_vec();
     if entries.is_empty() {
-        small(
-            ui,
-            "None yet. They stay on this device, and nothing is sent anywhere.",
-        );
+        small(ui, text("panel-kept-none"));
     }
     let chosen = session.beside().map(|beside| beside.which.clone());
     let last = entries.len().saturating_sub(1);
@@ -69,8 +68,8 @@ pub fn show(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) -> Opti
         return None;
     }
     let rect = allocate(ui, TOUCH);
-    let save = transport::labelled(ui, "save all", "Save all as a file", rect, false);
-    small(ui, "“Open” at the top opens such a file again.");
+    let save = transport::labelled(ui, "save all", text("panel-save-all"), rect, false);
+    small(ui, text("panel-save-all-about"));
     save.clicked().then_some(Wish::SaveAll)
 }
 
@@ -80,7 +79,9 @@ fn came_to_text(came_to: Option<CameTo>) -> String {
         return "…".to_owned();
     };
     let sign = came_to.call.map_or("", |call| call.sign());
-    format!("{:.2} {sign}", came_to.turns).trim_end().to_owned()
+    format!("{} {sign}", decimal(came_to.turns, 2))
+        .trim_end()
+        .to_owned()
 }
 
 #[derive(Clone, Copy)]
@@ -92,6 +93,40 @@ enum Deed {
     Down,
 }
 
+impl Deed {
+    /// Of its button, in every language.
+    const fn name(self) -> &'static str {
+        match self {
+            Self::Open => "kept Open",
+            Self::Rename => "kept Rename",
+            Self::Delete => "kept Delete",
+            Self::Up => "kept Up",
+            Self::Down => "kept Down",
+        }
+    }
+
+    fn label(self) -> &'static str {
+        match self {
+            Self::Open => text("panel-kept-open"),
+            Self::Rename => text("panel-kept-rename"),
+            Self::Delete => text("panel-kept-delete"),
+            Self::Up => text("panel-kept-up"),
+            Self::Down => text("panel-kept-down"),
+        }
+    }
+
+    /// What it does to the jump of that name.
+    fn said(self, name: &str) -> String {
+        match self {
+            Self::Open => say!("panel-kept-open-it", name = name),
+            Self::Rename => say!("panel-kept-rename-it", name = name),
+            Self::Delete => say!("panel-kept-delete-it", name = name),
+            Self::Up => say!("panel-kept-up-it", name = name),
+            Self::Down => say!("panel-kept-down-it", name = name),
+        }
+    }
+}
+
 /// What can be done to a kept jump; the first does not go up, the last not down.
 fn deeds(
     ui: &mut Ui,
@@ -100,13 +135,9 @@ fn deeds(
     entry: &Entry,
     at_end: [bool; 2],
 ) {
-    const ROWS: [&[(Deed, &str)]; 2] = [
-        &[
-            (Deed::Open, "Open"),
-            (Deed::Rename, "Rename"),
-            (Deed::Delete, "Delete"),
-        ],
-        &[(Deed::Up, "Up"), (Deed::Down, "Down")],
+    const ROWS: [&[Deed]; 2] = [
+        &[Deed::Open, Deed::Rename, Deed::Delete],
+        &[Deed::Up, Deed::Down],
     ];
     let name = &entry.scenario.name;
     // One alone goes nowhere.
@@ -114,7 +145,7 @@ fn deeds(
     for row in &ROWS[..rows] {
         let rect = allocate(ui, TOUCH);
         let width = (rect.width() + NEAR) / row.len() as f32 - NEAR;
-        for (i, &(deed, label)) in row.iter().enumerate() {
+        for (i, &deed) in row.iter().enumerate() {
             let left = rect.left() + (width + NEAR) * i as f32;
             let own = Rect::from_min_size(pos2(left, rect.top()), vec2(width, TOUCH));
             let idle = match deed {
@@ -125,8 +156,8 @@ fn deeds(
             if idle {
                 continue;
             }
-            let response = transport::labelled(ui, &format!("kept {label}"), label, own, false);
-            spoken::button(&response, &format!("{label}: {name}"));
+            let response = transport::labelled(ui, deed.name(), deed.label(), own, false);
+            spoken::button(&response, &deed.said(name));
             if response.clicked() {
                 do_it(session, unfolded, entry, deed);
             }
@@ -189,13 +220,13 @@ fn undo(ui: &mut Ui, session: &mut Session) {
     let Some(name) = session.keeping().collection().last_deleted() else {
         return;
     };
-    let said = format!("“{name}” is deleted.");
+    let said = say!("panel-kept-deleted", name = name);
     let rect = allocate(ui, TOUCH);
     let (words, button) = rect.split_left_right_at_x(rect.right() - BUTTON);
     let words = Rect::from_min_max(words.min, pos2(words.right() - NEAR, words.bottom()));
-    write(ui, words, &said, look::text(16.0), INK);
-    let response = transport::labelled(ui, "kept Undo", "Undo", button, false);
-    spoken::button(&response, &format!("Undo: {said}"));
+    write(ui, words, &said, look::text(16.0), INK.get());
+    let response = transport::labelled(ui, "kept Undo", text("panel-kept-undo"), button, false);
+    spoken::button(&response, &say!("panel-kept-undo-it", name = name));
     if response.clicked() {
         session.bring_back_kept();
     }

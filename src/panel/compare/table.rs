@@ -4,8 +4,10 @@ use bevy_egui::egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
 
 use super::super::look::{self, BESIDE, FROST, INK, NEAR, SLATE, TEAL, VERMILION};
 use super::{allocate, write};
+use crate::say;
 use crate::session::Session;
 use crate::session::compare::told::{Compared, signed_text, turns_text};
+use crate::words::text;
 
 const ROW: f32 = 44.0;
 const NUMBER: f32 = 54.0;
@@ -17,27 +19,32 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     let scale = Scale::of(&compared.parts);
     for (i, &part) in compared.parts.iter().enumerate() {
         let rect = allocate(ui, ROW);
-        let text = words_beside(rect);
+        let words = words_beside(rect);
         let [from, to] = compared.change(i, &session.units);
-        let (upper, lower) = text.split_top_bottom_at_y(rect.top() + 22.0);
-        write(ui, upper, compared.label(i), look::text(16.0), INK);
-        write(
-            ui,
-            lower,
-            &format!("{from} to {to}"),
-            look::text(14.5),
-            SLATE,
-        );
+        let (upper, lower) = words.split_top_bottom_at_y(rect.top() + 22.0);
+        write(ui, upper, compared.label(i), look::text(16.0), INK.get());
+        let change = say!("panel-from-to", from = from, to = to);
+        write(ui, lower, &change, look::text(14.5), SLATE.get());
         worth(ui, rect, part);
         scale.bar(ui, rect, part);
     }
     let line = allocate(ui, 1.0);
-    ui.painter()
-        .hline(line.x_range(), line.center().y, Stroke::new(1.0, FROST));
+    ui.painter().hline(
+        line.x_range(),
+        line.center().y,
+        Stroke::new(1.0, FROST.get()),
+    );
     let rect = allocate(ui, 30.0);
-    write(ui, words_beside(rect), "Together", look::bold(16.0), INK);
+    let together = text("panel-together");
+    write(
+        ui,
+        words_beside(rect),
+        together,
+        look::bold(16.0),
+        INK.get(),
+    );
     worth(ui, rect, compared.whole());
-    ends(ui, "This jump", compared.turns[1], true);
+    ends(ui, text("panel-this-jump"), compared.turns[1], true);
     ui.add_space(NEAR);
 }
 
@@ -50,7 +57,7 @@ fn words_beside(rect: Rect) -> Rect {
 
 /// The turns of one of the two.
 fn ends(ui: &mut Ui, name: &str, turns: i64, present: bool) {
-    let ink = if present { INK } else { BESIDE };
+    let ink = if present { INK.get() } else { BESIDE.get() };
     let rect = allocate(ui, 28.0);
     let room = Rect::from_min_max(rect.min, pos2(rect.right() - NUMBER - NEAR, rect.bottom()));
     write(ui, room, name, look::bold(16.0), ink);
@@ -74,9 +81,9 @@ fn worth(ui: &Ui, rect: Rect, part: i64) {
 
 const fn ink(part: i64) -> Color32 {
     match part {
-        0 => SLATE,
-        1.. => TEAL,
-        _ => VERMILION,
+        0 => SLATE.get(),
+        1.. => TEAL.get(),
+        _ => VERMILION.get(),
     }
 }
 
@@ -115,7 +122,7 @@ impl Scale {
         painter.vline(
             zero,
             y - BAR_HEIGHT..=y + BAR_HEIGHT,
-            Stroke::new(1.0, SLATE),
+            Stroke::new(1.0, SLATE.get()),
         );
     }
 }

@@ -9,6 +9,7 @@ use crate::analysis::lever::LEVERS;
 use crate::panel::look::{self, INK, NEAR, SLATE, TOUCH};
 use crate::panel::targets;
 use crate::panel::transport::button;
+use crate::say;
 use crate::session::Session;
 
 /// Room for the arrow before a name, and for the sign of a list behind it.
@@ -23,14 +24,18 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
     let name = format!("{}, {}", key.label(), session.units.of(key.kind).sign());
     let most = row.width() - ARROW - LIST;
     let font = look::bold(look::fitting(ui, &name, 17.0, most));
-    let galley = ui.painter().layout_no_wrap(name, font, INK);
+    let galley = ui.painter().layout_no_wrap(name, font, INK.get());
     let width = galley.size().x + ARROW + LIST;
     // Above the upward side, and under the end of the other one.
     let left = [row.right() - width, row.left()][side];
     let rect = Rect::from_min_size(pos2(left, row.top()), vec2(width, row.height()));
     let shown = rect.shrink2(vec2(0.0, 3.0));
     let response = button(ui, ["map:x", "map:y"][side], rect, false);
-    let said = format!("{}: {}", ["Across", "Upwards"][side], key.label());
+    let said = if side == 0 {
+        say!("panel-map-across", lever = key.label())
+    } else {
+        say!("panel-map-upwards", lever = key.label())
+    };
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &said));
     let way = [vec2(1.0, 0.0), vec2(0.0, -1.0)][side];
     arrow(
@@ -39,11 +44,11 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
         way,
     );
     let at = pos2(rect.left() + ARROW, rect.center().y - 0.5 * galley.size().y);
-    ui.painter().galley(at, galley, INK);
+    ui.painter().galley(at, galley, INK.get());
     let tip = rect.right_center() - vec2(15.0, -4.0);
     ui.painter().add(Shape::convex_polygon(
         vec![tip, tip + vec2(-6.0, -8.0), tip + vec2(6.0, -8.0)],
-        SLATE,
+        SLATE.get(),
         Stroke::NONE,
     ));
     let mut chosen = None;
@@ -70,7 +75,7 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
 }
 
 fn arrow(ui: &Ui, at: Pos2, way: Vec2) {
-    let stroke = Stroke::new(2.0, INK);
+    let stroke = Stroke::new(2.0, INK.get());
     let tip = at + 8.0 * way;
     ui.painter().line_segment([at - 8.0 * way, tip], stroke);
     for turned in [way.rot90(), -way.rot90()] {

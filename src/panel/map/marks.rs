@@ -2,10 +2,12 @@
 
 use bevy_egui::egui::{Rect, RichText, Sense, Stroke, Ui, Vec2, pos2, vec2};
 
-use super::picture::{OUTLINE, OWED, WHOLE};
+use super::picture::{outline, owed, whole};
 use super::shades;
 use crate::panel::look::{self, NEAR, SEEN, SLATE, SNOW};
+use crate::say;
 use crate::session::Session;
+use crate::words::{signed_as_spoken, text};
 
 const SWATCH: Vec2 = vec2(30.0, 14.0);
 
@@ -13,14 +15,12 @@ const ROW: f32 = 20.0;
 
 const SHADES: usize = 4;
 
-const USE: &str = "Touch the map and the jump goes there, the sliders with it. Hold the point and move it for small changes.";
-
 pub fn legend(ui: &mut Ui, session: &Session) {
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing = vec2(NEAR, 2.0);
         // Nothing here is touched.
         ui.spacing_mut().interact_size.y = ROW;
-        entry(ui, "a quarter turn each", |ui, rect| {
+        entry(ui, text("panel-map-quarter"), |ui, rect| {
             let width = rect.width() / SHADES as f32;
             for i in 0..SHADES {
                 let left = rect.left_top() + vec2(width * i as f32, 0.0);
@@ -28,38 +28,45 @@ pub fn legend(ui: &mut Ui, session: &Session) {
                 ui.painter().rect_filled(own, 0.0, shades::shade(i, SHADES));
             }
         });
-        entry(ui, "whole turns", |ui, rect| line(ui, rect, WHOLE));
+        entry(ui, text("panel-map-whole"), |ui, rect| {
+            line(ui, rect, whole())
+        });
         if let Some(owed) = session.jump().owed {
-            entry(ui, &format!("{} turns owed", owed.turns), |ui, rect| {
-                line(ui, rect, Stroke::new(OWED.width + 3.0, SNOW));
-                line(ui, rect, OWED);
+            let turns = signed_as_spoken(owed.turns.to_string());
+            entry(ui, &say!("panel-map-owed", turns = turns), |ui, rect| {
+                line(ui, rect, Stroke::new(owed().width + 3.0, SNOW.get()));
+                line(ui, rect, owed());
             });
         }
-        entry(ui, "edge of what is seen in people", |ui, rect| {
-            line(ui, rect, Stroke::new(OUTLINE.width + 3.0, SEEN));
-            line(ui, rect, OUTLINE);
+        entry(ui, text("panel-map-edge"), |ui, rect| {
+            line(ui, rect, Stroke::new(outline().width + 3.0, SEEN.get()));
+            line(ui, rect, outline());
         });
-        entry(ui, "not seen in people", |ui, rect| {
+        entry(ui, text("panel-map-not-seen"), |ui, rect| {
             ui.painter()
                 .rect_filled(rect, 0.0, shades::shade(SHADES / 2, SHADES));
             shades::hatched(ui, rect);
         });
     });
-    ui.label(RichText::new(USE).size(14.5).color(SLATE));
+    ui.label(
+        RichText::new(text("panel-map-use"))
+            .size(14.5)
+            .color(SLATE.get()),
+    );
 }
 
 /// A sign and what it means, kept together.
-fn entry(ui: &mut Ui, text: &str, draw: impl FnOnce(&Ui, Rect)) {
+fn entry(ui: &mut Ui, said: &str, draw: impl FnOnce(&Ui, Rect)) {
     let galley = ui
         .painter()
-        .layout_no_wrap(text.to_owned(), look::text(14.0), SLATE);
+        .layout_no_wrap(said.to_owned(), look::text(14.0), SLATE.get());
     let width = SWATCH.x + NEAR + galley.size().x + NEAR;
     let (rect, _) = ui.allocate_exact_size(vec2(width, ROW), Sense::hover());
     let middle = rect.left_center() + vec2(0.5 * SWATCH.x, 0.0);
     draw(ui, Rect::from_center_size(middle, SWATCH));
     let left = rect.left() + SWATCH.x + NEAR;
     let at = pos2(left, rect.center().y - 0.5 * galley.size().y);
-    ui.painter().galley(at, galley, SLATE);
+    ui.painter().galley(at, galley, SLATE.get());
 }
 
 fn line(ui: &Ui, rect: Rect, stroke: Stroke) {

@@ -11,8 +11,8 @@ use super::{go_back, split};
 use crate::analysis::steps::{Flown, Gain};
 use crate::session::Session;
 use crate::session::why::words;
+use crate::words::text;
 
-const HINT: &str = "Turns that one small step gives: tap to try";
 const ROW: f32 = 50.0;
 const THICK: f32 = 10.0;
 /// Inside a row, left and right.
@@ -29,17 +29,18 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     ui.painter().text(
         title.left_center() - vec2(0.0, 10.0),
         Align2::LEFT_CENTER,
-        "What matters most",
+        text("panel-what-matters-most"),
         look::bold(18.0),
-        INK,
+        INK.get(),
     );
-    let size = look::fitting(ui, HINT, 14.5, title.width());
+    let hint = text("panel-steps-hint");
+    let size = look::fitting(ui, hint, 14.5, title.width());
     ui.painter().text(
         title.left_center() + vec2(0.0, 12.0),
         Align2::LEFT_CENTER,
-        HINT,
+        hint,
         look::text(size),
-        SLATE,
+        SLATE.get(),
     );
     go_back(ui, session, "go back:steps", back);
 
@@ -59,8 +60,8 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         small(ui, words::BACK.text());
     }
     ui.add_space(NEAR);
-    for text in words::of_steps(session) {
-        small(ui, &text);
+    for said in words::of_steps(session) {
+        small(ui, &said);
     }
 }
 
@@ -76,9 +77,9 @@ fn bar(ui: &mut Ui, gain: &Gain, [least, most]: [f64; 2]) -> bool {
     targets::note(&format!("step:{}", gain.key), row);
     let painter = ui.painter();
     let (fill, edge) = match (possible, response.hovered()) {
-        (true, true) => (SNOW, TEAL),
-        (true, false) => (SNOW, FROST),
-        (false, _) => (Color32::TRANSPARENT, FROST),
+        (true, true) => (SNOW.get(), TEAL.get()),
+        (true, false) => (SNOW.get(), FROST.get()),
+        (false, _) => (Color32::TRANSPARENT, FROST.get()),
     };
     painter.rect(
         row,
@@ -89,9 +90,15 @@ fn bar(ui: &mut Ui, gain: &Gain, [least, most]: [f64; 2]) -> bool {
     );
     let inside = row.shrink2(vec2(INSIDE, 0.0));
     let line = row.top() + 18.0;
-    let (size, ink) = if possible { (17.0, INK) } else { (15.0, SLATE) };
+    let (size, ink) = if possible {
+        (17.0, INK.get())
+    } else {
+        (15.0, SLATE.get())
+    };
     let number = words::gain(gain);
-    let number = number.strip_suffix(" turns").unwrap_or(&number);
+    // What is counted stands over the steps already.
+    let number = number.strip_suffix(text("panel-turns")).unwrap_or(&number);
+    let number = number.trim_end();
     let number = painter.text(
         pos2(inside.right(), line),
         Align2::RIGHT_CENTER,
@@ -114,7 +121,11 @@ fn bar(ui: &mut Ui, gain: &Gain, [least, most]: [f64; 2]) -> bool {
         let share = (turns - least) / (most - least).max(f64::MIN_POSITIVE);
         inside.left() + inside.width() * share as f32
     };
-    let colour = if gained < 0.0 { VERMILION } else { TEAL };
+    let colour = if gained < 0.0 {
+        VERMILION.get()
+    } else {
+        TEAL.get()
+    };
     let own = Rect::from_x_y_ranges(
         x(gained.min(0.0))..=x(gained.max(0.0)),
         row.top() + 32.0..=row.top() + 32.0 + THICK,

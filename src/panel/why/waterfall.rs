@@ -13,6 +13,7 @@ use super::super::targets;
 use crate::analysis::budget::Cause;
 use crate::session::Session;
 use crate::session::why::{Went, turns_text, words};
+use crate::words::text;
 
 /// One row of the picture.
 struct Bar {
@@ -57,8 +58,11 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
         if i + 1 < bars.len() {
             // The next bar goes on from here.
             let end = row.bottom() + TEXT;
-            ui.painter()
-                .vline(x(bar.to), row.top() + TEXT..=end, Stroke::new(1.0, FROST));
+            ui.painter().vline(
+                x(bar.to),
+                row.top() + TEXT..=end,
+                Stroke::new(1.0, FROST.get()),
+            );
         }
         draw(ui, bar, row, [x(bar.from), x(bar.to)]);
         if i + 1 == bars.len()
@@ -75,9 +79,9 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
             ui.add_space(NEAR);
         }
     }
-    if let Some(text) = words::missing(session, went) {
+    if let Some(missing) = words::missing(session, went) {
         // How that is called stands with the turns.
-        ui.label(RichText::new(text).font(look::bold(16.0)));
+        ui.label(RichText::new(missing).font(look::bold(16.0)));
     }
     if let Some(name) = touched {
         let now = (explained != Some(name)).then_some(name);
@@ -90,11 +94,11 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
     let mut level = budget.ideal_turns;
     let mut bars = vec![Bar {
         name: "ideal",
-        label: "Ideal",
+        label: text("panel-ideal"),
         from: 0.0,
         to: level,
         number: turns_text(shown.ideal),
-        colour: FROST,
+        colour: FROST.get(),
         largest: false,
         about: words::IDEAL.text().to_owned(),
     }];
@@ -104,10 +108,10 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
         .zip(shown.losses)
     {
         let (name, colour) = match cause {
-            Cause::Closing => ("closing", CLOSING),
-            Cause::Tightness => ("tightness", TIGHT),
-            Cause::Opening => ("opening", OPENING),
-            Cause::Tilt => ("tilt", FROST),
+            Cause::Closing => ("closing", CLOSING.get()),
+            Cause::Tightness => ("tightness", TIGHT.get()),
+            Cause::Opening => ("opening", OPENING.get()),
+            Cause::Tilt => ("tilt", FROST.get()),
         };
         bars.push(Bar {
             name,
@@ -123,21 +127,21 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
     }
     bars.push(Bar {
         name: "ice",
-        label: "Turned on the ice",
+        label: text("panel-turned-on-ice"),
         from: level,
         to: budget.turns,
         number: change_text(shown.ice),
-        colour: AMBER,
+        colour: AMBER.get(),
         largest: false,
-        about: words::ICE.text().to_owned(),
+        about: words::ICE.get().text().to_owned(),
     });
     bars.push(Bar {
         name: "turns",
-        label: "Turns in all",
+        label: text("panel-turns-in-all"),
         from: 0.0,
         to: budget.turns,
         number: turns_text(shown.turns),
-        colour: AMBER,
+        colour: AMBER.get(),
         largest: false,
         about: words::TURNS.text().to_owned(),
     });
@@ -164,22 +168,26 @@ fn draw(ui: &Ui, bar: &Bar, row: Rect, [from, to]: [f32; 2]) {
         Align2::LEFT_CENTER,
         bar.label,
         font(16.0),
-        INK,
+        INK.get(),
     );
     painter.text(
         pos2(row.right(), row.top() + TEXT + 0.5 * THICK),
         Align2::RIGHT_CENTER,
         &bar.number,
         look::bold(17.0),
-        if bar.largest { VERMILION } else { INK },
+        if bar.largest {
+            VERMILION.get()
+        } else {
+            INK.get()
+        },
     );
     // What is nothing is a line still.
     let width = (to - from).abs().max(1.0);
     let own = Rect::from_min_size(pos2(from.min(to), row.top() + TEXT), vec2(width, THICK));
     let edge = if bar.largest {
-        Stroke::new(2.0, VERMILION)
+        Stroke::new(2.0, VERMILION.get())
     } else {
-        Stroke::new(1.0, bar.colour.lerp_to_gamma(SLATE, 0.6))
+        Stroke::new(1.0, bar.colour.lerp_to_gamma(SLATE.get(), 0.6))
     };
     painter.rect(
         own,
@@ -199,13 +207,13 @@ fn mark_owed(ui: &Ui, row: Rect, [turned, owed]: [f32; 2]) {
             Rect::from_x_y_ranges(turned..=owed, across.clone()),
             CornerRadius::ZERO,
             Color32::TRANSPARENT,
-            Stroke::new(1.0, SLATE),
+            Stroke::new(1.0, SLATE.get()),
             StrokeKind::Middle,
         );
     }
     painter.vline(
         owed,
         across.start() - 4.0..=across.end() + 4.0,
-        Stroke::new(3.0, TEAL),
+        Stroke::new(3.0, TEAL.get()),
     );
 }

@@ -4,15 +4,19 @@ use bevy_egui::egui::{
     Align2, Color32, CornerRadius, Id, Pos2, Rect, RichText, Sense, Shape, Stroke, Ui, pos2, vec2,
 };
 
-use super::super::look::{self, FROST, INK, NEAR, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::super::look::{
+    self, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
+};
 use super::super::parts::{card, small};
 use super::super::slider::{hatch, place};
 use super::super::{spoken, targets, transport};
 use crate::analysis::limits::Verdict;
 use crate::analysis::wanted::{Proposal, Single};
+use crate::say;
 use crate::scenario::keys::{Key, key};
 use crate::session::Session;
 use crate::session::win::words;
+use crate::words::text;
 
 const APPLY: f32 = 76.0;
 
@@ -31,17 +35,17 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
         card(ui, |ui| {
             let change = words::change(session, single.key, proposal.change);
             let values = words::from_to(session, single.key, single.now, proposal.value);
-            if head(
-                ui,
-                single.key,
-                single.label.text(),
-                &format!("{values}  ({change})"),
-            ) && fits
-            {
+            let change = format!("{values}  ({change})");
+            if head(ui, single.key, single.label.text(), &change) && fits {
                 session.apply_single(single.key);
             }
             track(ui, session, single, proposal);
-            let open = verdict(ui, single.key, single.judgement.verdict);
+            let open = verdict(
+                ui,
+                single.key,
+                single.label.text(),
+                single.judgement.verdict,
+            );
             if single.key == "hand_mass_kg" {
                 small(ui, &format!("({})", words::hands(session)));
             }
@@ -57,21 +61,21 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
 
 /// A lever that cannot, in a line.
 pub fn unable(ui: &mut Ui, session: &Session, single: &Single, fits: bool) {
-    let text = format!("{}: {}", single.label.text(), words::most(session, single));
-    let colour = if fits { INK } else { FROST };
-    ui.label(RichText::new(text).size(16.0).color(colour));
+    let said = format!("{}: {}", single.label.text(), words::most(session, single));
+    let colour = if fits { INK.get() } else { FROST.get() };
+    ui.label(RichText::new(said).size(16.0).color(colour));
 }
 
 /// The smallest joint change.
 pub fn joint(ui: &mut Ui, session: &mut Session) {
     let (found, fits) = session.joint();
     let Some(joint) = found.cloned() else {
-        let text = if fits {
-            "No mix of these was found that gives the turns."
+        let said = if fits {
+            text("panel-no-mix")
         } else {
-            "Being worked out…"
+            text("panel-being-worked-out")
         };
-        small(ui, text);
+        small(ui, said);
         return;
     };
     ui.scope(|ui| {
@@ -79,13 +83,14 @@ pub fn joint(ui: &mut Ui, session: &mut Session) {
             ui.set_opacity(PALE);
         }
         card(ui, |ui| {
-            if head(ui, "joint", "Together", &words::effort(&joint)) && fits {
+            let together = text("panel-together");
+            if head(ui, "joint", together, &words::effort(&joint)) && fits {
                 session.apply_joint();
             }
             for change in words::parts(session, &joint) {
                 ui.label(RichText::new(words::part(session, change)).size(16.0));
             }
-            let open = verdict(ui, "joint", joint.judgement.verdict);
+            let open = verdict(ui, "joint", together, joint.judgement.verdict);
             if open {
                 small(ui, joint.judgement.source.text());
             }
@@ -107,7 +112,7 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
         Align2::LEFT_CENTER,
         label,
         look::bold(17.0),
-        INK,
+        INK.get(),
     );
     let size = look::fitting(ui, change, 16.0, room);
     painter.text(
@@ -115,16 +120,19 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
         Align2::LEFT_CENTER,
         change,
         look::text(size),
-        INK,
+        INK.get(),
     );
     let response = transport::button(ui, &format!("apply:{name}"), own, true);
-    spoken::button(&response, &format!("Try it: {label}, {change}"));
+    let said = say!("panel-try-change", what = label, change = change);
+    spoken::button(&response, &said);
+    let words = text("panel-try-it");
+    let size = look::fitting_text(ui, words, 16.0, own.width() - NEAR);
     ui.painter().text(
         own.center(),
         Align2::CENTER_CENTER,
-        "Try it",
-        look::text(16.0),
-        Color32::WHITE,
+        words,
+        look::text(size),
+        ON_TEAL.get(),
     );
     response.clicked()
 }
@@ -144,22 +152,26 @@ fn track(ui: &mut Ui, session: &Session, single: &Single, proposal: &Proposal) {
     };
     let painter = ui.painter();
     let round = CornerRadius::same(3);
-    painter.rect_filled(bar(x(key.least), x(key.most), 6.0), round, FROST);
+    painter.rect_filled(bar(x(key.least), x(key.most), 6.0), round, FROST.get());
     if let Some(reach) = session.scenario().reach(key, session.jump()) {
-        painter.rect_filled(bar(x(reach.seen[0]), x(reach.seen[1]), 6.0), round, SEEN);
+        painter.rect_filled(
+            bar(x(reach.seen[0]), x(reach.seen[1]), 6.0),
+            round,
+            SEEN.get(),
+        );
         if let Some(beyond) = reach.beyond.filter(|beyond| *beyond < key.most) {
             hatch(ui, bar(x(beyond), x(key.most), 12.0));
         }
     }
     let (from, to) = (pos2(x(single.now), y), pos2(x(proposal.value), y));
-    painter.line_segment([from, to], Stroke::new(2.5, INK));
-    painter.circle(from, 6.0, SNOW, Stroke::new(2.5, INK));
-    painter.circle_filled(to, 7.0, INK);
+    painter.line_segment([from, to], Stroke::new(2.5, INK.get()));
+    painter.circle(from, 6.0, SNOW.get(), Stroke::new(2.5, INK.get()));
+    painter.circle_filled(to, 7.0, INK.get());
 }
 
 /// The verdict, with a sign that tells it apart without colour; a tap tells what it rests on. Whether
 /// that is shown.
-fn verdict(ui: &mut Ui, name: &str, verdict: Verdict) -> bool {
+fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
     let id = Id::new(("win basis", name.to_owned()));
     let open = ui
         .data(|data| data.get_temp::<bool>(id))
@@ -167,11 +179,12 @@ fn verdict(ui: &mut Ui, name: &str, verdict: Verdict) -> bool {
     let (row, response) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
     targets::note(&format!("verdict:{name}"), row);
     let words = words::verdict(verdict);
-    spoken::toggle(&response, &format!("{name}: {words}. Why?"), open);
+    let said = say!("panel-verdict", what = label, verdict = words);
+    spoken::toggle(&response, &said, open);
     let colour = match verdict {
-        Verdict::AlreadyReached | Verdict::WithinReach => TEAL,
-        Verdict::WithinMeasured => SLATE,
-        Verdict::BeyondMeasured | Verdict::CannotAlone => VERMILION,
+        Verdict::AlreadyReached | Verdict::WithinReach => TEAL.get(),
+        Verdict::WithinMeasured => SLATE.get(),
+        Verdict::BeyondMeasured | Verdict::CannotAlone => VERMILION.get(),
     };
     sign(ui, verdict, row.left_center() + vec2(8.0, 0.0), colour);
     ui.painter().text(
@@ -184,9 +197,13 @@ fn verdict(ui: &mut Ui, name: &str, verdict: Verdict) -> bool {
     ui.painter().text(
         row.right_center(),
         Align2::RIGHT_CENTER,
-        if open { "less" } else { "why?" },
+        text(if open {
+            "panel-verdict-close"
+        } else {
+            "panel-verdict-why"
+        }),
         look::text(15.0),
-        SLATE,
+        SLATE.get(),
     );
     if response.clicked() {
         ui.data_mut(|data| data.insert_temp(id, !open));

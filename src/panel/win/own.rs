@@ -6,8 +6,10 @@ use super::super::look::{self, NEAR, SLATE, TOUCH};
 use super::super::parts::small;
 use super::super::{spoken, stepper, targets, transport};
 use crate::analysis::lever::LEVERS;
+use crate::say;
 use crate::session::Session;
 use crate::session::win::words;
+use crate::words::text;
 
 /// Each lever with its reach; the one that is touched shows both ends to be moved.
 pub fn limits(ui: &mut Ui, session: &mut Session) {
@@ -20,18 +22,15 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
         targets::note(&format!("limits:{}", lever.key), row);
         let label = lever.row().label();
         let reach = words::reach(session, place);
-        spoken::toggle(
-            &response,
-            &format!("Limits of {label}: {reach}"),
-            chosen == Some(place),
-        );
+        let said = say!("panel-limits-of", what = label, reach = reach.as_str());
+        spoken::toggle(&response, &said, chosen == Some(place));
         let painter = ui.painter();
         painter.text(
             row.left_center(),
             bevy_egui::egui::Align2::LEFT_CENTER,
             label,
             look::text(16.0),
-            look::INK,
+            look::INK.get(),
         );
         let size = look::fitting(ui, &reach, 16.0, 0.6 * row.width());
         painter.text(
@@ -39,7 +38,7 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
             bevy_egui::egui::Align2::RIGHT_CENTER,
             &reach,
             look::bold(size),
-            look::INK,
+            look::INK.get(),
         );
         if response.clicked() {
             let now = (chosen != Some(place)).then_some(place);
@@ -49,7 +48,7 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
             ends(ui, session, place);
         }
     }
-    if session.has_own_limits() && back(ui, "forget limits", "Forget these limits") {
+    if session.has_own_limits() && back(ui, "forget limits", text("panel-forget-limits")) {
         session.forget_own_limits();
     }
 }
@@ -60,7 +59,7 @@ fn ends(ui: &mut Ui, session: &mut Session, place: usize) {
     let range = session
         .reach_of(place)
         .map_or([now; 2], |reach| reach.range);
-    for (end, label) in [(0, "Least"), (1, "Most")] {
+    for (end, label) in [(0, text("panel-least")), (1, text("panel-most"))] {
         let name = format!("{}:{}", ["least", "most"][end], lever.key);
         let value = words::value(session, lever.key, range[end]);
         let (steps, _) = stepper::show(
@@ -99,13 +98,13 @@ pub fn season(ui: &mut Ui, session: &mut Session) {
         }
         ui.add_space(NEAR);
     }
-    if session.has_own_season() && back(ui, "usual seasons", "Back to the usual") {
+    if session.has_own_season() && back(ui, "usual seasons", text("panel-back-to-usual")) {
         session.usual_season();
     }
     ui.label(
-        RichText::new("0 holds a lever as it is: it takes no part in a little of several.")
+        RichText::new(text("panel-season-held"))
             .size(14.5)
-            .color(SLATE),
+            .color(SLATE.get()),
     );
 }
 

@@ -116,8 +116,8 @@ impl Session {
         self.playback.t_s = self.playback.t_s.min(self.last_s());
     }
 
-    /// Names anew what is named in the language spoken; for when that is another one.
-    pub fn tell_anew(&mut self) {
+    /// Names it anew in the language spoken, where the name is not the user's own.
+    pub(in crate::session) fn name_beside_in_words(&mut self) {
         let name = match &self.compare.beside {
             Some(Beside {
                 which: Which::Start(start),
