@@ -9,6 +9,7 @@ mod words {
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::keys::{KEYS, key};
 use turns_aloft::scenario::starts;
 use turns_aloft::scenario::uncertainty::HALF_WIDTHS;
@@ -16,7 +17,7 @@ use turns_aloft::session::Session;
 use turns_aloft::session::readings::readings;
 use turns_aloft::words::{Language, decimal, number, signed_as_spoken, speak, text};
 
-use words::heard::{Heard, everything, everything_kept, has_word};
+use words::heard::{BROKEN_JSON, Heard, everything, everything_kept, has_word};
 use words::messages::{Message, all_messages};
 use words::source::{Use, uses};
 
@@ -210,6 +211,24 @@ fn has_point(text: &str) -> bool {
     bytes
         .windows(3)
         .any(|three| three[0].is_ascii_digit() && three[1] == b'.' && three[2].is_ascii_digit())
+}
+
+/// The German for what a reader of JSON complains of is found by its English, which has to be the
+/// reader's own.
+#[test]
+fn the_readers_complaints_are_its_own_in_english() {
+    for text in BROKEN_JSON {
+        let told = [Language::English, Language::German].map(|language| {
+            speak(language);
+            let why = Scenario::from_file(text).expect_err("it is broken");
+            why.to_string()
+        });
+        let complaint = serde_json::from_str::<serde_json::Value>(text).expect_err("it is broken");
+        assert!(told[0].contains(&complaint.to_string()), "{}", told[0]);
+        let complaint = complaint.to_string();
+        let (what, _) = complaint.split_once(" at line").expect("a place");
+        assert!(!told[1].contains(what), "{}", told[1]);
+    }
 }
 
 /// What has been worked out before the language changes is told in the new one.
