@@ -11,9 +11,10 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::keys::{KEYS, key};
-use turns_aloft::scenario::starts;
 use turns_aloft::scenario::uncertainty::HALF_WIDTHS;
+use turns_aloft::scenario::{link, starts};
 use turns_aloft::session::Session;
+use turns_aloft::session::compare::Which;
 use turns_aloft::session::readings::readings;
 use turns_aloft::words::{Language, decimal, number, signed_as_spoken, speak, text};
 
@@ -242,6 +243,31 @@ fn another_language_is_spoken_at_once() {
         session.tell_anew();
     });
     assert_eq!(german, turned);
+}
+
+/// The last visit may have spoken another language.
+#[test]
+fn what_was_kept_over_a_reload_is_told_in_the_language_spoken() {
+    let link = link::to_fragment(&starts::all()[2].scenario, Some(&starts::all()[3].scenario));
+    let name = |beside: &dyn Fn(&mut Session), again: Language| {
+        speak(Language::German);
+        let mut session = Session::default();
+        beside(&mut session);
+        let kept = session.keep();
+        speak(again);
+        let mut session = Session::default();
+        session.take_up(&kept);
+        session.beside().expect("it was laid").name.clone()
+    };
+    let start = |session: &mut Session| session.lay_beside(Which::Start("trampoline".to_owned()));
+    let opened = |session: &mut Session| session.lay_beside(Which::AsOpened);
+    let linked = |session: &mut Session| session.open_link(&link);
+    assert_eq!(name(&start, Language::English), "Trampoline turn");
+    assert_eq!(name(&start, Language::German), "Auf dem Trampolin");
+    let first = "Half a turn short, as opened";
+    assert_eq!(name(&opened, Language::English), first);
+    assert_eq!(name(&linked, Language::English), "Senior triple");
+    assert_ne!(name(&linked, Language::German), "Senior triple");
 }
 
 /// Signs of the Unicode CLDR for de: decimal ",".
