@@ -45,7 +45,7 @@ fn families() -> BTreeSet<String> {
     ids.extend(
         starts::all()
             .iter()
-            .map(|start| format!("start-{}-name", start.name)),
+            .flat_map(|start| ["name", "note"].map(|of| format!("start-{}-{of}", start.name))),
     );
     ids
 }
@@ -128,11 +128,15 @@ fn starting_points_are_called_as_in_their_files() {
         speak(Language::English);
         assert_eq!(start.label(), start.scenario.name);
         assert_eq!(starts::shown_name(&start.scenario.name), start.label());
+        assert_eq!(start.note(), start.scenario.note);
         speak(Language::German);
         assert_ne!(start.label(), start.scenario.name);
         assert_eq!(starts::shown_name(&start.scenario.name), start.label());
+        assert_ne!(start.note(), start.scenario.note);
+        assert_eq!(starts::shown_note(&start.scenario.note), start.note());
     }
     assert_eq!(starts::shown_name("Monday"), "Monday");
+    assert_eq!(starts::shown_note("Monday"), "Monday");
 }
 
 /// Words that are the same in both languages: units, names of jumps and the sport's own signs.

@@ -5,8 +5,8 @@ use std::borrow::Cow;
 use bevy_egui::egui::text::{CCursor, CCursorRange};
 use bevy_egui::egui::text_edit::TextEditState;
 use bevy_egui::egui::{
-    self, Align2, Color32, CornerRadius, CursorIcon, Key as Keyboard, Pos2, Rect, Sense, Stroke,
-    StrokeKind, TextEdit, Ui, UiBuilder, pos2, vec2,
+    self, Align2, CornerRadius, CursorIcon, Key as Keyboard, Pos2, Rect, Sense, Stroke, StrokeKind,
+    TextEdit, Ui, UiBuilder, pos2, vec2,
 };
 
 use super::look::{

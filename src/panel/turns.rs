@@ -9,6 +9,7 @@ use super::look::{self, AMBER, APART, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMI
 use super::sure;
 use crate::physics::call::Call;
 use crate::say;
+use crate::scenario::starts;
 use crate::scenario::uncertainty::Range;
 use crate::session::Session;
 use crate::session::readings::{
@@ -251,12 +252,9 @@ fn short_call(call: Option<Call>) -> &'static str {
 
 /// What has been opened, and that it is invented or whose it is.
 pub fn note(ui: &mut Ui, session: &Session) {
-    if !session.scenario().note.is_empty() {
-        ui.label(
-            RichText::new(&session.scenario().note)
-                .size(14.5)
-                .color(SLATE.get()),
-        );
+    let note = starts::shown_note(&session.scenario().note);
+    if !note.is_empty() {
+        ui.label(RichText::new(note).size(14.5).color(SLATE.get()));
         ui.add_space(NEAR);
     }
 }

@@ -10,6 +10,7 @@ use crate::words::Message;
 pub struct Start {
     pub name: &'static str,
     label: Message,
+    note: Message,
     pub scenario: Scenario,
 }
 
@@ -18,6 +19,11 @@ impl Start {
     pub fn label(&self) -> &'static str {
         self.label.text()
     }
+
+    /// What is to be known of it.
+    pub fn note(&self) -> &'static str {
+        self.note.text()
+    }
 }
 
 macro_rules! starts {
@@ -25,12 +31,13 @@ macro_rules! starts {
         [$((
             $name,
             Message(concat!("start-", $name, "-name")),
+            Message(concat!("start-", $name, "-note")),
             include_str!(concat!("../../assets/starts/", $name, ".aloft.json")),
         )),*]
     };
 }
 
-const FILES: [(&str, Message, &str); 10] = starts![
+const FILES: [(&str, Message, Message, &str); 10] = starts![
     "half-a-turn-short",
     "child-single",
     "junior-double",
@@ -46,9 +53,10 @@ const FILES: [(&str, Message, &str); 10] = starts![
 static STARTS: LazyLock<Vec<Start>> = LazyLock::new(|| {
     FILES
         .iter()
-        .map(|&(name, label, text)| Start {
+        .map(|&(name, label, note, text)| Start {
             name,
             label,
+            note,
             scenario: Scenario::from_file(text).expect("every starting point is tested to open"),
         })
         .collect()
@@ -70,4 +78,12 @@ pub fn shown_name(name: &str) -> &str {
     starts
         .find(|start| start.scenario.name == name)
         .map_or(name, |start| start.label())
+}
+
+/// A jump's note as it is shown: that of a starting point in the language spoken, any other as it is.
+pub fn shown_note(note: &str) -> &str {
+    let mut starts = all().iter();
+    starts
+        .find(|start| start.scenario.note == note)
+        .map_or(note, |start| start.note())
 }

@@ -49,11 +49,19 @@ PREFERENCES = {
 
 @contextmanager
 def chromium(
-    size, scale=1, still=False, graphics=True, languages=ENGLISH, downloads=None, flags=()
+    size,
+    scale=1,
+    still=False,
+    dark=False,
+    graphics=True,
+    languages=ENGLISH,
+    downloads=None,
+    flags=(),
 ):
     """A touch-screen browser whose page is exactly `size` CSS pixels, `scale` device pixels each.
 
-    Its user may want no motion unasked (`still`), have no WebGL, and wish for languages.
+    Its user may want no motion unasked (`still`), prefer dark pages, have no WebGL, and wish for
+    languages.
     """
     with tempfile.TemporaryDirectory(prefix="chromium-", ignore_cleanup_errors=True) as profile:
         options = webdriver.ChromeOptions()
@@ -63,6 +71,7 @@ def chromium(
             f"--user-data-dir={profile}",
             f"--force-device-scale-factor={scale}",
             *(["--force-prefers-reduced-motion"] if still else []),
+            *(["--blink-settings=preferredColorScheme=0"] if dark else []),
             *([] if graphics else ["--disable-3d-apis"]),
             *flags,
         ]:
@@ -91,7 +100,9 @@ def chromium(
 
 
 @contextmanager
-def firefox(size, scale=1, still=False, graphics=True, languages=ENGLISH, downloads=None):
+def firefox(
+    size, scale=1, still=False, dark=False, graphics=True, languages=ENGLISH, downloads=None
+):
     """The same of Firefox."""
     os.environ["DISPLAY"] = screen()
     options = webdriver.FirefoxOptions()
@@ -100,6 +111,7 @@ def firefox(size, scale=1, still=False, graphics=True, languages=ENGLISH, downlo
         **PREFERENCES,
         "layout.css.devPixelsPerPx": str(scale),
         "ui.prefersReducedMotion": int(still),
+        "layout.css.prefers-color-scheme.content-override": 0 if dark else 1,
         "webgl.disabled": not graphics,
         "intl.accept_languages": languages,
         "browser.download.dir": str(downloads),

@@ -110,15 +110,25 @@ jump-off-ice-turns = { $turns ->
 ## The starting points, as their files call them.
 
 start-half-a-turn-short-name = Half a turn short
+start-half-a-turn-short-note = An invented jumper. A double Salchow by a twelve-year-old who is high enough and leaves the ice fast enough, but closes late and not tight. The mass tables describe adults: for a child this is an estimate.
 start-child-single-name = A child's single
+start-child-single-note = An invented jumper. A single loop by a ten-year-old with arms that come in late and not far. The mass tables describe adults: for a child this is an estimate.
 start-junior-double-name = Junior double
+start-junior-double-note = An invented jumper. A double flip by a fourteen-year-old, landed. The mass tables describe adults: for a child this is an estimate.
 start-senior-triple-name = Senior triple
+start-senior-triple-note = An invented jumper. A triple toe loop by a small, strong adult, landed.
 start-four-turns-name = Four turns
+start-four-turns-note = An invented jumper. A quadruple toe loop, landed.
 start-five-turn-attempt-name = Five-turn attempt
+start-five-turn-attempt-note = An invented jumper. What five turns would ask for: everything tight almost at once and a rate beyond the highest seen, and the landing is still not safe from the call.
 start-floor-turn-name = Floor turn in shoes
+start-floor-turn-note = An invented jumper. A double turn practised on the floor, in shoes.
 start-trampoline-name = Trampoline turn
+start-trampoline-note = An invented jumper. About twice the time in the air of a jump on ice: four turns without haste. The landing estimate assumes the bed gives way.
 start-weighted-hands-name = Weighted hands
+start-weighted-hands-note = An invented jumper. The senior triple with half a kilogram in each hand and the same angular momentum: a physics experiment, not allowed in competition.
 start-crooked-takeoff-name = Crooked take-off
+start-crooked-takeoff-note = An invented jumper. The senior triple leaning in at take-off, one arm late and left out: the axis wobbles and turns are lost.
 
 ## A number that cannot be. The key stands as in the scenario file.
 

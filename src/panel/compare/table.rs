@@ -79,7 +79,7 @@ fn worth(ui: &Ui, rect: Rect, part: i64) {
     number(ui, rect, &signed_text(part), ink(part));
 }
 
-const fn ink(part: i64) -> Color32 {
+fn ink(part: i64) -> Color32 {
     match part {
         0 => SLATE.get(),
         1.. => TEAL.get(),

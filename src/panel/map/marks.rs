@@ -2,7 +2,7 @@
 
 use bevy_egui::egui::{Rect, RichText, Sense, Stroke, Ui, Vec2, pos2, vec2};
 
-use super::picture::{outline, owed, whole};
+use super::picture::{self, outline, whole};
 use super::shades;
 use crate::panel::look::{self, NEAR, SEEN, SLATE, SNOW};
 use crate::say;
@@ -34,8 +34,12 @@ pub fn legend(ui: &mut Ui, session: &Session) {
         if let Some(owed) = session.jump().owed {
             let turns = signed_as_spoken(owed.turns.to_string());
             entry(ui, &say!("panel-map-owed", turns = turns), |ui, rect| {
-                line(ui, rect, Stroke::new(owed().width + 3.0, SNOW.get()));
-                line(ui, rect, owed());
+                line(
+                    ui,
+                    rect,
+                    Stroke::new(picture::owed().width + 3.0, SNOW.get()),
+                );
+                line(ui, rect, picture::owed());
             });
         }
         entry(ui, text("panel-map-edge"), |ui, rect| {

@@ -5,8 +5,8 @@
 //! the borders show where it is, and what it says stands above the finger.
 
 use bevy_egui::egui::{
-    Color32, CornerRadius, CursorIcon, Galley, Id, LayerId, Order, Painter, Pos2, Rect, Sense,
-    Shape, Stroke, StrokeKind, Ui, Vec2, pos2, vec2,
+    CornerRadius, CursorIcon, Galley, Id, LayerId, Order, Painter, Pos2, Rect, Sense, Shape,
+    Stroke, StrokeKind, Ui, Vec2, pos2, vec2,
 };
 
 use std::sync::Arc;

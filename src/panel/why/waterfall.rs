@@ -133,7 +133,7 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
         number: change_text(shown.ice),
         colour: AMBER.get(),
         largest: false,
-        about: words::ICE.get().text().to_owned(),
+        about: words::ICE.text().to_owned(),
     });
     bars.push(Bar {
         name: "turns",
