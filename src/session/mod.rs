@@ -401,6 +401,8 @@ impl Session {
                 self.open(scenario);
                 self.base = base;
                 self.renew_as_opened();
+                // Another language may have been spoken then.
+                self.name_beside_in_words();
                 self.how_sure = kept.how_sure;
                 self.win = win;
                 self.measure_range();

@@ -99,7 +99,7 @@ impl Session {
 
     /// Lays beside what came with a link.
     pub(in crate::session) fn lay_linked_beside(&mut self, scenario: Scenario) {
-        let name = scenario.name.clone();
+        let name = starts::shown_name(&scenario.name).to_owned();
         self.put_beside(Some(Beside::new(Which::Linked, name, scenario)));
     }
 
@@ -127,7 +127,16 @@ impl Session {
                 which: Which::AsOpened,
                 ..
             }) => Some(as_opened(&self.base)),
-            _ => None,
+            Some(Beside {
+                which: Which::Linked,
+                scenario,
+                ..
+            }) => Some(starts::shown_name(&scenario.name).to_owned()),
+            Some(Beside {
+                which: Which::Kept(_),
+                ..
+            })
+            | None => None,
         };
         if let Some(beside) = &mut self.compare.beside
             && let Some(name) = name
