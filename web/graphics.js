@@ -11,8 +11,6 @@ canvas.addEventListener("webglcontextlost", (event) => {
   event.preventDefault();
   root.dataset.state = "interrupted";
   interrupted.hidden = false;
-  // Every further frame would be drawn into nothing.
-  window.requestAnimationFrame = () => 0;
 });
 canvas.addEventListener("webglcontextrestored", () => location.reload());
 interrupted.querySelector("button").addEventListener("click", () => location.reload());

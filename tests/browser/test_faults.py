@@ -63,6 +63,8 @@ def test_nothing_is_drawn_while_nothing_moves(page):
 def test_a_lost_picture_comes_back_with_the_jump(page, tmp_path):
     drag(page, "arm_tuck", 0.2)
     before = at_rest(page).outputs()
+    touch.tap(page, *page.centre("repeat"))
+    touch.tap(page, *page.centre("play"))
     page.run(
         """
         window.before = true;
@@ -75,6 +77,7 @@ def test_a_lost_picture_comes_back_with_the_jump(page, tmp_path):
     assert page.driver.find_element("id", "interrupted").is_displayed()
     # A finger on it meanwhile breaks nothing.
     touch.tap(page, 512, 384)
+    assert page.state() == "interrupted"
     page.run("lose.restoreContext()")
     page.wait_until("a page that starts anew", lambda: page.run("return !window.before"))
     page.wait_ready()
@@ -131,8 +134,9 @@ def test_a_jump_of_the_clock_moves_nothing(page, tmp_path, jump_s):
         jump_s,
     )
     assert frames_drawn(page, 2) > 0
-    touch.tap(page, *page.centre("play"))
+    # It still plays to the end.
     touch.tap(page, *page.centre("repeat"))
+    at_rest(page)
     assert page.state() == "ready"
     assert_goes_on(page, tmp_path)
 
@@ -149,8 +153,8 @@ def test_a_hidden_page_waits_and_goes_on(page, tmp_path):
     page.driver.close()
     page.driver.switch_to.window(here)
     assert frames_drawn(page, 1) > 0
-    touch.tap(page, *page.centre("play"))
     touch.tap(page, *page.centre("repeat"))
+    at_rest(page)
     assert_goes_on(page, tmp_path)
 
 
