@@ -149,8 +149,8 @@ fn grant(
     }
 }
 
-fn offer(session: &mut Session, name: &str, text: &str) {
-    if save(name, text).is_none() {
+fn offer(session: &mut Session, name: &str, content: &str) {
+    if save(name, content).is_none() {
         session.say(text("page-not-saved"));
     }
 }
