@@ -31,9 +31,14 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
         range_card(ui, session, range, figures);
         return;
     }
-    let number = ui
-        .painter()
-        .layout_no_wrap(decimal(jump.turns, 2), look::bold(figures), INK);
+    let turns = decimal(jump.turns, 2);
+    // A comma hangs below the figures.
+    let tail = if turns.contains(',') {
+        TAIL * figures
+    } else {
+        0.0
+    };
+    let number = ui.painter().layout_no_wrap(turns, look::bold(figures), INK);
     let lines = verdict(session);
     let room = ui.available_width() - number.size().x - 3.0 * APART;
     let beside = lines.iter().all(|line| line.width(ui) <= room);
