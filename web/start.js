@@ -13,6 +13,13 @@ const ONE_DECIMAL = new Intl.NumberFormat(root.lang, {
 });
 const megabytes = (bytes) => ONE_DECIMAL.format(bytes / 1e6);
 
+// Without values it is told again where the language changes (words.js).
+function tell(name, values) {
+  if (values) delete text.dataset.words;
+  else text.dataset.words = name;
+  text.textContent = say(name, values);
+}
+
 // Where everything that can be touched is, by name, in CSS pixels of the page.
 function rects() {
   const canvas = document.getElementById("stage").getBoundingClientRect();
@@ -33,15 +40,11 @@ export default function initializer() {
       if (current < total) {
         bar.max = total;
         bar.value = current;
-        text.textContent = say("loading-part", {
-          done: megabytes(current),
-          whole: megabytes(total),
-        });
+        tell("loading-part", { done: megabytes(current), whole: megabytes(total) });
       } else {
         bar.removeAttribute("value");
-        text.textContent = total > 0
-          ? say("loaded")
-          : say("loading-so-far", { done: megabytes(current) });
+        if (total > 0) tell("loaded");
+        else tell("loading-so-far", { done: megabytes(current) });
       }
     },
 
@@ -59,7 +62,7 @@ export default function initializer() {
 
     onFailure(reason) {
       root.dataset.state = "failed";
-      text.textContent = say("not-started");
+      tell("not-started");
       console.error(reason);
     },
   };

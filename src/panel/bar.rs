@@ -1,6 +1,7 @@
 //! The top bar: what is open, open and save, language and units.
 
 use bevy_egui::egui::scroll_area::ScrollBarVisibility;
+use bevy_egui::egui::text::LayoutJob;
 use bevy_egui::egui::{
     self, Align2, Popup, PopupCloseBehavior, Pos2, Rect, Response, ScrollArea, Stroke, Ui, Vec2,
     WidgetText, pos2, vec2,
@@ -33,7 +34,7 @@ const BUTTON: f32 = 68.0;
 const WIDE: f32 = 300.0;
 const NARROW_BUTTON: f32 = 58.0;
 
-/// Size of the letters of a long name; what is longer still is cut off.
+/// Size of the letters of a long name; what is longer still takes two lines.
 const LEAST: f32 = 14.0;
 
 /// The units by the names that their buttons have in every language.
@@ -123,14 +124,13 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     } else {
         name.to_owned()
     };
-    let size = look::fitting(ui, &shown, 17.0, rect.width() - 44.0);
-    painter.text(
-        rect.left_center() + vec2(12.0, 0.0),
-        Align2::LEFT_CENTER,
-        shown,
-        look::bold(size.max(LEAST)),
-        INK.get(),
-    );
+    let width = rect.width() - 44.0;
+    let size = look::fitting(ui, &shown, 17.0, width).max(LEAST);
+    let mut job = LayoutJob::simple(shown, look::bold(size), INK.get(), width);
+    job.wrap.max_rows = 2;
+    let shown = painter.layout_job(job);
+    let at = rect.left_center() + vec2(12.0, -0.5 * shown.size().y);
+    painter.galley(at, shown, INK.get());
     let tip = rect.right_center() - vec2(16.0, -3.0);
     ui.painter().add(egui::Shape::convex_polygon(
         vec![tip, tip + vec2(-6.0, -8.0), tip + vec2(6.0, -8.0)],

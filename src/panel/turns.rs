@@ -21,6 +21,9 @@ use crate::words::{decimal, signed_as_spoken, text};
 /// a two-hundredth of three metres, as signs are made to be read.
 const FIGURES: f32 = 116.0;
 
+/// Room for a comma's end, over the figures' size.
+const TAIL: f32 = 0.06;
+
 pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     let jump = session.jump();
     let figures = if narrow { 0.8 * FIGURES } else { FIGURES };
@@ -28,16 +31,25 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
         range_card(ui, session, range, figures);
         return;
     }
-    let number =
-        ui.painter()
-            .layout_no_wrap(decimal(jump.turns, 2), look::bold(figures), INK.get());
+    let turns = decimal(jump.turns, 2);
+    // A comma hangs below the figures.
+    let tail = if turns.contains(',') {
+        TAIL * figures
+    } else {
+        0.0
+    };
+    let number = ui
+        .painter()
+        .layout_no_wrap(turns, look::bold(figures), INK.get());
     let lines = verdict(session);
     let room = ui.available_width() - number.size().x - 3.0 * APART;
     let beside = lines.iter().all(|line| line.width(ui) <= room);
     let height = 0.98 * figures;
     let foot = if beside { 0.0 } else { 36.0 };
-    let (rect, _) =
-        ui.allocate_exact_size(vec2(ui.available_width(), height + foot), Sense::hover());
+    let (rect, _) = ui.allocate_exact_size(
+        vec2(ui.available_width(), height + tail + foot),
+        Sense::hover(),
+    );
     ui.painter()
         .rect_filled(rect, CornerRadius::same(look::ROUND), SNOW.get());
 
