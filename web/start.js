@@ -49,7 +49,12 @@ export default function initializer() {
     },
 
     onSuccess({ memory }) {
-      Object.assign(window.turnsAloft, { rects, memoryBytes: () => memory.buffer.byteLength });
+      Object.assign(window.turnsAloft, {
+        rects,
+        // For whoever measures the page.
+        memoryBytes: () => memory.buffer.byteLength,
+        workMs: () => window.wasmBindings.work_ms(),
+      });
       // A trap ends the app for good, whatever its cause; leaving a frozen picture would mislead.
       addEventListener("error", ({ error }) => {
         const interrupted = root.dataset.state === "interrupted";

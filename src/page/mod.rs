@@ -12,6 +12,7 @@ mod outputs;
 mod pace;
 mod resized;
 mod shelf;
+mod worked;
 
 use bevy::prelude::*;
 use bevy::window::{PresentMode, WindowPlugin};
@@ -68,6 +69,7 @@ pub fn run() {
             address::plugin,
             pace::plugin,
             resized::plugin,
+            worked::plugin,
         ))
         .run();
 }
