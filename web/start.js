@@ -48,11 +48,12 @@ export default function initializer() {
       }
     },
 
-    onSuccess() {
-      window.turnsAloft.rects = rects;
+    onSuccess({ memory }) {
+      Object.assign(window.turnsAloft, { rects, memoryBytes: () => memory.buffer.byteLength });
       // A trap ends the app for good, whatever its cause; leaving a frozen picture would mislead.
       addEventListener("error", ({ error }) => {
-        if (error instanceof WebAssembly.RuntimeError) {
+        const interrupted = root.dataset.state === "interrupted";
+        if (error instanceof WebAssembly.RuntimeError && !interrupted) {
           root.dataset.state = "stopped";
           document.getElementById("notice").textContent = say("stopped");
         }

@@ -8,6 +8,7 @@
 TRUNK_VERSION=0.22.0-beta.1
 WASM_BINDGEN_VERSION=0.2.130
 WASM_OPT_VERSION=0.116.1
+GECKODRIVER_VERSION=0.37.1
 
 ROOT=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 CACHE="${XDG_CACHE_HOME:-$HOME/.cache}/turns-aloft"
@@ -51,11 +52,12 @@ need_rust() {
   cargo clippy --version >/dev/null 2>&1 || rustup component add clippy
 }
 
-# need_crate CRATE VERSION COMMAND SAYS MINUTES [FLAG...] : COMMAND --version must answer SAYS.
+# need_crate CRATE VERSION COMMAND SAYS MINUTES [FLAG...] : COMMAND --version must answer SAYS, in its
+# first line.
 need_crate() {
   local crate=$1 version=$2 command=$3 says=$4 minutes=$5
   shift 5
-  [ "$("$TOOLS/bin/$command" --version 2>/dev/null)" = "$says" ] && return
+  [ "$("$TOOLS/bin/$command" --version 2>/dev/null | sed -n 1p)" = "$says" ] && return
   say "Installing $crate $version into $TOOLS (once; about $minutes minutes)."
   # A target folder set for the project must not be filled with the tools' own objects.
   env -u CARGO_TARGET_DIR cargo install --quiet --force "$@" --root "$TOOLS" --version "$version" "$crate"
@@ -117,4 +119,14 @@ need_browser() {
   need_debian chromedriver chromium-driver
   need_python browser
   BROWSER_PYTHON=$PYTHON
+}
+
+# The second engine, and its driver, which Debian does not have.
+need_second_browser() {
+  need_debian firefox-esr firefox-esr
+  # A screen in memory, and WebGL drawn in software on it.
+  need_debian Xvfb xvfb
+  [ -e /usr/lib/*/dri/swrast_dri.so ] || install_debian libgl1-mesa-dri
+  [ -e /usr/lib/*/libEGL.so.1 ] || install_debian libegl1
+  need_crate geckodriver "$GECKODRIVER_VERSION" geckodriver "geckodriver $GECKODRIVER_VERSION" 4 --locked
 }

@@ -157,7 +157,8 @@ fn follow(mut contexts: Query<(&EguiOutput, &mut EguiContext)>, mut mirror: NonS
             context.get_mut().enable_accesskit();
             continue;
         };
-        let controls = controls(update);
+        let zoom = f64::from(context.get_mut().zoom_factor());
+        let controls = controls(update, zoom);
         if mirror.shown != controls {
             mirror.show(controls);
         }
@@ -165,7 +166,7 @@ fn follow(mut contexts: Query<(&EguiOutput, &mut EguiContext)>, mut mirror: NonS
 }
 
 /// The widgets that can be operated and have a name, in the order in which they stand.
-fn controls(update: &TreeUpdate) -> Vec<Control> {
+fn controls(update: &TreeUpdate, zoom: f64) -> Vec<Control> {
     let nodes: BTreeMap<NodeId, &Node> =
         update.nodes.iter().map(|(id, node)| (*id, node)).collect();
     let mut left = vec![accesskit_root_id().accesskit_id()];
@@ -175,13 +176,14 @@ fn controls(update: &TreeUpdate) -> Vec<Control> {
             continue;
         };
         left.extend(node.children().iter().rev());
-        controls.extend(Control::of(id, node));
+        controls.extend(Control::of(id, node, zoom));
     }
     controls
 }
 
 impl Control {
-    fn of(id: NodeId, node: &Node) -> Option<Self> {
+    /// `zoom`: CSS pixels in a point of the panels.
+    fn of(id: NodeId, node: &Node, zoom: f64) -> Option<Self> {
         if !matches!(node.role(), Role::Button | Role::Slider) {
             return None;
         }
@@ -190,7 +192,12 @@ impl Control {
             label: node.label().filter(|label| !label.is_empty())?.to_owned(),
             pressed: node.toggled().map(|toggled| toggled == Toggled::True),
             scale: Scale::of(node),
-            rect: node.bounds(),
+            rect: node.bounds().map(|rect| Rect {
+                x0: rect.x0 * zoom,
+                y0: rect.y0 * zoom,
+                x1: rect.x1 * zoom,
+                y1: rect.y1 * zoom,
+            }),
         })
     }
 

@@ -92,6 +92,18 @@ pub fn language() -> Option<String> {
     root().map(|root| root.lang())
 }
 
+/// Which colours the page has opened in (`web/light.js`).
+pub fn light() -> Option<String> {
+    root()?.dataset().get("light")
+}
+
+/// Puts the page's own elements into other colours.
+pub fn set_light(name: &str) {
+    if let Some(root) = root() {
+        root.dataset().set("light", name).ok();
+    }
+}
+
 /// Puts the page into another language: its own words follow (`web/words.js`).
 pub fn set_language(tag: &str) {
     if let Some(root) = root() {

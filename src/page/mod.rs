@@ -2,6 +2,7 @@
 //! draw.
 
 mod address;
+mod appearance;
 mod controls;
 mod dom;
 mod files;
@@ -24,6 +25,7 @@ use crate::stage::StagePlugin;
 /// Starts the app on the page's canvas, or without a picture where the browser cannot draw one.
 pub fn run() {
     language::take_up();
+    appearance::take_up();
     let mut session = Session::default();
     kept::take_up(&mut session);
     let shelf = shelf::take_up(&mut session);
@@ -56,6 +58,7 @@ pub fn run() {
         .add_plugins((
             StagePlugin,
             PanelPlugin,
+            appearance::plugin,
             files::plugin,
             kept::plugin,
             language::plugin,

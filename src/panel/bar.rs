@@ -10,6 +10,7 @@ use super::choice;
 use super::look::{self, APART, ICE, INK, NEAR, SLATE, SNOW, TOUCH};
 use super::transport::{button, labelled};
 use super::{spoken, targets};
+use crate::look::{Light, choose, chosen as look_chosen};
 use crate::say;
 use crate::scenario::starts;
 use crate::scenario::units::{LengthUnit, MassUnit, RateUnit};
@@ -48,7 +49,7 @@ const LENGTHS: [(LengthUnit, &str); 3] = [
 const MASSES: [(MassUnit, &str); 2] = [(MassUnit::Kg, "kg"), (MassUnit::Lb, "lb")];
 
 pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Option<Wish> {
-    ui.painter().rect_filled(rect, 0.0, ICE);
+    ui.painter().rect_filled(rect, 0.0, ICE.get());
     let inside = rect.shrink2(vec2(APART - 2.0, 0.5 * (rect.height() - TOUCH)));
     let mut left = inside.left();
     if !narrow {
@@ -57,7 +58,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
             Align2::LEFT_CENTER,
             "Turns Aloft",
             look::bold(24.0),
-            INK,
+            INK.get(),
         );
         left = name.right() + 1.5 * APART;
     }
@@ -122,19 +123,19 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     };
     let width = rect.width() - 44.0;
     let size = look::fitting(ui, &shown, 17.0, width).max(LEAST);
-    let mut job = LayoutJob::simple(shown, look::bold(size), INK, width);
+    let mut job = LayoutJob::simple(shown, look::bold(size), INK.get(), width);
     job.wrap.max_rows = 2;
     let shown = painter.layout_job(job);
     let at = rect.left_center() + vec2(12.0, -0.5 * shown.size().y);
-    painter.galley(at, shown, INK);
+    painter.galley(at, shown, INK.get());
     let tip = rect.right_center() - vec2(16.0, -3.0);
     ui.painter().add(egui::Shape::convex_polygon(
         vec![tip, tip + vec2(-6.0, -8.0), tip + vec2(6.0, -8.0)],
-        SLATE,
+        SLATE.get(),
         Stroke::NONE,
     ));
     Popup::menu(&response).width(300.0).gap(4.0).show(|ui| {
-        ui.label(egui::RichText::new(text("panel-starts-invented")).color(SLATE));
+        ui.label(egui::RichText::new(text("panel-starts-invented")).color(SLATE.get()));
         for start in starts::all() {
             let label = WidgetText::from(start.label());
             let row = ui.add_sized(vec2(288.0, TOUCH), egui::Button::new(label).frame(false));
@@ -161,6 +162,7 @@ fn settings_menu(session: &mut Session, response: &Response) {
                 // What stands above has been drawn in the language before.
                 ui.ctx().request_repaint();
             }
+            appearance(ui);
             let units = &mut session.units;
             ui.label(text("panel-unit-of-rate"));
             let rates = RATES.map(|(unit, name)| (unit, name, unit.unit().sign()));
@@ -180,13 +182,39 @@ fn settings_menu(session: &mut Session, response: &Response) {
         });
 }
 
+/// Light or dark, and how large.
+fn appearance(ui: &mut Ui) {
+    let mut chosen = look_chosen();
+    ui.label(text("panel-light"));
+    let lights = [
+        (None, "device", text("panel-light-device")),
+        (Some(Light::Day), "day", text("panel-light-day")),
+        (Some(Light::Night), "night", text("panel-light-night")),
+    ];
+    if let Some(light) = choice::of(ui, "light", chosen.light, &lights) {
+        chosen.light = light;
+    }
+    ui.label(text("panel-type"));
+    let sizes = [
+        (false, "usual", text("panel-type-usual")),
+        (true, "large", text("panel-type-large")),
+    ];
+    if let Some(large) = choice::of(ui, "type", chosen.large, &sizes) {
+        chosen.large = large;
+    }
+    choose(chosen);
+}
+
 /// The sign of what can be set, drawn: it has to be found in a language that one cannot read.
 fn gear(ui: &Ui, at: Pos2) {
     const TEETH: u32 = 8;
     let painter = ui.painter();
     for tooth in 0..TEETH {
         let way = Vec2::angled(tooth as f32 / TEETH as f32 * std::f32::consts::TAU);
-        painter.line_segment([at + 6.0 * way, at + 11.0 * way], Stroke::new(4.0, INK));
+        painter.line_segment(
+            [at + 6.0 * way, at + 11.0 * way],
+            Stroke::new(4.0, INK.get()),
+        );
     }
-    painter.circle(at, 6.5, SNOW, Stroke::new(3.5, INK));
+    painter.circle(at, 6.5, SNOW.get(), Stroke::new(3.5, INK.get()));
 }

@@ -14,5 +14,5 @@ pub fn show(ui: &mut Ui) {
         HANDS.text(),
     ]
     .join(" ");
-    ui.label(RichText::new(said).size(14.5).color(SLATE));
+    ui.label(RichText::new(said).size(14.5).color(SLATE.get()));
 }

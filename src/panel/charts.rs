@@ -6,7 +6,8 @@ use bevy_egui::egui::{
 use egui_plot::{HLine, Line, LineStyle, Plot, PlotBounds, PlotPoint, PlotPoints, Span, VLine};
 
 use super::look::{
-    self, AMBER, APART, BESIDE, CLOSING, FROST, INK, NEAR, OPENING, SLATE, SNOW, TEAL, TIGHT,
+    self, AMBER, APART, BESIDE, CLOSING, FROST, Hue, INK, NEAR, OPENING, SLATE, SNOW, TEAL, TIGHT,
+    VIOLET,
 };
 use super::spoken::Scale;
 use super::{spoken, targets};
@@ -24,7 +25,7 @@ use crate::words::{decimal, text};
 struct Curve {
     /// The message with its name.
     name: &'static str,
-    colour: Color32,
+    colour: Hue,
     of: fn(&Scenario, &Moment) -> f64,
     text: fn(&Session, f64) -> String,
     /// A value worth a line across.
@@ -41,7 +42,7 @@ const CURVES: [Curve; 3] = [
     },
     Curve {
         name: "panel-curve-inertia",
-        colour: Color32::from_rgb(0x5B, 0x3F, 0x8C),
+        colour: VIOLET,
         of: |_, moment| moment.inertia_kg_m2,
         text: |_, value| format!("{} kg m²", decimal(value, 2)),
         mark: |_| None,
@@ -98,7 +99,7 @@ pub fn time_line(ui: &mut Ui, session: &mut Session, rect: Rect) {
     let x = |t_s: f64| x_of(session, rect, t_s);
     let painter = ui.painter();
     let band = rect.shrink2(vec2(0.0, 10.0));
-    painter.rect_filled(band, 4.0, SNOW);
+    painter.rect_filled(band, 4.0, SNOW.get());
     for (from_s, to_s, colour, _) in spans(session) {
         let own = Rect::from_x_y_ranges(x(from_s)..=x(to_s), band.y_range());
         painter.rect_filled(own, 0.0, colour);
@@ -107,7 +108,7 @@ pub fn time_line(ui: &mut Ui, session: &mut Session, rect: Rect) {
     painter.vline(
         x(session.playhead_s()),
         rect.y_range(),
-        Stroke::new(3.0, AMBER),
+        Stroke::new(3.0, AMBER.get()),
     );
     scrub(ui, session, rect, text("panel-time-in-flight"));
 }
@@ -125,7 +126,10 @@ fn legend(ui: &Ui, beside: &Beside, rect: Rect) -> Rect {
     let y = row.center().y - 1.0;
     let mut left = row.left();
     let this = text("panel-this-jump");
-    for (name, colour, dashed) in [(this, INK, false), (&*beside.name, BESIDE, true)] {
+    for (name, colour, dashed) in [
+        (this, INK.get(), false),
+        (&*beside.name, BESIDE.get(), true),
+    ] {
         let ends = [pos2(left, y), pos2(left + SWATCH, y)];
         let stroke = Stroke::new(2.5, colour);
         if dashed {
@@ -157,9 +161,19 @@ fn spans(session: &Session) -> [(f64, f64, Color32, &'static str); 3] {
     let delay_s = flight.table.plan.spec.close_delay_s.min(end_s);
     let closed_s = flight.table.plan.closed_s().min(open_s).max(delay_s);
     [
-        (delay_s, closed_s, CLOSING, "panel-span-closing"),
-        (closed_s, open_s.max(closed_s), TIGHT, "panel-span-tight"),
-        (open_s.max(closed_s), end_s, OPENING, "panel-span-opening"),
+        (delay_s, closed_s, CLOSING.get(), "panel-span-closing"),
+        (
+            closed_s,
+            open_s.max(closed_s),
+            TIGHT.get(),
+            "panel-span-tight",
+        ),
+        (
+            open_s.max(closed_s),
+            end_s,
+            OPENING.get(),
+            "panel-span-opening",
+        ),
     ]
 }
 
@@ -178,7 +192,7 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect
     let playhead_s = session.playhead_s().clamp(0.0, session.end_s());
     let (now_s, now) = (now.t_s, (curve.of)(session.scenario(), now));
 
-    ui.painter().rect_filled(rect, 4.0, SNOW);
+    ui.painter().rect_filled(rect, 4.0, SNOW.get());
     let mut child = ui.new_child(UiBuilder::new().max_rect(rect).id_salt(curve.name));
     Plot::new(curve.name)
         .width(rect.width())
@@ -210,26 +224,26 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect
                 }
             }
             if let Some(mark) = mark {
-                plot.hline(HLine::new("", mark).stroke(Stroke::new(1.0, SLATE)));
+                plot.hline(HLine::new("", mark).stroke(Stroke::new(1.0, SLATE.get())));
             }
             if let Some(beside) = beside {
                 plot.line(
                     Line::new("", PlotPoints::from(beside))
-                        .color(BESIDE)
+                        .color(BESIDE.get())
                         .style(LineStyle::Dashed { length: 7.0 })
                         .width(2.0),
                 );
             }
             plot.line(
                 Line::new("", PlotPoints::from(points))
-                    .color(curve.colour)
+                    .color(curve.colour.get())
                     .width(2.5),
             );
-            plot.vline(VLine::new("", playhead_s).stroke(Stroke::new(2.0, AMBER)));
+            plot.vline(VLine::new("", playhead_s).stroke(Stroke::new(2.0, AMBER.get())));
             plot.points(
                 egui_plot::Points::new("", PlotPoints::Owned(vec![PlotPoint::new(now_s, now)]))
                     .radius(5.0)
-                    .color(curve.colour),
+                    .color(curve.colour.get()),
             );
         });
 }
@@ -254,14 +268,14 @@ fn name(ui: &Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect) {
         Align2::LEFT_BOTTOM,
         text(curve.name),
         look::text(14.0),
-        SLATE,
+        SLATE.get(),
     );
     let own = painter.text(
         middle - vec2(0.0, 3.0),
         Align2::LEFT_TOP,
         (curve.text)(session, now),
         look::bold(18.0),
-        curve.colour,
+        curve.colour.get(),
     );
     if let Some(beside) = session.beside() {
         let moment = beside.jump.flight.at(session.playhead_s());
@@ -275,7 +289,7 @@ fn name(ui: &Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect) {
             Align2::LEFT_TOP,
             (curve.text)(session, (curve.of)(&beside.scenario, &moment)),
             look::bold(14.0),
-            BESIDE,
+            BESIDE.get(),
         );
     }
 }
@@ -286,11 +300,13 @@ fn span_names(ui: &Ui, session: &Session, rect: Rect) {
     for (from_s, to_s, _, name) in spans(session) {
         let (from, to) = (x(from_s), x(to_s));
         let name = text(name).to_owned();
-        let name = ui.painter().layout_no_wrap(name, look::text(13.0), SLATE);
+        let name = ui
+            .painter()
+            .layout_no_wrap(name, look::text(13.0), SLATE.get());
         let size = name.size();
         if to - from > size.x + NEAR {
             let at = pos2(0.5 * (from + to - size.x), rect.bottom() - 2.0 - size.y);
-            ui.painter().galley(at, name, SLATE);
+            ui.painter().galley(at, name, SLATE.get());
         }
     }
 }
@@ -299,7 +315,9 @@ fn ticks(ui: &Ui, session: &Session, rect: Rect) {
     let end_s = session.end_s();
     let down_s = session.flight().touchdown_s;
     let down = say!("panel-down-at", time = decimal(down_s, 2));
-    let down = ui.painter().layout_no_wrap(down, look::text(13.0), SLATE);
+    let down = ui
+        .painter()
+        .layout_no_wrap(down, look::text(13.0), SLATE.get());
     // Ends where the flight ends, as far as there is room.
     let down_x = x_of(session, rect, down_s).max(rect.left() + 76.0 + down.size().x);
     let down_from = down_x - down.size().x;
@@ -321,15 +339,20 @@ fn ticks(ui: &Ui, session: &Session, rect: Rect) {
         if i > 0 && (x < rect.left() + 76.0 || x > rect.right() - 16.0 || !clear) {
             continue;
         }
-        ui.painter()
-            .text(pos2(x, rect.bottom()), align, said, look::text(13.0), SLATE);
+        ui.painter().text(
+            pos2(x, rect.bottom()),
+            align,
+            said,
+            look::text(13.0),
+            SLATE.get(),
+        );
     }
     let at = pos2(down_from, rect.bottom() - down.size().y);
-    ui.painter().galley(at, down, SLATE);
+    ui.painter().galley(at, down, SLATE.get());
     ui.painter().hline(
         rect.x_range(),
         rect.bottom() - TICKS + 1.0,
-        Stroke::new(1.0, FROST),
+        Stroke::new(1.0, FROST.get()),
     );
 }
 

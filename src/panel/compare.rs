@@ -6,7 +6,7 @@ mod table;
 use bevy_egui::egui::{Align2, Color32, FontId, Rect, Response, RichText, Sense, Ui, pos2, vec2};
 
 use super::bar::Wish;
-use super::look::{self, APART, INK, NEAR, SLATE, TOUCH};
+use super::look::{self, APART, INK, NEAR, ON_TEAL, SLATE, TOUCH};
 use super::parts::{card, heading, small};
 use super::{caution, fold, folded_charts, spoken, transport};
 use crate::say;
@@ -131,9 +131,9 @@ fn attempt(ui: &mut Ui, target: &str, name: &str, came_to: &str, chosen: bool) -
     };
     spoken::toggle(&response, &said, chosen);
     let (ink, second) = if chosen {
-        (Color32::WHITE, Color32::WHITE)
+        (ON_TEAL.get(), ON_TEAL.get())
     } else {
-        (INK, SLATE)
+        (INK.get(), SLATE.get())
     };
     let right = ui.painter().text(
         rect.right_center() - vec2(12.0, 0.0),

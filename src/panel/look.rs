@@ -1,8 +1,4 @@
-//! The look of the panels, in one place: colours, type, spacing.
-//!
-//! Calm rink light: white cards on pale ice, navy ink. The hues that carry meaning stay apart for
-//! colour-blind eyes (after Okabe & Ito's palette) and have a contrast of at least 4.5:1 where they
-//! are text.
+//! The look of the panels: type, spacing, and the design's colours as egui takes them.
 
 use std::sync::Arc;
 
@@ -11,40 +7,58 @@ use bevy_egui::egui::{
     TextStyle, Theme, Ui, Vec2, Visuals,
 };
 
+use crate::look::{Colours, Ink, Light, colours, shown};
+
+/// A colour of the design, looked up when something is drawn with it.
+#[derive(Clone, Copy)]
+pub struct Hue(fn(&Colours) -> Ink);
+
+impl Hue {
+    pub fn get(self) -> Color32 {
+        drawn((self.0)(colours()))
+    }
+}
+
 /// Ground of the page.
-pub const ICE: Color32 = Color32::from_rgb(0xE6, 0xEE, 0xF4);
+pub const ICE: Hue = Hue(|colours| colours.ground);
 /// Cards.
-pub const SNOW: Color32 = Color32::from_rgb(0xFB, 0xFD, 0xFE);
+pub const SNOW: Hue = Hue(|colours| colours.card);
+/// What lies on a card.
+const RAISED: Hue = Hue(|colours| colours.raised);
 /// Lines and tracks.
-pub const FROST: Color32 = Color32::from_rgb(0xC3, 0xD2, 0xDE);
+pub const FROST: Hue = Hue(|colours| colours.line);
 /// Text.
-pub const INK: Color32 = Color32::from_rgb(0x12, 0x26, 0x3A);
+pub const INK: Hue = Hue(|colours| colours.text);
 /// Second text.
-pub const SLATE: Color32 = Color32::from_rgb(0x4A, 0x5F, 0x73);
+pub const SLATE: Hue = Hue(|colours| colours.small);
 /// What can be touched; what is right.
-pub const TEAL: Color32 = Color32::from_rgb(0x00, 0x6B, 0x5F);
+pub const TEAL: Hue = Hue(|colours| colours.touch);
+/// Text on it.
+pub const ON_TEAL: Hue = Hue(|colours| colours.on_touch);
 /// What is short or out of reach.
-pub const VERMILION: Color32 = Color32::from_rgb(0xB5, 0x45, 0x00);
+pub const VERMILION: Hue = Hue(|colours| colours.short);
 /// The playhead and what has been turned so far.
-pub const AMBER: Color32 = Color32::from_rgb(0xE6, 0x9F, 0x00);
-/// The attempt beside the present one (reddish purple, after Okabe & Ito, dark enough for text).
-pub const BESIDE: Color32 = Color32::from_rgb(0x96, 0x48, 0x7A);
+pub const AMBER: Hue = Hue(|colours| colours.playhead);
+/// The attempt beside the present one.
+pub const BESIDE: Hue = Hue(|colours| colours.beside);
 /// Where people have been seen.
-pub const SEEN: Color32 = Color32::from_rgb(0x7F, 0xBF, 0xB4);
+pub const SEEN: Hue = Hue(|colours| colours.seen);
+/// The curve of the moment of inertia.
+pub const VIOLET: Hue = Hue(|colours| colours.inertia);
 
 /// Spans of the flight behind the charts.
-pub const CLOSING: Color32 = Color32::from_rgb(0xF6, 0xE3, 0xB5);
-pub const TIGHT: Color32 = Color32::from_rgb(0xCF, 0xE6, 0xE1);
-pub const OPENING: Color32 = Color32::from_rgb(0xD9, 0xDF, 0xF2);
+pub const CLOSING: Hue = Hue(|colours| colours.closing);
+pub const TIGHT: Hue = Hue(|colours| colours.tight);
+pub const OPENING: Hue = Hue(|colours| colours.opening);
 
-/// From few turns to many on the map: ever darker, from yellow to blue, which all eyes tell apart,
-/// and never so dark that ink could not be read on it.
-pub const MAP: [Color32; 4] = [
-    Color32::from_rgb(0xF8, 0xF3, 0xDC),
-    Color32::from_rgb(0xC4, 0xDF, 0xCF),
-    Color32::from_rgb(0x8E, 0xBB, 0xD6),
-    Color32::from_rgb(0x5E, 0x8D, 0xBD),
-];
+/// From few turns to many on the map.
+pub fn map() -> [Color32; 4] {
+    colours().map.map(drawn)
+}
+
+const fn drawn(Ink(r, g, b): Ink) -> Color32 {
+    Color32::from_rgb(r, g, b)
+}
 
 /// Smallest side of anything that is touched.
 pub const TOUCH: f32 = 44.0;
@@ -79,13 +93,13 @@ fn fitting_in(ui: &Ui, line: &str, font: FontId, width: f32) -> f32 {
     let size = font.size;
     let needed = ui
         .painter()
-        .layout_no_wrap(line.to_owned(), font, INK)
+        .layout_no_wrap(line.to_owned(), font, INK.get())
         .size()
         .x;
     size * (width / needed).min(1.0)
 }
 
-/// Dresses a context that has just been made.
+/// Dresses a context in the colours shown.
 pub fn dress(ctx: &Context) {
     ctx.set_fonts(fonts());
     ctx.options_mut(|options| {
@@ -94,7 +108,10 @@ pub fn dress(ctx: &Context) {
         options.input_options.max_click_duration = f64::INFINITY;
         options.input_options.max_double_click_delay = 0.8;
     });
-    ctx.set_theme(Theme::Light);
+    ctx.set_theme(match shown() {
+        Light::Day => Theme::Light,
+        Light::Night => Theme::Dark,
+    });
     ctx.all_styles_mut(|style| {
         style.visuals = visuals();
         style.spacing.item_spacing = Vec2::new(NEAR, NEAR);
@@ -136,27 +153,30 @@ fn fonts() -> FontDefinitions {
 }
 
 fn visuals() -> Visuals {
-    let mut v = Visuals::light();
-    v.override_text_color = Some(INK);
-    v.panel_fill = ICE;
-    v.window_fill = SNOW;
-    v.window_stroke = Stroke::new(1.0, FROST);
+    let mut v = match shown() {
+        Light::Day => Visuals::light(),
+        Light::Night => Visuals::dark(),
+    };
+    v.override_text_color = Some(INK.get());
+    v.panel_fill = ICE.get();
+    v.window_fill = SNOW.get();
+    v.window_stroke = Stroke::new(1.0, FROST.get());
     v.window_corner_radius = CornerRadius::same(ROUND);
     v.menu_corner_radius = CornerRadius::same(ROUND);
-    v.extreme_bg_color = Color32::WHITE;
-    v.selection.bg_fill = TEAL;
-    v.selection.stroke = Stroke::new(1.0, Color32::WHITE);
+    v.extreme_bg_color = RAISED.get();
+    v.selection.bg_fill = TEAL.get();
+    v.selection.stroke = Stroke::new(1.0, ON_TEAL.get());
     for (widget, fill) in [
-        (&mut v.widgets.noninteractive, SNOW),
-        (&mut v.widgets.inactive, SNOW),
-        (&mut v.widgets.hovered, Color32::WHITE),
-        (&mut v.widgets.active, TIGHT),
-        (&mut v.widgets.open, TIGHT),
+        (&mut v.widgets.noninteractive, SNOW.get()),
+        (&mut v.widgets.inactive, SNOW.get()),
+        (&mut v.widgets.hovered, RAISED.get()),
+        (&mut v.widgets.active, TIGHT.get()),
+        (&mut v.widgets.open, TIGHT.get()),
     ] {
         widget.bg_fill = fill;
         widget.weak_bg_fill = fill;
-        widget.bg_stroke = Stroke::new(1.0, FROST);
-        widget.fg_stroke = Stroke::new(1.5, INK);
+        widget.bg_stroke = Stroke::new(1.0, FROST.get());
+        widget.fg_stroke = Stroke::new(1.5, INK.get());
         widget.corner_radius = CornerRadius::same(ROUND);
         widget.expansion = 0.0;
     }

@@ -71,6 +71,6 @@ fn cautions(ui: &mut Ui, session: &Session) {
     ui.label(
         RichText::new(format!("{load} {}", said.join(" ")))
             .size(14.5)
-            .color(SLATE),
+            .color(SLATE.get()),
     );
 }

@@ -7,6 +7,7 @@ mod caution;
 mod charts;
 mod choice;
 mod compare;
+mod greeting;
 mod layout;
 mod look;
 mod map;
@@ -38,6 +39,7 @@ use layout::Layout;
 use look::{APART, FROST, ICE, INK, NEAR, SNOW, TEAL, TOUCH};
 use slider::Typing;
 
+use crate::look::{Light, chosen, shown};
 use crate::session::{Question, Session, main_keys};
 use crate::stage::{Orbit, StageArea, View};
 use crate::words::text;
@@ -57,7 +59,8 @@ struct Panels {
     about: Option<Cow<'static, str>>,
     /// Of the kept jumps.
     kept: compare::Unfolded,
-    dressed: bool,
+    /// The colours that egui has been told of.
+    worn: Option<Light>,
 }
 
 impl Plugin for PanelPlugin {
@@ -77,21 +80,27 @@ fn show(
     mut wishes: MessageWriter<Wished>,
 ) -> Result {
     let ctx = contexts.ctx_mut()?;
-    if !panels.dressed {
+    if panels.worn != Some(shown()) {
+        let first = panels.worn.replace(shown()).is_none();
         look::dress(ctx);
-        panels.dressed = true;
-        // The fonts are there from the next pass on.
-        return Ok(());
+        if first {
+            // The fonts are there from the next pass on.
+            return Ok(());
+        }
     }
-    targets::clear();
+    ctx.set_zoom_factor(chosen().zoom());
+    // The one that this frame is drawn at; another one is from the next on.
+    let zoom = ctx.zoom_factor();
+    targets::clear(zoom);
     let screen = ctx.viewport_rect();
     let layout = Layout::of(screen, session.question());
+    let stage = layout.stage * zoom;
     let wanted = StageArea {
         rect: Some(Rect::new(
-            layout.stage.left(),
-            layout.stage.top(),
-            layout.stage.right(),
-            layout.stage.bottom(),
+            stage.left(),
+            stage.top(),
+            stage.right(),
+            stage.bottom(),
         )),
     };
     area.set_if_neq(wanted);
@@ -138,7 +147,8 @@ fn show(
     if let Some(wish) = wish {
         wishes.write(Wished(wish));
     }
-    views(&ui, &mut orbit, &layout);
+    let views = views(&ui, &mut orbit, &layout);
+    greeting::show(&ui, &mut session, layout.stage, views);
     session.held = ui.ctx().dragged_id().is_some();
     notice(&ui, &mut session, layout.stage);
     Ok(())
@@ -146,7 +156,7 @@ fn show(
 
 /// A scrolling column on the ice.
 fn column(ui: &mut Ui, name: &str, rect: egui::Rect, add: impl FnOnce(&mut Ui)) {
-    ui.painter().rect_filled(rect, 0.0, ICE);
+    ui.painter().rect_filled(rect, 0.0, ICE.get());
     let inside = rect.shrink2(vec2(APART - 2.0, 0.0));
     let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt(name));
     ScrollArea::vertical()
@@ -161,7 +171,7 @@ fn column(ui: &mut Ui, name: &str, rect: egui::Rect, add: impl FnOnce(&mut Ui)) 
 
 /// The head of a column, which does not scroll; returns the rest.
 fn pinned(ui: &mut Ui, rect: egui::Rect, add: impl FnOnce(&mut Ui)) -> egui::Rect {
-    ui.painter().rect_filled(rect, 0.0, ICE);
+    ui.painter().rect_filled(rect, 0.0, ICE.get());
     let inside = rect.shrink2(vec2(APART - 2.0, 0.0));
     let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt("pinned"));
     add(&mut child);
@@ -283,13 +293,13 @@ fn fold(ui: &mut Ui, name: &str, title: &str, open_at_first: bool, add: impl FnO
         ui.data_mut(|data| data.insert_persisted(id, open));
     }
     let painter = ui.painter();
-    painter.hline(rect.x_range(), rect.top(), Stroke::new(1.0, FROST));
+    painter.hline(rect.x_range(), rect.top(), Stroke::new(1.0, FROST.get()));
     painter.text(
         rect.left_center(),
         Align2::LEFT_CENTER,
         title,
         look::bold(18.0),
-        INK,
+        INK.get(),
     );
     let tip = rect.right_center() - vec2(10.0, 0.0);
     let way = if open { -1.0 } else { 1.0 };
@@ -299,7 +309,7 @@ fn fold(ui: &mut Ui, name: &str, title: &str, open_at_first: bool, add: impl FnO
             tip + vec2(0.0, 3.5 * way),
             tip + vec2(7.0, -3.5 * way),
         ],
-        Stroke::new(2.5, INK),
+        Stroke::new(2.5, INK.get()),
     ));
     if open {
         add(ui);
@@ -308,7 +318,7 @@ fn fold(ui: &mut Ui, name: &str, title: &str, open_at_first: bool, add: impl FnO
 
 fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     let rect = layout.timeline;
-    ui.painter().rect_filled(rect, 0.0, ICE);
+    ui.painter().rect_filled(rect, 0.0, ICE.get());
     let inside = rect.shrink2(vec2(APART - 2.0, NEAR));
     let (row, rest) = inside.split_top_bottom_at_y(inside.top() + transport::HEIGHT);
     transport::show(ui, session, row);
@@ -321,7 +331,7 @@ fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
 
 /// The named views, over a corner of the stage: in a row, or one below the other where a row
 /// would cover the jumper.
-fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) {
+fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) -> egui::Rect {
     let views = [
         (View::Front, "view Front", text("panel-view-front")),
         (View::Above, "view Above", text("panel-view-above")),
@@ -334,6 +344,7 @@ fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) {
         vec2(size.x + NEAR, 0.0)
     };
     let corner = layout.stage.right_top() + vec2(-APART - size.x, APART) - vec2(2.0 * step.x, 0.0);
+    let all = egui::Rect::from_min_size(corner, size + 2.0 * step);
     for (i, (view, name, label)) in views.into_iter().enumerate() {
         let own = egui::Rect::from_min_size(corner + i as f32 * step, size);
         let chosen = orbit.view() == Some(view);
@@ -342,6 +353,7 @@ fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) {
             orbit.set_view(view);
         }
     }
+    all
 }
 
 /// The one sentence, at the foot of the stage, until it is touched.
@@ -353,7 +365,7 @@ fn notice(ui: &Ui, session: &mut Session, stage: egui::Rect) {
     let galley = ui.painter().layout(
         sentence.to_owned(),
         look::text(17.0),
-        INK,
+        INK.get(),
         width - 2.0 * APART,
     );
     let size = vec2(width, (galley.size().y + 2.0 * APART).max(TOUCH));
@@ -370,14 +382,14 @@ fn notice(ui: &Ui, session: &mut Session, stage: egui::Rect) {
     ui.painter().rect(
         rect,
         CornerRadius::same(look::ROUND),
-        SNOW,
-        Stroke::new(2.0, TEAL),
+        SNOW.get(),
+        Stroke::new(2.0, TEAL.get()),
         StrokeKind::Inside,
     );
     ui.painter().galley(
         pos2(rect.left() + APART, rect.center().y - 0.5 * galley.size().y),
         galley,
-        INK,
+        INK.get(),
     );
     if response.clicked() {
         session.dismiss();

@@ -10,7 +10,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let widths = Question::ALL.map(|question| {
         ui.painter()
-            .layout_no_wrap(question.label().to_owned(), look::text(16.0), INK)
+            .layout_no_wrap(question.label().to_owned(), look::text(16.0), INK.get())
             .size()
             .x
     });

@@ -7,11 +7,13 @@ use bevy_egui::egui::{
 };
 
 use super::look::{self, FROST, INK, NEAR, SLATE, SNOW, TEAL};
-use super::targets;
+use super::{parts, targets};
 use crate::session::Session;
 use crate::session::readings::{Group, Reading, readings};
 
 const TILE: f32 = 54.0;
+/// The mark's middle from the corner.
+const MARK_IN: f32 = 14.0;
 /// A tile that is narrower cuts its text.
 const NARROWEST: f32 = 136.0;
 
@@ -26,7 +28,7 @@ pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>
         ui.label(
             egui::RichText::new(group.label())
                 .font(look::bold(16.0))
-                .color(SLATE),
+                .color(SLATE.get()),
         );
         let across = columns(ui.available_width(), &lines);
         for lines in lines.chunks(across) {
@@ -53,7 +55,11 @@ fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<Cow<'s
         .iter()
         .find(|line| about.as_ref() == Some(&line.quantity))
     {
-        ui.label(egui::RichText::new(&line.about).size(14.5).color(SLATE));
+        ui.label(
+            egui::RichText::new(&line.about)
+                .size(14.5)
+                .color(SLATE.get()),
+        );
         ui.add_space(NEAR);
     }
 }
@@ -65,15 +71,15 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
     targets::note(&format!("reading:{}", line.quantity), rect);
     let open = about.as_ref() == Some(&line.quantity);
     let edge = if open || response.hovered() {
-        TEAL
+        TEAL.get()
     } else {
-        FROST
+        FROST.get()
     };
     let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
     painter.rect(
         rect,
         CornerRadius::same(8),
-        SNOW,
+        SNOW.get(),
         Stroke::new(1.0, edge),
         StrokeKind::Inside,
     );
@@ -81,16 +87,23 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
         rect.left_top() + vec2(10.0, 6.0),
         Align2::LEFT_TOP,
         &line.label,
-        look::text(14.0),
-        SLATE,
+        look::text(look::fitting_text(
+            ui,
+            &line.label,
+            14.0,
+            rect.width() - 2.0 * parts::MARK - 20.0,
+        )),
+        SLATE.get(),
     );
+    let corner = rect.right_top() + vec2(-MARK_IN, MARK_IN);
+    parts::meaning_mark(&painter, corner, open);
     let size = look::fitting(ui, &line.text, 18.0, rect.width() - 16.0);
     painter.text(
         rect.left_bottom() + vec2(10.0, -6.0),
         Align2::LEFT_BOTTOM,
         &line.text,
         look::bold(size),
-        INK,
+        INK.get(),
     );
     if response.clicked() {
         *about = (!open).then(|| line.quantity.clone());

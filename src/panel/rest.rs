@@ -43,7 +43,7 @@ pub fn hands_keep(ui: &mut Ui, session: &mut Session) {
     ui.label(
         RichText::new(text("panel-hands-keep"))
             .size(15.0)
-            .color(SLATE),
+            .color(SLATE.get()),
     );
     let options = [
         (HandsKeep::Rate, "rate", text("panel-hands-keep-rate")),
@@ -144,6 +144,10 @@ fn numbers(
 
 fn heading(ui: &mut Ui, title: &str) {
     ui.add_space(NEAR);
-    ui.label(RichText::new(title).font(look::text(15.0)).color(SLATE));
+    ui.label(
+        RichText::new(title)
+            .font(look::text(15.0))
+            .color(SLATE.get()),
+    );
     ui.add_space(0.25 * APART);
 }

@@ -5,13 +5,15 @@ use std::borrow::Cow;
 use bevy_egui::egui::text::{CCursor, CCursorRange};
 use bevy_egui::egui::text_edit::TextEditState;
 use bevy_egui::egui::{
-    self, Align2, Color32, CornerRadius, CursorIcon, Key as Keyboard, Pos2, Rect, Sense, Stroke,
-    StrokeKind, TextEdit, Ui, UiBuilder, pos2, vec2,
+    self, Align2, CornerRadius, CursorIcon, Key as Keyboard, Pos2, Rect, Sense, Stroke, StrokeKind,
+    TextEdit, Ui, UiBuilder, pos2, vec2,
 };
 
-use super::look::{self, APART, FROST, INK, NEAR, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::look::{
+    self, APART, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
+};
 use super::spoken::{self, Scale};
-use super::targets;
+use super::{parts, targets};
 use crate::say;
 use crate::scenario::keys::Key;
 use crate::scenario::reach::Reach;
@@ -61,13 +63,17 @@ fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect
         .on_hover_cursor(CursorIcon::Help);
     let open = about.as_deref() == Some(key.key);
     spoken::toggle(&response, &say!("panel-meaning", what = key.label()), open);
-    ui.painter().text(
+    let room = rect.width() - 2.0 * parts::MARK - NEAR;
+    let size = look::fitting_text(ui, key.label(), 17.0, room);
+    let name = ui.painter().text(
         rect.left_center() - vec2(0.0, 5.0),
         Align2::LEFT_CENTER,
         key.label(),
-        look::text(17.0),
-        INK,
+        look::text(size),
+        INK.get(),
     );
+    let mark = name.right_center() + vec2(NEAR + parts::MARK, 0.0);
+    parts::meaning_mark(ui.painter(), mark, open);
     if response.clicked() {
         *about = (!open).then_some(Cow::Borrowed(key.key));
     }
@@ -75,12 +81,16 @@ fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect
 
 fn explain(ui: &mut Ui, key: &Key, reach: Option<&Reach>) {
     ui.add_space(-2.0);
-    ui.label(egui::RichText::new(key.about()).size(14.5).color(SLATE));
+    ui.label(
+        egui::RichText::new(key.about())
+            .size(14.5)
+            .color(SLATE.get()),
+    );
     if let Some(reach) = reach {
         ui.label(
             egui::RichText::new(reach.source.text())
                 .size(14.5)
-                .color(SLATE),
+                .color(SLATE.get()),
         );
     }
     ui.add_space(NEAR);
@@ -96,11 +106,15 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
         let response = ui
             .interact(rect, ui.id().with(("value", key.key)), Sense::click())
             .on_hover_cursor(CursorIcon::Text);
-        let stroke = if response.hovered() { TEAL } else { FROST };
+        let stroke = if response.hovered() {
+            TEAL.get()
+        } else {
+            FROST.get()
+        };
         ui.painter().rect(
             box_rect,
             CornerRadius::same(8),
-            SNOW,
+            SNOW.get(),
             Stroke::new(1.0, stroke),
             StrokeKind::Inside,
         );
@@ -109,7 +123,7 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
             Align2::RIGHT_CENTER,
             unit.text((key.get)(session.scenario())),
             look::bold(17.0),
-            INK,
+            INK.get(),
         );
         if response.clicked() {
             *typing = Typing {
@@ -213,12 +227,12 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
     };
     let painter = ui.painter();
     let round = CornerRadius::same(3);
-    painter.rect_filled(bar(left, left + span, TRACK), round, FROST);
+    painter.rect_filled(bar(left, left + span, TRACK), round, FROST.get());
     if let Some(reach) = reach {
         painter.rect_filled(
             bar(x_of(reach.seen[0]), x_of(reach.seen[1]), TRACK),
             round,
-            SEEN,
+            SEEN.get(),
         );
         if let Some(beyond) = reach.beyond.filter(|beyond| *beyond < key.most) {
             hatch(ui, bar(x_of(beyond), left + span, 2.0 * TRACK));
@@ -229,10 +243,14 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
     painter.circle(
         pos2(x, y),
         KNOB,
-        if held { TEAL } else { SNOW },
-        Stroke::new(2.5, if held { TEAL } else { INK }),
+        if held { TEAL.get() } else { SNOW.get() },
+        Stroke::new(2.5, if held { TEAL.get() } else { INK.get() }),
     );
-    painter.circle_filled(pos2(x, y), 3.5, if held { Color32::WHITE } else { INK });
+    painter.circle_filled(
+        pos2(x, y),
+        3.5,
+        if held { ON_TEAL.get() } else { INK.get() },
+    );
 }
 
 /// Slanting lines: out of reach also without colour.
@@ -245,7 +263,7 @@ pub fn hatch(ui: &Ui, rect: Rect) {
                 Pos2::new(x, rect.bottom()),
                 Pos2::new(x + rect.height(), rect.top()),
             ],
-            Stroke::new(2.0, VERMILION),
+            Stroke::new(2.0, VERMILION.get()),
         );
         x += 6.0;
     }
@@ -260,12 +278,12 @@ pub fn legend(ui: &mut Ui) {
         ui.painter().rect_filled(
             Rect::from_center_size(seen.center(), vec2(26.0, TRACK)),
             CornerRadius::same(3),
-            SEEN,
+            SEEN.get(),
         );
         ui.label(
             egui::RichText::new(words::text("panel-seen"))
                 .size(14.0)
-                .color(SLATE),
+                .color(SLATE.get()),
         );
         ui.add_space(APART);
         let beyond = swatch(ui);
@@ -276,7 +294,7 @@ pub fn legend(ui: &mut Ui) {
         ui.label(
             egui::RichText::new(words::text("panel-out-of-reach"))
                 .size(14.0)
-                .color(SLATE),
+                .color(SLATE.get()),
         );
     });
 }

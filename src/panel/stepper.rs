@@ -32,7 +32,10 @@ pub fn show(ui: &mut Ui, row: &Row<'_>) -> (Option<f64>, Rect) {
     let left = rect.left_center();
     let painter = ui.painter();
     let up = if row.note.is_empty() { 0.0 } else { 10.0 };
-    let lines = [(row.label, label, INK, -up), (row.note, note, SLATE, 11.0)];
+    let lines = [
+        (row.label, label, INK.get(), -up),
+        (row.note, note, SLATE.get(), 11.0),
+    ];
     for (text, font, ink, y) in lines {
         painter.text(left + vec2(0.0, y), Align2::LEFT_CENTER, text, font, ink);
     }
@@ -42,7 +45,7 @@ pub fn show(ui: &mut Ui, row: &Row<'_>) -> (Option<f64>, Rect) {
         Align2::CENTER_CENTER,
         row.value,
         look::bold(size),
-        INK,
+        INK.get(),
     );
     let mut steps = None;
     let said = [
@@ -57,7 +60,7 @@ pub fn show(ui: &mut Ui, row: &Row<'_>) -> (Option<f64>, Rect) {
             Align2::CENTER_CENTER,
             sign,
             look::bold(24.0),
-            INK,
+            INK.get(),
         );
         if response.clicked() {
             steps = Some(step);

@@ -34,12 +34,12 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
     ui.label(
         RichText::new(text("panel-how-sure-meaning"))
             .size(14.5)
-            .color(SLATE),
+            .color(SLATE.get()),
     );
     ui.add_space(NEAR);
     for (row, change) in HALF_WIDTHS.iter().zip(range.changes) {
         half_width(ui, session, row, &change_text(change));
-        ui.label(RichText::new(row.about()).size(14.5).color(SLATE));
+        ui.label(RichText::new(row.about()).size(14.5).color(SLATE.get()));
         ui.add_space(APART);
     }
     if session.has_own_half_widths() {

@@ -3,23 +3,26 @@
 //! A canvas has no elements: the page's own layer, and whoever operates the page by script, ask
 //! here where a slider or a button is.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 
 use bevy_egui::egui::Rect;
 
 thread_local! {
     static TARGETS: RefCell<BTreeMap<String, [f32; 4]>> = const { RefCell::new(BTreeMap::new()) };
+    /// CSS pixels in a point of the panels.
+    static ZOOM: Cell<f32> = const { Cell::new(1.0) };
 }
 
-/// Forgets the last frame's.
-pub fn clear() {
+/// Forgets the last frame's; a point of this frame's has `zoom` CSS pixels.
+pub fn clear(zoom: f32) {
+    ZOOM.set(zoom);
     TARGETS.with_borrow_mut(BTreeMap::clear);
 }
 
-/// Notes one, in CSS pixels.
+/// Notes one, in points of the panels.
 pub fn note(name: &str, rect: Rect) {
-    let at = [rect.left(), rect.top(), rect.width(), rect.height()];
+    let at = [rect.left(), rect.top(), rect.width(), rect.height()].map(|side| side * ZOOM.get());
     TARGETS.with_borrow_mut(|targets| targets.insert(name.to_owned(), at));
 }
 

@@ -5,7 +5,7 @@ use bevy_egui::egui::{
     Vec2, pos2, vec2,
 };
 
-use super::look::{self, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH};
+use super::look::{self, FROST, INK, NEAR, ON_TEAL, SLATE, SNOW, TEAL, TOUCH};
 use super::{spoken, targets};
 use crate::say;
 use crate::session::readings::phase;
@@ -42,9 +42,9 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         },
     );
     let ink = if session.playback.playing {
-        Color32::WHITE
+        ON_TEAL.get()
     } else {
-        INK
+        INK.get()
     };
     icon(ui, name, play.center(), ink);
     if response.clicked() {
@@ -60,7 +60,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         if response.clicked() {
             session.step(frames);
         }
-        icon(ui, name, own.center(), INK);
+        icon(ui, name, own.center(), INK.get());
     }
     speeds(ui, session, &mut next, rect.width() < 460.0);
     let repeat = next(TOUCH);
@@ -70,9 +70,9 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         session.playback.repeat = !session.playback.repeat;
     }
     let ink = if session.playback.repeat {
-        Color32::WHITE
+        ON_TEAL.get()
     } else {
-        INK
+        INK.get()
     };
     icon(ui, "repeat", repeat.center(), ink);
 
@@ -83,7 +83,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
             Align2::RIGHT_CENTER,
             format!("{}  {} s", phase(session), decimal(t_s, 2)),
             look::text(17.0),
-            SLATE,
+            SLATE.get(),
         );
     }
 }
@@ -111,7 +111,7 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
         if response.clicked() {
             session.playback.speed = SPEEDS[(present + 1) % SPEEDS.len()];
         }
-        write(own, LABELS[present], INK);
+        write(own, LABELS[present], INK.get());
         return;
     }
     for (speed, label) in SPEEDS.into_iter().zip(LABELS) {
@@ -123,7 +123,7 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
         if response.clicked() {
             session.playback.speed = speed;
         }
-        write(own, label, if chosen { Color32::WHITE } else { INK });
+        write(own, label, if chosen { ON_TEAL.get() } else { INK.get() });
     }
 }
 
@@ -135,7 +135,7 @@ pub fn labelled(ui: &Ui, name: &str, label: &str, rect: Rect, chosen: bool) -> R
     } else {
         spoken::button(&response, label);
     }
-    let ink = if chosen { Color32::WHITE } else { INK };
+    let ink = if chosen { ON_TEAL.get() } else { INK.get() };
     let size = look::fitting_text(ui, label, 16.0, rect.width() - 2.0 * EDGE);
     ui.painter().text(
         rect.center(),
@@ -151,8 +151,12 @@ pub fn labelled(ui: &Ui, name: &str, label: &str, rect: Rect, chosen: bool) -> R
 pub fn button(ui: &Ui, name: &str, rect: Rect, chosen: bool) -> Response {
     targets::note(name, rect);
     let response = ui.interact(rect, ui.id().with(name), Sense::click());
-    let fill = if chosen { TEAL } else { SNOW };
-    let edge = if response.hovered() { TEAL } else { FROST };
+    let fill = if chosen { TEAL.get() } else { SNOW.get() };
+    let edge = if response.hovered() {
+        TEAL.get()
+    } else {
+        FROST.get()
+    };
     ui.painter().rect(
         rect,
         CornerRadius::same(look::ROUND),

@@ -38,7 +38,9 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     } else {
         0.0
     };
-    let number = ui.painter().layout_no_wrap(turns, look::bold(figures), INK);
+    let number = ui
+        .painter()
+        .layout_no_wrap(turns, look::bold(figures), INK.get());
     let lines = verdict(session);
     let room = ui.available_width() - number.size().x - 3.0 * APART;
     let beside = lines.iter().all(|line| line.width(ui) <= room);
@@ -49,7 +51,7 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
         Sense::hover(),
     );
     ui.painter()
-        .rect_filled(rect, CornerRadius::same(look::ROUND), SNOW);
+        .rect_filled(rect, CornerRadius::same(look::ROUND), SNOW.get());
 
     let top = Rect::from_min_size(rect.min, vec2(rect.width(), height));
     let across = number.size().x;
@@ -59,7 +61,7 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
             top.center().y + 2.0 - 0.5 * number.size().y,
         ),
         number,
-        INK,
+        INK.get(),
     );
     if beside {
         let left = top.left() + across + 2.0 * APART;
@@ -85,13 +87,19 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
 pub fn line(ui: &mut Ui, session: &Session) {
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let painter = ui.painter();
-    painter.rect_filled(rect, CornerRadius::same(look::ROUND), SNOW);
+    painter.rect_filled(rect, CornerRadius::same(look::ROUND), SNOW.get());
     let (turns, lines) = match session.range() {
         Some(range) => (range_figures(range), possible_verdict(session, range)),
         None => (decimal(session.jump().turns, 2), verdict(session)),
     };
     let left = rect.left_center() + vec2(APART, 1.0);
-    let number = painter.text(left, Align2::LEFT_CENTER, turns, look::bold(36.0), INK);
+    let number = painter.text(
+        left,
+        Align2::LEFT_CENTER,
+        turns,
+        look::bold(36.0),
+        INK.get(),
+    );
     let room = rect.right() - number.right() - 2.0 * APART;
     let said = lines
         .iter()
@@ -104,7 +112,7 @@ pub fn line(ui: &mut Ui, session: &Session) {
         Align2::LEFT_CENTER,
         said,
         look::bold(size),
-        lines.last().map_or(SLATE, |line| line.colour),
+        lines.last().map_or(SLATE.get(), |line| line.colour),
     );
 }
 
@@ -113,7 +121,9 @@ fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
     let width = ui.available_width() - 2.0 * APART;
     let text = range_figures(range);
     let size = look::fitting(ui, &text, figures, width);
-    let number = ui.painter().layout_no_wrap(text, look::bold(size), INK);
+    let number = ui
+        .painter()
+        .layout_no_wrap(text, look::bold(size), INK.get());
     let rows: Vec<_> = possible_verdict(session, range)
         .into_iter()
         .map(|line| {
@@ -128,15 +138,18 @@ fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
         Sense::hover(),
     );
     ui.painter()
-        .rect_filled(rect, CornerRadius::same(look::ROUND), SNOW);
+        .rect_filled(rect, CornerRadius::same(look::ROUND), SNOW.get());
     let left = rect.left() + APART;
     let middle = rect.top() + 0.5 * top + 2.0;
-    ui.painter()
-        .galley(pos2(left, middle - 0.5 * number.size().y), number, INK);
+    ui.painter().galley(
+        pos2(left, middle - 0.5 * number.size().y),
+        number,
+        INK.get(),
+    );
     let mut y = rect.top() + top;
     for row in rows {
         let height = row.size().y;
-        ui.painter().galley(pos2(left, y), row, INK);
+        ui.painter().galley(pos2(left, y), row, INK.get());
         y += height;
     }
 }
@@ -179,14 +192,14 @@ impl Line {
 fn verdict(session: &Session) -> Vec<Line> {
     let line = |text, size, colour| Line { text, size, colour };
     let Some(owed) = session.jump().owed else {
-        return vec![line(text("panel-turns").to_owned(), 22.0, SLATE)];
+        return vec![line(text("panel-turns").to_owned(), 22.0, SLATE.get())];
     };
     let scenario = session.scenario();
     let short = match owed.call {
         Some(call) => call != Call::Full,
         None => owed.shortfall_deg > 90.0,
     };
-    let colour = if short { VERMILION } else { TEAL };
+    let colour = if short { VERMILION.get() } else { TEAL.get() };
     let call = if scenario.jump.is_called() {
         let sign = owed.call.map_or("", Call::sign);
         format!(
@@ -199,7 +212,7 @@ fn verdict(session: &Session) -> Vec<Line> {
     };
     let of = say!("panel-turns-of", owed = owed_text(owed.turns));
     vec![
-        line(of, 20.0, SLATE),
+        line(of, 20.0, SLATE.get()),
         line(shortfall_text(owed.shortfall_deg), 24.0, colour),
         line(call, 17.0, colour),
     ]
@@ -209,14 +222,14 @@ fn verdict(session: &Session) -> Vec<Line> {
 fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
     let line = |text, size, colour| Line { text, size, colour };
     let (Some(owed), Some(shortfall_deg)) = (session.jump().owed, range.shortfall_deg) else {
-        return vec![line(text("panel-turns").to_owned(), 20.0, SLATE)];
+        return vec![line(text("panel-turns").to_owned(), 20.0, SLATE.get())];
     };
     let scenario = session.scenario();
     let short = match &range.calls {
         Some(calls) => calls.last() != Some(&Call::Full),
         None => shortfall_deg[1] > 90.0,
     };
-    let colour = if short { VERMILION } else { TEAL };
+    let colour = if short { VERMILION.get() } else { TEAL.get() };
     let call = range.calls.as_ref().map_or_else(
         || text("panel-not-called").to_owned(),
         |calls| {
@@ -253,7 +266,7 @@ fn short_call(call: Option<Call>) -> &'static str {
 pub fn note(ui: &mut Ui, session: &Session) {
     let note = starts::shown_note(&session.scenario().note);
     if !note.is_empty() {
-        ui.label(RichText::new(note).size(14.5).color(SLATE));
+        ui.label(RichText::new(note).size(14.5).color(SLATE.get()));
         ui.add_space(NEAR);
     }
 }
@@ -288,11 +301,11 @@ fn bar(ui: &Ui, session: &Session, rect: Rect) {
     let x = |turns: f64| rect.left() + rect.width() * (turns / most).clamp(0.0, 1.0) as f32;
     let painter = ui.painter();
     let round = CornerRadius::same(5);
-    painter.rect_filled(rect, round, look::FROST);
+    painter.rect_filled(rect, round, look::FROST.get());
     painter.rect_filled(
         Rect::from_min_max(rect.min, pos2(x(turns), rect.bottom())),
         round,
-        AMBER,
+        AMBER.get(),
     );
     for quarter in 1..(4.0 * most) as u32 {
         let whole = quarter % 4 == 0;
@@ -300,7 +313,7 @@ fn bar(ui: &Ui, session: &Session, rect: Rect) {
         let top = if whole { rect.top() } else { rect.center().y };
         painter.line_segment(
             [pos2(mark, top), pos2(mark, rect.bottom())],
-            (if whole { 2.0 } else { 1.0 }, INK),
+            (if whole { 2.0 } else { 1.0 }, INK.get()),
         );
     }
     if let Some(range) = range {
@@ -309,7 +322,7 @@ fn bar(ui: &Ui, session: &Session, rect: Rect) {
                 .expand2(vec2(0.0, 5.0)),
             CornerRadius::same(3),
             Color32::TRANSPARENT,
-            Stroke::new(2.0, INK),
+            Stroke::new(2.0, INK.get()),
             StrokeKind::Middle,
         );
     }

@@ -73,9 +73,9 @@ fn target(ui: &mut Ui, session: &mut Session) {
 fn question(ui: &mut Ui, session: &mut Session) {
     let asked = words::question(session);
     let colour = if session.has_target() {
-        TEAL
+        TEAL.get()
     } else {
-        look::INK
+        look::INK.get()
     };
     ui.label(RichText::new(asked).font(look::bold(18.0)).color(colour));
     if session.tried() > 0 {
@@ -89,7 +89,7 @@ fn question(ui: &mut Ui, session: &mut Session) {
             bevy_egui::egui::Align2::LEFT_CENTER,
             text("panel-go-back-to"),
             look::text(15.0),
-            SLATE,
+            SLATE.get(),
         );
     }
 }

@@ -72,6 +72,8 @@ pub struct Session {
     pub held: bool,
     /// Nothing is to move unasked.
     still: bool,
+    /// What a newcomer is told has been put away.
+    greeted: bool,
     notice: Option<String>,
 }
 
@@ -103,6 +105,8 @@ struct Kept {
     map: map::Levers,
     #[serde(default)]
     beside: Option<KeptBeside>,
+    #[serde(default)]
+    greeted: bool,
 }
 
 impl Default for Session {
@@ -139,6 +143,7 @@ impl Session {
             },
             held: false,
             still: false,
+            greeted: false,
             notice: None,
         }
     }
@@ -202,6 +207,17 @@ impl Session {
         self.notice = None;
         self.name_beside_in_words();
         self.measure_range();
+    }
+
+    /// Whether a newcomer has yet to be told what to do here.
+    pub const fn greets(&self) -> bool {
+        !self.greeted
+    }
+
+    /// Puts what a newcomer is told away for good.
+    pub fn greet_no_more(&mut self) {
+        self.greeted = true;
+        self.changes += 1;
     }
 
     /// Sets a number; outside its range it is held at the limit, and that is said.
@@ -357,6 +373,7 @@ impl Session {
             win: self.win.kept(),
             map: self.map_levers().clone(),
             beside: self.beside().map(compare::Beside::keep),
+            greeted: self.greeted,
         })
         .expect("a session holds nothing that JSON cannot say")
     }
@@ -380,9 +397,12 @@ impl Session {
                 self.question = kept.question;
                 self.map.levers = kept.map;
                 self.compare.beside = beside;
+                self.greeted = kept.greeted;
                 self.open(scenario);
                 self.base = base;
                 self.renew_as_opened();
+                // Another language may have been spoken then.
+                self.name_beside_in_words();
                 self.how_sure = kept.how_sure;
                 self.win = win;
                 self.measure_range();

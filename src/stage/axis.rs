@@ -5,7 +5,7 @@ use bevy::prelude::*;
 use super::clay::Clay;
 use super::paint::{Paints, thing};
 use super::palette;
-use super::{ShownFlight, ShownMoment, StageSystems};
+use super::{Dress, ShownFlight, ShownMoment, StageSystems};
 
 /// Length of the arrow for each kg m²/s, and its shortest and longest.
 const ARROW_M_PER_KG_M2_S: f32 = 0.02;
@@ -17,7 +17,7 @@ const GAP_M: f32 = 0.11;
 const CROWN_PER_STATURE: f32 = 0.475;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Startup, spawn).add_systems(
+    app.add_systems(Dress, spawn).add_systems(
         PostUpdate,
         (
             draw.run_if(resource_exists_and_changed::<ShownFlight>),
@@ -41,7 +41,7 @@ struct LongAxis;
 
 fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<Paints>) {
     let mut line = Clay::default();
-    let ink = palette::MOMENTUM.linear();
+    let ink = palette::now().momentum.linear();
     line.limb(Vec3::ZERO, -Vec3::Y, 0.0065, 0.0065, ink);
     commands.spawn((Line, thing(meshes.add(line.mesh()), &paints.flat)));
     commands.spawn((Momentum, thing(Handle::default(), &paints.flat)));
@@ -77,13 +77,13 @@ fn draw(
         (low, high)
     };
     let neck = to + (from - to).signum() * ARROW_HEAD_M;
-    let ink = palette::MOMENTUM.linear();
+    let ink = palette::now().momentum.linear();
     let mut clay = Clay::default();
     clay.limb(up * from, up * neck, 0.022, 0.022, ink);
     clay.cone(up * neck, up * to, 0.058, ink);
     momentum.0 = meshes.add(clay.mesh());
 
-    let ink = palette::LONG_AXIS.linear();
+    let ink = palette::now().long_axis.linear();
     let mut clay = Clay::default();
     // Its lower end stays over the ice at take-off and at touch-down.
     let flight = &shown.flight;

@@ -9,7 +9,7 @@ use bevy::window::{PrimaryWindow, RequestRedraw};
 use super::framing::Subject;
 use super::gesture::Pointers;
 use super::orbit::Orbit;
-use super::{ShownBeside, ShownFlight, StageArea, StageSystems, axis, dial, ice};
+use super::{ShownBeside, ShownFlight, StageArea, StageSystems, axis, dial};
 use crate::physics::flight::Flight;
 
 /// Half of the upright field of view, rad: long enough a lens not to bend the figure.
@@ -36,7 +36,6 @@ pub fn plugin(app: &mut App) {
 
 fn spawn(
     mut commands: Commands,
-    mut images: ResMut<Assets<Image>>,
     window: Single<&Window, With<PrimaryWindow>>,
     adapter: Option<Res<RenderAdapterInfo>>,
 ) {
@@ -51,7 +50,6 @@ fn spawn(
     commands.spawn((
         Camera3d::default(),
         Tonemapping::None,
-        ice::sky(&mut images),
         msaa,
         Projection::from(PerspectiveProjection {
             fov: 2.0 * HALF_FIELD_RAD,

@@ -8,7 +8,7 @@ use super::clay::Clay;
 use super::ice::level;
 use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
-use super::{ShownFlight, ShownMoment, StageSystems};
+use super::{Dress, ShownFlight, ShownMoment, StageSystems};
 use crate::physics::call::QUARTER_BAND_FROM_DEG;
 use crate::physics::flight::{Flight, Moment};
 use crate::physics::rotation::heading_rad;
@@ -25,7 +25,7 @@ const RIM_M: f32 = 0.19;
 const STEP_RAD: f32 = 0.09;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Startup, spawn).add_systems(
+    app.add_systems(Dress, spawn).add_systems(
         PostUpdate,
         (
             draw_face.run_if(resource_exists_and_changed::<ShownFlight>),
@@ -136,7 +136,7 @@ pub fn turned_to(flight: &Flight, turned_rad: f64) -> Vec3 {
 /// A mark on the spiral, as wide as its band.
 pub fn bead(ink: Ink) -> Clay {
     let mut clay = Clay::default();
-    clay.disc(Vec3::ZERO, 0.86 * BAND_M, palette::ICE.linear());
+    clay.disc(Vec3::ZERO, 0.86 * BAND_M, palette::now().ice.linear());
     clay.disc(Vec3::Y * 0.001, 0.66 * BAND_M, ink.linear());
     clay
 }
@@ -147,7 +147,7 @@ fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<P
     commands.spawn((Gap, thing(Handle::default(), &paints.flat)));
     commands.spawn((
         Pointer,
-        thing(meshes.add(needle(palette::NAVY).mesh()), &paints.flat),
+        thing(meshes.add(needle(palette::now().mark).mesh()), &paints.flat),
     ));
 }
 
@@ -175,7 +175,7 @@ fn draw_face(
 ) {
     let spiral = Spiral::new(&shown);
     let mut clay = Clay::default();
-    let track = palette::TRACK.linear();
+    let track = palette::now().track.linear();
     let end_rad = spiral
         .owed_rad
         .unwrap_or(spiral.turned_rad)
@@ -184,7 +184,7 @@ fn draw_face(
     let rim = |_: f32| (FACE_M - 0.012, FACE_M);
     clay.band(
         spiral.arc(0.0, TAU, level::TRACK, rim),
-        palette::TICK.linear(),
+        palette::now().tick.linear(),
     );
     for eighth in 0..8_u8 {
         let at_rad = FRAC_PI_4 * f32::from(eighth);
@@ -199,12 +199,12 @@ fn draw_face(
             at_rad,
             [FACE_M - length, FACE_M],
             width,
-            palette::TICK,
+            palette::now().tick,
         );
     }
     let half = 0.5 * BAND_M;
     let start = [FACE_M, FIRST_M + half];
-    bar(&mut clay, &spiral, 0.0, start, 0.03, palette::NAVY);
+    bar(&mut clay, &spiral, 0.0, start, 0.03, palette::now().mark);
     if let Some(owed_rad) = spiral.owed_rad {
         draw_owed(&mut clay, &spiral, owed_rad);
         gap.0 = meshes.add(gap_between(&spiral, owed_rad).mesh());
@@ -221,20 +221,20 @@ fn draw_owed(clay: &mut Clay, spiral: &Spiral, owed_rad: f32) {
         owed_rad,
         [FACE_M - 0.11, outer],
         0.034,
-        palette::OWED,
+        palette::now().owed,
     );
     let out = spiral.direction(owed_rad);
     let side = out.cross(Vec3::Y) * 0.105;
     let lift = Vec3::Y * level::MARK;
     let base = out * (outer + 0.18) + lift;
     let [tip, a, b] = [out * outer + lift, base - side, base + side]
-        .map(|at| clay.vertex(at, Vec3::Y, palette::OWED.linear()));
+        .map(|at| clay.vertex(at, Vec3::Y, palette::now().owed.linear()));
     clay.triangle(tip, a, b);
     let from = owed_rad - allowed_rad();
     let radii = |_: f32| (outer + 0.02, outer + 0.045);
     clay.band(
         spiral.arc(from, owed_rad, level::MARK, radii),
-        palette::OWED.linear(),
+        palette::now().owed.linear(),
     );
 }
 
@@ -247,15 +247,15 @@ fn allowed_rad() -> f32 {
 fn gap_between(spiral: &Spiral, owed_rad: f32) -> Clay {
     let turned = spiral.turned_rad;
     let ink = if owed_rad - turned >= allowed_rad() {
-        palette::SHORT
+        palette::now().short
     } else {
-        palette::OWED
+        palette::now().owed
     };
     let mut clay = Clay::default();
     // Whole turns missing would wind the wedge over itself.
     let from = turned.max(owed_rad - TAU);
     let sector = spiral.arc(from, owed_rad, level::GAP, |_| (0.0, FACE_M - 0.012));
-    clay.band(sector, ink.over(palette::ICE, 0.55).linear());
+    clay.band(sector, ink.over(palette::now().ice, 0.55).linear());
     clay.band(spiral.band(turned, owed_rad, level::GAP), ink.linear());
     clay
 }
@@ -277,7 +277,7 @@ fn wind(
     let mut clay = Clay::default();
     clay.band(
         spiral.band(0.0, turned_rad, level::WOUND),
-        palette::WOUND.linear(),
+        palette::now().wound.linear(),
     );
     for turn in 1..=(turned_rad / TAU) as u16 {
         let at_rad = TAU * f32::from(turn);
@@ -285,7 +285,7 @@ fn wind(
         clay.disc(
             centre + Vec3::Y * level::MARK,
             0.30 * BAND_M,
-            palette::NAVY.linear(),
+            palette::now().mark.linear(),
         );
     }
     mesh.0 = meshes.add(clay.mesh());

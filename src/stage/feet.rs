@@ -12,8 +12,8 @@ impl Mannequin<'_> {
     pub fn foot(&self, tint: Ink) -> Clay {
         match self.body.spec.footwear {
             Footwear::Skates => self.skate(tint),
-            Footwear::Shoes => self.shoe(tint.over(palette::NAVY, 0.5)),
-            Footwear::Barefoot => self.shoe(palette::SKIN),
+            Footwear::Shoes => self.shoe(tint.over(palette::now().dark, 0.5)),
+            Footwear::Barefoot => self.shoe(palette::now().skin),
         }
     }
 
@@ -41,7 +41,7 @@ impl Mannequin<'_> {
         if drop > 0.0 {
             let middle = 0.5 * (heel + toe) + Vec3::Y * 0.5 * drop;
             let half = Vec3::new(0.42 * (toe.x - heel.x), 0.5 * drop, back * 0.8);
-            clay.block(middle, half, palette::SOLE.linear());
+            clay.block(middle, half, palette::now().sole.linear());
         }
         clay
     }
@@ -63,7 +63,7 @@ impl Mannequin<'_> {
         clay.limb(Vec3::ZERO, instep, 0.041 * scale, front, leather(tint));
 
         // A blade four millimetres thick would vanish: drawn at twice that.
-        let steel = palette::STEEL.linear();
+        let steel = palette::now().steel.linear();
         let thick = 0.004 * scale;
         let runner = 0.16 * self.drop_m();
         let middle = 0.5 * (heel + toe) + Vec3::Y * runner;
@@ -89,5 +89,5 @@ impl Mannequin<'_> {
 }
 
 fn leather(tint: Ink) -> [f32; 4] {
-    tint.over(palette::NAVY, 0.45).linear()
+    tint.over(palette::now().dark, 0.45).linear()
 }

@@ -7,12 +7,13 @@ use super::clay::{Clay, circle};
 use super::ice::level;
 use super::mannequin::Mannequin;
 use super::paint::{Paints, thing};
-use super::{ShownFlight, ShownMoment, StageSystems, palette};
+use super::{Dress, ShownFlight, ShownMoment, StageSystems, palette};
+use crate::look::{self, Light};
 use crate::physics::body::{BodySpec, Segment};
 use crate::physics::flight::Pose;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Startup, (spawn_figure, spawn_shadow))
+    app.add_systems(Dress, (spawn_figure, spawn_shadow))
         .add_systems(
             PostUpdate,
             (
@@ -41,10 +42,11 @@ fn dress(
     shown: Res<ShownFlight>,
     limbs: Query<(&Limb, &mut Mesh3d)>,
     mut meshes: ResMut<Assets<Mesh>>,
-    mut dressed: Local<Option<BodySpec>>,
+    mut dressed: Local<Option<(Light, BodySpec)>>,
 ) {
     let body = &shown.flight.table.body;
-    if dressed.replace(body.spec) == Some(body.spec) {
+    let clothes = (look::shown(), body.spec);
+    if dressed.replace(clothes) == Some(clothes) {
         return;
     }
     let mannequin = Mannequin::new(body);
@@ -80,7 +82,7 @@ fn spot() -> Clay {
     let row = |clay: &mut Clay, radius: f32| -> Vec<u32> {
         // Falls smoothly from the middle to nothing at the rim.
         let alpha = (1.0 - radius * radius).powi(2);
-        let color = palette::NAVY.linear_alpha(alpha);
+        let color = palette::now().dark.linear_alpha(alpha);
         circle(32)
             .map(|p| clay.vertex(Vec3::new(p.x, 0.0, -p.y) * radius, Vec3::Y, color))
             .collect()

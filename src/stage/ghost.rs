@@ -10,6 +10,7 @@ use super::ice::level;
 use super::mannequin::Mannequin;
 use super::paint::{Paints, thing};
 use super::{BesideMoment, ShownBeside, StageSystems, dial, palette};
+use crate::look::{self, Light};
 use crate::physics::body::{BodySpec, Segment};
 
 pub fn plugin(app: &mut App) {
@@ -44,14 +45,14 @@ fn appear(
     parts: Query<Entity, With<Part>>,
     mut meshes: ResMut<Assets<Mesh>>,
     paints: Res<Paints>,
-    mut dressed: Local<Option<BodySpec>>,
+    mut dressed: Local<Option<(Light, BodySpec)>>,
 ) {
     let body = beside.flight.as_ref().map(|flight| &flight.table.body);
-    let spec = body.map(|body| body.spec);
-    if *dressed == spec {
+    let clothes = body.map(|body| (look::shown(), body.spec));
+    if *dressed == clothes {
         return;
     }
-    *dressed = spec;
+    *dressed = clothes;
     for part in parts {
         commands.entity(part).despawn();
     }
@@ -59,14 +60,14 @@ fn appear(
         return;
     };
     let mannequin = Mannequin::new(body);
-    let ink = palette::GHOST.linear();
+    let ink = palette::now().ghost.linear();
     for segment in Segment::ALL {
         let mesh = mannequin.segment(segment).in_one(ink).mesh();
         commands.spawn((Part::Limb(segment), thing(meshes.add(mesh), &paints.ghost)));
     }
     let marks = [
-        (Part::Hand, dial::needle(palette::GHOST_MARK)),
-        (Part::Bead, dial::bead(palette::GHOST_MARK)),
+        (Part::Hand, dial::needle(palette::now().ghost_mark)),
+        (Part::Bead, dial::bead(palette::now().ghost_mark)),
     ];
     for (part, clay) in marks {
         commands.spawn((part, thing(meshes.add(clay.mesh()), &paints.flat)));

@@ -13,6 +13,7 @@ use bevy::render::render_resource::{
     Extent3d, TextureDimension, TextureFormat, TextureViewDescriptor, TextureViewDimension,
 };
 
+use super::Dress;
 use super::clay::{Clay, circle};
 use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
@@ -42,7 +43,7 @@ const CLEAR_ABOVE_RAD: f32 = 0.55;
 const SKY_PX: u32 = 128;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Startup, spawn);
+    app.add_systems(Dress, (spawn, spread));
 }
 
 fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<Paints>) {
@@ -58,7 +59,9 @@ fn smooth(x: f32) -> f32 {
 fn scratches() -> Clay {
     let mut clay = Clay::default();
     for radius in RINGS_M {
-        let color = palette::SCRATCH.linear_alpha(smooth(1.0 - radius / EDGE_M));
+        let color = palette::now()
+            .scratch
+            .linear_alpha(smooth(1.0 - radius / EDGE_M));
         let around = circle(96).chain(std::iter::once(Vec2::X));
         let points = around.map(|p| {
             let out = Vec3::new(p.x, 0.0, -p.y);
@@ -73,14 +76,28 @@ fn scratches() -> Clay {
 /// The colour seen in a direction this far above the horizon.
 fn sky_at(elevation_rad: f32) -> Ink {
     if elevation_rad < 0.0 {
-        palette::ICE.over(palette::HAZE, smooth(-elevation_rad / CLEAR_BELOW_RAD))
+        palette::now().ice.over(
+            palette::now().haze,
+            smooth(-elevation_rad / CLEAR_BELOW_RAD),
+        )
     } else {
-        palette::AIR.over(palette::HAZE, smooth(elevation_rad / CLEAR_ABOVE_RAD))
+        palette::now()
+            .air
+            .over(palette::now().haze, smooth(elevation_rad / CLEAR_ABOVE_RAD))
     }
 }
 
-/// The backdrop of the camera.
-pub fn sky(images: &mut Assets<Image>) -> Skybox {
+/// Gives the camera its backdrop.
+fn spread(
+    mut commands: Commands,
+    mut images: ResMut<Assets<Image>>,
+    camera: Single<Entity, With<Camera3d>>,
+) {
+    commands.insert_resource(ClearColor(palette::now().ice.color()));
+    commands.entity(*camera).insert(sky(&mut images));
+}
+
+fn sky(images: &mut Assets<Image>) -> Skybox {
     let middle = |i: u32| (i as f32 + 0.5) / SKY_PX as f32 * 2.0 - 1.0;
     let mut bytes = Vec::with_capacity((6 * SKY_PX * SKY_PX * 4) as usize);
     // Faces in the order of a cube map: +X, -X, +Y, -Y, +Z, -Z; rows go down on the upright ones.

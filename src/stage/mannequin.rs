@@ -112,21 +112,21 @@ impl<'a> Mannequin<'a> {
             }
         };
         let mut clay = Clay::default();
-        clay.loft(heights, section, palette::SUIT.linear());
+        clay.loft(heights, section, palette::now().suit.linear());
         clay
     }
 
     /// Upper trunk with the shoulder line and the neck.
     fn chest(&self) -> Clay {
         let mut clay = self.trunk(Segment::UpperTrunk);
-        let suit = palette::SUIT.linear();
+        let suit = palette::now().suit.linear();
         let scale = self.scale;
         let shoulder = self.joint(Segment::LeftUpperArm);
         let neck = Vec3::new(0.0, shoulder.y + 0.035 * scale, 0.0);
         for arm in [Segment::LeftUpperArm, Segment::RightUpperArm] {
             clay.limb(neck, self.joint(arm), 0.050 * scale, 0.046 * scale, suit);
         }
-        let skin = palette::SKIN.linear();
+        let skin = palette::now().skin.linear();
         clay.limb(
             neck,
             self.end(Segment::UpperTrunk),
@@ -141,7 +141,7 @@ impl<'a> Mannequin<'a> {
         let mut clay = Clay::default();
         let scale = self.scale;
         let at = |x: f32, y: f32, z: f32| Vec3::new(x, y, z) * scale;
-        let (skin, hair) = (palette::SKIN.linear(), palette::NAVY.linear());
+        let (skin, hair) = (palette::now().skin.linear(), palette::now().dark.linear());
         // The face ends at the crown, which is the end of the segment.
         let middle = self.end(Segment::Head) - at(-0.012, 0.120, 0.0);
         clay.limb(
@@ -180,7 +180,7 @@ impl<'a> Mannequin<'a> {
     fn hand(&self, segment: Segment) -> Clay {
         let scale = self.scale;
         let knuckle = self.end(segment);
-        let skin = palette::SKIN.linear();
+        let skin = palette::now().skin.linear();
         let mut clay = Clay::default();
         clay.limb(Vec3::ZERO, knuckle, 0.027 * scale, 0.034 * scale, skin);
         clay.limb(knuckle, knuckle * 2.0, 0.033 * scale, 0.018 * scale, skin);
@@ -188,7 +188,11 @@ impl<'a> Mannequin<'a> {
             // A ball's moment is 0.4 m r².
             let radius_m = (held.moments_kg_m2.x / (0.4 * held.mass_kg)).sqrt() as f32;
             let shown = Vec3::splat(HAND_MASS_SHOWN * radius_m);
-            clay.ball(held.cm_m.as_vec3(), shown, palette::HAND_MASS.linear());
+            clay.ball(
+                held.cm_m.as_vec3(),
+                shown,
+                palette::now().hand_mass.linear(),
+            );
         }
         clay
     }
@@ -215,20 +219,14 @@ impl<'a> Mannequin<'a> {
     }
 }
 
-/// Limbs on the left are lighter than those on the right.
-const fn tint(segment: Segment) -> Ink {
-    use Segment::{
-        LeftFoot, LeftForearm, LeftHand, LeftShank, LeftThigh, LeftUpperArm, RightFoot,
-        RightForearm, RightHand, RightShank, RightThigh, RightUpperArm,
-    };
+/// Limbs on the left are told apart from those on the right.
+fn tint(segment: Segment) -> Ink {
+    use Segment::{LeftFoot, LeftForearm, LeftHand, LeftShank, LeftThigh, LeftUpperArm};
     match segment {
         LeftUpperArm | LeftForearm | LeftHand | LeftThigh | LeftShank | LeftFoot => {
-            palette::LEFT_SIDE
+            palette::now().left_side
         }
-        RightUpperArm | RightForearm | RightHand | RightThigh | RightShank | RightFoot => {
-            palette::RIGHT_SIDE
-        }
-        _ => palette::SUIT,
+        _ => palette::now().suit,
     }
 }
 

@@ -9,6 +9,7 @@ mod axis;
 mod camera;
 mod clay;
 mod dial;
+mod dress;
 mod feet;
 mod figure;
 mod framing;
@@ -27,6 +28,7 @@ use bevy::camera::CameraUpdateSystems;
 use bevy::prelude::*;
 use bevy_egui::EguiPostUpdateSet;
 
+use dress::Dress;
 pub use orbit::{Orbit, View};
 
 use crate::physics::flight::{Flight, Pose};
@@ -100,6 +102,7 @@ impl Plugin for StagePlugin {
                     .run_if(resource_exists::<Session>),
             )
             .add_plugins((
+                dress::plugin,
                 paint::plugin,
                 ice::plugin,
                 dial::plugin,

@@ -3,11 +3,8 @@
 use bevy::camera::visibility::NoFrustumCulling;
 use bevy::prelude::*;
 
-use super::palette;
-
 pub fn plugin(app: &mut App) {
     app.init_resource::<Paints>()
-        .insert_resource(ClearColor(palette::ICE.color()))
         .insert_resource(GlobalAmbientLight {
             color: Color::srgb(0.90, 0.95, 1.0),
             brightness: 620.0,

@@ -6,7 +6,7 @@ use glam::DVec3;
 use super::clay::{Clay, basis, circle};
 use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
-use super::{ShownFlight, ShownMoment, StageSystems};
+use super::{Dress, ShownFlight, ShownMoment, StageSystems};
 use crate::physics::body::{Body, Segment};
 use crate::physics::flight::Pose;
 
@@ -20,7 +20,7 @@ const OPACITY: f32 = 0.85;
 const AROUND: usize = 6;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Startup, spawn).add_systems(
+    app.add_systems(Dress, spawn).add_systems(
         PostUpdate,
         (
             trace.run_if(resource_exists_and_changed::<ShownFlight>),
@@ -41,8 +41,8 @@ struct Trail {
 
 fn spawn(mut commands: Commands, paints: Res<Paints>) {
     for (hand, ink) in [
-        (Segment::LeftHand, palette::LEFT_SIDE),
-        (Segment::RightHand, palette::NAVY),
+        (Segment::LeftHand, palette::now().left_side),
+        (Segment::RightHand, palette::now().mark),
     ] {
         let points = Vec::new();
         commands.spawn((

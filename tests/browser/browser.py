@@ -1,11 +1,18 @@
-"""Debian's Chromium, headless, drawing in software, with nothing remembered from before."""
+"""The two engines that the page is tested in, both Debian's, drawing in software, with nothing
+remembered from before: Chromium, headless, and Firefox ESR, which has WebGL only where there is a
+screen, if nobody's."""
 
+import atexit
+import functools
+import os
 import shutil
+import subprocess
 import tempfile
 from contextlib import contextmanager
 
 from selenium import webdriver
-from selenium.webdriver.chrome.service import Service
+from selenium.webdriver.chrome.service import Service as ChromiumService
+from selenium.webdriver.firefox.service import Service as FirefoxService
 
 FLAGS = [
     "--headless=new",
@@ -20,11 +27,42 @@ FLAGS = [
     "--enable-unsafe-swiftshader",
 ]
 
+ENGLISH = "en-US,en"
+
+PREFERENCES = {
+    # Nothing of its own on the network.
+    "app.update.enabled": False,
+    "browser.newtabpage.enabled": False,
+    "browser.safebrowsing.downloads.enabled": False,
+    "datareporting.policy.dataSubmissionEnabled": False,
+    "network.captive-portal-service.enabled": False,
+    "network.connectivity-service.enabled": False,
+    # WebGL in software.
+    "webgl.force-enabled": True,
+    # Touch events even where no touch screen is found.
+    "dom.w3c_touch_events.enabled": 1,
+    "browser.download.folderList": 2,
+    "browser.download.start_downloads_in_tmp_dir": False,
+    "browser.download.always_ask_before_handling_new_types": False,
+}
+
 
 @contextmanager
-def chromium(size, scale=1, flags=(), downloads=None, languages="en-US,en"):
-    """A touch-screen browser whose page is exactly `size` CSS pixels, `scale` device pixels each, and
-    whose user wishes for `languages`."""
+def chromium(
+    size,
+    scale=1,
+    still=False,
+    dark=False,
+    graphics=True,
+    languages=ENGLISH,
+    downloads=None,
+    flags=(),
+):
+    """A touch-screen browser whose page is exactly `size` CSS pixels, `scale` device pixels each.
+
+    Its user may want no motion unasked (`still`), prefer dark pages, have no WebGL, and wish for
+    languages.
+    """
     with tempfile.TemporaryDirectory(prefix="chromium-", ignore_cleanup_errors=True) as profile:
         options = webdriver.ChromeOptions()
         options.binary_location = required("chromium")
@@ -32,6 +70,9 @@ def chromium(size, scale=1, flags=(), downloads=None, languages="en-US,en"):
             *FLAGS,
             f"--user-data-dir={profile}",
             f"--force-device-scale-factor={scale}",
+            *(["--force-prefers-reduced-motion"] if still else []),
+            *(["--blink-settings=preferredColorScheme=0"] if dark else []),
+            *([] if graphics else ["--disable-3d-apis"]),
             *flags,
         ]:
             options.add_argument(flag)
@@ -40,15 +81,11 @@ def chromium(size, scale=1, flags=(), downloads=None, languages="en-US,en"):
         options.add_experimental_option("prefs", {"intl.accept_languages": languages})
         options.set_capability("goog:loggingPrefs", {"browser": "ALL"})
 
-        driver = webdriver.Chrome(options=options, service=Service(required("chromedriver")))
+        driver = webdriver.Chrome(
+            options=options, service=ChromiumService(required("chromedriver"))
+        )
         try:
-            # A window can't be as narrow as a phone, so the page's size is set, not the window's.
-            # Factor 0 keeps the real pixel ratio: an emulated one would not reach the canvas.
-            width, height = size
-            driver.execute_cdp_cmd(
-                "Emulation.setDeviceMetricsOverride",
-                {"width": width, "height": height, "deviceScaleFactor": 0, "mobile": False},
-            )
+            resize(driver, size)
             driver.execute_cdp_cmd(
                 "Emulation.setTouchEmulationEnabled", {"enabled": True, "maxTouchPoints": 5}
             )
@@ -60,6 +97,88 @@ def chromium(size, scale=1, flags=(), downloads=None, languages="en-US,en"):
             yield driver
         finally:
             driver.quit()
+
+
+@contextmanager
+def firefox(
+    size, scale=1, still=False, dark=False, graphics=True, languages=ENGLISH, downloads=None
+):
+    """The same of Firefox."""
+    os.environ["DISPLAY"] = screen()
+    options = webdriver.FirefoxOptions()
+    options.binary_location = required("firefox-esr")
+    for name, value in {
+        **PREFERENCES,
+        "layout.css.devPixelsPerPx": str(scale),
+        "ui.prefersReducedMotion": int(still),
+        "layout.css.prefers-color-scheme.content-override": 0 if dark else 1,
+        "webgl.disabled": not graphics,
+        "intl.accept_languages": languages,
+        "browser.download.dir": str(downloads),
+    }.items():
+        options.set_preference(name, value)
+    options.page_load_strategy = "eager"
+    # For the size of the page, and for its console.
+    options.set_capability("webSocketUrl", True)
+
+    driver = webdriver.Firefox(options=options, service=FirefoxService(required("geckodriver")))
+    try:
+        resize(driver, size)
+        driver.logged = []
+        driver.script.add_console_message_handler(
+            lambda entry: driver.logged.append(said(entry.level, entry.text))
+        )
+        driver.script.add_javascript_error_handler(
+            lambda entry: driver.logged.append(said("error", entry.text))
+        )
+        yield driver
+    finally:
+        driver.quit()
+
+
+@functools.cache
+def screen():
+    """The name of a screen in memory, there until the tests are over."""
+    said, says = os.pipe()
+    server = subprocess.Popen(
+        [required("Xvfb"), "-displayfd", str(says), "-screen", "0", "1600x1200x24"],
+        pass_fds=[says],
+        stderr=subprocess.DEVNULL,
+    )
+    atexit.register(server.terminate)
+    with os.fdopen(said) as number:
+        return f":{number.readline().strip()}"
+
+
+ENGINES = {"chromium": chromium, "firefox": firefox}
+
+
+def said(level, text):
+    """A console message in Chromium's form."""
+    return {"level": {"error": "SEVERE", "warn": "WARNING"}.get(level, "INFO"), "message": text}
+
+
+def resize(driver, size):
+    """Gives the page another size; a window can't be as narrow as a phone."""
+    width, height = size
+    if driver.name == "firefox":
+        driver.browsing_context.set_viewport(
+            context=driver.current_window_handle, viewport={"width": width, "height": height}
+        )
+    else:
+        # Factor 0 keeps the real pixel ratio: an emulated one would not reach the canvas.
+        driver.execute_cdp_cmd(
+            "Emulation.setDeviceMetricsOverride",
+            {"width": width, "height": height, "deviceScaleFactor": 0, "mobile": False},
+        )
+
+
+def console(driver):
+    """What the page has logged since the last time."""
+    if driver.name == "firefox":
+        logged, driver.logged[:] = list(driver.logged), []
+        return logged
+    return driver.get_log("browser")
 
 
 def required(program):

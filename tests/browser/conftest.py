@@ -3,15 +3,36 @@ from pathlib import Path
 
 import pytest
 
-from browser import chromium
+from browser import ENGINES
 from page import Page
+from pool import Pool
 from server import REPOSITORY, serving
+
+PASSED = pytest.StashKey[bool]()
 
 
 def pytest_addoption(parser):
     parser.addoption(
         "--dist", type=Path, default=REPOSITORY / "dist", help="folder of the built page"
     )
+    parser.addoption("--engine", choices=ENGINES, default="chromium", help="the browser")
+
+
+def pytest_collection_modifyitems(config, items):
+    """What can be tested in one engine only is left out in the other, with the reason."""
+    engine = config.getoption("--engine")
+    for item in items:
+        marker = item.get_closest_marker("only")
+        if marker and marker.args[0] != engine:
+            item.add_marker(pytest.mark.skip(reason=f"{marker.args[0]} only: {marker.args[1]}"))
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_runtest_makereport(item, call):
+    report = yield
+    if call.when == "call":
+        item.stash[PASSED] = report.passed
+    return report
 
 
 @pytest.fixture(scope="session")
@@ -26,34 +47,51 @@ def site(dist):
         yield address
 
 
-@pytest.fixture
-def downloads(tmp_path):
-    """Where the page's downloads end up."""
-    folder = tmp_path / "downloads"
-    folder.mkdir()
-    return folder
+@pytest.fixture(scope="session")
+def all_downloads(tmp_path_factory):
+    return tmp_path_factory.mktemp("downloads")
 
 
 @pytest.fixture
-def new_page(request, site, downloads):
+def downloads(all_downloads):
+    """Where the page's downloads end up, empty."""
+    for file in all_downloads.iterdir():
+        file.unlink()
+    return all_downloads
+
+
+@pytest.fixture(scope="session")
+def pool(request, site, all_downloads):
+    pool = Pool(request.config.getoption("--engine"), site, all_downloads)
+    yield pool
+    pool.close()
+
+
+@pytest.fixture
+def new_page(request, site, pool, downloads):
     """Starts a browser of its own at each call, its page not yet opened.
 
     What any of them logs as an error fails the test, but for messages containing one of the texts
     in `expected_errors`.
     """
-    marker = request.node.get_closest_marker("window")
-    pages = []
+    window = request.node.get_closest_marker("window")
+    fresh = request.node.get_closest_marker("fresh")
+    pages, give_back = [], []
 
-    with ExitStack() as browsers:
+    with ExitStack() as own:
 
-        def new(address=site, expected_errors=(), still=True, flags=(), **options):
+        def new(address=site, expected_errors=(), size=None, **options):
+            size = size or (window.args if window else (1024, 768))
             # For a user who wants no motion unasked the page opens at rest, on the landing.
-            options["flags"] = [*flags, *(["--force-prefers-reduced-motion"] if still else [])]
-            options.setdefault("size", marker.args if marker else (1024, 768))
+            options.setdefault("still", True)
             # Drawing in software is most of the work: it is done in full where the picture is looked
             # at.
             options.setdefault("scale", 1 if request.node.get_closest_marker("sharp") else 0.5)
-            driver = browsers.enter_context(chromium(downloads=downloads, **options))
+            if fresh or address != site:
+                driver = own.enter_context(pool.fresh(size, **options))
+            else:
+                driver, back = pool.lend(size, **options)
+                give_back.append(back)
             page = Page(driver, address)
             pages.append((page, expected_errors))
             return page
@@ -66,6 +104,9 @@ def new_page(request, site, downloads):
             for entry in page.console()
             if entry["level"] == "SEVERE" and not any(text in entry["message"] for text in expected)
         ]
+        if request.node.stash.get(PASSED, False) and errors == []:
+            for back in give_back:
+                back()
     assert errors == []
 
 

@@ -31,6 +31,6 @@ def wait_for_download(page, folder):
 
     def whole():
         files = list(folder.iterdir())
-        return len(files) == 1 and files[0].suffix != ".crdownload" and files[0]
+        return len(files) == 1 and files[0].suffix not in (".crdownload", ".part") and files[0]
 
     return page.wait_until("a download", whole)

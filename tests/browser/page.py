@@ -5,6 +5,8 @@ import time
 
 from PIL import Image
 
+from browser import console
+
 # Software drawing on a busy machine: long, so that only a state never reached runs into it.
 PATIENCE_S = 90
 
@@ -75,7 +77,7 @@ class Page:
 
     def console(self):
         """Every console message so far: dictionaries with `level` and `message`."""
-        self._console += self.driver.get_log("browser")
+        self._console += console(self.driver)
         return self._console
 
     # Where its touch targets are, in CSS pixels
@@ -84,8 +86,12 @@ class Page:
         return self.run("return window.turnsAloft.rects()")
 
     def centre(self, name):
-        rects = self.rects()
-        assert name in rects, f"no touch target {name!r}; there are {sorted(rects)}"
+        """Where a finger aims, once it stands still: what has just opened is still being measured."""
+        before = None
+        while (rects := self.rects()) != before:
+            assert name in rects, f"no touch target {name!r}; there are {sorted(rects)}"
+            before = rects
+            self.next_frames()
         x, y, width, height = rects[name]
         return x + width / 2, y + height / 2
 

@@ -370,6 +370,7 @@ def test_a_full_storage_is_said(page):
     assert names(page) == ["Half a turn short"]
 
 
+@pytest.mark.fresh
 @pytest.mark.window(1024, 768)
 def test_another_page_of_the_browser_is_followed(page):
     at_rest(page)

@@ -236,7 +236,7 @@ def test_a_number_is_typed_with_a_comma_or_a_point_in_english_too(page):
 
 
 def test_without_graphics_the_page_says_so_in_german(new_page):
-    page = new_page(languages=GERMAN, flags=["--disable-3d-apis"]).open().wait_ready()
+    page = new_page(languages=GERMAN, graphics=False).open().wait_ready()
     message = page.driver.find_element("id", "no-graphics")
     assert message.is_displayed() and "kann hier nicht gezeichnet werden" in message.text
     shown = page.driver.find_element("id", "readout")

@@ -10,6 +10,8 @@ from browser import chromium
 from page import Page
 from test_offline import wait_kept
 
+READS_MANIFEST = "asks its developer tools what it makes of the manifest"
+
 
 @pytest.fixture
 def manifest(page):
@@ -20,6 +22,7 @@ def manifest(page):
     return json.loads(read["data"])
 
 
+@pytest.mark.only("chromium", READS_MANIFEST)
 def test_can_be_installed(page, manifest):
     wait_kept(page)
     found = page.driver.execute_cdp_cmd("Page.getInstallabilityErrors", {})
@@ -31,6 +34,7 @@ def test_can_be_installed(page, manifest):
     assert manifest["theme_color"] == colour.get_attribute("content")
 
 
+@pytest.mark.only("chromium", READS_MANIFEST)
 def test_icons_are_what_the_manifest_says(manifest, dist):
     seen = set()
     for icon in manifest["icons"]:
@@ -133,6 +137,7 @@ def requests(log, origin):
     return [request["url"] for request in started if request.get("initiator") == origin]
 
 
+@pytest.mark.only("chromium", "reads its log of the network")
 def test_nobody_but_its_own_server_is_asked(site, dist, tmp_path):
     log, elsewhere = tmp_path / "log.json", "http://elsewhere.example/"
     with chromium((1024, 768), flags=[f"--log-net-log={log}"]) as driver:

@@ -165,7 +165,7 @@ def test_rubbish_in_the_storage_is_said_and_the_usual_start_opens(new_page):
 
 
 def test_without_graphics_the_page_says_so_and_still_gives_the_numbers(new_page):
-    page = new_page(flags=["--disable-3d-apis"]).open().wait_ready()
+    page = new_page(graphics=False).open().wait_ready()
     message = page.driver.find_element("id", "no-graphics")
     assert message.is_displayed() and "WebGL 2" in message.text
     readout = page.driver.find_element("id", "readout")

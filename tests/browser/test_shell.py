@@ -52,6 +52,7 @@ def test_browser_leaves_touches_on_the_canvas_to_the_app(page):
     assert canvas.value_of_css_property("touch-action") == "none"
 
 
+@pytest.mark.fresh
 def test_everything_comes_from_the_page_itself_and_the_module_once(page):
     resources = page.run(
         "return performance.getEntriesByType('resource').map(({name, transferSize}) =>"
@@ -75,6 +76,8 @@ def test_progress_bar_knows_the_modules_real_size(page, dist):
     assert int(bar.get_attribute("data-bytes")) == module.stat().st_size
 
 
+@pytest.mark.fresh
+@pytest.mark.only("chromium", "slows the network by its driver")
 def test_loading_says_how_far_it_has_come(new_page, dist):
     [module] = dist.glob("*.wasm")
     size = module.stat().st_size

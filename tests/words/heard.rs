@@ -555,6 +555,33 @@ fn collection(jumps: &[&Scenario]) -> Value {
     json!({"turns_aloft_collection": 1, "jumps": jumps})
 }
 
+/// Everything that can be wrong with JSON itself.
+pub const BROKEN_JSON: [&str; 23] = [
+    "",
+    "[",
+    "[1",
+    "{",
+    "{\"a\":",
+    "\"a",
+    "{\"a\" 1}",
+    "[1 2]",
+    "{\"a\":1 \"b\":2}",
+    "nul",
+    "x",
+    "{1:2}",
+    "\"\\x\"",
+    "-",
+    "1e999",
+    "\"\\ud800\"",
+    "\"\\ud8",
+    "[1,]",
+    "{\"a\":1,}",
+    "1 2",
+    "\"\u{1}\"",
+    "\"\\ud800\\u0041\"",
+    "{\"turns_aloft_collection\": 1,",
+];
+
 /// What is done to a file, and in a few words what.
 type Change<'a> = (&'a str, &'a dyn Fn(&mut Value));
 
@@ -644,36 +671,11 @@ fn broken_files(ear: &mut Ear) {
         "too many".to_owned(),
         mark.to_owned() + &" ".repeat(2_000_001),
     ));
-    // Everything that can be wrong with JSON itself.
-    for json in [
-        "",
-        "[",
-        "[1",
-        "{",
-        "{\"a\":",
-        "\"a",
-        "{\"a\" 1}",
-        "[1 2]",
-        "{\"a\":1 \"b\":2}",
-        "nul",
-        "x",
-        "{1:2}",
-        "\"\\x\"",
-        "-",
-        "1e999",
-        "\"\\ud800\"",
-        "\"\\ud8",
-        "[1,]",
-        "{\"a\":1,}",
-        "1 2",
-        "\"\u{1}\"",
-        "\"\\ud800\\u0041\"",
-        "{\"turns_aloft_collection\": 1,",
-        "{}",
-        "[]",
-    ] {
+    for json in BROKEN_JSON {
         texts.push((format!("JSON {json}"), json.to_owned()));
     }
+    texts.push(("no entries".to_owned(), "{}".to_owned()));
+    texts.push(("a list".to_owned(), "[]".to_owned()));
     texts.push(("deep".to_owned(), "[".repeat(500)));
     let mut session = Session::default();
     for (place, text) in texts {

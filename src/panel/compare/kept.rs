@@ -224,7 +224,7 @@ fn undo(ui: &mut Ui, session: &mut Session) {
     let rect = allocate(ui, TOUCH);
     let (words, button) = rect.split_left_right_at_x(rect.right() - BUTTON);
     let words = Rect::from_min_max(words.min, pos2(words.right() - NEAR, words.bottom()));
-    write(ui, words, &said, look::text(16.0), INK);
+    write(ui, words, &said, look::text(16.0), INK.get());
     let response = transport::labelled(ui, "kept Undo", text("panel-kept-undo"), button, false);
     spoken::button(&response, &say!("panel-kept-undo-it", name = name));
     if response.clicked() {

@@ -22,18 +22,27 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
         let words = words_beside(rect);
         let [from, to] = compared.change(i, &session.units);
         let (upper, lower) = words.split_top_bottom_at_y(rect.top() + 22.0);
-        write(ui, upper, compared.label(i), look::text(16.0), INK);
+        write(ui, upper, compared.label(i), look::text(16.0), INK.get());
         let change = say!("panel-from-to", from = from, to = to);
-        write(ui, lower, &change, look::text(14.5), SLATE);
+        write(ui, lower, &change, look::text(14.5), SLATE.get());
         worth(ui, rect, part);
         scale.bar(ui, rect, part);
     }
     let line = allocate(ui, 1.0);
-    ui.painter()
-        .hline(line.x_range(), line.center().y, Stroke::new(1.0, FROST));
+    ui.painter().hline(
+        line.x_range(),
+        line.center().y,
+        Stroke::new(1.0, FROST.get()),
+    );
     let rect = allocate(ui, 30.0);
     let together = text("panel-together");
-    write(ui, words_beside(rect), together, look::bold(16.0), INK);
+    write(
+        ui,
+        words_beside(rect),
+        together,
+        look::bold(16.0),
+        INK.get(),
+    );
     worth(ui, rect, compared.whole());
     ends(ui, text("panel-this-jump"), compared.turns[1], true);
     ui.add_space(NEAR);
@@ -48,7 +57,7 @@ fn words_beside(rect: Rect) -> Rect {
 
 /// The turns of one of the two.
 fn ends(ui: &mut Ui, name: &str, turns: i64, present: bool) {
-    let ink = if present { INK } else { BESIDE };
+    let ink = if present { INK.get() } else { BESIDE.get() };
     let rect = allocate(ui, 28.0);
     let room = Rect::from_min_max(rect.min, pos2(rect.right() - NUMBER - NEAR, rect.bottom()));
     write(ui, room, name, look::bold(16.0), ink);
@@ -70,11 +79,11 @@ fn worth(ui: &Ui, rect: Rect, part: i64) {
     number(ui, rect, &signed_text(part), ink(part));
 }
 
-const fn ink(part: i64) -> Color32 {
+fn ink(part: i64) -> Color32 {
     match part {
-        0 => SLATE,
-        1.. => TEAL,
-        _ => VERMILION,
+        0 => SLATE.get(),
+        1.. => TEAL.get(),
+        _ => VERMILION.get(),
     }
 }
 
@@ -113,7 +122,7 @@ impl Scale {
         painter.vline(
             zero,
             y - BAR_HEIGHT..=y + BAR_HEIGHT,
-            Stroke::new(1.0, SLATE),
+            Stroke::new(1.0, SLATE.get()),
         );
     }
 }

@@ -24,7 +24,7 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
     let name = format!("{}, {}", key.label(), session.units.of(key.kind).sign());
     let most = row.width() - ARROW - LIST;
     let font = look::bold(look::fitting(ui, &name, 17.0, most));
-    let galley = ui.painter().layout_no_wrap(name, font, INK);
+    let galley = ui.painter().layout_no_wrap(name, font, INK.get());
     let width = galley.size().x + ARROW + LIST;
     // Above the upward side, and under the end of the other one.
     let left = [row.right() - width, row.left()][side];
@@ -44,11 +44,11 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
         way,
     );
     let at = pos2(rect.left() + ARROW, rect.center().y - 0.5 * galley.size().y);
-    ui.painter().galley(at, galley, INK);
+    ui.painter().galley(at, galley, INK.get());
     let tip = rect.right_center() - vec2(15.0, -4.0);
     ui.painter().add(Shape::convex_polygon(
         vec![tip, tip + vec2(-6.0, -8.0), tip + vec2(6.0, -8.0)],
-        SLATE,
+        SLATE.get(),
         Stroke::NONE,
     ));
     let mut chosen = None;
@@ -75,7 +75,7 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
 }
 
 fn arrow(ui: &Ui, at: Pos2, way: Vec2) {
-    let stroke = Stroke::new(2.0, INK);
+    let stroke = Stroke::new(2.0, INK.get());
     let tip = at + 8.0 * way;
     ui.painter().line_segment([at - 8.0 * way, tip], stroke);
     for turned in [way.rot90(), -way.rot90()] {

@@ -2,7 +2,7 @@
 
 use bevy_egui::egui::{Rect, RichText, Sense, Stroke, Ui, Vec2, pos2, vec2};
 
-use super::picture::{OUTLINE, OWED, WHOLE};
+use super::picture::{self, outline, whole};
 use super::shades;
 use crate::panel::look::{self, NEAR, SEEN, SLATE, SNOW};
 use crate::say;
@@ -29,18 +29,22 @@ pub fn legend(ui: &mut Ui, session: &Session) {
             }
         });
         entry(ui, text("panel-map-whole"), |ui, rect| {
-            line(ui, rect, WHOLE)
+            line(ui, rect, whole())
         });
         if let Some(owed) = session.jump().owed {
             let turns = signed_as_spoken(owed.turns.to_string());
             entry(ui, &say!("panel-map-owed", turns = turns), |ui, rect| {
-                line(ui, rect, Stroke::new(OWED.width + 3.0, SNOW));
-                line(ui, rect, OWED);
+                line(
+                    ui,
+                    rect,
+                    Stroke::new(picture::owed().width + 3.0, SNOW.get()),
+                );
+                line(ui, rect, picture::owed());
             });
         }
         entry(ui, text("panel-map-edge"), |ui, rect| {
-            line(ui, rect, Stroke::new(OUTLINE.width + 3.0, SEEN));
-            line(ui, rect, OUTLINE);
+            line(ui, rect, Stroke::new(outline().width + 3.0, SEEN.get()));
+            line(ui, rect, outline());
         });
         entry(ui, text("panel-map-not-seen"), |ui, rect| {
             ui.painter()
@@ -48,21 +52,25 @@ pub fn legend(ui: &mut Ui, session: &Session) {
             shades::hatched(ui, rect);
         });
     });
-    ui.label(RichText::new(text("panel-map-use")).size(14.5).color(SLATE));
+    ui.label(
+        RichText::new(text("panel-map-use"))
+            .size(14.5)
+            .color(SLATE.get()),
+    );
 }
 
 /// A sign and what it means, kept together.
 fn entry(ui: &mut Ui, said: &str, draw: impl FnOnce(&Ui, Rect)) {
     let galley = ui
         .painter()
-        .layout_no_wrap(said.to_owned(), look::text(14.0), SLATE);
+        .layout_no_wrap(said.to_owned(), look::text(14.0), SLATE.get());
     let width = SWATCH.x + NEAR + galley.size().x + NEAR;
     let (rect, _) = ui.allocate_exact_size(vec2(width, ROW), Sense::hover());
     let middle = rect.left_center() + vec2(0.5 * SWATCH.x, 0.0);
     draw(ui, Rect::from_center_size(middle, SWATCH));
     let left = rect.left() + SWATCH.x + NEAR;
     let at = pos2(left, rect.center().y - 0.5 * galley.size().y);
-    ui.painter().galley(at, galley, SLATE);
+    ui.painter().galley(at, galley, SLATE.get());
 }
 
 fn line(ui: &Ui, rect: Rect, stroke: Stroke) {

@@ -6,23 +6,22 @@ use bevy_egui::egui::{
 
 use super::shades;
 use crate::analysis::contour::Line;
-use crate::panel::look::{self, FROST, INK, SEEN, SLATE, SNOW, TEAL};
+use crate::panel::look::{self, FROST, INK, ON_TEAL, SEEN, SLATE, SNOW, TEAL};
 use crate::say;
 use crate::session::Session;
 use crate::words::signed_as_spoken;
 
-pub const WHOLE: Stroke = Stroke {
-    width: 2.5,
-    color: INK,
-};
-pub const OWED: Stroke = Stroke {
-    width: 4.5,
-    color: TEAL,
-};
-pub const OUTLINE: Stroke = Stroke {
-    width: 2.0,
-    color: SLATE,
-};
+pub fn whole() -> Stroke {
+    Stroke::new(2.5, INK.get())
+}
+
+pub fn owed() -> Stroke {
+    Stroke::new(4.5, TEAL.get())
+}
+
+pub fn outline() -> Stroke {
+    Stroke::new(2.0, SLATE.get())
+}
 
 /// What is left free at the borders by a line's number.
 const INSIDE: f32 = 4.0;
@@ -30,7 +29,7 @@ const INSIDE: f32 = 4.0;
 /// Returns where the lines' numbers stand.
 pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
     let clip = ui.clip_rect();
-    ui.painter().rect_filled(rect, 0.0, SNOW);
+    ui.painter().rect_filled(rect, 0.0, SNOW.get());
     ui.set_clip_rect(rect.intersect(clip));
     let mut taken = Vec::new();
     if let Some(picture) = session.map_picture() {
@@ -40,9 +39,9 @@ pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
                 stroke_along(ui, &on(rect, line), stroke, around);
             }
         };
-        lines(&picture.outline, OUTLINE, SEEN);
-        lines(&picture.whole, WHOLE, Color32::TRANSPARENT);
-        lines(&picture.owed, OWED, SNOW);
+        lines(&picture.outline, outline(), SEEN.get());
+        lines(&picture.whole, whole(), Color32::TRANSPARENT);
+        lines(&picture.owed, owed(), SNOW.get());
         let level = |line: &Line| signed_as_spoken(line.level.to_string());
         for line in &picture.owed {
             let said = say!("panel-map-line-owed", turns = level(line));
@@ -57,7 +56,7 @@ pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
     ui.painter().rect_stroke(
         rect,
         CornerRadius::ZERO,
-        Stroke::new(1.0, FROST),
+        Stroke::new(1.0, FROST.get()),
         StrokeKind::Outside,
     );
     taken
@@ -84,7 +83,7 @@ fn on(rect: Rect, line: &Line) -> Vec<Pos2> {
 
 /// Writes a number on a line: half-way along, or as near to that as nothing is in the way.
 fn number(ui: &Ui, points: &[Pos2], text: &str, owed: bool, rect: Rect, taken: &mut Vec<Rect>) {
-    let ink = if owed { Color32::WHITE } else { INK };
+    let ink = if owed { ON_TEAL.get() } else { INK.get() };
     let galley = ui
         .painter()
         .layout_no_wrap(text.to_owned(), look::bold(15.0), ink);
@@ -98,7 +97,7 @@ fn number(ui: &Ui, points: &[Pos2], text: &str, owed: bool, rect: Rect, taken: &
     let Some(place) = free else {
         return;
     };
-    let fill = if owed { TEAL } else { SNOW };
+    let fill = if owed { TEAL.get() } else { SNOW.get() };
     ui.painter().rect_filled(place, CornerRadius::same(5), fill);
     let at = place.center() - 0.5 * galley.size();
     ui.painter().galley(at, galley, ink);

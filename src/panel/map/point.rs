@@ -5,13 +5,13 @@
 //! the borders show where it is, and what it says stands above the finger.
 
 use bevy_egui::egui::{
-    Color32, CornerRadius, CursorIcon, Galley, Id, LayerId, Order, Painter, Pos2, Rect, Sense,
-    Shape, Stroke, StrokeKind, Ui, Vec2, pos2, vec2,
+    CornerRadius, CursorIcon, Galley, Id, LayerId, Order, Painter, Pos2, Rect, Sense, Shape,
+    Stroke, StrokeKind, Ui, Vec2, pos2, vec2,
 };
 
 use std::sync::Arc;
 
-use crate::panel::look::{self, INK, SLATE, SNOW, TEAL};
+use crate::panel::look::{self, INK, ON_TEAL, SLATE, SNOW, TEAL};
 use crate::panel::targets;
 use crate::say;
 use crate::session::Session;
@@ -78,7 +78,7 @@ fn draw(ui: &Ui, session: &Session, rect: Rect, at: Pos2, held: bool) {
     let painter = ui
         .painter()
         .with_clip_rect(rect.expand(KNOB).intersect(ui.clip_rect()));
-    for (width, colour) in [(3.0, SNOW.gamma_multiply(0.7)), (1.0, INK)] {
+    for (width, colour) in [(3.0, SNOW.get().gamma_multiply(0.7)), (1.0, INK.get())] {
         let stroke = Stroke::new(width, colour);
         painter.hline(rect.x_range(), at.y, stroke);
         painter.vline(at.x, rect.y_range(), stroke);
@@ -94,11 +94,11 @@ fn draw(ui: &Ui, session: &Session, rect: Rect, at: Pos2, held: bool) {
         outside(&painter, at, way);
     }
     let (fill, dot) = if held {
-        (TEAL, Color32::WHITE)
+        (TEAL.get(), ON_TEAL.get())
     } else {
-        (SNOW, INK)
+        (SNOW.get(), INK.get())
     };
-    let ring = if held { TEAL } else { INK };
+    let ring = if held { TEAL.get() } else { INK.get() };
     painter.circle(at, KNOB, fill, Stroke::new(2.5, ring));
     painter.circle_filled(at, 3.5, dot);
 }
@@ -113,15 +113,17 @@ fn outside(painter: &Painter, at: Pos2, way: Vec2) {
             tip + side - 8.0 * way,
             tip - side - 8.0 * way,
         ],
-        INK,
-        Stroke::new(1.5, SNOW),
+        INK.get(),
+        Stroke::new(1.5, SNOW.get()),
     ));
 }
 
 /// The turns, beside the point: where there is room, and if possible nothing else.
 fn sign(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
     let text = decimal(session.jump().turns, 2);
-    let galley = ui.painter().layout_no_wrap(text, look::bold(19.0), INK);
+    let galley = ui
+        .painter()
+        .layout_no_wrap(text, look::bold(19.0), INK.get());
     let size = galley.size() + vec2(14.0, 6.0);
     let away = vec2(KNOB + 5.0 + 0.5 * size.x, KNOB + 0.5 * size.y);
     let ways = [
@@ -151,8 +153,8 @@ fn held_sign(ui: &Ui, session: &Session, finger: Pos2, id: Id) {
         turns = decimal(session.jump().turns, 2)
     );
     let rows = [
-        painter.layout_no_wrap(turns, look::bold(24.0), INK),
-        painter.layout_no_wrap(numbers.join(", "), look::text(16.0), SLATE),
+        painter.layout_no_wrap(turns, look::bold(24.0), INK.get()),
+        painter.layout_no_wrap(numbers.join(", "), look::text(16.0), SLATE.get()),
     ];
     let width = rows.iter().map(|row| row.size().x).fold(0.0, f32::max) + 22.0;
     let height = rows.iter().map(|row| row.size().y).sum::<f32>() + 10.0;
@@ -169,15 +171,15 @@ fn board(painter: &Painter, middle: Pos2, size: Vec2, rows: &[Arc<Galley>]) {
     painter.rect(
         card,
         CornerRadius::same(8),
-        SNOW,
-        Stroke::new(1.5, INK),
+        SNOW.get(),
+        Stroke::new(1.5, INK.get()),
         StrokeKind::Inside,
     );
     let high: f32 = rows.iter().map(|row| row.size().y).sum();
     let mut y = middle.y - 0.5 * high;
     for row in rows {
         let left = middle.x - 0.5 * row.size().x;
-        painter.galley(pos2(left, y), Arc::clone(row), INK);
+        painter.galley(pos2(left, y), Arc::clone(row), INK.get());
         y += row.size().y;
     }
 }

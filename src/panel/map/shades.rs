@@ -14,7 +14,7 @@ use bevy_egui::egui::{
 };
 
 use crate::analysis::field::Field;
-use crate::panel::look::{MAP, SLATE, SNOW};
+use crate::panel::look::{SLATE, SNOW, map};
 
 /// Bands in a turn.
 const QUARTERS: f64 = 4.0;
@@ -70,10 +70,11 @@ fn bands() -> ColorImage {
 
 /// The colour of a band among so many.
 pub fn shade(band: usize, bands: usize) -> Color32 {
-    let place = (MAP.len() - 1) as f32 * (band as f32 + 0.5) / bands as f32;
-    let i = (place as usize).min(MAP.len() - 2);
+    let map = map();
+    let place = (map.len() - 1) as f32 * (band as f32 + 0.5) / bands as f32;
+    let i = (place as usize).min(map.len() - 2);
     let part = place - i as f32;
-    let mixed = Rgba::from(MAP[i]) * (1.0 - part) + Rgba::from(MAP[i + 1]) * part;
+    let mixed = Rgba::from(map[i]) * (1.0 - part) + Rgba::from(map[i + 1]) * part;
     mixed.into()
 }
 
@@ -84,8 +85,8 @@ fn hatch() -> ColorImage {
         let from_middle = (i as f32 + 0.5) / HATCH_POINTS as f32 * HATCH - 0.5 * HATCH;
         let edge = 0.5 * HATCH_WIDTH * std::f32::consts::SQRT_2;
         let inked = remap_clamp(from_middle.abs(), edge - 0.5..=edge + 0.5, 1.0..=0.0);
-        let veil = Rgba::from(SNOW) * 0.4;
-        let line = Rgba::from(SLATE) * 0.75;
+        let veil = Rgba::from(SNOW.get()) * 0.4;
+        let line = Rgba::from(SLATE.get()) * 0.75;
         let colour: Color32 = (veil * (1.0 - inked) + line * inked).into();
         [colour, Color32::TRANSPARENT]
     });

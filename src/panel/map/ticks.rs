@@ -60,7 +60,9 @@ pub fn gutter(ui: &Ui, upwards: &Axis, unit: &Unit) -> f32 {
         .iter()
         .map(|tick| {
             let text = tick.text.clone();
-            let galley = ui.painter().layout_no_wrap(text, look::text(SIZE), SLATE);
+            let galley = ui
+                .painter()
+                .layout_no_wrap(text, look::text(SIZE), SLATE.get());
             galley.size().x
         })
         .fold(0.0, f32::max);
@@ -70,7 +72,7 @@ pub fn gutter(ui: &Ui, upwards: &Axis, unit: &Unit) -> f32 {
 /// Around a picture.
 pub fn draw(ui: &Ui, sides: &[Axis; 2], units: &[Unit; 2], rect: Rect) {
     let painter = ui.painter();
-    let stroke = Stroke::new(1.0, SLATE);
+    let stroke = Stroke::new(1.0, SLATE.get());
     for tick in ticks(&sides[0], &units[0], rect.width() / APART[0]) {
         let x = rect.left() + rect.width() * tick.part as f32;
         painter.vline(x, rect.bottom()..=rect.bottom() + 4.0, stroke);
@@ -81,7 +83,7 @@ pub fn draw(ui: &Ui, sides: &[Axis; 2], units: &[Unit; 2], rect: Rect) {
             _ => Align2::CENTER_BOTTOM,
         };
         let at = pos2(x, rect.bottom() + TICKS);
-        painter.text(at, align, tick.text, look::text(SIZE), SLATE);
+        painter.text(at, align, tick.text, look::text(SIZE), SLATE.get());
     }
     for tick in ticks(&sides[1], &units[1], rect.height() / APART[1]) {
         let y = rect.bottom() - rect.height() * tick.part as f32;
@@ -92,6 +94,6 @@ pub fn draw(ui: &Ui, sides: &[Axis; 2], units: &[Unit; 2], rect: Rect) {
             _ => Align2::RIGHT_CENTER,
         };
         let at = pos2(rect.left(), y) - vec2(6.0, 0.0);
-        painter.text(at, align, tick.text, look::text(SIZE), SLATE);
+        painter.text(at, align, tick.text, look::text(SIZE), SLATE.get());
     }
 }

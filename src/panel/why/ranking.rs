@@ -31,7 +31,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         Align2::LEFT_CENTER,
         text("panel-what-matters-most"),
         look::bold(18.0),
-        INK,
+        INK.get(),
     );
     let hint = text("panel-steps-hint");
     let size = look::fitting(ui, hint, 14.5, title.width());
@@ -40,7 +40,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         Align2::LEFT_CENTER,
         hint,
         look::text(size),
-        SLATE,
+        SLATE.get(),
     );
     go_back(ui, session, "go back:steps", back);
 
@@ -77,9 +77,9 @@ fn bar(ui: &mut Ui, gain: &Gain, [least, most]: [f64; 2]) -> bool {
     targets::note(&format!("step:{}", gain.key), row);
     let painter = ui.painter();
     let (fill, edge) = match (possible, response.hovered()) {
-        (true, true) => (SNOW, TEAL),
-        (true, false) => (SNOW, FROST),
-        (false, _) => (Color32::TRANSPARENT, FROST),
+        (true, true) => (SNOW.get(), TEAL.get()),
+        (true, false) => (SNOW.get(), FROST.get()),
+        (false, _) => (Color32::TRANSPARENT, FROST.get()),
     };
     painter.rect(
         row,
@@ -90,7 +90,11 @@ fn bar(ui: &mut Ui, gain: &Gain, [least, most]: [f64; 2]) -> bool {
     );
     let inside = row.shrink2(vec2(INSIDE, 0.0));
     let line = row.top() + 18.0;
-    let (size, ink) = if possible { (17.0, INK) } else { (15.0, SLATE) };
+    let (size, ink) = if possible {
+        (17.0, INK.get())
+    } else {
+        (15.0, SLATE.get())
+    };
     let number = words::gain(gain);
     // What is counted stands over the steps already.
     let number = number.strip_suffix(text("panel-turns")).unwrap_or(&number);
@@ -117,7 +121,11 @@ fn bar(ui: &mut Ui, gain: &Gain, [least, most]: [f64; 2]) -> bool {
         let share = (turns - least) / (most - least).max(f64::MIN_POSITIVE);
         inside.left() + inside.width() * share as f32
     };
-    let colour = if gained < 0.0 { VERMILION } else { TEAL };
+    let colour = if gained < 0.0 {
+        VERMILION.get()
+    } else {
+        TEAL.get()
+    };
     let own = Rect::from_x_y_ranges(
         x(gained.min(0.0))..=x(gained.max(0.0)),
         row.top() + 32.0..=row.top() + 32.0 + THICK,

@@ -58,8 +58,11 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
         if i + 1 < bars.len() {
             // The next bar goes on from here.
             let end = row.bottom() + TEXT;
-            ui.painter()
-                .vline(x(bar.to), row.top() + TEXT..=end, Stroke::new(1.0, FROST));
+            ui.painter().vline(
+                x(bar.to),
+                row.top() + TEXT..=end,
+                Stroke::new(1.0, FROST.get()),
+            );
         }
         draw(ui, bar, row, [x(bar.from), x(bar.to)]);
         if i + 1 == bars.len()
@@ -95,7 +98,7 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
         from: 0.0,
         to: level,
         number: turns_text(shown.ideal),
-        colour: FROST,
+        colour: FROST.get(),
         largest: false,
         about: words::IDEAL.text().to_owned(),
     }];
@@ -105,10 +108,10 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
         .zip(shown.losses)
     {
         let (name, colour) = match cause {
-            Cause::Closing => ("closing", CLOSING),
-            Cause::Tightness => ("tightness", TIGHT),
-            Cause::Opening => ("opening", OPENING),
-            Cause::Tilt => ("tilt", FROST),
+            Cause::Closing => ("closing", CLOSING.get()),
+            Cause::Tightness => ("tightness", TIGHT.get()),
+            Cause::Opening => ("opening", OPENING.get()),
+            Cause::Tilt => ("tilt", FROST.get()),
         };
         bars.push(Bar {
             name,
@@ -128,7 +131,7 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
         from: level,
         to: budget.turns,
         number: change_text(shown.ice),
-        colour: AMBER,
+        colour: AMBER.get(),
         largest: false,
         about: words::ICE.text().to_owned(),
     });
@@ -138,7 +141,7 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
         from: 0.0,
         to: budget.turns,
         number: turns_text(shown.turns),
-        colour: AMBER,
+        colour: AMBER.get(),
         largest: false,
         about: words::TURNS.text().to_owned(),
     });
@@ -165,22 +168,26 @@ fn draw(ui: &Ui, bar: &Bar, row: Rect, [from, to]: [f32; 2]) {
         Align2::LEFT_CENTER,
         bar.label,
         font(16.0),
-        INK,
+        INK.get(),
     );
     painter.text(
         pos2(row.right(), row.top() + TEXT + 0.5 * THICK),
         Align2::RIGHT_CENTER,
         &bar.number,
         look::bold(17.0),
-        if bar.largest { VERMILION } else { INK },
+        if bar.largest {
+            VERMILION.get()
+        } else {
+            INK.get()
+        },
     );
     // What is nothing is a line still.
     let width = (to - from).abs().max(1.0);
     let own = Rect::from_min_size(pos2(from.min(to), row.top() + TEXT), vec2(width, THICK));
     let edge = if bar.largest {
-        Stroke::new(2.0, VERMILION)
+        Stroke::new(2.0, VERMILION.get())
     } else {
-        Stroke::new(1.0, bar.colour.lerp_to_gamma(SLATE, 0.6))
+        Stroke::new(1.0, bar.colour.lerp_to_gamma(SLATE.get(), 0.6))
     };
     painter.rect(
         own,
@@ -200,13 +207,13 @@ fn mark_owed(ui: &Ui, row: Rect, [turned, owed]: [f32; 2]) {
             Rect::from_x_y_ranges(turned..=owed, across.clone()),
             CornerRadius::ZERO,
             Color32::TRANSPARENT,
-            Stroke::new(1.0, SLATE),
+            Stroke::new(1.0, SLATE.get()),
             StrokeKind::Middle,
         );
     }
     painter.vline(
         owed,
         across.start() - 4.0..=across.end() + 4.0,
-        Stroke::new(3.0, TEAL),
+        Stroke::new(3.0, TEAL.get()),
     );
 }

@@ -4,7 +4,9 @@ use bevy_egui::egui::{
     Align2, Color32, CornerRadius, Id, Pos2, Rect, RichText, Sense, Shape, Stroke, Ui, pos2, vec2,
 };
 
-use super::super::look::{self, FROST, INK, NEAR, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::super::look::{
+    self, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
+};
 use super::super::parts::{card, small};
 use super::super::slider::{hatch, place};
 use super::super::{spoken, targets, transport};
@@ -60,7 +62,7 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
 /// A lever that cannot, in a line.
 pub fn unable(ui: &mut Ui, session: &Session, single: &Single, fits: bool) {
     let said = format!("{}: {}", single.label.text(), words::most(session, single));
-    let colour = if fits { INK } else { FROST };
+    let colour = if fits { INK.get() } else { FROST.get() };
     ui.label(RichText::new(said).size(16.0).color(colour));
 }
 
@@ -110,7 +112,7 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
         Align2::LEFT_CENTER,
         label,
         look::bold(17.0),
-        INK,
+        INK.get(),
     );
     let size = look::fitting(ui, change, 16.0, room);
     painter.text(
@@ -118,7 +120,7 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
         Align2::LEFT_CENTER,
         change,
         look::text(size),
-        INK,
+        INK.get(),
     );
     let response = transport::button(ui, &format!("apply:{name}"), own, true);
     let said = say!("panel-try-change", what = label, change = change);
@@ -130,7 +132,7 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
         Align2::CENTER_CENTER,
         words,
         look::text(size),
-        Color32::WHITE,
+        ON_TEAL.get(),
     );
     response.clicked()
 }
@@ -150,17 +152,21 @@ fn track(ui: &mut Ui, session: &Session, single: &Single, proposal: &Proposal) {
     };
     let painter = ui.painter();
     let round = CornerRadius::same(3);
-    painter.rect_filled(bar(x(key.least), x(key.most), 6.0), round, FROST);
+    painter.rect_filled(bar(x(key.least), x(key.most), 6.0), round, FROST.get());
     if let Some(reach) = session.scenario().reach(key, session.jump()) {
-        painter.rect_filled(bar(x(reach.seen[0]), x(reach.seen[1]), 6.0), round, SEEN);
+        painter.rect_filled(
+            bar(x(reach.seen[0]), x(reach.seen[1]), 6.0),
+            round,
+            SEEN.get(),
+        );
         if let Some(beyond) = reach.beyond.filter(|beyond| *beyond < key.most) {
             hatch(ui, bar(x(beyond), x(key.most), 12.0));
         }
     }
     let (from, to) = (pos2(x(single.now), y), pos2(x(proposal.value), y));
-    painter.line_segment([from, to], Stroke::new(2.5, INK));
-    painter.circle(from, 6.0, SNOW, Stroke::new(2.5, INK));
-    painter.circle_filled(to, 7.0, INK);
+    painter.line_segment([from, to], Stroke::new(2.5, INK.get()));
+    painter.circle(from, 6.0, SNOW.get(), Stroke::new(2.5, INK.get()));
+    painter.circle_filled(to, 7.0, INK.get());
 }
 
 /// The verdict, with a sign that tells it apart without colour; a tap tells what it rests on. Whether
@@ -176,9 +182,9 @@ fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
     let said = say!("panel-verdict", what = label, verdict = words);
     spoken::toggle(&response, &said, open);
     let colour = match verdict {
-        Verdict::AlreadyReached | Verdict::WithinReach => TEAL,
-        Verdict::WithinMeasured => SLATE,
-        Verdict::BeyondMeasured | Verdict::CannotAlone => VERMILION,
+        Verdict::AlreadyReached | Verdict::WithinReach => TEAL.get(),
+        Verdict::WithinMeasured => SLATE.get(),
+        Verdict::BeyondMeasured | Verdict::CannotAlone => VERMILION.get(),
     };
     sign(ui, verdict, row.left_center() + vec2(8.0, 0.0), colour);
     ui.painter().text(
@@ -197,7 +203,7 @@ fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
             "panel-verdict-why"
         }),
         look::text(15.0),
-        SLATE,
+        SLATE.get(),
     );
     if response.clicked() {
         ui.data_mut(|data| data.insert_temp(id, !open));

@@ -30,7 +30,7 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
             bevy_egui::egui::Align2::LEFT_CENTER,
             label,
             look::text(16.0),
-            look::INK,
+            look::INK.get(),
         );
         let size = look::fitting(ui, &reach, 16.0, 0.6 * row.width());
         painter.text(
@@ -38,7 +38,7 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
             bevy_egui::egui::Align2::RIGHT_CENTER,
             &reach,
             look::bold(size),
-            look::INK,
+            look::INK.get(),
         );
         if response.clicked() {
             let now = (chosen != Some(place)).then_some(place);
@@ -104,7 +104,7 @@ pub fn season(ui: &mut Ui, session: &mut Session) {
     ui.label(
         RichText::new(text("panel-season-held"))
             .size(14.5)
-            .color(SLATE),
+            .color(SLATE.get()),
     );
 }
 

@@ -99,7 +99,7 @@ impl Session {
 
     /// Lays beside what came with a link.
     pub(in crate::session) fn lay_linked_beside(&mut self, scenario: Scenario) {
-        let name = scenario.name.clone();
+        let name = starts::shown_name(&scenario.name).to_owned();
         self.put_beside(Some(Beside::new(Which::Linked, name, scenario)));
     }
 
@@ -116,7 +116,7 @@ impl Session {
         self.playback.t_s = self.playback.t_s.min(self.last_s());
     }
 
-    /// Names anew what is named in the language spoken; for when that is another one.
+    /// Names it anew in the language spoken, where the name is not the user's own.
     pub(in crate::session) fn name_beside_in_words(&mut self) {
         let name = match &self.compare.beside {
             Some(Beside {
@@ -127,7 +127,16 @@ impl Session {
                 which: Which::AsOpened,
                 ..
             }) => Some(as_opened(&self.base)),
-            _ => None,
+            Some(Beside {
+                which: Which::Linked,
+                scenario,
+                ..
+            }) => Some(starts::shown_name(&scenario.name).to_owned()),
+            Some(Beside {
+                which: Which::Kept(_),
+                ..
+            })
+            | None => None,
         };
         if let Some(beside) = &mut self.compare.beside
             && let Some(name) = name

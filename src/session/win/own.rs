@@ -49,7 +49,7 @@ impl Win {
         }
     }
 
-    /// What was kept, if it may be.
+    /// What was kept, if it may be; why not is told to nobody.
     pub(in super::super) fn of_kept(kept: &Kept) -> Result<Self, String> {
         if let Target::Turns(turns) = kept.target
             && !(TARGET_TURNS[0]..=TARGET_TURNS[1]).contains(&turns)

@@ -1,0 +1,94 @@
+//! Light or dark, usual or large: as the device is set, or as the user has chosen and the storage
+//! keeps.
+//!
+//! `web/light.js` decides at the start, before there is an app, and tells the root element; later
+//! choices are made on the panels and go from here to the root element and into the storage.
+
+use bevy::prelude::*;
+use bevy::winit::{EventLoopProxyWrapper, WinitUserEvent};
+use wasm_bindgen::JsCast;
+use wasm_bindgen::prelude::Closure;
+use web_sys::MediaQueryList;
+
+use super::dom;
+use super::kept::storage;
+use crate::look::{self, Choice, Light};
+
+/// The storage's names for the choices; `web/light.js` reads them.
+const LIGHT: &str = "turns-aloft/light";
+const TYPE: &str = "turns-aloft/type";
+const LARGE: &str = "large";
+
+/// What the device is set to.
+struct Device(MediaQueryList);
+
+pub fn plugin(app: &mut App) {
+    app.add_systems(Startup, listen)
+        .add_systems(First, follow)
+        .add_systems(Last, keep);
+}
+
+/// Takes up what has been chosen, and draws from the start as the page has opened.
+pub fn take_up() {
+    let kept = |name| storage().and_then(|storage| storage.get_item(name).ok()?);
+    let light = kept(LIGHT);
+    look::choose(Choice {
+        light: Light::ALL
+            .into_iter()
+            .find(|it| light.as_deref() == Some(it.name())),
+        large: kept(TYPE).as_deref() == Some(LARGE),
+    });
+    if dom::light().as_deref() == Some(Light::Night.name()) {
+        look::show(Light::Night);
+    }
+}
+
+/// Hears of it when the device is set otherwise.
+fn listen(world: &mut World) {
+    let proxy = (**world.resource::<EventLoopProxyWrapper>()).clone();
+    let Some(query) = dom::window().and_then(|window| {
+        window
+            .match_media("(prefers-color-scheme: dark)")
+            .ok()
+            .flatten()
+    }) else {
+        return;
+    };
+    let changed = Closure::<dyn FnMut()>::new(move || {
+        proxy.send_event(WinitUserEvent::WakeUp).ok();
+    });
+    query.set_onchange(Some(changed.as_ref().unchecked_ref()));
+    changed.forget();
+    world.insert_non_send(Device(query));
+}
+
+/// Shows the colours chosen, or those of the device.
+fn follow(device: Option<NonSend<Device>>) {
+    let of_device = if device.is_some_and(|device| device.0.matches()) {
+        Light::Night
+    } else {
+        Light::Day
+    };
+    let light = look::chosen().light.unwrap_or(of_device);
+    if light != look::shown() {
+        look::show(light);
+        dom::set_light(light.name());
+    }
+}
+
+/// Keeps another choice. Where nothing can be kept it holds until the next reload.
+fn keep(mut last: Local<Option<Choice>>) {
+    let choice = look::chosen();
+    if last.replace(choice).is_none_or(|last| last == choice) {
+        return;
+    }
+    let Some(storage) = storage() else {
+        return;
+    };
+    let keep = |name, value: Option<&str>| match value {
+        Some(value) => storage.set_item(name, value).ok(),
+        None => storage.remove_item(name).ok(),
+    };
+    keep(LIGHT, choice.light.map(Light::name));
+    keep(TYPE, choice.large.then_some(LARGE));
+}

@@ -1,0 +1,100 @@
+"""Day and night, usual and large type: as the device is set or as chosen, with nothing lost."""
+
+import pytest
+
+import touch
+from flown import assert_equal, fly_kept
+from page import wait_for_output
+from test_jump import at_rest
+from test_shell import SIZES
+
+
+def choose(page, what):
+    """Chooses in the settings and closes them."""
+    touch.tap(page, *page.centre("Units"))
+    page.wait_until("the settings", lambda: what in page.rects())
+    touch.tap(page, *page.centre(what))
+    page.next_frames(4)
+    if what in page.rects():
+        touch.tap(page, *page.centre("Units"))
+        page.wait_until("closed", lambda: what not in page.rects())
+
+
+def light(page):
+    return page.run("return document.documentElement.dataset.light")
+
+
+def brightness(page):
+    """Of the whole picture, from 0 to 255."""
+    picture = page.canvas_pixels().convert("L").resize((1, 1))
+    return picture.getpixel((0, 0))
+
+
+def ground(page):
+    """The page's own ground, and the colour that the system is told."""
+    return page.run(
+        "return [getComputedStyle(document.documentElement).getPropertyValue('--ice'),"
+        "        document.querySelector('meta[name=theme-color]').content]"
+    )
+
+
+@pytest.mark.parametrize("dark", [False, True], ids=["by day", "at night"])
+def test_opens_as_the_device_is_set(new_page, dark):
+    page = at_rest(new_page(dark=dark).open().wait_ready())
+    assert light(page) == ("night" if dark else "day")
+    assert (brightness(page) < 90) if dark else (brightness(page) > 180)
+    own, told = ground(page)
+    assert own.strip() == told == ("#0F1B27" if dark else "#E6EEF4")
+
+
+@pytest.mark.window(1024, 768)
+def test_what_is_chosen_is_seen_at_once_and_kept(page, tmp_path):
+    before = at_rest(page).outputs()
+    choose(page, "light:night")
+    page.wait_until("a dark picture", lambda: brightness(page) < 90)
+    assert light(page) == "night"
+    assert page.outputs() == before
+    page.open().wait_ready()
+    assert light(page) == "night" and brightness(at_rest(page)) < 90
+    choose(page, "light:device")
+    page.wait_until("a light picture", lambda: brightness(page) > 180)
+    assert page.outputs() == before
+
+
+@pytest.mark.window(1024, 768)
+def test_rubbish_in_the_storage_is_passed_over(page):
+    page.run(
+        "localStorage.setItem('turns-aloft/light', 'x'); localStorage.setItem('turns-aloft/type', 7)"
+    )
+    page.open().wait_ready()
+    assert light(page) == "day"
+    assert page.notice() == ""
+
+
+@pytest.mark.window(1366, 1024)
+def test_large_type_is_larger_and_works(page, tmp_path):
+    at_rest(page)
+    usual = page.rects()["play"]
+    choose(page, "type:large")
+    page.wait_until("a larger button", lambda: page.rects()["play"][3] >= 1.35 * usual[3])
+    x, y, width, height = page.rects()["slider:takeoff_rate_rad_s"]
+    before = page.output("turns")
+    row = y + 0.7 * height
+    touch.touch_drag(page, x + 0.5 * width, row, x + 0.6 * width, row)
+    wait_for_output(page, "turns", lambda text: text != before)
+    assert_equal(page.outputs(), fly_kept(page, tmp_path))
+    page.open().wait_ready()
+    assert page.rects()["play"][3] >= 1.35 * usual[3]
+
+
+@pytest.mark.parametrize("size", SIZES, ids=str)
+def test_large_type_leaves_everything_on_the_screen(new_page, size):
+    page = at_rest(new_page(size=size).open().wait_ready())
+    choose(page, "type:large")
+    page.next_frames(4)
+    rects = page.rects()
+    for name in ("Units", "Share", "Open", "play", "on", "back", "view Front", "view Axis"):
+        x, y, width, height = rects[name]
+        assert x >= 0 and y >= 0, name
+        assert x + width <= size[0] + 1 and y + height <= size[1] + 1, name
+        assert min(width, height) >= 44, name
