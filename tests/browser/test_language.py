@@ -187,11 +187,12 @@ def test_what_is_being_done_outlives_another_language(page):
     """A changed jump, how sure it is, what is folded open."""
     at_rest(page)
     fold = "fold:How sure are the inputs"
+    type_value(page, "takeoff_rate_rad_s", "120")
+    wait_for_output(page, "takeoff_rate_rad_s", lambda text: text == "120 rpm")
     touch.tap(page, *page.centre("how sure"))
     page.wait_until("the half-widths", lambda: fold in page.rects())
     touch.tap(page, *page.centre(fold))
-    type_value(page, "takeoff_rate_rad_s", "120")
-    wait_for_output(page, "takeoff_rate_rad_s", lambda text: text == "120 rpm")
+    page.wait_until("unfolded", lambda: "half-width:close_time_s" in page.rects())
     before = page.outputs()
     touched = set(page.rects())
 
