@@ -121,6 +121,8 @@ def test_a_file_of_fifty_megabytes_is_refused_at_once(page, tmp_path):
 
 @pytest.mark.parametrize("jump_s", [3600, -3600], ids=["an hour on", "an hour back"])
 def test_a_jump_of_the_clock_moves_nothing(page, tmp_path, jump_s):
+    # The clock on the wall goes either way; the other one never goes back (W3C, High Resolution
+    # Time), but runs on while a device sleeps.
     at_rest(page)
     touch.tap(page, *page.centre("repeat"))
     touch.tap(page, *page.centre("play"))
@@ -128,7 +130,7 @@ def test_a_jump_of_the_clock_moves_nothing(page, tmp_path, jump_s):
         """
         const [jump_s] = arguments;
         const performanceNow = performance.now.bind(performance), dateNow = Date.now.bind(Date);
-        performance.now = () => performanceNow() + 1e3 * jump_s;
+        performance.now = () => performanceNow() + 1e3 * Math.max(jump_s, 0);
         Date.now = () => dateNow() + 1e3 * jump_s;
         """,
         jump_s,
@@ -187,8 +189,8 @@ def test_a_thousand_touches_anywhere_leave_a_jump_that_flies(page, tmp_path):
     at_rest(page)
     # Reproducible; any other would do as well.
     chance = random.Random(20261126)
-    for _ in range(50):
-        touch.taps(page, [(chance.uniform(1, 1022), chance.uniform(1, 766)) for _ in range(20)])
+    for _ in range(20):
+        touch.taps(page, [(chance.uniform(1, 1022), chance.uniform(1, 766)) for _ in range(50)])
     assert page.state() == "ready"
     page.open().wait_ready()
     assert_equal(at_rest(page).outputs(), fly_kept(page, tmp_path))
