@@ -14,7 +14,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-import page
+import ratios_page
 from in_browser import loaded
 
 ROUNDS = 4
@@ -77,7 +77,7 @@ def main(start, compare, table, answers, module, out, compilers, *pinocchio):
     # About 1 when nothing else runs: more than there are cores, and the numbers are too large.
     load = f"{os.getloadavg()[0]:.1f} programs at a time at the end, on {os.cpu_count()} cores"
     head = [f"{datetime.date.today()}, {processor()}", load, compilers, version]
-    text = page.written(start, head, ours, theirs, browser)
+    text = ratios_page.written(start, head, ours, theirs, browser)
     Path(out).write_text(text, encoding="utf-8")
     print(f"\n{text}\nWritten to {out}")
 

@@ -102,8 +102,10 @@ def used_s(processes):
 
 
 def descendants(process):
-    children = Path(f"/proc/{process}/task/{process}/children").read_text().split()
-    return [process, *(below for child in children for below in descendants(int(child)))]
+    # Any thread may have started some.
+    lists = Path(f"/proc/{process}/task").glob("*/children")
+    children = [int(child) for list_ in lists for child in list_.read_text().split()]
+    return [process, *(below for child in children for below in descendants(child))]
 
 
 def rest_share(address):
