@@ -37,6 +37,8 @@ export default function initializer() {
 
   return {
     onProgress({ current }) {
+      // Some browsers count on after it has failed.
+      if (root.dataset.state === "failed") return;
       if (current < total) {
         bar.max = total;
         bar.value = current;

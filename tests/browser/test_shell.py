@@ -101,6 +101,7 @@ def test_loading_says_how_far_it_has_come(new_page, dist):
     assert not page.driver.find_element("id", "loading").is_displayed()
 
 
+@pytest.mark.only("chromium", "another driver's scripts have errors of a realm of their own")
 def test_a_trap_while_running_is_said_in_a_sentence(page):
     def report(error):
         page.run(f"dispatchEvent(new ErrorEvent('error', {{ error: {error} }}))")
