@@ -21,7 +21,7 @@ pub enum Language {
     German,
 }
 
-/// The files of one language, in the order of [`SOURCES`]' names.
+/// The files of one language, in this order everywhere.
 macro_rules! messages {
     ($language:literal) => {
         [
@@ -150,7 +150,7 @@ fn text_in(language: Language, name: &'static str) -> &'static str {
     }
 }
 
-/// A message with its values; [`say!`] is the way to write it.
+/// A message with its values; `say!` is the way to write it.
 pub fn told(name: &str, values: &FluentArgs<'_>) -> String {
     let bundle = &BUNDLES[spoken() as usize];
     let pattern = bundle.get_message(name).and_then(|message| message.value());

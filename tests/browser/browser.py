@@ -2,8 +2,6 @@
 remembered from before: Chromium, headless, and Firefox ESR, which has WebGL only where there is a
 screen, if nobody's."""
 
-import atexit
-import functools
 import os
 import shutil
 import subprocess
@@ -104,7 +102,6 @@ def firefox(
     size, scale=1, still=False, dark=False, graphics=True, languages=ENGLISH, downloads=None
 ):
     """The same of Firefox."""
-    os.environ["DISPLAY"] = screen()
     options = webdriver.FirefoxOptions()
     options.binary_location = required("firefox-esr")
     for name, value in {
@@ -121,7 +118,14 @@ def firefox(
     # For the size of the page, and for its console.
     options.set_capability("webSocketUrl", True)
 
-    driver = webdriver.Firefox(options=options, service=FirefoxService(required("geckodriver")))
+    with screen() as display:
+        service = FirefoxService(required("geckodriver"), env={**os.environ, "DISPLAY": display})
+        driver = webdriver.Firefox(options=options, service=service)
+        yield from running(driver, size)
+
+
+def running(driver, size):
+    """The browser, as long as it is needed."""
     try:
         resize(driver, size)
         driver.logged = []
@@ -136,18 +140,22 @@ def firefox(
         driver.quit()
 
 
-@functools.cache
+@contextmanager
 def screen():
-    """The name of a screen in memory, there until the tests are over."""
+    """The name of a screen in memory of its own: a window behind another one is not drawn."""
     said, says = os.pipe()
     server = subprocess.Popen(
         [required("Xvfb"), "-displayfd", str(says), "-screen", "0", "1600x1200x24"],
         pass_fds=[says],
         stderr=subprocess.DEVNULL,
     )
-    atexit.register(server.terminate)
-    with os.fdopen(said) as number:
-        return f":{number.readline().strip()}"
+    os.close(says)
+    try:
+        with os.fdopen(said) as number:
+            yield f":{number.readline().strip()}"
+    finally:
+        server.terminate()
+        server.wait()
 
 
 ENGINES = {"chromium": chromium, "firefox": firefox}

@@ -100,7 +100,7 @@ INTRUDERS = [
 
 
 def test_intruders_are_kept_out(new_page):
-    page = new_page(expected_errors=["Content Security Policy"]).open().wait_ready()
+    page = new_page(expected_errors=["Content Security Policy", "Content-Security-Policy"]).open().wait_ready()
     page.run(
         """
         window.keptOut = [];
