@@ -4,8 +4,6 @@ import io
 import time
 
 from PIL import Image
-from selenium.webdriver import ActionChains
-from selenium.webdriver.common.actions.wheel_input import ScrollOrigin
 
 from browser import console
 
@@ -96,14 +94,6 @@ class Page:
             self.next_frames()
         x, y, width, height = rects[name]
         return x + width / 2, y + height / 2
-
-    # What it is told
-
-    def scroll(self, x, y, by):
-        """Turns the wheel over a place: a finger does the same, but glides on."""
-        origin = ScrollOrigin.from_viewport(round(x), round(y))
-        ActionChains(self.driver).scroll_from_origin(origin, 0, round(by)).perform()
-        self.next_frames()
 
     # What it draws
 

@@ -34,7 +34,8 @@ def into_sight(page, name):
         if low <= at[1] <= high:
             return at
         middle = (low + high) / 2
-        page.scroll(x, middle, at[1] - middle)
+        way = max(-0.35 * (high - low), min(0.35 * (high - low), middle - at[1]))
+        touch.touch_drag(page, x, middle, x, middle + way)
         page.wait_until(f"{name} rests", lambda: _rests(page, name))
     raise AssertionError(f"{name} never came into sight")
 
