@@ -176,6 +176,8 @@ fn scrolling(ui: &mut Ui, below: &Response, add: impl FnOnce(&mut Ui)) {
     let room = ui.ctx().viewport_rect().bottom() - below.rect.bottom() - 2.0 * APART;
     ScrollArea::vertical()
         .max_height(room)
+        // Else it scrolls from a height of its own on.
+        .min_scrolled_height(room)
         .scroll_bar_visibility(ScrollBarVisibility::AlwaysHidden)
         .show(ui, add);
 }
