@@ -7,7 +7,7 @@ use std::cell::Cell;
 use std::sync::LazyLock;
 
 use fluent_bundle::concurrent::FluentBundle;
-use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use fluent_bundle::{FluentArgs, FluentResource};
 use serde::{Deserialize, Serialize, Serializer};
 use unic_langid::LanguageIdentifier;
 
@@ -73,7 +73,8 @@ impl Language {
         wished.into_iter().find_map(of).unwrap_or_default()
     }
 
-    const fn sources(self) -> [&'static str; 5] {
+    /// The texts of its files of messages.
+    pub const fn sources(self) -> [&'static str; 5] {
         match self {
             Self::English => messages!("en"),
             Self::German => messages!("de"),
@@ -194,15 +195,4 @@ pub fn signed_as_spoken(number: String) -> String {
 pub fn number(typed: &str) -> Option<f64> {
     let point = typed.trim().replace(',', ".").replace('−', "-");
     point.parse().ok().filter(|value: &f64| value.is_finite())
-}
-
-/// Every message of a language with its value's text, for the tests that hold them against each
-/// other.
-pub fn sources() -> [(Language, [&'static str; 5]); 2] {
-    Language::ALL.map(|language| (language, language.sources()))
-}
-
-/// A value that chooses a plural.
-pub fn count(n: usize) -> FluentValue<'static> {
-    FluentValue::from(n)
 }

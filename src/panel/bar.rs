@@ -149,7 +149,6 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
                 targets::note(&format!("start:{}", start.name), row.rect);
                 if row.clicked() {
                     session.open(start.scenario.clone());
-                    ui.close();
                 }
             }
         });

@@ -7,6 +7,7 @@ use std::fmt;
 use super::Scenario;
 use super::complaint::complaint;
 use super::jump::JUMP_TURNS;
+use super::named::named;
 use crate::say;
 use crate::words::{Message, signed_as_spoken};
 
@@ -39,10 +40,10 @@ impl Kind {
     /// A number in the SI unit, as messages write it.
     pub fn si(self, number: f64) -> String {
         let number = plain(number);
-        self.si_sign().map_or_else(
-            || number.clone(),
-            |sign| format!("{number} {}", sign.text()),
-        )
+        match self.si_sign() {
+            Some(sign) => format!("{number} {}", sign.text()),
+            None => number,
+        }
     }
 }
 
@@ -134,21 +135,9 @@ impl fmt::Display for Refused {
 
 impl std::error::Error for Refused {}
 
+named!(Key);
+
 impl Key {
-    pub fn label(&self) -> &'static str {
-        self.label.text()
-    }
-
-    /// The label inside a sentence.
-    pub fn inline(&self) -> &'static str {
-        self.inline.text()
-    }
-
-    /// What it is, in one sentence.
-    pub fn about(&self) -> &'static str {
-        self.about.text()
-    }
-
     /// Sets the number, or says why not.
     pub fn set(&self, scenario: &mut Scenario, value: f64) -> Result<(), Refused> {
         self.check(value)?;

@@ -8,6 +8,7 @@ pub mod fly;
 pub mod jump;
 pub mod keys;
 pub mod link;
+mod named;
 pub mod reach;
 pub mod report;
 pub mod starts;

@@ -8,6 +8,7 @@ use std::f64::consts::TAU;
 use super::Scenario;
 use super::fly::Jump;
 use super::keys::{self, Kind, Refused, plain};
+use super::named::named;
 use crate::physics::body::{Body, BodySpec, Segment};
 use crate::physics::call::Call;
 use crate::physics::momentum::MassState;
@@ -95,21 +96,9 @@ const USUAL_HEIGHT_M: f64 = 0.02;
 const USUAL_RATE_RAD_S: f64 = 0.5;
 const USUAL_CLOSE_TIME_S: f64 = 1.0 / 60.0;
 
+named!(HalfWidth);
+
 impl HalfWidth {
-    pub fn label(&self) -> &'static str {
-        self.label.text()
-    }
-
-    /// The label inside a sentence.
-    pub fn inline(&self) -> &'static str {
-        self.inline.text()
-    }
-
-    /// Where the usual one comes from.
-    pub fn about(&self) -> &'static str {
-        self.about.text()
-    }
-
     /// Sets the half-width, held between nothing and the most it may be.
     pub fn hold(&self, of: &mut Uncertainty, value: f64) {
         (self.set)(of, value.clamp(0.0, self.most));

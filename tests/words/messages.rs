@@ -6,7 +6,7 @@ use fluent_syntax::ast::{
     CallArguments, Entry, Expression, InlineExpression, Pattern, PatternElement,
 };
 use fluent_syntax::parser::parse;
-use turns_aloft::words::{Language, sources};
+use turns_aloft::words::Language;
 
 /// What there is to know of one message.
 #[derive(Debug, Default)]
@@ -25,8 +25,7 @@ pub struct Message {
 /// Those of all files; a message that stands twice is a fault.
 pub fn all_messages(language: Language) -> Result<BTreeMap<String, Message>, String> {
     let mut all = BTreeMap::new();
-    let of = sources().into_iter().find(|(of, _)| *of == language);
-    for source in of.into_iter().flat_map(|(_, sources)| sources) {
+    for source in language.sources() {
         let file = parse(source).map_err(|(_, faults)| format!("{faults:?}"))?;
         for entry in file.body {
             match entry {

@@ -14,6 +14,7 @@ use bevy_egui::egui::{
 };
 
 use crate::analysis::field::Field;
+use crate::look::shown;
 use crate::panel::look::{SLATE, SNOW, map};
 
 /// Bands in a turn.
@@ -40,7 +41,7 @@ const SHARP: TextureOptions = TextureOptions {
     mipmap_mode: None,
 };
 
-/// The textures, made once.
+/// The textures, made once in each light.
 #[derive(Clone)]
 struct Shades {
     bands: TextureHandle,
@@ -48,7 +49,7 @@ struct Shades {
 }
 
 fn shades(ui: &Ui) -> Shades {
-    let id = ui.id().with("shades");
+    let id = ui.id().with(("shades", shown().name()));
     if let Some(shades) = ui.data(|data| data.get_temp::<Shades>(id)) {
         return shades;
     }
