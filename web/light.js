@@ -6,15 +6,17 @@
   const root = document.documentElement;
   const dark = matchMedia("(prefers-color-scheme: dark)");
 
-  function chosen() {
+  // What the browser's storage holds of that name; null where it holds nothing.
+  function kept(name) {
     try {
-      return localStorage.getItem("turns-aloft/light");
+      return localStorage.getItem(name);
     } catch {
       return null; // This browser keeps nothing.
     }
   }
+  window.turnsAloft = { kept };
 
-  const light = chosen();
+  const light = kept("turns-aloft/light");
   root.dataset.light = ["day", "night"].includes(light) ? light : dark.matches ? "night" : "day";
 
   // The system's own bars around the page.

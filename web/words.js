@@ -7,21 +7,13 @@
   // Written in by web/finish.py: language to message to text.
   const words = JSON.parse(document.getElementById("shell-words").textContent);
 
-  // What can be chosen is kept by the module, as a tag (src/page/language.rs).
-  function chosen() {
-    try {
-      return localStorage.getItem("turns-aloft/language");
-    } catch {
-      return null; // This browser keeps nothing.
-    }
-  }
-
   const ATTRIBUTES = [["aria-label", "data-words-label"], ["content", "data-words-content"]];
 
   const spoken = (tag) => Object.hasOwn(words, tag);
 
   function wished() {
-    const kept = chosen();
+    // What can be chosen is kept by the module, as a tag (src/page/language.rs).
+    const kept = window.turnsAloft.kept("turns-aloft/language");
     if (kept !== null && spoken(kept)) return kept;
     const primary = navigator.languages.map((tag) => tag.toLowerCase().split("-")[0]);
     return primary.find(spoken) ?? "en";
@@ -46,7 +38,7 @@
     for (const template of part.querySelectorAll("template")) fill(template.content);
   }
 
-  window.turnsAloft = { say };
+  window.turnsAloft.say = say;
   root.lang = language;
   fill(document);
   new MutationObserver(() => {

@@ -82,25 +82,41 @@ impl Session {
     /// one. What is not there any more is passed over.
     pub fn lay_beside(&mut self, which: Which) {
         let found = match &which {
-            Which::Kept(id) => self.compare.keeping.collection().get(*id).map(|entry| {
-                let scenario = entry.scenario.clone();
-                (scenario.name.clone(), scenario)
-            }),
-            Which::Start(name) => {
-                starts::named(name).map(|start| (start.label().to_owned(), start.scenario.clone()))
+            Which::Kept(id) => {
+                let entry = self.compare.keeping.collection().get(*id);
+                entry.map(|entry| entry.scenario.clone())
             }
-            Which::AsOpened => Some((as_opened(&self.base), self.base.clone())),
+            Which::Start(name) => starts::named(name).map(|start| start.scenario.clone()),
+            Which::AsOpened => Some(self.base.clone()),
             Which::Linked => None,
         };
-        if let Some((name, scenario)) = found {
-            self.put_beside(Some(Beside::new(which, name, scenario)));
+        if let Some(scenario) = found {
+            self.name_and_put_beside(which, scenario);
         }
     }
 
     /// Lays beside what came with a link.
     pub(in crate::session) fn lay_linked_beside(&mut self, scenario: Scenario) {
-        let name = starts::shown_name(&scenario.name).to_owned();
-        self.put_beside(Some(Beside::new(Which::Linked, name, scenario)));
+        self.name_and_put_beside(Which::Linked, scenario);
+    }
+
+    fn name_and_put_beside(&mut self, which: Which, scenario: Scenario) {
+        let name = self.name_of(&which, &scenario);
+        self.put_beside(Some(Beside::new(which, name, scenario)));
+    }
+
+    /// What an attempt is called: in the language spoken, where the name is not the user's own.
+    fn name_of(&self, which: &Which, scenario: &Scenario) -> String {
+        match which {
+            Which::Kept(_) => scenario.name.clone(),
+            Which::Start(_) | Which::Linked => starts::shown_name(&scenario.name).to_owned(),
+            Which::AsOpened => {
+                say!(
+                    "compare-as-opened",
+                    name = starts::shown_name(&self.base.name)
+                )
+            }
+        }
     }
 
     /// Takes the second attempt away.
@@ -116,31 +132,16 @@ impl Session {
         self.playback.t_s = self.playback.t_s.min(self.last_s());
     }
 
-    /// Names it anew in the language spoken, where the name is not the user's own.
+    /// Names it anew in the language spoken; what the user has named is left alone.
     pub(in crate::session) fn name_beside_in_words(&mut self) {
-        let name = match &self.compare.beside {
-            Some(Beside {
-                which: Which::Start(start),
-                ..
-            }) => starts::named(start).map(|start| start.label().to_owned()),
-            Some(Beside {
-                which: Which::AsOpened,
-                ..
-            }) => Some(as_opened(&self.base)),
-            Some(Beside {
-                which: Which::Linked,
-                scenario,
-                ..
-            }) => Some(starts::shown_name(&scenario.name).to_owned()),
-            Some(Beside {
-                which: Which::Kept(_),
-                ..
-            })
-            | None => None,
+        let Some(beside) = self.compare.beside.as_ref() else {
+            return;
         };
-        if let Some(beside) = &mut self.compare.beside
-            && let Some(name) = name
-        {
+        if matches!(beside.which, Which::Kept(_)) {
+            return;
+        }
+        let name = self.name_of(&beside.which, &beside.scenario);
+        if let Some(beside) = &mut self.compare.beside {
             beside.name = name;
             self.compare.laid += 1;
             self.changes += 1;
@@ -156,8 +157,4 @@ impl Session {
             self.lay_beside(Which::AsOpened);
         }
     }
-}
-
-fn as_opened(base: &Scenario) -> String {
-    say!("compare-as-opened", name = starts::shown_name(&base.name))
 }
