@@ -2,10 +2,11 @@
 
 pub mod analysis;
 pub mod look;
-pub mod physics;
 pub mod scenario;
 pub mod session;
 pub mod words;
+
+pub use turns_aloft_physics as physics;
 
 #[cfg(all(feature = "page", target_arch = "wasm32"))]
 pub mod page;

@@ -1,4 +1,4 @@
-//! Real buttons and sliders of the page for everything on the canvas that can be touched: for the
+//! Real buttons, sliders and fields of the page for everything on the canvas that can be touched: for the
 //! keyboard, and for screen readers (WAI-ARIA by way of the elements' own roles).
 //!
 //! They lie over the canvas where their twins are drawn, unseen but for the mark of the one that
@@ -50,10 +50,24 @@ thread_local! {
 struct Control {
     id: NodeId,
     label: String,
-    /// Down or up, for a button that stays.
-    pressed: Option<bool>,
-    scale: Option<Scale>,
+    /// A sentence or two on what it is about.
+    about: Option<String>,
+    kind: Kind,
     rect: Option<Rect>,
+}
+
+#[derive(Debug, Clone, PartialEq)]
+enum Kind {
+    /// Down or up, if it is one that stays.
+    Button(Option<bool>),
+    Slider(Scale),
+    Field(Field),
+}
+
+#[derive(Debug, Clone, PartialEq)]
+struct Field {
+    value: String,
+    is_number: bool,
 }
 
 #[derive(Debug, Clone, PartialEq)]
@@ -90,7 +104,7 @@ fn listen(proxy: Res<EventLoopProxyWrapper>) {
             proxy.send_event(WinitUserEvent::WakeUp).ok();
         }
     });
-    for name in ["click", "input", "focusin", "keydown"] {
+    for name in ["click", "input", "change", "focusin", "keydown"] {
         place
             .add_event_listener_with_callback(name, heard.as_ref().unchecked_ref())
             .ok();
@@ -113,17 +127,29 @@ fn done(event: &web_sys::Event) -> Option<Vec<Event>> {
     match event.type_().as_str() {
         "click" if element.tag_name() == "BUTTON" => Some(vec![ask(Action::Click, None)]),
         "input" => {
-            let value = element.dyn_ref::<HtmlInputElement>()?.value_as_number();
-            Some(vec![ask(
-                Action::SetValue,
-                Some(ActionData::NumericValue(value)),
-            )])
+            let slider = element.dyn_ref::<HtmlInputElement>()?;
+            (slider.type_() == "range").then(|| {
+                let value = ActionData::NumericValue(slider.value_as_number());
+                vec![ask(Action::SetValue, Some(value))]
+            })
+        }
+        "change" => {
+            let field = element.dyn_ref::<HtmlInputElement>()?;
+            (field.type_() == "text").then(|| {
+                let typed = ActionData::Value(field.value().into());
+                // What comes of it is told; nothing is where it can't be taken.
+                field.set_value(&field.default_value());
+                vec![ask(Action::SetValue, Some(typed))]
+            })
         }
         "focusin" => Some(vec![ask(Action::ScrollIntoView, None)]),
         "keydown" => {
             let event: &web_sys::KeyboardEvent = event.dyn_ref()?;
-            // Lists close.
+            // Lists close, and what has been typed is given up.
             (event.key() == "Escape").then(|| {
+                if let Some(field) = element.dyn_ref::<HtmlInputElement>() {
+                    field.set_value(&field.default_value());
+                }
                 let key = |pressed| Event::Key {
                     key: Key::Escape,
                     physical_key: None,
@@ -184,14 +210,20 @@ fn controls(update: &TreeUpdate, zoom: f64) -> Vec<Control> {
 impl Control {
     /// `zoom`: CSS pixels in a point of the panels.
     fn of(id: NodeId, node: &Node, zoom: f64) -> Option<Self> {
-        if !matches!(node.role(), Role::Button | Role::Slider) {
-            return None;
-        }
+        let kind = match node.role() {
+            Role::Button => Kind::Button(node.toggled().map(|toggled| toggled == Toggled::True)),
+            Role::Slider => Kind::Slider(Scale::of(node)?),
+            role @ (Role::TextInput | Role::NumberInput) => Kind::Field(Field {
+                value: node.value().unwrap_or_default().to_owned(),
+                is_number: role == Role::NumberInput,
+            }),
+            _ => return None,
+        };
         Some(Self {
             id,
             label: node.label().filter(|label| !label.is_empty())?.to_owned(),
-            pressed: node.toggled().map(|toggled| toggled == Toggled::True),
-            scale: Scale::of(node),
+            about: node.description().map(str::to_owned),
+            kind,
             rect: node.bounds().map(|rect| Rect {
                 x0: rect.x0 * zoom,
                 y0: rect.y0 * zoom,
@@ -202,18 +234,12 @@ impl Control {
     }
 
     fn build(&self, place: &Element) -> Option<Element> {
-        let document = dom::document()?;
-        let name = if self.scale.is_some() {
-            "input"
-        } else {
-            "button"
+        let (name, kind) = match self.kind {
+            Kind::Button(_) => ("button", "button"),
+            Kind::Slider(_) => ("input", "range"),
+            Kind::Field(_) => ("input", "text"),
         };
-        let element = document.create_element(name).ok()?;
-        let kind = if self.scale.is_some() {
-            "range"
-        } else {
-            "button"
-        };
+        let element = dom::document()?.create_element(name).ok()?;
         element.set_attribute("type", kind).ok()?;
         element.set_attribute(NODE, &self.id.0.to_string()).ok()?;
         place.append_child(&element).ok()?;
@@ -233,8 +259,8 @@ impl Control {
         if let Some(label) = changed(|control| Some(control.label.clone())) {
             set("aria-label", label)?;
         }
-        if let Some(pressed) = changed(|control| control.pressed.map(|on| on.to_string())) {
-            set("aria-pressed", pressed)?;
+        if let Some(about) = changed(|control| control.about.clone()) {
+            set("aria-description", about)?;
         }
         if before.and_then(|before| before.rect) != self.rect
             && let (Some(rect), Some(element)) = (self.rect, element.dyn_ref::<HtmlElement>())
@@ -249,14 +275,24 @@ impl Control {
                 style.set_property(name, &format!("{size:.0}px")).ok()?;
             }
         }
-        if before.and_then(|before| before.scale.as_ref()) != self.scale.as_ref()
-            && let (Some(scale), Some(input)) = (&self.scale, element.dyn_ref::<HtmlInputElement>())
-        {
-            input.set_min(&scale.least.to_string());
-            input.set_max(&scale.most.to_string());
-            input.set_step(&scale.step.to_string());
-            input.set_value_as_number(scale.value);
-            set("aria-valuetext", Some(scale.text.clone()))?;
+        if before.map(|before| &before.kind) == Some(&self.kind) {
+            return Some(());
+        }
+        match (&self.kind, element.dyn_ref::<HtmlInputElement>()) {
+            (Kind::Button(pressed), _) => set("aria-pressed", pressed.map(|on| on.to_string()))?,
+            (Kind::Slider(scale), Some(input)) => {
+                input.set_min(&scale.least.to_string());
+                input.set_max(&scale.most.to_string());
+                input.set_step(&scale.step.to_string());
+                input.set_value_as_number(scale.value);
+                set("aria-valuetext", Some(scale.text.clone()))?;
+            }
+            (Kind::Field(field), Some(input)) => {
+                input.set_default_value(&field.value);
+                input.set_value(&field.value);
+                set("inputmode", field.is_number.then(|| "decimal".to_owned()))?;
+            }
+            _ => (),
         }
         Some(())
     }
@@ -264,7 +300,6 @@ impl Control {
 
 impl Scale {
     fn of(node: &Node) -> Option<Self> {
-        (node.role() == Role::Slider).then_some(())?;
         Some(Self {
             value: node.numeric_value()?,
             least: node.min_numeric_value()?,
@@ -280,10 +315,8 @@ impl Mirror {
         let Some(place) = dom::element(PLACE) else {
             return;
         };
-        let before: BTreeMap<NodeId, Control> = std::mem::take(&mut self.shown)
-            .into_iter()
-            .map(|control| (control.id, control))
-            .collect();
+        let before = std::mem::take(&mut self.shown);
+        let abandoned = self.abandoned(&before, &controls);
         self.elements.retain(|id, element| {
             let stays = controls.iter().any(|control| control.id == *id);
             if !stays {
@@ -291,6 +324,10 @@ impl Mirror {
             }
             stays
         });
+        let before: BTreeMap<NodeId, Control> = before
+            .into_iter()
+            .map(|control| (control.id, control))
+            .collect();
         let mut last: Option<Element> = None;
         for control in &controls {
             let known = self.elements.get(&control.id).cloned();
@@ -302,7 +339,33 @@ impl Mirror {
             self.elements.insert(control.id, element.clone());
             last = Some(element);
         }
+        if let Some(place) = abandoned {
+            self.go_on(&controls, &before, place);
+        }
         self.shown = controls;
+    }
+
+    /// Where the control stood that had the keyboard, if it is there no longer.
+    fn abandoned(&self, before: &[Control], now: &[Control]) -> Option<usize> {
+        let active = dom::document()?.active_element()?;
+        let place = before
+            .iter()
+            .position(|control| self.elements.get(&control.id) == Some(&active))?;
+        let stays = now.iter().any(|control| control.id == before[place].id);
+        (!stays).then_some(place)
+    }
+
+    /// Gives the keyboard to a field that has just been opened, or to what stands there now.
+    fn go_on(&self, now: &[Control], before: &BTreeMap<NodeId, Control>, place: usize) {
+        let opened = now.iter().find(|control| {
+            let is_field = matches!(&control.kind, Kind::Field(field) if !field.is_number);
+            is_field && !before.contains_key(&control.id)
+        });
+        let next = opened.or_else(|| now.get(place.min(now.len().saturating_sub(1))));
+        let element = next.and_then(|control| self.elements.get(&control.id));
+        if let Some(element) = element.and_then(|element| element.dyn_ref::<HtmlElement>()) {
+            element.focus().ok();
+        }
     }
 }
 

@@ -21,13 +21,18 @@ pub fn element(id: &str) -> Option<Element> {
     document()?.get_element_by_id(id)
 }
 
-/// Whether the browser has the WebGL 2 that the picture needs. Asked of a canvas of its own: a
-/// canvas that has had one kind of context cannot have another.
+/// Whether the browser has the WebGL 2 that the picture needs. Asked of the canvas itself in just the
+/// way in which wgpu will ask: it is then given what has been made here, and nothing is made twice.
 pub fn can_draw() -> bool {
-    let canvas = document()
-        .and_then(|document| document.create_element("canvas").ok())
-        .and_then(|canvas| canvas.dyn_into::<HtmlCanvasElement>().ok());
-    canvas.is_some_and(|canvas| matches!(canvas.get_context("webgl2"), Ok(Some(_))))
+    let canvas = element("stage").and_then(|canvas| canvas.dyn_into::<HtmlCanvasElement>().ok());
+    let options = js_sys::Object::new();
+    js_sys::Reflect::set(&options, &"antialias".into(), &false.into()).ok();
+    canvas.is_some_and(|canvas| {
+        matches!(
+            canvas.get_context_with_context_options("webgl2", &options),
+            Ok(Some(_))
+        )
+    })
 }
 
 /// Whether the user has asked the system for less motion.

@@ -7,7 +7,8 @@ use bevy_egui::egui::{
 };
 
 use super::look::{self, FROST, INK, NEAR, SLATE, SNOW, TEAL};
-use super::{parts, targets};
+use super::{parts, spoken, targets};
+use crate::say;
 use crate::session::Session;
 use crate::session::readings::{Group, Reading, readings};
 
@@ -70,6 +71,10 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
         .on_hover_cursor(CursorIcon::Help);
     targets::note(&format!("reading:{}", line.quantity), rect);
     let open = about.as_ref() == Some(&line.quantity);
+    // Some are inputs too, and have the same name there.
+    let what = format!("{}, {}", line.group.label(), line.label);
+    spoken::toggle(&response, &say!("panel-meaning", what = what), open);
+    spoken::explained(ui, &response, &line.about);
     let edge = if open || response.hovered() {
         TEAL.get()
     } else {

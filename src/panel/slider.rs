@@ -50,19 +50,31 @@ pub fn number(
     let track_rect = Rect::from_min_max(pos2(row.left(), row.bottom() - TOUCH), row.max);
 
     track(ui, session, key, reach, track_rect);
-    label(ui, about, key, label_rect);
+    label(ui, about, key, reach, label_rect);
     value(ui, session, typing, key, value_rect);
     if about.as_deref() == Some(key.key) {
         explain(ui, key, reach);
     }
 }
 
-fn label(ui: &Ui, about: &mut Option<Cow<'static, str>>, key: &'static Key, rect: Rect) {
+fn label(
+    ui: &Ui,
+    about: &mut Option<Cow<'static, str>>,
+    key: &'static Key,
+    reach: Option<&Reach>,
+    rect: Rect,
+) {
     let response = ui
         .interact(rect, ui.id().with(("about", key.key)), Sense::click())
         .on_hover_cursor(CursorIcon::Help);
     let open = about.as_deref() == Some(key.key);
     spoken::toggle(&response, &say!("panel-meaning", what = key.label()), open);
+    let source = reach.map_or("", |reach| reach.source.text());
+    spoken::explained(
+        ui,
+        &response,
+        format!("{} {source}", key.about()).trim_end(),
+    );
     let room = rect.width() - 2.0 * parts::MARK - NEAR;
     let size = look::fitting_text(ui, key.label(), 17.0, room);
     let name = ui.painter().text(
@@ -106,6 +118,12 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
         let response = ui
             .interact(rect, ui.id().with(("value", key.key)), Sense::click())
             .on_hover_cursor(CursorIcon::Text);
+        if let Some(text) = spoken::typed_into(ui, &response) {
+            typed(session, key, &text);
+        }
+        let value = unit.text((key.get)(session.scenario()));
+        let said = say!("panel-typed", what = key.label());
+        spoken::number_field(ui, &response, &said, &value);
         let stroke = if response.hovered() {
             TEAL.get()
         } else {
@@ -121,7 +139,7 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
         ui.painter().text(
             box_rect.right_center() - vec2(10.0, 0.0),
             Align2::RIGHT_CENTER,
-            unit.text((key.get)(session.scenario())),
+            value,
             look::bold(17.0),
             INK.get(),
         );
@@ -198,13 +216,7 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
         session.set(key, unit.to_si(shown));
     }
     let value = (key.get)(session.scenario());
-    let scale = Scale {
-        value: unit.from_si(value),
-        least: unit.from_si(key.least),
-        most: unit.from_si(key.most),
-        step: 10.0_f64.powi(-(unit.decimals as i32)),
-        text: unit.text(value),
-    };
+    let scale = Scale::of(&unit, [key.least, key.most], value);
     spoken::slider(ui, &response, key.label(), &scale);
     let left = rect.left() + KNOB;
     let span = rect.width() - 2.0 * KNOB;

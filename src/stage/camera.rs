@@ -2,6 +2,7 @@
 
 use bevy::camera::SubCameraView;
 use bevy::core_pipeline::tonemapping::Tonemapping;
+use bevy::light::cluster::ClusterConfig;
 use bevy::prelude::*;
 use bevy::render::renderer::RenderAdapterInfo;
 use bevy::window::{PrimaryWindow, RequestRedraw};
@@ -50,6 +51,8 @@ fn spawn(
     commands.spawn((
         Camera3d::default(),
         Tonemapping::None,
+        // There is no lamp to look up: the paint knows its light.
+        ClusterConfig::None,
         msaa,
         Projection::from(PerspectiveProjection {
             fov: 2.0 * HALF_FIELD_RAD,

@@ -6,7 +6,7 @@ use glam::DVec3;
 use super::clay::{Clay, circle};
 use super::ice::level;
 use super::mannequin::Mannequin;
-use super::paint::{Paints, thing};
+use super::paint::{Paint, Paints, thing};
 use super::{Dress, ShownFlight, ShownMoment, StageSystems, palette};
 use crate::look::{self, Light};
 use crate::physics::body::{BodySpec, Segment};
@@ -99,30 +99,22 @@ fn spot() -> Clay {
     clay
 }
 
-fn spawn_shadow(
-    mut commands: Commands,
-    mut meshes: ResMut<Assets<Mesh>>,
-    mut materials: ResMut<Assets<StandardMaterial>>,
-    paints: Res<Paints>,
-) {
-    // Its own material, because it fades.
-    let sheer = materials.get(&paints.sheer).cloned().unwrap_or_default();
-    let paint = materials.add(sheer);
-    commands.spawn((Shadow, thing(meshes.add(spot().mesh()), &paint)));
+fn spawn_shadow(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<Paints>) {
+    commands.spawn((Shadow, thing(meshes.add(spot().mesh()), &paints.shadow)));
 }
 
 fn place_shadow(
     shown: Res<ShownMoment>,
-    shadow: Single<(&mut Transform, &MeshMaterial3d<StandardMaterial>), With<Shadow>>,
-    mut materials: ResMut<Assets<StandardMaterial>>,
+    mut transform: Single<&mut Transform, With<Shadow>>,
+    paints: Res<Paints>,
+    mut all: ResMut<Assets<Paint>>,
 ) {
-    let (mut transform, paint) = shadow.into_inner();
     let moment = &shown.pose.moment;
     let height_m = (moment.lowest_m as f32).max(0.0);
     let near = 0.5_f32.powf(height_m / SHADOW_HALF_M);
     transform.translation = Vec3::Y * level::SHADOW;
     transform.scale = Vec3::splat(SHADOW_RADIUS_M * (0.7 + 0.3 * near));
-    if let Some(mut material) = materials.get_mut(&paint.0) {
-        material.base_color = Color::WHITE.with_alpha(SHADOW_DARK * near);
+    if let Some(mut paint) = all.get_mut(&paints.shadow) {
+        paint.set_opacity(SHADOW_DARK * near);
     }
 }

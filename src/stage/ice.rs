@@ -1,22 +1,16 @@
 //! The sheet of ice and the air over it, fading into each other in the distance.
 //!
-//! A lit or even a plain material over the whole picture costs more than everything else
-//! together, so ice and air are a sky: one cheap look-up for every pixel that nothing covers.
+//! Ice and air are the inside of a great ball around the camera: one colour for every direction.
 
 use std::f32::consts::FRAC_PI_2;
 
-use bevy::asset::RenderAssetUsages;
-use bevy::camera::Exposure;
-use bevy::light::Skybox;
+use bevy::math::{Vec2, Vec3};
 use bevy::prelude::*;
-use bevy::render::render_resource::{
-    Extent3d, TextureDimension, TextureFormat, TextureViewDescriptor, TextureViewDimension,
-};
 
-use super::Dress;
 use super::clay::{Clay, circle};
 use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
+use super::{Dress, StageSystems};
 
 /// Heights of what lies on the ice, m: thin layers, far enough apart for the depth buffer.
 pub mod level {
@@ -39,15 +33,38 @@ const EDGE_M: f32 = 10.0;
 /// How far below and above the horizon, rad, the haze has cleared.
 const CLEAR_BELOW_RAD: f32 = 0.36;
 const CLEAR_ABOVE_RAD: f32 = 0.55;
-/// Pixels along the edge of a face of the sky.
-const SKY_PX: u32 = 128;
+/// Farther than everything else, m.
+const SKY_M: f32 = 500.0;
+/// Steps from the horizon to where the haze has cleared, and around.
+const HAZE_STEPS: i8 = 12;
+const SKY_AROUND: usize = 24;
+
+/// The ball around the camera.
+#[derive(Component)]
+struct Sky;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Dress, (spawn, spread));
+    app.add_systems(Dress, spawn).add_systems(
+        PostUpdate,
+        follow
+            .after(StageSystems::Follow)
+            .before(TransformSystems::Propagate),
+    );
 }
 
 fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<Paints>) {
     commands.spawn(thing(meshes.add(scratches().mesh()), &paints.sheer));
+    commands.spawn((Sky, thing(meshes.add(sky().mesh()), &paints.flat)));
+    commands.insert_resource(ClearColor(palette::now().ice.color()));
+}
+
+fn follow(
+    camera: Single<&Transform, With<Camera3d>>,
+    mut sky: Single<&mut Transform, (With<Sky>, Without<Camera3d>)>,
+) {
+    if sky.translation != camera.translation {
+        sky.translation = camera.translation;
+    }
 }
 
 /// From 0 at 0 to 1 at 1, level at both ends.
@@ -87,58 +104,35 @@ fn sky_at(elevation_rad: f32) -> Ink {
     }
 }
 
-/// Gives the camera its backdrop.
-fn spread(
-    mut commands: Commands,
-    mut images: ResMut<Assets<Image>>,
-    camera: Single<Entity, With<Camera3d>>,
-) {
-    commands.insert_resource(ClearColor(palette::now().ice.color()));
-    commands.entity(*camera).insert(sky(&mut images));
-}
-
-fn sky(images: &mut Assets<Image>) -> Skybox {
-    let middle = |i: u32| (i as f32 + 0.5) / SKY_PX as f32 * 2.0 - 1.0;
-    let mut bytes = Vec::with_capacity((6 * SKY_PX * SKY_PX * 4) as usize);
-    // Faces in the order of a cube map: +X, -X, +Y, -Y, +Z, -Z; rows go down on the upright ones.
-    for face in 0..6 {
-        for row in 0..SKY_PX {
-            for column in 0..SKY_PX {
-                let (u, v) = (middle(column), middle(row));
-                let up = match face {
-                    2 => 1.0,
-                    3 => -1.0,
-                    _ => -v,
-                };
-                let level = match face {
-                    2 | 3 => u.hypot(v),
-                    _ => u.hypot(1.0),
-                };
-                let elevation = up.atan2(level).clamp(-FRAC_PI_2, FRAC_PI_2);
-                let Ink(r, g, b) = sky_at(elevation);
-                bytes.extend([r, g, b, u8::MAX]);
+/// Rows of one colour each, close together where the haze clears.
+fn sky() -> Clay {
+    let steps = |clear_rad: f32, sign: i8| {
+        (1..=HAZE_STEPS).map(move |i| f32::from(sign * i) / f32::from(HAZE_STEPS) * clear_rad)
+    };
+    let elevations: Vec<f32> = std::iter::once(-FRAC_PI_2)
+        .chain(steps(CLEAR_BELOW_RAD, -1).rev())
+        .chain(std::iter::once(0.0))
+        .chain(steps(CLEAR_ABOVE_RAD, 1))
+        .chain(std::iter::once(FRAC_PI_2))
+        .collect();
+    let mut clay = Clay::default();
+    let mut below: Option<Vec<u32>> = None;
+    for elevation in elevations {
+        let (sin, cos) = elevation.sin_cos();
+        let color = sky_at(elevation).linear();
+        let row: Vec<u32> = circle(SKY_AROUND)
+            .map(|p: Vec2| {
+                let out = Vec3::new(p.x * cos, sin, -p.y * cos);
+                clay.vertex(SKY_M * out, -out, color)
+            })
+            .collect();
+        if let Some(below) = below {
+            for a in 0..SKY_AROUND {
+                let b = (a + 1) % SKY_AROUND;
+                clay.quad(below[a], row[a], row[b], below[b]);
             }
         }
+        below = Some(row);
     }
-    let mut image = Image::new(
-        Extent3d {
-            width: SKY_PX,
-            height: SKY_PX,
-            depth_or_array_layers: 6,
-        },
-        TextureDimension::D2,
-        bytes,
-        TextureFormat::Rgba8UnormSrgb,
-        RenderAssetUsages::RENDER_WORLD,
-    );
-    image.texture_view_descriptor = Some(TextureViewDescriptor {
-        dimension: Some(TextureViewDimension::Cube),
-        ..default()
-    });
-    Skybox {
-        image: Some(images.add(image)),
-        // Undoes the camera's exposure: the colours are to be seen as they are.
-        brightness: Exposure::default().exposure().recip(),
-        ..default()
-    }
+    clay
 }

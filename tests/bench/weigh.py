@@ -59,7 +59,7 @@ def start_ms(address):
 
 def frame_ms(address, before=None):
     """Of the frames while something moves, the median time from one to the next."""
-    with chromium(SIZE) as driver:
+    with chromium(SIZE, still=before is not None) as driver:
         page = open_page(driver, address)
         if before:
             before(page)
@@ -69,7 +69,10 @@ def frame_ms(address, before=None):
 
 
 def play(page):
+    """Again and again, from where it has landed."""
+    page.wait_until("rest", lambda: page.output("phase") == "landed")
     touch.tap(page, *page.centre("repeat"))
+    touch.tap(page, *page.centre("play"))
 
 
 def work_ms(address):
@@ -84,7 +87,6 @@ def work_ms(address):
             touch.touch_drag(page, x + 0.5 * width, row, x + there * width, row, steps=25)
         dragged = page.run("return window.turnsAloft.workMs()")
         play(page)
-        touch.tap(page, *page.centre("play"))
         time.sleep(8)
         return dragged, page.run("return window.turnsAloft.workMs()")
 

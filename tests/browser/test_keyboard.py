@@ -6,16 +6,17 @@ from selenium.webdriver.common.keys import Keys
 from flown import assert_equal, fly_kept
 from page import wait_for_output
 
-# What these do is done by another control: a number is set by its slider, a readout is text of the
-# page.
-HAVE_ANOTHER = ("value:", "reading:", "charts", "time line", "half-width:")
+# What these do is done by another control: the playhead is moved by its slider, a half-width by its
+# buttons.
+HAVE_ANOTHER = ("charts", "time line", "half-width:")
 
 
 def controls(page):
-    """Every control: name, role, value in words, range, pressed, place."""
+    """Every control: name, role, what it is about, value, value in words, range, pressed, place."""
     return page.run(
         "return [...document.querySelectorAll('#controls > *')].map((element) => ({"
-        "  name: element.ariaLabel, role: element.type === 'range' ? 'slider' : 'button',"
+        "  name: element.ariaLabel, about: element.getAttribute('aria-description'),"
+        "  role: {range: 'slider', text: 'field', button: 'button'}[element.type],"
         "  text: element.getAttribute('aria-valuetext'), value: element.value,"
         "  range: [element.min, element.max], pressed: element.ariaPressed,"
         "  rect: ['left', 'top', 'width', 'height'].map((side) => parseFloat(element.style[side]))"
@@ -26,6 +27,12 @@ def controls(page):
 def control(page, name):
     [found] = [control for control in controls(page) if control["name"] == name]
     return found
+
+
+def named(page, start):
+    """The names of the controls that begin like that."""
+    names = [control["name"] for control in controls(page)]
+    return [name for name in names if name.startswith(start)]
 
 
 def focused(page):
@@ -57,6 +64,73 @@ def test_a_slider_is_set_by_the_arrow_keys(page, tmp_path):
     page.wait_until("five steps", lambda: control(page, "Arm tuck")["text"] == "65 %")
     assert focused(page) == "Arm tuck"
     assert_equal(page.outputs(), fly_kept(page, tmp_path))
+
+
+@pytest.mark.window(1024, 768)
+def test_a_number_is_typed(page, tmp_path):
+    name = "Jump height as a number"
+    tab_to(page, name)
+    press(page, Keys.CONTROL + "a", Keys.NULL + "31", Keys.ENTER)
+    wait_for_output(page, "jump_height_m", lambda text: text == "31 cm")
+    assert control(page, name)["value"] == "31 cm"
+    assert control(page, "Jump height")["text"] == "31 cm"
+    assert focused(page) == name
+    assert_equal(page.outputs(), fly_kept(page, tmp_path))
+
+
+@pytest.mark.window(1024, 768)
+def test_what_is_no_number_is_said_and_changes_nothing(page):
+    tab_to(page, "Jump height as a number")
+    press(page, Keys.CONTROL + "a", Keys.NULL + "high", Keys.ENTER)
+    page.wait_until("said", page.notice)
+    assert page.output("jump_height_m") == "28 cm"
+    assert control(page, "Jump height as a number")["value"] == "28 cm"
+
+
+@pytest.mark.window(1024, 768)
+def test_what_is_typed_is_given_up_with_escape(page):
+    tab_to(page, "Jump height as a number")
+    press(page, "1", Keys.ESCAPE)
+    assert control(page, "Jump height as a number")["value"] == "28 cm"
+
+
+@pytest.mark.window(1024, 768)
+def test_a_kept_jump_gets_another_name(page):
+    tab_to(page, "Compare")
+    press(page, Keys.SPACE)
+    page.wait_until("the question", lambda: named(page, "Keep this jump"))
+    tab_to(page, "Keep this jump")
+    press(page, Keys.SPACE)
+    [kept] = page.wait_until("kept", lambda: named(page, "A double"))
+    tab_to(page, kept)
+    press(page, Keys.SPACE)
+    [rename] = page.wait_until("to be renamed", lambda: named(page, "Rename: "))
+    tab_to(page, rename)
+    press(page, Keys.SPACE)
+    page.wait_until("the field", lambda: focused(page) == "Name")
+    press(page, Keys.CONTROL + "a", Keys.NULL + "Thursday", Keys.ENTER)
+    page.wait_until("renamed", lambda: named(page, "Rename: Thursday"))
+    # The keyboard is where the field was.
+    assert focused(page) == "Open: Thursday"
+
+
+@pytest.mark.window(1024, 768)
+def test_the_jump_is_moved_on_the_map(page, tmp_path):
+    tab_to(page, "Map")
+    press(page, Keys.SPACE)
+    page.wait_until("the map", lambda: named(page, "On the map: "))
+    before = page.output("turns")
+    tab_to(page, named(page, "On the map: ")[0])
+    press(page, *[Keys.ARROW_RIGHT] * 3)
+    wait_for_output(page, "turns", lambda text: text != before)
+    assert_equal(page.outputs(), fly_kept(page, tmp_path))
+
+
+@pytest.mark.window(1024, 768)
+def test_every_meaning_that_can_be_asked_for_is_told(page):
+    asked = [c for c in controls(page) if c["name"].startswith("What is meant by ")]
+    assert len(asked) > 20
+    assert all(c["about"] and c["about"].endswith(".") for c in asked), asked
 
 
 @pytest.mark.window(1024, 768)

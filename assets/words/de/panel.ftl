@@ -45,6 +45,7 @@ panel-back-to-usual = Zurück zum Üblichen
 ## Der Sprung
 
 panel-meaning = Was bedeutet: { $what }?
+panel-typed = { $what } als Zahl
 panel-seen = bei Menschen gesehen
 panel-out-of-reach = unerreichbar
 panel-reset-all = Alles zurückstellen
@@ -140,6 +141,7 @@ panel-step-more = { $what }, { $value }: mehr
 
 panel-map-across = Quer: { $lever }
 panel-map-upwards = Aufwärts: { $lever }
+panel-map-point = Auf der Karte: { $lever }
 panel-map-quarter = je eine Vierteldrehung
 panel-map-whole = ganze Drehungen
 panel-map-owed = { $turns } verlangte Drehungen
@@ -168,6 +170,7 @@ panel-kept-open = Öffnen
 panel-kept-open-it = Öffnen: { $name }
 panel-kept-rename = Umbenennen
 panel-kept-rename-it = Umbenennen: { $name }
+panel-kept-name = Name
 panel-kept-delete = Löschen
 panel-kept-delete-it = Löschen: { $name }
 panel-kept-up = Höher

@@ -45,6 +45,7 @@ panel-back-to-usual = Back to the usual
 ## The jump
 
 panel-meaning = What is meant by { $what }
+panel-typed = { $what } as a number
 panel-seen = seen in people
 panel-out-of-reach = out of reach
 panel-reset-all = Put everything back
@@ -140,6 +141,7 @@ panel-step-more = { $what }, { $value }: more
 
 panel-map-across = Across: { $lever }
 panel-map-upwards = Upwards: { $lever }
+panel-map-point = On the map: { $lever }
 panel-map-quarter = a quarter turn each
 panel-map-whole = whole turns
 panel-map-owed = { $turns } turns owed
@@ -168,6 +170,7 @@ panel-kept-open = Open
 panel-kept-open-it = Open: { $name }
 panel-kept-rename = Rename
 panel-kept-rename-it = Rename: { $name }
+panel-kept-name = Name
 panel-kept-delete = Delete
 panel-kept-delete-it = Delete: { $name }
 panel-kept-up = Up

@@ -204,12 +204,14 @@ fn name_field(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) {
             .font(look::text(17.0))
             .margin(vec2(10.0, 10.0)),
     );
-    if field.lost_focus() {
+    let typed = spoken::typed_into(ui, &field);
+    spoken::name_field(ui, &field, text("panel-kept-name"), &naming.text);
+    if field.lost_focus() || typed.is_some() {
         let given_up = ui.input(|input| input.key_pressed(Keyboard::Escape));
         if let Some(naming) = unfolded.naming.take()
             && !given_up
         {
-            session.rename_kept(naming.id, &naming.text);
+            session.rename_kept(naming.id, typed.as_ref().unwrap_or(&naming.text));
         }
     }
 }

@@ -12,6 +12,7 @@ use bevy_egui::egui::{
 use std::sync::Arc;
 
 use crate::panel::look::{self, INK, ON_TEAL, SLATE, SNOW, TEAL};
+use crate::panel::spoken::{self, Scale};
 use crate::panel::targets;
 use crate::say;
 use crate::session::Session;
@@ -27,6 +28,7 @@ const ABOVE: f32 = 58.0;
 
 /// The sign beside the point keeps clear of the `numbers` on the map.
 pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
+    without_a_finger(ui, session, rect);
     let id = ui.id().with("map");
     // A drag alone, without a click: it begins as the finger comes down.
     let response = ui
@@ -62,6 +64,27 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
     match finger {
         Some(finger) => held_sign(ui, session, finger, id),
         None => sign(ui, session, rect, at, numbers),
+    }
+}
+
+/// For the keyboard the point is two sliders, one for each way.
+fn without_a_finger(ui: &Ui, session: &mut Session, rect: Rect) {
+    let at = Rect::from_center_size(place(session, rect), Vec2::splat(look::TOUCH));
+    for side in session.map_sides() {
+        let key = side.key();
+        let id = ui.id().with(("on the map", key.key));
+        let response = ui.interact(at, id, Sense::hover());
+        let unit = session.units.of(key.kind);
+        if let Some(shown) = spoken::set_to(ui, &response) {
+            session.set(key, unit.to_si(shown));
+        }
+        let scale = Scale::of(
+            &unit,
+            [side.at(0.0), side.at(1.0)],
+            (key.get)(session.scenario()),
+        );
+        let said = say!("panel-map-point", lever = key.label());
+        spoken::slider(ui, &response, &said, &scale);
     }
 }
 

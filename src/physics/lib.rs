@@ -5,7 +5,7 @@
 //! faces X (the ISB recommendation: Wu & Cavanagh 1995, J Biomech 28:1257). Turns are positive
 //! anticlockwise seen from above.
 //!
-//! This module knows no scenario file, no screen and no browser.
+//! This package knows no scenario file, no screen and no browser.
 
 pub mod angles;
 pub mod attitude;
