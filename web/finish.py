@@ -37,12 +37,14 @@ WORKER = Path(__file__).with_name("worker.js")
 
 
 def main(dist: Path) -> None:
-    finish_index(dist)
+    words = all_messages()
+    finish_index(dist, words)
+    finish_manifest(dist, words[FIRST]["about"])
     write_worker(dist)
     print_sizes(dist)
 
 
-def finish_index(dist: Path) -> None:
+def finish_index(dist: Path, words: dict[str, dict[str, str]]) -> None:
     [module] = dist.glob("*.wasm")
     index = dist / "index.html"
     html = index.read_text(encoding="utf-8")
@@ -53,8 +55,18 @@ def finish_index(dist: Path) -> None:
     digest = b64encode(hashlib.sha256(script.encode()).digest()).decode()
     html = html.replace(MODULE_BYTES, f'data-bytes="{module.stat().st_size}"')
     html = html.replace(SCRIPT_HASH, f"'sha256-{digest}'")
-    html = write_words(html, all_messages())
+    html = write_words(html, words)
     index.write_text(html, encoding="utf-8")
+
+
+def finish_manifest(dist: Path, about: str) -> None:
+    """A manifest is in one language."""
+    path = dist / "manifest.webmanifest"
+    manifest = json.loads(path.read_text(encoding="utf-8"))
+    if manifest["lang"] != FIRST or manifest["description"]:
+        sys.exit(f"{path}: expected one in {FIRST}, with no description yet")
+    manifest["description"] = about
+    path.write_text(json.dumps(manifest, indent=2, ensure_ascii=False) + "\n", encoding="utf-8")
 
 
 def all_messages() -> dict[str, dict[str, str]]:

@@ -55,6 +55,7 @@ export default function initializer() {
         rects,
         // For whoever measures the page.
         memoryBytes: () => memory.buffer.byteLength,
+        panelsMs: () => window.wasmBindings.panels_ms(),
         workMs: () => window.wasmBindings.work_ms(),
       });
       // A trap ends the app for good, whatever its cause; leaving a frozen picture would mislead.

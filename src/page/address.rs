@@ -32,7 +32,7 @@ enum News {
 
 /// What the link in the address was made of, by [`made_of`]; none when there is none.
 #[derive(Resource, Default)]
-struct Offered(Option<[u64; 2]>);
+pub struct Offered(Option<[u64; 2]>);
 
 /// The flight and the attempt beside it.
 fn made_of(session: &Session) -> [u64; 2] {
@@ -71,6 +71,11 @@ fn set_fragment(fragment: Option<&str>) -> Option<String> {
         .replace_state_with_url(&JsValue::NULL, "", Some(&address))
         .ok()?;
     location.href().ok()
+}
+
+/// Has a reload of the page find the jump in the address.
+pub fn hold(session: &Session) {
+    set_fragment(Some(&session.link()));
 }
 
 fn listen(proxy: Res<EventLoopProxyWrapper>) {
@@ -144,7 +149,7 @@ fn stand_by(session: Res<Session>, mut offered: ResMut<Offered>) {
 }
 
 /// Takes the link out of the address once the jump is no longer the one in it.
-fn withdraw(session: Res<Session>, mut offered: ResMut<Offered>) {
+pub fn withdraw(session: Res<Session>, mut offered: ResMut<Offered>) {
     if offered
         .0
         .is_some_and(|offered| offered != made_of(&session))

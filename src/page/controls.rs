@@ -8,6 +8,7 @@
 
 use std::cell::RefCell;
 use std::collections::BTreeMap;
+use std::time::Duration;
 
 use bevy::prelude::*;
 use bevy::winit::{EventLoopProxyWrapper, WinitUserEvent};
@@ -21,6 +22,7 @@ use wasm_bindgen::prelude::Closure;
 use web_sys::{Element, HtmlElement, HtmlInputElement};
 
 use super::dom;
+use crate::session::Session;
 
 pub fn plugin(app: &mut App) {
     app.init_non_send::<Mirror>()
@@ -36,6 +38,9 @@ pub fn plugin(app: &mut App) {
 
 /// The element that holds them all.
 const PLACE: &str = "controls";
+
+/// While a flight plays they follow as often as this.
+const AT_PLAY: Duration = Duration::from_millis(200);
 
 /// Which widget an element stands for.
 const NODE: &str = "data-node";
@@ -175,8 +180,18 @@ fn hand_in(mut inputs: Query<&mut EguiInput>) {
     }
 }
 
-/// Brings the elements up to date with the panels.
-fn follow(mut contexts: Query<(&EguiOutput, &mut EguiContext)>, mut mirror: NonSendMut<Mirror>) {
+/// Brings the elements up to date with the panels; while a flight plays not in every frame.
+fn follow(
+    mut contexts: Query<(&EguiOutput, &mut EguiContext)>,
+    mut mirror: NonSendMut<Mirror>,
+    session: Res<Session>,
+    time: Res<Time<Real>>,
+    mut next: Local<Duration>,
+) {
+    if session.playback.playing && time.elapsed() < *next {
+        return;
+    }
+    *next = time.elapsed() + AT_PLAY;
     for (output, mut context) in &mut contexts {
         let Some(update) = &output.platform_output.accesskit_update else {
             // From the next frame on.

@@ -3,7 +3,7 @@
 use bevy::prelude::*;
 use web_sys::Storage;
 
-use super::dom;
+use super::{address, dom};
 use crate::scenario::units::Units;
 use crate::session::Session;
 use crate::words;
@@ -11,7 +11,7 @@ use crate::words;
 const NAME: &str = "turns-aloft/session";
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Last, keep);
+    app.add_systems(Last, keep.after(address::withdraw));
 }
 
 /// The browser's storage, where it is allowed.
@@ -34,6 +34,10 @@ fn keep(mut session: ResMut<Session>, mut last: Local<Option<Mark>>, mut warned:
     }
     let text = session.keep();
     let kept = storage().is_some_and(|storage| storage.set_item(NAME, &text).is_ok());
+    // Where nothing can be kept the address does, for as long as this page is open.
+    if !kept {
+        address::hold(&session);
+    }
     // A visitor who has changed nothing has nothing to lose.
     if !kept && last.is_some() && !*warned {
         *warned = true;

@@ -14,8 +14,12 @@ pub fn plugin(app: &mut App) {
 
 /// Brings the text up to date whenever the jump is at rest: no slider held, not playing, the answer
 /// in sight complete.
-fn follow(session: Res<Session>, mut last: Local<Vec<Reading>>) {
-    dom::say(session.notice().unwrap_or_default());
+fn follow(session: Res<Session>, mut last: Local<Vec<Reading>>, mut said: Local<String>) {
+    let notice = session.notice().unwrap_or_default();
+    if *said != notice {
+        notice.clone_into(&mut said);
+        dom::say(notice);
+    }
     if (session.playback.playing || session.held || session.is_thinking()) && !last.is_empty() {
         return;
     }

@@ -1,5 +1,6 @@
-//! How long the app's own work on a frame takes, for whoever measures the page: everything but the
-//! renderer's, from the input to the readouts, panels and charts.
+//! How long the app's own work on a frame takes, for whoever measures the page: that of the panels,
+//! which fly the jump that a slider asks for and show its readouts and charts, and that of everything
+//! but the renderer, from the input on.
 
 use std::cell::RefCell;
 use std::collections::VecDeque;
@@ -8,14 +9,35 @@ use bevy::app::MainScheduleOrder;
 use bevy::ecs::schedule::ScheduleLabel;
 use bevy::platform::time::Instant;
 use bevy::prelude::*;
+use bevy_egui::EguiPrimaryContextPass;
 use wasm_bindgen::prelude::wasm_bindgen;
+
+use crate::panel::PanelSystems;
 
 /// Frames looked back on.
 const FRAMES: usize = 120;
 
 thread_local! {
-    /// ms, the latest at the end.
-    static WORKED: RefCell<VecDeque<f64>> = const { RefCell::new(VecDeque::new()) };
+    static PANELS: RefCell<Times> = const { RefCell::new(Times(VecDeque::new())) };
+    static ALL: RefCell<Times> = const { RefCell::new(Times(VecDeque::new())) };
+}
+
+/// ms, the latest at the end.
+struct Times(VecDeque<f64>);
+
+impl Times {
+    fn add(&mut self, since: Instant) {
+        self.0.push_back(1e3 * since.elapsed().as_secs_f64());
+        if self.0.len() > FRAMES {
+            self.0.pop_front();
+        }
+    }
+
+    fn median(&self) -> f64 {
+        let mut sorted: Vec<f64> = self.0.iter().copied().collect();
+        sorted.sort_by(f64::total_cmp);
+        sorted.get(sorted.len() / 2).copied().unwrap_or_default()
+    }
 }
 
 /// Before everything and after everything of a frame.
@@ -24,40 +46,46 @@ struct Begin;
 #[derive(ScheduleLabel, Debug, Clone, PartialEq, Eq, Hash)]
 struct End;
 
+/// When everything of this frame began, and when the panels.
 #[derive(Resource)]
-struct Began(Instant);
+struct Began {
+    all: Instant,
+    panels: Instant,
+}
 
 pub fn plugin(app: &mut App) {
-    app.init_schedule(Begin)
-        .init_schedule(End)
-        .add_systems(Begin, begin)
-        .add_systems(End, end);
+    let now = Instant::now();
+    app.insert_resource(Began {
+        all: now,
+        panels: now,
+    })
+    .init_schedule(Begin)
+    .init_schedule(End)
+    .add_systems(Begin, |mut began: ResMut<Began>| began.all = Instant::now())
+    .add_systems(End, |began: Res<Began>| {
+        ALL.with_borrow_mut(|all| all.add(began.all))
+    })
+    .add_systems(
+        EguiPrimaryContextPass,
+        (
+            (|mut began: ResMut<Began>| began.panels = Instant::now()).before(PanelSystems),
+            (|began: Res<Began>| PANELS.with_borrow_mut(|panels| panels.add(began.panels)))
+                .after(PanelSystems),
+        ),
+    );
     let mut order = app.world_mut().resource_mut::<MainScheduleOrder>();
     order.insert_before(First, Begin);
     order.insert_after(Last, End);
 }
 
-fn begin(mut commands: Commands) {
-    commands.insert_resource(Began(Instant::now()));
+/// Of the panels, the median of the last frames, ms.
+#[wasm_bindgen]
+pub fn panels_ms() -> f64 {
+    PANELS.with_borrow(Times::median)
 }
 
-fn end(began: Option<Res<Began>>) {
-    let Some(began) = began else {
-        return;
-    };
-    let took_ms = 1e3 * began.0.elapsed().as_secs_f64();
-    WORKED.with_borrow_mut(|worked| {
-        worked.push_back(took_ms);
-        if worked.len() > FRAMES {
-            worked.pop_front();
-        }
-    });
-}
-
-/// The median of the last frames, ms.
+/// Of everything but the renderer, the median of the last frames, ms.
 #[wasm_bindgen]
 pub fn work_ms() -> f64 {
-    let mut worked: Vec<f64> = WORKED.with_borrow(|worked| worked.iter().copied().collect());
-    worked.sort_by(f64::total_cmp);
-    worked.get(worked.len() / 2).copied().unwrap_or_default()
+    ALL.with_borrow(Times::median)
 }

@@ -7,6 +7,8 @@ use super::{spoken, targets};
 use crate::session::Session;
 use crate::words::text;
 
+/// Smallest letters; where they are too wide still, it takes two lines.
+const LEAST: f32 = 14.0;
 /// Of the cross at its end.
 const CROSS: f32 = 5.0;
 
@@ -16,13 +18,12 @@ pub fn show(ui: &Ui, session: &mut Session, stage: Rect, views: Rect) {
         return;
     }
     let left = stage.left() + APART;
-    let room = views.left() - NEAR - left - 2.0 * APART - TOUCH;
-    let galley = ui.painter().layout(
-        text("panel-greeting").to_owned(),
-        look::text(16.0),
-        INK.get(),
-        room,
-    );
+    let room = views.left() - NEAR - left - APART - TOUCH;
+    let line = text("panel-greeting");
+    let letters = look::fitting_text(ui, line, 16.0, room).max(LEAST);
+    let galley = ui
+        .painter()
+        .layout(line.to_owned(), look::text(letters), INK.get(), room);
     let size = vec2(
         galley.size().x + APART + TOUCH,
         (galley.size().y + 2.0 * NEAR).max(TOUCH),

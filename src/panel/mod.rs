@@ -47,6 +47,10 @@ use crate::words::text;
 /// Draws the panels and tells the stage what room is left to it.
 pub struct PanelPlugin;
 
+/// Everything that the panels do.
+#[derive(SystemSet, Debug, Clone, PartialEq, Eq, Hash)]
+pub struct PanelSystems;
+
 /// What the user asked for that only the page can do.
 #[derive(Message, Debug, Clone, Copy)]
 pub struct Wished(pub Wish);
@@ -67,7 +71,7 @@ impl Plugin for PanelPlugin {
     fn build(&self, app: &mut App) {
         app.init_resource::<Panels>()
             .add_message::<Wished>()
-            .add_systems(EguiPrimaryContextPass, show);
+            .add_systems(EguiPrimaryContextPass, show.in_set(PanelSystems));
     }
 }
 

@@ -75,6 +75,12 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
     let what = format!("{}, {}", line.group.label(), line.label);
     spoken::toggle(&response, &say!("panel-meaning", what = what), open);
     spoken::explained(ui, &response, &line.about);
+    if response.clicked() {
+        *about = (!open).then(|| line.quantity.clone());
+    }
+    if !ui.is_rect_visible(rect) {
+        return;
+    }
     let edge = if open || response.hovered() {
         TEAL.get()
     } else {
@@ -110,7 +116,4 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
         look::bold(size),
         INK.get(),
     );
-    if response.clicked() {
-        *about = (!open).then(|| line.quantity.clone());
-    }
 }

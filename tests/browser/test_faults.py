@@ -212,7 +212,7 @@ Object.defineProperty(window, "localStorage", {
 
 @pytest.mark.fresh
 @pytest.mark.only("chromium", "blocks the storage by its developer tools")
-def test_a_blocked_storage_is_said_once_and_nothing_else_changes(new_page):
+def test_a_blocked_storage_is_said_once_and_a_reload_finds_the_jump(new_page):
     page = new_page()
     page.driver.execute_cdp_cmd("Page.addScriptToEvaluateOnNewDocument", {"source": BLOCK_STORAGE})
     at_rest(page.open().wait_ready())
@@ -221,6 +221,9 @@ def test_a_blocked_storage_is_said_once_and_nothing_else_changes(new_page):
     page.wait_until("said", page.notice)
     assert "keeps nothing" in page.notice()
     assert page.state() == "ready"
+    outputs = page.outputs()
+    page.driver.refresh()
+    assert at_rest(page.wait_ready()).outputs() == outputs
 
 
 def test_a_full_storage_is_said_and_the_jump_goes_on(page):
