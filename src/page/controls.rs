@@ -39,8 +39,8 @@ pub fn plugin(app: &mut App) {
 /// The element that holds them all.
 const PLACE: &str = "controls";
 
-/// While a flight plays they follow as often as this.
-const AT_PLAY: Duration = Duration::from_millis(200);
+/// While something moves they follow as often as this.
+const WHILE_MOVING: Duration = Duration::from_millis(200);
 
 /// Which widget an element stands for.
 const NODE: &str = "data-node";
@@ -180,7 +180,8 @@ fn hand_in(mut inputs: Query<&mut EguiInput>) {
     }
 }
 
-/// Brings the elements up to date with the panels; while a flight plays not in every frame.
+/// Brings the elements up to date with the panels. While something moves not in every frame, and in
+/// between the panels give no account of themselves.
 fn follow(
     mut contexts: Query<(&EguiOutput, &mut EguiContext)>,
     mut mirror: NonSendMut<Mirror>,
@@ -188,18 +189,22 @@ fn follow(
     time: Res<Time<Real>>,
     mut next: Local<Duration>,
 ) {
-    if session.playback.playing && time.elapsed() < *next {
-        return;
-    }
-    *next = time.elapsed() + AT_PLAY;
+    let moves = session.playback.playing || session.held;
+    let due = !moves || time.elapsed() >= *next;
     for (output, mut context) in &mut contexts {
+        let context = context.get_mut();
+        if !due {
+            context.disable_accesskit();
+            continue;
+        }
         let Some(update) = &output.platform_output.accesskit_update else {
             // From the next frame on.
-            context.get_mut().enable_accesskit();
+            context.enable_accesskit();
+            context.request_repaint();
             continue;
         };
-        let zoom = f64::from(context.get_mut().zoom_factor());
-        let controls = controls(update, zoom);
+        *next = time.elapsed() + WHILE_MOVING;
+        let controls = controls(update, f64::from(context.zoom_factor()));
         if mirror.shown != controls {
             mirror.show(controls);
         }

@@ -8,7 +8,6 @@ use bevy_egui::egui::{
 
 use super::look::{self, FROST, INK, NEAR, SLATE, SNOW, TEAL};
 use super::{parts, spoken, targets};
-use crate::say;
 use crate::session::Session;
 use crate::session::readings::{Group, Reading, readings};
 
@@ -72,9 +71,8 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
     targets::note(&format!("reading:{}", line.quantity), rect);
     let open = about.as_ref() == Some(&line.quantity);
     // Some are inputs too, and have the same name there.
-    let what = format!("{}, {}", line.group.label(), line.label);
-    spoken::toggle(&response, &say!("panel-meaning", what = what), open);
-    spoken::explained(ui, &response, &line.about);
+    let what = || format!("{}, {}", line.group.label(), line.label);
+    spoken::meaning(ui, &response, open, what, || line.about.clone());
     if response.clicked() {
         *about = (!open).then(|| line.quantity.clone());
     }

@@ -68,13 +68,11 @@ fn label(
         .interact(rect, ui.id().with(("about", key.key)), Sense::click())
         .on_hover_cursor(CursorIcon::Help);
     let open = about.as_deref() == Some(key.key);
-    spoken::toggle(&response, &say!("panel-meaning", what = key.label()), open);
-    let source = reach.map_or("", |reach| reach.source.text());
-    spoken::explained(
-        ui,
-        &response,
-        format!("{} {source}", key.about()).trim_end(),
-    );
+    let told = || {
+        let source = reach.map_or("", |reach| reach.source.text());
+        format!("{} {source}", key.about()).trim_end().to_owned()
+    };
+    spoken::meaning(ui, &response, open, || key.label().to_owned(), told);
     let room = rect.width() - 2.0 * parts::MARK - NEAR;
     let size = look::fitting_text(ui, key.label(), 17.0, room);
     let name = ui.painter().text(
@@ -122,8 +120,8 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
             typed(session, key, &text);
         }
         let value = unit.text((key.get)(session.scenario()));
-        let said = say!("panel-typed", what = key.label());
-        spoken::number_field(ui, &response, &said, &value);
+        let said = || say!("panel-typed", what = key.label());
+        spoken::number_field(ui, &response, said, &value);
         let stroke = if response.hovered() {
             TEAL.get()
         } else {

@@ -6,6 +6,7 @@
 use bevy_egui::egui::accesskit::{Action, ActionData, Role};
 use bevy_egui::egui::{Response, Ui, WidgetInfo, WidgetType};
 
+use crate::say;
 use crate::scenario::units::Unit;
 
 /// A button.
@@ -18,25 +19,36 @@ pub fn toggle(response: &Response, label: &str, on: bool) {
     response.widget_info(|| WidgetInfo::selected(WidgetType::Button, true, on, label));
 }
 
-/// What a widget is about, in a sentence or two.
-pub fn explained(ui: &Ui, response: &Response, about: &str) {
+/// A button that tells what something means, in a sentence or two. Put into words only where they
+/// are asked for: there are many, and in most frames of a flight nobody does.
+pub fn meaning(
+    ui: &Ui,
+    response: &Response,
+    open: bool,
+    what: impl Fn() -> String,
+    about: impl FnOnce() -> String,
+) {
+    response.widget_info(|| {
+        let said = say!("panel-meaning", what = what());
+        WidgetInfo::selected(WidgetType::Button, true, open, said)
+    });
     ui.ctx().accesskit_node_builder(response.id, |node| {
-        node.set_description(about);
+        node.set_description(about());
     });
 }
 
 /// A field to type a name into.
 pub fn name_field(ui: &Ui, response: &Response, label: &str, value: &str) {
-    field(ui, response, Role::TextInput, label, value);
+    field(ui, response, Role::TextInput, || label.to_owned(), value);
 }
 
 /// A field to type a number into.
-pub fn number_field(ui: &Ui, response: &Response, label: &str, value: &str) {
+pub fn number_field(ui: &Ui, response: &Response, label: impl Fn() -> String, value: &str) {
     field(ui, response, Role::NumberInput, label, value);
 }
 
-fn field(ui: &Ui, response: &Response, role: Role, label: &str, value: &str) {
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::TextEdit, true, label));
+fn field(ui: &Ui, response: &Response, role: Role, label: impl Fn() -> String, value: &str) {
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::TextEdit, true, label()));
     ui.ctx().accesskit_node_builder(response.id, |node| {
         node.set_role(role);
         node.set_value(value);
