@@ -50,6 +50,14 @@ impl Clay {
         self.triangle(a, c, d);
     }
 
+    /// A skin between two rows of as many vertices, each of which closes on itself.
+    pub fn join(&mut self, from: &[u32], to: &[u32]) {
+        for a in 0..from.len() {
+            let b = (a + 1) % from.len();
+            self.quad(from[a], to[a], to[b], from[b]);
+        }
+    }
+
     /// A skin over rows of points; each row goes once around and closes on itself.
     fn skin(&mut self, rows: &[Vec<(Vec3, Vec3)>], color: [f32; 4]) {
         let first = self.positions.len() as u32;

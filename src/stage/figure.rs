@@ -90,10 +90,7 @@ fn spot() -> Clay {
     let mut inner = row(&mut clay, 0.0);
     for i in 1..=6 {
         let outer = row(&mut clay, i as f32 / 6.0);
-        for a in 0..32 {
-            let b = (a + 1) % 32;
-            clay.quad(inner[a], outer[a], outer[b], inner[b]);
-        }
+        clay.join(&inner, &outer);
         inner = outer;
     }
     clay

@@ -4,7 +4,6 @@
 
 use std::f32::consts::FRAC_PI_2;
 
-use bevy::math::{Vec2, Vec3};
 use bevy::prelude::*;
 
 use super::clay::{Clay, circle};
@@ -121,16 +120,13 @@ fn sky() -> Clay {
         let (sin, cos) = elevation.sin_cos();
         let color = sky_at(elevation).linear();
         let row: Vec<u32> = circle(SKY_AROUND)
-            .map(|p: Vec2| {
+            .map(|p| {
                 let out = Vec3::new(p.x * cos, sin, -p.y * cos);
                 clay.vertex(SKY_M * out, -out, color)
             })
             .collect();
         if let Some(below) = below {
-            for a in 0..SKY_AROUND {
-                let b = (a + 1) % SKY_AROUND;
-                clay.quad(below[a], row[a], row[b], below[b]);
-            }
+            clay.join(&below, &row);
         }
         below = Some(row);
     }

@@ -121,10 +121,7 @@ fn tube(points: &[(Vec3, f32)], ink: Ink) -> Clay {
             })
             .collect();
         if let Some(last) = last {
-            for a in 0..AROUND {
-                let b = (a + 1) % AROUND;
-                clay.quad(last[a], last[b], ring[b], ring[a]);
-            }
+            clay.join(&ring, &last);
         }
         last = Some(ring);
     }
