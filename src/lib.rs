@@ -2,6 +2,7 @@
 
 pub mod analysis;
 pub mod look;
+mod order;
 pub mod scenario;
 pub mod session;
 pub mod words;

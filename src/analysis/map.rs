@@ -7,6 +7,7 @@ use std::sync::Arc;
 
 use super::field::{Field, between};
 use super::seen;
+use crate::order::by_number;
 use crate::physics::table::PlanTable;
 use crate::say;
 use crate::scenario::Scenario;
@@ -262,10 +263,8 @@ impl TurnMap {
 
 /// Coarse nodes first, then those between them; within a spacing row by row.
 fn order(x: &Axis, y: &Axis) -> Vec<usize> {
-    let mut nodes: Vec<usize> = (0..x.nodes * y.nodes).collect();
-    nodes.sort_by_cached_key(|&node| {
+    by_number((0..x.nodes * y.nodes).collect(), |&node| {
         let (i, j) = (node % x.nodes, node / x.nodes);
-        std::cmp::Reverse(x.spacing(i).min(y.spacing(j)))
-    });
-    nodes
+        -(x.spacing(i).min(y.spacing(j)) as f64)
+    })
 }

@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::caution;
 use super::lever::LEVERS;
+use crate::order::by_number;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::words::Message;
@@ -39,12 +40,12 @@ pub struct Gain {
 
 /// Every lever's gain, the largest first, what is unavailable last. `now` is the scenario, flown.
 pub fn ranked(scenario: &Scenario, now: &Jump) -> Vec<Gain> {
-    let mut gains: Vec<Gain> = (0..LEVERS.len())
+    let gains = (0..LEVERS.len())
         .map(|place| gain(place, scenario, now))
         .collect();
-    let worth = |gain: &Gain| gain.turns_gained.unwrap_or(f64::NEG_INFINITY);
-    gains.sort_by(|a, b| worth(b).total_cmp(&worth(a)));
-    gains
+    by_number(gains, |gain: &Gain| {
+        -gain.turns_gained.unwrap_or(f64::NEG_INFINITY)
+    })
 }
 
 /// The gain of one lever, by its place.

@@ -6,6 +6,7 @@ use super::caution;
 use super::lever::{LEVERS, Lever, Season};
 use super::limits::{Judgement, Limits};
 use super::search::{crossing, peak};
+use crate::order::by_number;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::words::Message;
@@ -170,13 +171,13 @@ impl<'a> Wanted<'a> {
     fn nodes(&self, lever: &Lever, turns: impl Fn(f64) -> f64) -> Vec<(f64, f64)> {
         let row = lever.row();
         let now = lever.value(self.scenario);
-        let mut nodes: Vec<(f64, f64)> = (0..=PARTS)
+        let nodes = (0..=PARTS)
             .map(|i| row.least + (row.most - row.least) * i as f64 / PARTS as f64)
             .filter(|&value| value != now)
             .map(|value| (value, turns(value)))
             .chain([(now, self.now.turns)])
             .collect();
-        nodes.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let mut nodes = by_number(nodes, |node: &(f64, f64)| node.0);
         let peaks: Vec<(f64, f64)> = nodes
             .windows(3)
             .filter(|three| three[1].1 < self.target_turns)
@@ -184,8 +185,7 @@ impl<'a> Wanted<'a> {
             .map(|three| peak(three[0].0, three[2].0, &turns))
             .collect();
         nodes.extend(peaks);
-        nodes.sort_by(|a, b| a.0.total_cmp(&b.0));
-        nodes
+        by_number(nodes, |node| node.0)
     }
 }
 

@@ -213,8 +213,8 @@ fn follow(
 
 /// The widgets that can be operated and have a name, in the order in which they stand.
 fn controls(update: &TreeUpdate, zoom: f64) -> Vec<Control> {
-    let nodes: BTreeMap<NodeId, &Node> =
-        update.nodes.iter().map(|(id, node)| (*id, node)).collect();
+    let mut nodes: BTreeMap<NodeId, &Node> = BTreeMap::new();
+    nodes.extend(update.nodes.iter().map(|(id, node)| (*id, node)));
     let mut left = vec![accesskit_root_id().accesskit_id()];
     let mut controls = Vec::new();
     while let Some(id) = left.pop() {
@@ -335,8 +335,8 @@ impl Mirror {
         let Some(place) = dom::element(PLACE) else {
             return;
         };
-        let before = std::mem::take(&mut self.shown);
-        let abandoned = self.abandoned(&before, &controls);
+        let shown = std::mem::take(&mut self.shown);
+        let abandoned = self.abandoned(&shown, &controls);
         self.elements.retain(|id, element| {
             let stays = controls.iter().any(|control| control.id == *id);
             if !stays {
@@ -344,10 +344,8 @@ impl Mirror {
             }
             stays
         });
-        let before: BTreeMap<NodeId, Control> = before
-            .into_iter()
-            .map(|control| (control.id, control))
-            .collect();
+        let mut before = BTreeMap::new();
+        before.extend(shown.into_iter().map(|control| (control.id, control)));
         let mut last: Option<Element> = None;
         for control in &controls {
             let known = self.elements.get(&control.id).cloned();

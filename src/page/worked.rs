@@ -12,6 +12,7 @@ use bevy::prelude::*;
 use bevy_egui::EguiPrimaryContextPass;
 use wasm_bindgen::prelude::wasm_bindgen;
 
+use crate::order::by_number;
 use crate::panel::PanelSystems;
 
 /// Frames looked back on.
@@ -34,8 +35,7 @@ impl Times {
     }
 
     fn median(&self) -> f64 {
-        let mut sorted: Vec<f64> = self.0.iter().copied().collect();
-        sorted.sort_by(f64::total_cmp);
+        let sorted = by_number(self.0.iter().copied().collect(), |time: &f64| *time);
         sorted.get(sorted.len() / 2).copied().unwrap_or_default()
     }
 }

@@ -12,8 +12,8 @@ mod payload;
 
 use std::fmt;
 
+use base64ct::{Base64UrlUnpadded, Encoding};
 use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
-use data_encoding::BASE64URL_NOPAD;
 
 use super::Scenario;
 use super::file;
@@ -69,7 +69,7 @@ impl std::error::Error for Unreadable {}
 pub fn to_fragment(jump: &Scenario, beside: Option<&Scenario>) -> String {
     let mut bytes = payload::write(jump, beside);
     bytes.extend(checksum(&bytes).to_le_bytes());
-    let payload = BASE64URL_NOPAD.encode(&bytes);
+    let payload = Base64UrlUnpadded::encode_string(&bytes);
     format!("{OURS}{payload}.{VERSION}")
 }
 
@@ -88,9 +88,7 @@ fn read(rest: &str) -> Result<Link, Unreadable> {
         Some(newer) if newer > VERSION => return Err(Unreadable::Newer(newer)),
         _ => return Err(Unreadable::Damaged),
     }
-    let bytes = BASE64URL_NOPAD
-        .decode(payload.as_bytes())
-        .map_err(|_| Unreadable::Damaged)?;
+    let bytes = Base64UrlUnpadded::decode_vec(payload).map_err(|_| Unreadable::Damaged)?;
     let (bytes, sum) = bytes
         .split_last_chunk::<CHECKSUM_BYTES>()
         .ok_or(Unreadable::Damaged)?;

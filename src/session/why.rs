@@ -13,6 +13,7 @@ use crate::analysis::caution;
 use crate::analysis::lever::{COUNT, LEVERS};
 use crate::analysis::one_change::OneChange;
 use crate::analysis::steps::{Flown, Gain, gain};
+use crate::order::by_number;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{self, Key};
@@ -183,9 +184,7 @@ impl Why {
             gain.and_then(|gain| gain.turns_gained)
                 .unwrap_or(f64::NEG_INFINITY)
         };
-        let mut order: Vec<usize> = (0..COUNT).collect();
-        order.sort_by(|a, b| worth(b).total_cmp(&worth(a)));
-        self.order = order;
+        self.order = by_number((0..COUNT).collect(), |place| -worth(place));
         self.unsettled = false;
     }
 }

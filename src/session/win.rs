@@ -15,6 +15,7 @@ use crate::analysis::joint::{Joint, JointSearch};
 use crate::analysis::lever::{COUNT, LEVERS, Season};
 use crate::analysis::limits::{Limits, Verdict};
 use crate::analysis::wanted::{MET_TURNS, Single, TARGET_TURNS, Wanted};
+use crate::order::by_number;
 use crate::physics::call::QUARTER_BAND_FROM_DEG;
 use crate::words::Message;
 
@@ -136,23 +137,15 @@ impl Session {
     /// effort before the others; and whether each still fits the question.
     pub fn singles(&self) -> Vec<(&Single, bool)> {
         let asked = self.asked();
-        let mut all: Vec<(usize, &Single)> = (self.win.singles.iter().enumerate())
+        let all: Vec<(usize, &Single)> = (self.win.singles.iter().enumerate())
             .filter_map(|(place, single)| Some((place, single.as_ref()?)))
             .collect();
-        all.sort_by(|(a, one), (b, other)| {
-            let rank = |place: &usize, single: &Single| {
-                let change = single.proposal.as_ref().map_or(0.0, |it| it.change.abs());
-                let seasons = self
-                    .win
-                    .season
-                    .unit(*place)
-                    .map_or(f64::MAX, |unit| change / unit);
-                (single.judgement.verdict, seasons)
-            };
-            rank(a, one)
-                .partial_cmp(&rank(b, other))
-                .unwrap_or(std::cmp::Ordering::Equal)
+        let all = by_number(all, |(place, single)| {
+            let change = single.proposal.as_ref().map_or(0.0, |it| it.change.abs());
+            let season = self.win.season.unit(*place);
+            season.map_or(f64::MAX, |unit| change / unit)
         });
+        let all = by_number(all, |(_, single)| single.judgement.verdict as u8 as f64);
         all.into_iter()
             .map(|(place, single)| (single, self.win.of[place] == Some(asked)))
             .collect()

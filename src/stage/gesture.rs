@@ -6,6 +6,8 @@ use bevy::prelude::*;
 use bevy::window::PrimaryWindow;
 use bevy_egui::input::EguiWantsInput;
 
+use crate::order::by_number;
+
 /// Zoom for one notch of a wheel, and the pixels that a touch pad sends instead of a notch.
 const ZOOM_PER_NOTCH: f32 = 1.12;
 const PIXELS_PER_NOTCH: f32 = 60.0;
@@ -57,13 +59,13 @@ impl Pointers<'_, '_> {
     }
 
     fn touched(&mut self, area: Rect) -> Gesture {
-        let mut fingers: Vec<(u64, Vec2)> = self
+        let fingers: Vec<(u64, Vec2)> = self
             .touches
             .iter()
             .filter(|touch| area.contains(touch.start_position()))
             .map(|touch| (touch.id(), touch.position()))
             .collect();
-        fingers.sort_unstable_by_key(|finger| finger.0);
+        let fingers = by_number(fingers, |finger| finger.0 as f64);
         let last = std::mem::replace(&mut *self.fingers, fingers);
         let same = last
             .iter()

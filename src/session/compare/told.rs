@@ -4,6 +4,7 @@
 use std::borrow::Cow;
 
 use crate::analysis::compare::Comparison;
+use crate::order::by_number;
 use crate::physics::landing::Ground;
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
@@ -128,9 +129,9 @@ impl Compared {
 pub fn rounded(exact: &[f64], whole: i64) -> Vec<i64> {
     let mut parts: Vec<i64> = exact.iter().map(|part| part.floor() as i64).collect();
     let missing = whole - parts.iter().sum::<i64>();
-    let mut by_loss: Vec<usize> = (0..exact.len()).collect();
-    let lost = |i: &usize| exact[*i] - exact[*i].floor();
-    by_loss.sort_by(|a, b| lost(b).total_cmp(&lost(a)));
+    let by_loss = by_number((0..exact.len()).collect(), |&i: &usize| {
+        exact[i].floor() - exact[i]
+    });
     for i in by_loss.into_iter().take(missing.max(0) as usize) {
         parts[i] += 1;
     }

@@ -1,6 +1,7 @@
 //! The map in lines of text.
 
 use super::{Made, NODES};
+use crate::order::by_number;
 use crate::say;
 use crate::scenario::keys::plain;
 use crate::session::Session;
@@ -72,12 +73,12 @@ impl Session {
         let [_, up] = self.map_point();
         let unit = self.units.of(across.key().kind);
         let picture = made.picture.as_ref();
-        let mut levels: Vec<f64> = picture
+        let levels = picture
             .into_iter()
             .flat_map(|picture| picture.whole.iter().chain(&picture.owed))
             .map(|line| line.level)
             .collect();
-        levels.sort_by(f64::total_cmp);
+        let mut levels: Vec<f64> = by_number(levels, |level| *level);
         levels.dedup();
         levels.into_iter().filter_map(move |level| {
             let crossings = picture?.crossings(up, level).into_iter();

@@ -31,22 +31,22 @@ pub struct Reach {
 impl Win {
     pub(in super::super) fn kept(&self) -> Kept {
         let usual = Season::default();
-        let places = 0..LEVERS.len();
-        Kept {
+        let mut kept = Kept {
             target: self.target,
-            limits: (places.clone())
-                .filter_map(|i| Some((LEVERS[i].key.to_owned(), self.limits.own(i)?)))
-                .collect(),
-            season: places
-                .filter(|&i| self.season.unit(i) != usual.unit(i))
-                .map(|i| {
-                    (
-                        LEVERS[i].key.to_owned(),
-                        self.season.unit(i).unwrap_or_default(),
-                    )
-                })
-                .collect(),
+            limits: BTreeMap::new(),
+            season: BTreeMap::new(),
+        };
+        for (i, lever) in LEVERS.iter().enumerate() {
+            if let Some(limits) = self.limits.own(i) {
+                kept.limits.insert(lever.key.to_owned(), limits);
+            }
+            let unit = self.season.unit(i);
+            if unit != usual.unit(i) {
+                let unit = unit.unwrap_or_default();
+                kept.season.insert(lever.key.to_owned(), unit);
+            }
         }
+        kept
     }
 
     /// What was kept, if it may be; why not is told to nobody.

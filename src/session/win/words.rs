@@ -5,6 +5,7 @@ use crate::analysis::joint::{Change, Joint};
 use crate::analysis::lever::LEVERS;
 use crate::analysis::limits::{LimitOf, Verdict};
 use crate::analysis::wanted::Single;
+use crate::order::by_number;
 use crate::say;
 use crate::scenario::keys::{Key, key};
 use crate::scenario::units::Unit;
@@ -131,7 +132,7 @@ pub fn part(session: &Session, change: &Change) -> String {
 
 /// The levers of a joint change worth telling: what would be shown as no change is left out.
 pub fn parts<'a>(session: &Session, joint: &'a Joint) -> Vec<&'a Change> {
-    let mut told: Vec<&Change> = joint
+    let told = joint
         .changes
         .iter()
         .filter(|change| {
@@ -139,8 +140,7 @@ pub fn parts<'a>(session: &Session, joint: &'a Joint) -> Vec<&'a Change> {
             unit.number(change.now) != unit.number(change.value)
         })
         .collect();
-    told.sort_by(|a, b| b.seasons.abs().total_cmp(&a.seasons.abs()));
-    told
+    by_number(told, |change: &&Change| -change.seasons.abs())
 }
 
 /// How much it asks for.
