@@ -4,18 +4,18 @@
 use std::cell::RefCell;
 
 use bevy::prelude::*;
-use bevy::winit::{EventLoopProxyWrapper, WinitUserEvent};
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 
+use super::wake::wake;
 use super::{dom, language};
 use crate::panel::{Wish, Wished};
 use crate::session::Session;
 use crate::words::text;
 
 pub fn plugin(app: &mut App) {
+    listen();
     app.init_resource::<Offered>()
-        .add_systems(Startup, listen)
         .add_systems(PreUpdate, (take_in, grant))
         .add_systems(Last, (stand_by.run_if(language::changed), withdraw).chain());
 }
@@ -78,11 +78,10 @@ pub fn hold(session: &Session) {
     set_fragment(Some(&session.link()));
 }
 
-fn listen(proxy: Res<EventLoopProxyWrapper>) {
-    let proxy = (**proxy).clone();
+fn listen() {
     let changed = Closure::<dyn FnMut()>::new(move || {
         NEWS.with_borrow_mut(|news| news.push(News::NewAddress));
-        proxy.send_event(WinitUserEvent::WakeUp).ok();
+        wake();
     });
     if let Some(window) = dom::window() {
         window.set_onhashchange(Some(changed.as_ref().unchecked_ref()));
@@ -104,7 +103,6 @@ fn grant(
     mut wishes: MessageReader<Wished>,
     mut session: ResMut<Session>,
     mut offered: ResMut<Offered>,
-    proxy: Res<EventLoopProxyWrapper>,
 ) {
     for Wished(wish) in wishes.read() {
         if *wish != Wish::Link {
@@ -117,12 +115,12 @@ fn grant(
         offered.0 = Some(made_of(&session));
         // A browser may ask the user first whether copying is allowed, and never say what came of it.
         session.say(text("page-link-offered"));
-        copy(&address, &proxy);
+        copy(&address);
     }
 }
 
 /// Copies a link where that is allowed; it is told once it has been done.
-fn copy(link: &str, proxy: &EventLoopProxyWrapper) {
+fn copy(link: &str) {
     let clipboard = dom::window()
         .map(|window| window.navigator())
         // Missing where the page is not served securely.
@@ -131,10 +129,9 @@ fn copy(link: &str, proxy: &EventLoopProxyWrapper) {
     let Some(clipboard) = clipboard else {
         return;
     };
-    let proxy = (**proxy).clone();
     let copied = Closure::once(move |_: JsValue| {
         NEWS.with_borrow_mut(|news| news.push(News::Copied));
-        proxy.send_event(WinitUserEvent::WakeUp).ok();
+        wake();
     });
     // What the user has been told already holds where it is refused.
     let refused = Closure::once(|_: JsValue| {});

@@ -5,13 +5,13 @@
 //! choices are made on the panels and go from here to the root element and into the storage.
 
 use bevy::prelude::*;
-use bevy::winit::{EventLoopProxyWrapper, WinitUserEvent};
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::MediaQueryList;
 
 use super::dom;
 use super::kept::storage;
+use super::wake::wake;
 use crate::look::{self, Choice, Light};
 
 /// The storage's names for the choices; `web/light.js` reads them.
@@ -23,9 +23,10 @@ const LARGE: &str = "large";
 struct Device(MediaQueryList);
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Startup, listen)
-        .add_systems(First, follow)
-        .add_systems(Last, keep);
+    if let Some(query) = listen() {
+        app.insert_non_send(Device(query));
+    }
+    app.add_systems(First, follow).add_systems(Last, keep);
 }
 
 /// Takes up what has been chosen, and draws from the start as the page has opened.
@@ -44,22 +45,14 @@ pub fn take_up() {
 }
 
 /// Hears of it when the device is set otherwise.
-fn listen(world: &mut World) {
-    let proxy = (**world.resource::<EventLoopProxyWrapper>()).clone();
-    let Some(query) = dom::window().and_then(|window| {
-        window
-            .match_media("(prefers-color-scheme: dark)")
-            .ok()
-            .flatten()
-    }) else {
-        return;
-    };
-    let changed = Closure::<dyn FnMut()>::new(move || {
-        proxy.send_event(WinitUserEvent::WakeUp).ok();
-    });
+fn listen() -> Option<MediaQueryList> {
+    let query = dom::window()?
+        .match_media("(prefers-color-scheme: dark)")
+        .ok()??;
+    let changed = Closure::<dyn FnMut()>::new(wake);
     query.set_onchange(Some(changed.as_ref().unchecked_ref()));
     changed.forget();
-    world.insert_non_send(Device(query));
+    Some(query)
 }
 
 /// Shows the colours chosen, or those of the device.

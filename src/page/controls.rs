@@ -11,7 +11,6 @@ use std::collections::BTreeMap;
 use std::time::Duration;
 
 use bevy::prelude::*;
-use bevy::winit::{EventLoopProxyWrapper, WinitUserEvent};
 use bevy_egui::egui::accesskit::{
     Action, ActionData, ActionRequest, Node, NodeId, Rect, Role, Toggled, TreeId, TreeUpdate,
 };
@@ -22,11 +21,12 @@ use wasm_bindgen::prelude::Closure;
 use web_sys::{Element, HtmlElement, HtmlInputElement};
 
 use super::dom;
+use super::wake::wake;
 use crate::session::Session;
 
 pub fn plugin(app: &mut App) {
+    listen();
     app.init_non_send::<Mirror>()
-        .add_systems(Startup, listen)
         .add_systems(
             PreUpdate,
             hand_in
@@ -91,7 +91,7 @@ struct Mirror {
 }
 
 /// Hears what is done to any of the elements.
-fn listen(proxy: Res<EventLoopProxyWrapper>) {
+fn listen() {
     let Some(place) = dom::element(PLACE) else {
         return;
     };
@@ -101,12 +101,11 @@ fn listen(proxy: Res<EventLoopProxyWrapper>) {
     {
         canvas.set_tab_index(-1);
     }
-    let proxy = (**proxy).clone();
     let heard = Closure::<dyn FnMut(web_sys::Event)>::new(move |event: web_sys::Event| {
         if let Some(done) = done(&event) {
             DONE.with_borrow_mut(|all| all.extend(done));
             // It happens while nothing moves: the app has to be woken to look.
-            proxy.send_event(WinitUserEvent::WakeUp).ok();
+            wake();
         }
     });
     for name in ["click", "input", "change", "focusin", "keydown"] {

@@ -4,11 +4,11 @@ use std::cell::RefCell;
 use std::rc::Rc;
 
 use bevy::prelude::*;
-use bevy::winit::{EventLoopProxyWrapper, WinitUserEvent};
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Blob, BlobPropertyBag, DragEvent, File, HtmlAnchorElement, HtmlInputElement, Url};
 
+use super::wake::wake;
 use super::{dom, language};
 use crate::panel::{Wish, Wished};
 use crate::say;
@@ -28,24 +28,15 @@ struct Doorway {
 }
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Startup, open_doorway)
-        .add_systems(PreUpdate, (grant, take_in))
+    if let Some(doorway) = Doorway::build() {
+        app.insert_non_send(doorway);
+    }
+    app.add_systems(PreUpdate, (grant, take_in))
         .add_systems(Last, name_input.run_if(language::changed));
 }
 
-fn open_doorway(world: &mut World) {
-    let proxy = (**world.resource::<EventLoopProxyWrapper>()).clone();
-    // A file arrives while nothing moves: the app has to be woken to look at it.
-    let wake = move || {
-        proxy.send_event(WinitUserEvent::WakeUp).ok();
-    };
-    if let Some(doorway) = Doorway::build(wake) {
-        world.insert_non_send(doorway);
-    }
-}
-
 impl Doorway {
-    fn build(wake: impl Fn() + Clone + 'static) -> Option<Self> {
+    fn build() -> Option<Self> {
         let inbox = Inbox::default();
         let document = dom::document()?;
         let input: HtmlInputElement = document.create_element("input").ok()?.dyn_into().ok()?;
@@ -58,10 +49,10 @@ impl Doorway {
             .ok()?;
         document.body()?.append_child(&input).ok()?;
 
-        let (chosen, to, waker) = (input.clone(), Rc::clone(&inbox), wake.clone());
+        let (chosen, to) = (input.clone(), Rc::clone(&inbox));
         let change = Closure::<dyn FnMut()>::new(move || {
             if let Some(file) = chosen.files().and_then(|files| files.get(0)) {
-                read(&file, Rc::clone(&to), waker.clone());
+                read(&file, Rc::clone(&to));
             }
             // The same file can be chosen again.
             chosen.set_value("");
@@ -75,7 +66,7 @@ impl Doorway {
             event.prevent_default();
             let files = event.data_transfer().and_then(|transfer| transfer.files());
             if let Some(file) = files.and_then(|files| files.get(0)) {
-                read(&file, Rc::clone(&to), wake.clone());
+                read(&file, Rc::clone(&to));
             }
         });
         let listen = |name: &str, closure: &Closure<dyn FnMut(DragEvent)>| {
@@ -96,7 +87,7 @@ fn name_input() {
 }
 
 /// Reads a file into the inbox. One that is far too large is not read at all.
-fn read(file: &File, inbox: Inbox, wake: impl Fn() + 'static) {
+fn read(file: &File, inbox: Inbox) {
     if file.size() > LARGEST_BYTES as f64 {
         inbox
             .borrow_mut()
@@ -105,8 +96,6 @@ fn read(file: &File, inbox: Inbox, wake: impl Fn() + 'static) {
         return;
     }
     let (good, bad) = (Rc::clone(&inbox), inbox);
-    let wake = Rc::new(wake);
-    let wake_bad = Rc::clone(&wake);
     let done = Closure::once(move |text: JsValue| {
         good.borrow_mut()
             .push(Ok(text.as_string().unwrap_or_default()));
@@ -115,7 +104,7 @@ fn read(file: &File, inbox: Inbox, wake: impl Fn() + 'static) {
     let failed = Closure::once(move |_: JsValue| {
         bad.borrow_mut()
             .push(Err(text("page-file-unreadable").to_owned()));
-        wake_bad();
+        wake();
     });
     drop(file.text().then2(&done, &failed));
     done.forget();

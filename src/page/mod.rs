@@ -12,6 +12,7 @@ mod outputs;
 mod pace;
 mod resized;
 mod shelf;
+mod wake;
 mod worked;
 
 use bevy::prelude::*;
@@ -57,6 +58,7 @@ pub fn run() {
         .insert_resource(session)
         .insert_resource(shelf)
         .add_plugins((
+            wake::plugin,
             StagePlugin,
             PanelPlugin,
             appearance::plugin,

@@ -3,13 +3,13 @@
 use std::cell::Cell;
 
 use bevy::prelude::*;
-use bevy::winit::{EventLoopProxyWrapper, WinitUserEvent};
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::Storage;
 
 use super::dom;
 use super::kept::storage;
+use super::wake::wake;
 use crate::say;
 use crate::session::Session;
 use crate::session::collection::kept::Unreadable;
@@ -39,9 +39,8 @@ pub struct Shelf {
 }
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Startup, listen)
-        .add_systems(PreUpdate, follow)
-        .add_systems(Last, keep);
+    listen();
+    app.add_systems(PreUpdate, follow).add_systems(Last, keep);
 }
 
 /// Takes up the jumps kept by earlier visits.
@@ -111,11 +110,10 @@ fn put_aside(storage: &Storage, text: &str) -> bool {
     false
 }
 
-fn listen(proxy: Res<EventLoopProxyWrapper>) {
-    let proxy = (**proxy).clone();
+fn listen() {
     let changed = Closure::<dyn FnMut()>::new(move || {
         CHANGED.set(true);
-        proxy.send_event(WinitUserEvent::WakeUp).ok();
+        wake();
     });
     if let Some(window) = dom::window() {
         window.set_onstorage(Some(changed.as_ref().unchecked_ref()));

@@ -165,8 +165,8 @@ impl<'a> Stroke<'a> {
                 lower = Some(Arc::clone(&halves.lower));
             }
         }
-        let upper = upper.unwrap_or_else(|| self.strip(UPPER, tree, Tree::upper, Tree::upper_sums));
-        let lower = lower.unwrap_or_else(|| self.strip(LOWER, tree, Tree::lower, Tree::lower_sums));
+        let upper = upper.unwrap_or_else(|| self.strip(UPPER, tree, Tree::upper));
+        let lower = lower.unwrap_or_else(|| self.strip(LOWER, tree, Tree::lower));
         Arc::new(States::of(tree, Halves { upper, lower }))
     }
 
@@ -175,7 +175,6 @@ impl<'a> Stroke<'a> {
         segments: Range<usize>,
         tree: &Tree,
         half: impl Fn(&Tree, &Posture, &JointRates) -> Half<N>,
-        sums: impl Fn(&Tree, &Posture, &JointRates) -> Composite<f64>,
     ) -> Arc<Strip<N>> {
         let mut strip = Strip {
             ends: Vec::with_capacity(self.steps + 1),
@@ -190,7 +189,7 @@ impl<'a> Stroke<'a> {
             if i % 2 == 0 {
                 strip.ends.push(half(tree, posture, rates));
             } else {
-                strip.middles.push(sums(tree, posture, rates));
+                strip.middles.push(half(tree, posture, rates).sums);
             }
         }
         Arc::new(strip)

@@ -111,45 +111,17 @@ impl Tree {
     /// The whole body in a posture, seen from the pelvis, which is held still.
     #[inline]
     pub fn sums(&self, posture: &Posture, rates: &JointRates) -> Composite<f64> {
-        self.upper_sums(posture, rates) + self.lower_sums(posture, rates)
+        self.upper(posture, rates).sums + self.lower(posture, rates).sums
     }
 
-    // For the browser one copy of each of these is smaller than one wherever they are called, and
-    // a third faster.
-
-    /// Trunk, head and arms of it.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
-    pub fn upper_sums(&self, posture: &Posture, rates: &JointRates) -> Composite<f64> {
-        self.gathered_upper(posture, rates, []).sums
-    }
-
-    /// The legs of it.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
-    pub fn lower_sums(&self, posture: &Posture, rates: &JointRates) -> Composite<f64> {
-        self.gathered_lower(posture, rates, []).sums
-    }
+    // Both halves are inlined, so that what a caller has no use for is not computed. But not in the
+    // browser: there one copy is smaller, and a third faster, than one for every caller.
 
     /// Trunk, head and arms, and the mass centres of the hands with what they hold.
+    #[cfg_attr(not(target_arch = "wasm32"), inline(always))]
     #[cfg_attr(target_arch = "wasm32", inline(never))]
     pub fn upper(&self, posture: &Posture, rates: &JointRates) -> Half<1> {
-        self.gathered_upper(posture, rates, [self.hand_m])
-    }
-
-    /// The legs, and the heels and the toes of the soles.
-    #[cfg_attr(target_arch = "wasm32", inline(never))]
-    pub fn lower(&self, posture: &Posture, rates: &JointRates) -> Half<2> {
-        self.gathered_lower(posture, rates, self.soles_m)
-    }
-
-    // Inlined so that what a caller has no use for is not computed.
-    #[inline(always)]
-    fn gathered_upper<const N: usize>(
-        &self,
-        posture: &Posture,
-        rates: &JointRates,
-        of_hands_m: [Vec3<f64x2>; N],
-    ) -> Half<N> {
-        let (arms, from_chest_m) = self.arms.gathered(posture, rates, of_hands_m);
+        let (arms, from_chest_m) = self.arms.gathered(posture, rates, [self.hand_m]);
         let [head, upper, middle, lower] = &self.trunk;
         let neck = single(TRUNK[0], posture, rates);
         let chest = single(TRUNK[1], posture, rates);
@@ -172,14 +144,11 @@ impl Tree {
         Half { sums, points_m }
     }
 
-    #[inline(always)]
-    fn gathered_lower<const N: usize>(
-        &self,
-        posture: &Posture,
-        rates: &JointRates,
-        of_feet_m: [Vec3<f64x2>; N],
-    ) -> Half<N> {
-        let (legs, points_m) = self.legs.gathered(posture, rates, of_feet_m);
+    /// The legs, and the heels and the toes of the soles.
+    #[cfg_attr(not(target_arch = "wasm32"), inline(always))]
+    #[cfg_attr(target_arch = "wasm32", inline(never))]
+    pub fn lower(&self, posture: &Posture, rates: &JointRates) -> Half<2> {
+        let (legs, points_m) = self.legs.gathered(posture, rates, self.soles_m);
         Half {
             sums: legs.sum(),
             points_m,

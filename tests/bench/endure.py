@@ -4,6 +4,7 @@
 """
 
 import random
+import statistics
 import sys
 import tempfile
 import time
@@ -23,9 +24,10 @@ SEED = 20261126
 # What the engine itself says about how it draws in software is nothing of ours.
 OF_THE_ENGINE = ("GL Driver Message", "WEBGL_debug_renderer_info")
 
-# By then everything has been opened and drawn once. What is taken on top of it in the end may be a
-# matter of chance, as the engines give memory back when they like; what leaks goes on growing.
-SETTLED = 0.2
+# After a fifth of the time everything has been opened and drawn once. From then on a fifth is held
+# against the last one, by their medians: what happens to be open or not yet given back in one minute
+# is a matter of chance; what leaks goes on growing.
+FIFTHS = 5
 MOST_GROWTH = 1.10
 
 
@@ -116,6 +118,12 @@ def play(page, minutes):
     return samples, steps
 
 
+def fifth(samples, which):
+    """Medians of one fifth of the time, by name."""
+    part = samples[which * len(samples) // FIFTHS : (which + 1) * len(samples) // FIFTHS]
+    return {name: statistics.median(sample[name] for sample in part) for name in samples[0]}
+
+
 def main(dist, minutes, report):
     with (
         tempfile.TemporaryDirectory() as downloads,
@@ -129,15 +137,15 @@ def main(dist, minutes, report):
         samples, steps = play(page, minutes)
         messages = said(driver)
         version = driver.capabilities["browserVersion"]
-    settled = samples[min(int(SETTLED * len(samples)), len(samples) - 1)]
-    growth = {name: samples[-1][name] / settled[name] for name in settled}
+    settled, end = fifth(samples, 1), fifth(samples, FIFTHS - 1)
+    growth = {name: end[name] / settled[name] for name in settled}
     lines = [
         f"# {minutes} minutes of play and random input",
         "",
         f"- Chromium {version}, headless, drawing in software; {steps} touches, drags and pinches",
         *(
             f"- {name}: {samples[0][name]:.1f} after a minute, {settled[name]:.1f} once settled,"
-            f" {samples[-1][name]:.1f} at the end ({growth[name]:.3f} times the settled)"
+            f" {end[name]:.1f} at the end ({growth[name]:.3f} times the settled)"
             for name in settled
         ),
         f"- console messages after the start: {len(messages)}",
