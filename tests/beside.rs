@@ -186,6 +186,19 @@ fn a_reload_finds_the_attempt_beside_again() {
 }
 
 #[test]
+fn the_jump_outlives_an_attempt_beside_that_cannot_be_read() {
+    let mut session = comparing(beside("senior-triple"));
+    session.change(|scenario| scenario.arm_tuck = 0.93);
+    let mut kept: serde_json::Value = serde_json::from_str(&session.keep()).expect("it is JSON");
+    kept["beside"] = serde_json::json!("rubbish");
+    let mut later = Session::default();
+    later.take_up(&kept.to_string());
+    assert!(later.notice().is_some() && later.beside().is_none());
+    assert_eq!(later.scenario(), session.scenario());
+    assert_eq!(later.jump().turns, session.jump().turns);
+}
+
+#[test]
 fn jumps_are_kept_named_moved_deleted_and_brought_back() {
     let mut session = Session::default();
     session.ask(Question::Compare);

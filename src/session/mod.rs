@@ -109,6 +109,12 @@ struct Kept {
     greeted: bool,
 }
 
+/// The jump alone of it.
+#[derive(Deserialize)]
+struct KeptJump {
+    scenario: String,
+}
+
 impl Default for Session {
     /// The first starting point, about to fly at a quarter of its speed.
     fn default() -> Self {
@@ -378,10 +384,11 @@ impl Session {
         .expect("a session holds nothing that JSON cannot say")
     }
 
-    /// Takes up what was kept. Rubbish is said and the usual start stays.
+    /// Takes up what was kept. Where it is rubbish that is said, and the usual start stays; where the
+    /// jump isn't, that at least is taken up.
     pub fn take_up(&mut self, kept: &str) {
-        let kept: Result<Kept, _> = serde_json::from_str(kept);
-        let opened = kept.map_err(|why| why.to_string()).and_then(|mut kept| {
+        let whole: Result<Kept, _> = serde_json::from_str(kept);
+        let opened = whole.map_err(|why| why.to_string()).and_then(|mut kept| {
             let read = |text: &str| Scenario::from_file(text).map_err(|why| why.to_string());
             let (scenario, base) = (read(&kept.scenario)?, read(&kept.base)?);
             kept.how_sure
@@ -407,9 +414,21 @@ impl Session {
                 self.win = win;
                 self.measure_range();
             }
-            Err(_) => self.say(text("last-visit-unreadable")),
+            Err(_) => match jump_of(kept) {
+                Some(jump) => {
+                    self.open(jump);
+                    self.say(text("last-visit-jump-only"));
+                }
+                None => self.say(text("last-visit-unreadable")),
+            },
         }
     }
+}
+
+/// The jump in what was kept, whatever else stands there.
+fn jump_of(kept: &str) -> Option<Scenario> {
+    let kept: KeptJump = serde_json::from_str(kept).ok()?;
+    Scenario::from_file(&kept.scenario).ok()
 }
 
 /// The rows of the five numbers always in sight.

@@ -267,6 +267,7 @@ not-kept = Nicht gemerkt: { $why }.
 not-renamed = Nicht umbenannt: { $why }.
 not-deleted = Nicht gelöscht: { $why }.
 not-brought-back = Nicht zurückgeholt: { $why }.
+last-visit-jump-only = Der Sprung des letzten Besuchs ist hier; was sonst aufgehoben war, ließ sich nicht lesen.
 last-visit-unreadable = Was vom letzten Besuch aufgehoben war, ließ sich nicht lesen; hier ist der übliche Anfang.
 changed-jump-kept = Der geänderte Sprung ist gemerkt: siehe „{ $name }“ unter Vergleich.
 collection-empty = In dieser Datei ist kein Sprung.

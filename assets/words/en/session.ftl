@@ -269,6 +269,7 @@ not-kept = Not kept: { $why }.
 not-renamed = Not renamed: { $why }.
 not-deleted = Not deleted: { $why }.
 not-brought-back = Not brought back: { $why }.
+last-visit-jump-only = The jump of the last visit is here; what else was kept of it could not be read.
 last-visit-unreadable = What was kept of the last visit could not be read; here is the usual start.
 changed-jump-kept = The jump you had changed is kept: see “{ $name }” under Compare.
 collection-empty = There is no jump in this file.
