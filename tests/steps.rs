@@ -9,6 +9,7 @@ use turns_aloft::analysis::steps::{Flown, Gain, ranked};
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::fly::Jump;
 use turns_aloft::scenario::keys::key;
+use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
 
 fn gains(scenario: &Scenario) -> Vec<Gain> {
@@ -129,6 +130,47 @@ fn a_rigid_bodys_gains_are_the_closed_forms() {
 
 /// The jumper who closes late and not tight gains by every step, most by the take-off rate; more in
 /// the hands gains only where the rate is kept, not the angular momentum.
+/// 1 cm is 0.39 in, 5 rpm are 0.083 turns/s, 0.1 kg are 0.22 lb: the inch and the pound as defined.
+#[test]
+fn steps_are_said_in_the_users_units() {
+    let said = |units: Units| {
+        let gains = gains(&starts::all()[0].scenario);
+        [
+            "jump_height_m",
+            "arm_tuck",
+            "takeoff_rate_rad_s",
+            "hand_mass_kg",
+        ]
+        .map(|key| {
+            let gain = gains.iter().find(|gain| gain.key == key).expect("a lever");
+            gain.step.text(&units)
+        })
+    };
+    assert_eq!(
+        said(Units::default()),
+        [
+            "1 cm higher",
+            "hands 1 cm nearer to the axis",
+            "5 rpm faster at take-off",
+            "0.10 kg more in each hand"
+        ]
+    );
+    let others = Units {
+        rate: RateUnit::TurnsPerS,
+        length: LengthUnit::In,
+        mass: MassUnit::Lb,
+    };
+    assert_eq!(
+        said(others),
+        [
+            "0.4 in higher",
+            "hands 0.4 in nearer to the axis",
+            "0.08 turns/s faster at take-off",
+            "0.22 lb more in each hand"
+        ]
+    );
+}
+
 #[test]
 fn ranks_are_sensible() {
     let scenario = &starts::named("half-a-turn-short")

@@ -2,6 +2,8 @@
 
 use std::f64::consts::TAU;
 
+use serde::{Serialize, Serializer};
+
 use super::search::crossing;
 use crate::physics::body::Body;
 use crate::physics::momentum::MassState;
@@ -10,15 +12,16 @@ use crate::physics::stance::Stance;
 use crate::physics::tree::Tree;
 use crate::say;
 use crate::scenario::Scenario;
-use crate::scenario::keys::{self, Key, plain};
+use crate::scenario::keys::{self, Key, Kind, plain};
+use crate::scenario::units::Units;
 use crate::words::Message;
 
 /// One lever: a number of the scenario that training changes.
 #[derive(Debug)]
 pub struct Lever {
     pub key: &'static str,
-    /// What one step of it is, in words.
-    pub(super) step_label: Message,
+    /// What one step of it is, in words, for how large it is.
+    said: fn(String) -> String,
     step: Step,
     /// "A change a season's training might bring", in the key's own unit: our assumption, common
     /// practice, no source. None: nothing that training brings.
@@ -35,6 +38,28 @@ enum Step {
     HandsNearer,
 }
 
+/// One step of a lever, by the lever's place; to be said in the user's units.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct StepOf(pub usize);
+
+impl StepOf {
+    pub fn text(self, units: &Units) -> String {
+        let lever = &LEVERS[self.0];
+        let (kind, size) = match lever.step {
+            Step::By(by) => (lever.row().kind, by.abs()),
+            Step::HandsNearer => (Kind::Length, NEARER_M),
+        };
+        (lever.said)(units.of(kind).text(size))
+    }
+}
+
+/// In the usual units.
+impl Serialize for StepOf {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(&self.text(&Units::default()))
+    }
+}
+
 /// What a step of the arms brings the hands nearer to the axis by, m.
 const NEARER_M: f64 = 0.01;
 
@@ -48,50 +73,50 @@ pub const COUNT: usize = 8;
 pub static LEVERS: [Lever; COUNT] = [
     Lever {
         key: "jump_height_m",
-        step_label: Message("step-jump-height-m"),
+        said: |step| say!("step-jump-height-m", step = step),
         step: Step::By(0.01),
         season: Some(0.03),
     },
     Lever {
         key: "takeoff_rate_rad_s",
-        step_label: Message("step-takeoff-rate-rad-s"),
+        said: |step| say!("step-takeoff-rate-rad-s", step = step),
         step: Step::By(5.0 * TAU / 60.0),
         season: Some(10.0 * TAU / 60.0),
     },
     Lever {
         key: "arm_tuck",
-        step_label: Message("step-arm-tuck"),
+        said: |step| say!("step-arm-tuck", step = step),
         step: Step::HandsNearer,
         season: Some(0.10),
     },
     Lever {
         key: "leg_tuck",
         // About 1 cm at the feet as long as they are apart; crossed, they get no nearer.
-        step_label: Message("step-leg-tuck"),
+        said: |step| say!("step-leg-tuck", step = step),
         step: Step::By(0.05),
         season: Some(0.10),
     },
     Lever {
         key: "close_delay_s",
-        step_label: Message("step-close-delay-s"),
+        said: |step| say!("step-close-delay-s", step = step),
         step: Step::By(-0.010),
         season: Some(0.02),
     },
     Lever {
         key: "close_time_s",
-        step_label: Message("step-close-time-s"),
+        said: |step| say!("step-close-time-s", step = step),
         step: Step::By(-0.010),
         season: Some(0.02),
     },
     Lever {
         key: "open_lead_s",
-        step_label: Message("step-open-lead-s"),
+        said: |step| say!("step-open-lead-s", step = step),
         step: Step::By(-0.010),
         season: Some(0.02),
     },
     Lever {
         key: "hand_mass_kg",
-        step_label: Message("step-hand-mass-kg"),
+        said: |step| say!("step-hand-mass-kg", step = step),
         step: Step::By(0.1),
         season: None,
     },

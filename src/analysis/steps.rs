@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::caution;
-use super::lever::LEVERS;
+use super::lever::{LEVERS, StepOf};
 use crate::order::by_number;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
@@ -27,7 +27,7 @@ pub struct Gain {
     pub key: &'static str,
     pub label: Message,
     /// The step in words.
-    pub step: Message,
+    pub step: StepOf,
     pub flown: Flown,
     /// The step as flown, in the unit of the key.
     pub change: Option<f64>,
@@ -54,7 +54,7 @@ pub fn gain(place: usize, scenario: &Scenario, now: &Jump) -> Gain {
     let nothing = Gain {
         key: lever.key,
         label: lever.row().label,
-        step: lever.step_label,
+        step: StepOf(place),
         flown: Flown::Unavailable,
         change: None,
         turns_gained: None,

@@ -1,14 +1,18 @@
 """The page without a finger: real controls by keyboard, as screen readers find them (WAI-ARIA)."""
 
+import re
+
 import pytest
 from selenium.webdriver.common.keys import Keys
 
+from asked import QUESTIONS, ask
 from flown import assert_equal, fly_kept
 from page import wait_for_output
+from test_jump import at_rest
 
-# What these do is done by another control: the playhead is moved by its slider, a half-width by its
-# buttons.
-HAVE_ANOTHER = ("charts", "time line", "half-width:")
+# What these do is done by another control: the playhead is moved by its slider, the point on the map
+# by its two, a half-width by its buttons.
+HAVE_ANOTHER = re.compile("charts|time line|map|half-width:.*")
 
 
 def controls(page):
@@ -143,6 +147,16 @@ def test_a_button_is_pressed_by_the_space_bar(page):
     assert focused(page) == "Above"
 
 
+def test_a_step_is_tried_by_the_space_bar(page):
+    at_rest(page)
+    ask(page, "Why")
+    [step] = named(page, "Try: 1 cm higher, ")
+    height_cm = int(page.output("jump_height_m").removesuffix(" cm"))
+    tab_to(page, step)
+    press(page, Keys.SPACE)
+    wait_for_output(page, "jump_height_m", lambda text: text == f"{height_cm + 1} cm")
+
+
 @pytest.mark.window(1024, 768)
 def test_a_control_out_of_sight_is_scrolled_into_it(page):
     name = "Take-off, closing, opening"
@@ -182,8 +196,11 @@ def test_the_picture_is_told_in_words(page):
 
 
 @pytest.mark.parametrize("size", [(1024, 768), (390, 844)], ids=str)
-def test_all_that_can_be_touched_has_a_control_of_its_name_and_place(new_page, size):
+@pytest.mark.parametrize("question", QUESTIONS)
+def test_all_that_can_be_touched_has_a_control_of_its_name_and_place(new_page, size, question):
     page = new_page(size=size).open().wait_ready()
+    at_rest(page)
+    ask(page, question)
     told = controls(page)
     for control in told:
         assert control["name"].strip(), control
@@ -194,6 +211,6 @@ def test_all_that_can_be_touched_has_a_control_of_its_name_and_place(new_page, s
 
     places = [control["rect"] for control in told]
     for name, rect in page.rects().items():
-        if not name.startswith(HAVE_ANOTHER):
+        if not HAVE_ANOTHER.fullmatch(name):
             near = [all(abs(a - b) <= 1 for a, b in zip(rect, place)) for place in places]
             assert any(near), (name, rect)

@@ -6,6 +6,7 @@ import re
 import pytest
 
 import touch
+from asked import QUESTIONS, ask
 from flown import fly, kept_scenario
 from page import wait_for_output
 from test_jump import at_rest
@@ -15,8 +16,6 @@ from test_session import type_value
 KEPT = "turns-aloft/language"
 
 GERMAN = "de-DE,de,en"
-
-QUESTIONS = ["Jump", "Why", "Win", "Map", "Compare"]
 
 # Texts that are the same in both languages: the languages' own names, names of jumps.
 SAME = {"English", "Deutsch", "Ideal", "Axel", "Salchow", "Flip", "Lutz"}
@@ -58,23 +57,6 @@ def says(page):
 
 def language(page):
     return page.run("return document.documentElement.lang")
-
-
-def ask(page, question):
-    """Shows the answer to a question and waits until it is complete."""
-    touch.tap(page, *page.centre(f"question:{question}"))
-    complete = {
-        "Jump": lambda: True,
-        "Why": lambda: "gain:jump_height_m" in page.outputs(),
-        "Win": lambda: page.outputs().get("win:joint"),
-        "Map": lambda: page.outputs().get("map:done", "").startswith("61 x 61 "),
-        "Compare": lambda: page.outputs().get("compare:sentence"),
-    }
-    if question == "Compare":
-        page.wait_until("an attempt to lay beside", lambda: "beside:as opened" in page.rects())
-        touch.tap(page, *page.centre("beside:as opened"))
-    page.wait_until(question, complete[question])
-    page.next_frames(4)
 
 
 def choose(page, tag):

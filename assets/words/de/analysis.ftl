@@ -10,14 +10,14 @@ caution-ask = Wie oft, wie hoch und ob mit Gewichten, das sagen Trainerin oder T
 
 ## Was ein kleiner Schritt an jedem Hebel ist.
 
-step-jump-height-m = 1 cm höher
-step-takeoff-rate-rad-s = 5 U/min schneller beim Absprung
-step-arm-tuck = Hände 1 cm näher an der Achse
-step-leg-tuck = Beine 5 % enger
-step-close-delay-s = Schließen beginnt 10 ms früher
-step-close-time-s = Schließen dauert 10 ms kürzer
-step-open-lead-s = Öffnen beginnt 10 ms später
-step-hand-mass-kg = 0,1 kg mehr in jeder Hand
+step-jump-height-m = { $step } höher
+step-takeoff-rate-rad-s = { $step } schneller beim Absprung
+step-arm-tuck = Hände { $step } näher an der Achse
+step-leg-tuck = Beine { $step } enger
+step-close-delay-s = Schließen beginnt { $step } früher
+step-close-time-s = Schließen dauert { $step } kürzer
+step-open-lead-s = Öffnen beginnt { $step } später
+step-hand-mass-kg = { $step } mehr in jeder Hand
 
 ## Wodurch ein Sprung Drehungen verlieren kann.
 

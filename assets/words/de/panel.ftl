@@ -104,6 +104,7 @@ panel-where-turns-went = Wo die Drehungen blieben
 panel-ideal = Ideal
 panel-turned-on-ice = Auf dem Eis gedreht
 panel-turns-in-all = Drehungen insgesamt
+panel-try-step = Ausprobieren: { $step }, { $gain }
 panel-what-matters-most = Was am meisten zählt
 panel-steps-hint = Drehungen je kleinem Schritt: antippen
 panel-try-it = Probieren

@@ -10,14 +10,14 @@ caution-ask = How often, how high and whether with weights is for the coach, the
 
 ## What a small step of each lever is.
 
-step-jump-height-m = 1 cm higher
-step-takeoff-rate-rad-s = 5 rpm faster at take-off
-step-arm-tuck = hands 1 cm nearer to the axis
-step-leg-tuck = legs 5 % tighter
-step-close-delay-s = closing begins 10 ms earlier
-step-close-time-s = closing takes 10 ms less
-step-open-lead-s = opening begins 10 ms later
-step-hand-mass-kg = 0.1 kg more in each hand
+step-jump-height-m = { $step } higher
+step-takeoff-rate-rad-s = { $step } faster at take-off
+step-arm-tuck = hands { $step } nearer to the axis
+step-leg-tuck = legs { $step } tighter
+step-close-delay-s = closing begins { $step } earlier
+step-close-time-s = closing takes { $step } less
+step-open-lead-s = opening begins { $step } later
+step-hand-mass-kg = { $step } more in each hand
 
 ## What a jump can lose turns by.
 

@@ -104,6 +104,7 @@ panel-where-turns-went = Where the turns went
 panel-ideal = Ideal
 panel-turned-on-ice = Turned on the ice
 panel-turns-in-all = Turns in all
+panel-try-step = Try: { $step }, { $gain }
 panel-what-matters-most = What matters most
 panel-steps-hint = Turns that one small step gives: tap to try
 panel-try-it = Try it

@@ -6,9 +6,11 @@ use bevy_egui::egui::{
 
 use super::super::look::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::super::parts::small;
-use super::super::targets;
+use super::super::{spoken, targets};
 use super::{go_back, split};
 use crate::analysis::steps::{Flown, Gain};
+use crate::say;
+use crate::scenario::units::Units;
 use crate::session::Session;
 use crate::session::why::words;
 use crate::words::text;
@@ -47,9 +49,10 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     let worth = |gain: &Gain| gain.turns_gained.unwrap_or_default();
     let least = gains.iter().map(worth).fold(0.0, f64::min);
     let most = gains.iter().map(worth).fold(0.0, f64::max);
+    let units = session.units;
     let mut touched = None;
     for gain in &gains {
-        if bar(ui, gain, [least, most]) {
+        if bar(ui, gain, &units, [least, most]) {
             touched = Some(gain.key);
         }
     }
@@ -66,7 +69,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
 }
 
 /// One step; whether it was touched.
-fn bar(ui: &mut Ui, gain: &Gain, [least, most]: [f64; 2]) -> bool {
+fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool {
     let possible = gain.flown == Flown::Forward;
     let sense = if possible {
         Sense::click()
@@ -74,7 +77,16 @@ fn bar(ui: &mut Ui, gain: &Gain, [least, most]: [f64; 2]) -> bool {
         Sense::hover()
     };
     let (row, response) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), sense);
-    targets::note(&format!("step:{}", gain.key), row);
+    let (step, number) = (gain.step.text(units), words::gain(gain));
+    if possible {
+        targets::note(&format!("step:{}", gain.key), row);
+        let said = say!(
+            "panel-try-step",
+            step = step.as_str(),
+            gain = number.as_str()
+        );
+        spoken::button(&response, &said);
+    }
     let painter = ui.painter();
     let (fill, edge) = match (possible, response.hovered()) {
         (true, true) => (SNOW.get(), TEAL.get()),
@@ -95,7 +107,6 @@ fn bar(ui: &mut Ui, gain: &Gain, [least, most]: [f64; 2]) -> bool {
     } else {
         (15.0, SLATE.get())
     };
-    let number = words::gain(gain);
     // What is counted stands over the steps already.
     let number = number.strip_suffix(text("panel-turns")).unwrap_or(&number);
     let number = number.trim_end();
@@ -107,11 +118,12 @@ fn bar(ui: &mut Ui, gain: &Gain, [least, most]: [f64; 2]) -> bool {
         ink,
     );
     let room = number.left() - NEAR - inside.left();
+    let letters = look::fitting(ui, &step, 16.0, room);
     painter.text(
         pos2(inside.left(), line),
         Align2::LEFT_CENTER,
-        gain.step.text(),
-        look::text(look::fitting(ui, gain.step.text(), 16.0, room)),
+        step,
+        look::text(letters),
         ink,
     );
     let Some(gained) = gain.turns_gained else {

@@ -9,7 +9,7 @@ use super::super::look::{
     self, AMBER, CLOSING, FROST, INK, NEAR, OPENING, SLATE, TEAL, TIGHT, TOUCH, VERMILION,
 };
 use super::super::parts::small;
-use super::super::targets;
+use super::super::{spoken, targets};
 use crate::analysis::budget::Cause;
 use crate::session::Session;
 use crate::session::why::{Went, turns_text, words};
@@ -53,6 +53,14 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
             ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
         let response = response.on_hover_cursor(CursorIcon::Help);
         targets::note(&format!("why:{}", bar.name), row);
+        let open = explained == Some(bar.name);
+        spoken::meaning(
+            ui,
+            &response,
+            open,
+            || bar.label.to_owned(),
+            || bar.about.clone(),
+        );
         let width = row.width() - NUMBERS;
         let x = |turns: f64| row.left() + width * (turns / most).clamp(0.0, 1.0) as f32;
         if i + 1 < bars.len() {
@@ -73,7 +81,7 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
         if response.clicked() {
             touched = Some(bar.name);
         }
-        if explained == Some(bar.name) {
+        if open {
             ui.add_space(NEAR);
             small(ui, &bar.about);
             ui.add_space(NEAR);

@@ -15,7 +15,7 @@ pub fn all(session: &Session) -> Vec<Reading> {
     if let Some(went) = session.went() {
         lines.extend(budget(session, went));
     }
-    lines.extend(session.gains().map(gain));
+    lines.extend(session.gains().map(|it| gain(session, it)));
     lines.extend(cautions("caution:steps", &words::of_steps(session)));
     lines
 }
@@ -64,11 +64,11 @@ fn budget(session: &Session, went: &Went) -> Vec<Reading> {
     lines
 }
 
-fn gain(gain: &Gain) -> Reading {
+fn gain(session: &Session, gain: &Gain) -> Reading {
     line(
         Group::Answer,
         format!("gain:{}", gain.key),
-        gain.step.text(),
+        gain.step.text(&session.units),
         words::gain(gain),
         text("why-line-gain-about"),
     )

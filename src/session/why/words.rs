@@ -73,7 +73,10 @@ pub fn of_change(session: &Session, went: &Went) -> Vec<String> {
     if !proposal.cautions.is_empty() {
         said.push(loads(
             session,
-            &[(text("why-load-with-it"), proposal.landing_load_bw)],
+            &[(
+                text("why-load-with-it").to_owned(),
+                proposal.landing_load_bw,
+            )],
         ));
     }
     said.extend(
@@ -87,10 +90,10 @@ pub fn of_change(session: &Session, went: &Went) -> Vec<String> {
 
 /// What has to stand beside the steps: the loads of those that carry a caution, and the cautions.
 pub fn of_steps(session: &Session) -> Vec<String> {
-    let cautioned: Vec<(&str, [f64; 2])> = session
+    let cautioned: Vec<(String, [f64; 2])> = session
         .gains()
         .filter(|gain| gain.flown == Flown::Forward && !gain.cautions.is_empty())
-        .filter_map(|gain| Some((gain.step.text(), gain.landing_load_bw?)))
+        .filter_map(|gain| Some((gain.step.text(&session.units), gain.landing_load_bw?)))
         .collect();
     if cautioned.is_empty() {
         return Vec::new();
@@ -102,13 +105,19 @@ pub fn of_steps(session: &Session) -> Vec<String> {
 }
 
 /// The landing load now, and with each of these changes, body weights.
-fn loads(session: &Session, then: &[(&str, [f64; 2])]) -> String {
+fn loads(session: &Session, then: &[(String, [f64; 2])]) -> String {
     let range =
         |[low, high]: [f64; 2]| say!("from-to", from = decimal(low, 1), to = decimal(high, 1));
     let now = range(session.jump().readout.landing_load_bw);
     let then: Vec<String> = then
         .iter()
-        .map(|(what, load_bw)| say!("why-load-then", what = *what, load = range(*load_bw)))
+        .map(|(what, load_bw)| {
+            say!(
+                "why-load-then",
+                what = what.as_str(),
+                load = range(*load_bw)
+            )
+        })
         .collect();
     say!("why-loads", now = now, then = then.join("; "))
 }

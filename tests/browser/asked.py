@@ -1,0 +1,22 @@
+"""What the page can be asked, and when it has answered."""
+
+import touch
+
+QUESTIONS = ["Jump", "Why", "Win", "Map", "Compare"]
+
+
+def ask(page, question):
+    """Shows the answer to a question and waits until it is complete."""
+    touch.tap(page, *page.centre(f"question:{question}"))
+    complete = {
+        "Jump": lambda: True,
+        "Why": lambda: "gain:jump_height_m" in page.outputs(),
+        "Win": lambda: page.outputs().get("win:joint"),
+        "Map": lambda: page.outputs().get("map:done", "").startswith("61 x 61 "),
+        "Compare": lambda: page.outputs().get("compare:sentence"),
+    }
+    if question == "Compare":
+        page.wait_until("an attempt to lay beside", lambda: "beside:as opened" in page.rects())
+        touch.tap(page, *page.centre("beside:as opened"))
+    page.wait_until(question, complete[question])
+    page.next_frames(4)
