@@ -29,9 +29,9 @@ class PageHandler(SimpleHTTPRequestHandler):
         pass
 
 
-def make_server(folder, port=0):
+def make_server(folder, port=0, handler=PageHandler):
     """A server of `folder`, not yet running; port 0 takes any free one."""
-    handler = functools.partial(PageHandler, directory=str(folder))
+    handler = functools.partial(handler, directory=str(folder))
     return ThreadingHTTPServer(("127.0.0.1", port), handler)
 
 

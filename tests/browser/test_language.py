@@ -9,6 +9,7 @@ import touch
 from asked import QUESTIONS, ask
 from flown import fly, kept_scenario
 from page import wait_for_output
+from server import serving_slowly
 from test_jump import at_rest
 from test_session import type_value
 
@@ -106,20 +107,19 @@ def test_a_german_browser_gets_german_everywhere(new_page, question):
 def test_loading_is_told_in_german(new_page, dist):
     [module] = dist.glob("*.wasm")
     size = module.stat().st_size
-    page = new_page(languages=GERMAN)
-    page.driver.set_network_conditions(latency=0, throughput=size / 30)
-    page.open()
+    with serving_slowly(dist) as (address, hurry):
+        page = new_page(address, languages=GERMAN).open()
 
-    def told():
-        text = page.driver.find_element("id", "loading-text").text
-        return re.fullmatch(r"Der Simulator wird geladen: (\d+,\d) von (\d+,\d) MB", text)
+        def told():
+            text = page.driver.find_element("id", "loading-text").text
+            return re.fullmatch(r"Der Simulator wird geladen: (\d+,\d) von (\d+,\d) MB", text)
 
-    match = page.wait_until("progress in German", told)
-    done, whole = (float(number.replace(",", ".")) for number in match.groups())
-    assert done <= whole == round(size / 1e6, 1)
-    assert language(page) == "de"
-    page.driver.delete_network_conditions()
-    page.wait_ready()
+        match = page.wait_until("progress in German", told)
+        done, whole = (float(number.replace(",", ".")) for number in match.groups())
+        assert done <= whole == round(size / 1e6, 1)
+        assert language(page) == "de"
+        hurry.set()
+        page.wait_ready()
 
 
 @pytest.mark.parametrize(

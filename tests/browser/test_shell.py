@@ -5,7 +5,7 @@ import shutil
 
 import pytest
 
-from server import serving
+from server import serving, serving_slowly
 
 SIZES = [(1366, 1024), (1024, 768), (768, 1024), (390, 844)]
 
@@ -76,29 +76,26 @@ def test_progress_bar_knows_the_modules_real_size(page, dist):
     assert int(bar.get_attribute("data-bytes")) == module.stat().st_size
 
 
-@pytest.mark.fresh
-@pytest.mark.only("chromium", "slows the network by its driver")
 def test_loading_says_how_far_it_has_come(new_page, dist):
     [module] = dist.glob("*.wasm")
     size = module.stat().st_size
-    page = new_page()
-    page.driver.set_network_conditions(latency=0, throughput=size / 30)
-    page.open()
+    with serving_slowly(dist) as (address, hurry):
+        page = new_page(address).open()
 
-    def bar():
-        return page.run(
-            "const bar = document.getElementById('loading-progress');"
-            "return bar?.hasAttribute('value') && [bar.value, bar.max]"
-        )
+        def bar():
+            return page.run(
+                "const bar = document.getElementById('loading-progress');"
+                "return bar?.hasAttribute('value') && [bar.value, bar.max]"
+            )
 
-    value, most = page.wait_until("progress", bar)
-    assert 0 < value < most == size
-    text = page.driver.find_element("id", "loading-text").text
-    assert re.fullmatch(rf"Loading the simulator: [\d.]+ of {size / 1e6:.1f} MB", text)
+        value, most = page.wait_until("progress", bar)
+        assert 0 < value < most == size
+        text = page.driver.find_element("id", "loading-text").text
+        assert re.fullmatch(rf"Loading the simulator: [\d.]+ of {size / 1e6:.1f} MB", text)
 
-    page.driver.delete_network_conditions()
-    page.wait_ready()
-    assert not page.driver.find_element("id", "loading").is_displayed()
+        hurry.set()
+        page.wait_ready()
+        assert not page.driver.find_element("id", "loading").is_displayed()
 
 
 @pytest.mark.only("chromium", "another driver's scripts have errors of a realm of their own")
