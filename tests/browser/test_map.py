@@ -50,12 +50,14 @@ def numbers(page):
 
 
 def wait_for_place(page, u, v):
-    """Until the jump that is kept is at a place of the map, to a pixel."""
+    """Until the jump that is kept is at a place of the map, to a pixel of the device: in Firefox a
+    finger is never between two."""
     _, _, width, height = page.rects()["map"]
+    pixel = page.run("return 1 / devicePixelRatio")
 
     def there():
         at_u, at_v = numbers(page)
-        return abs(at_u - u) * width <= 1 and abs(at_v - v) * height <= 1
+        return abs(at_u - u) * width <= pixel and abs(at_v - v) * height <= pixel
 
     page.wait_until(f"the jump at {u}, {v}", there)
 

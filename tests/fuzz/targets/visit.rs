@@ -7,7 +7,7 @@ use std::cell::RefCell;
 use libfuzzer_sys::{Corpus, fuzz_target};
 use turns_aloft::session::Session;
 use turns_aloft::session::readings::readings;
-use turns_aloft::words::text;
+use turns_aloft::words;
 use turns_aloft_fuzz::{good, said};
 
 thread_local! {
@@ -27,7 +27,7 @@ fuzz_target!(|data: &[u8]| -> Corpus {
         if let Some(notice) = &notice {
             said(notice);
         }
-        if notice.is_none_or(|notice| notice == text("last-visit-jump-only")) {
+        if notice.is_none_or(|notice| notice == words::text("last-visit-jump-only")) {
             taken_up(session);
             *session = Session::default();
         } else {
