@@ -27,6 +27,7 @@ use crate::session::Session;
 pub fn plugin(app: &mut App) {
     listen();
     app.init_non_send::<Mirror>()
+        .add_systems(Startup, pass_by_canvas)
         .add_systems(
             PreUpdate,
             hand_in
@@ -90,17 +91,20 @@ struct Mirror {
     elements: BTreeMap<NodeId, Element>,
 }
 
+/// The canvas itself is nothing for the keyboard to stop at: everything on it has its element. It is
+/// made a stop when the app gets its window.
+fn pass_by_canvas() {
+    let canvas = dom::element("stage").and_then(|canvas| canvas.dyn_into::<HtmlElement>().ok());
+    if let Some(canvas) = canvas {
+        canvas.set_tab_index(-1);
+    }
+}
+
 /// Hears what is done to any of the elements.
 fn listen() {
     let Some(place) = dom::element(PLACE) else {
         return;
     };
-    // The canvas itself is nothing to stop at: everything on it has its element.
-    if let Some(canvas) =
-        dom::element("stage").and_then(|canvas| canvas.dyn_into::<HtmlElement>().ok())
-    {
-        canvas.set_tab_index(-1);
-    }
     let heard = Closure::<dyn FnMut(web_sys::Event)>::new(move |event: web_sys::Event| {
         if let Some(done) = done(&event) {
             DONE.with_borrow_mut(|all| all.extend(done));

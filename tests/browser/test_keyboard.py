@@ -147,6 +147,10 @@ def test_a_button_is_pressed_by_the_space_bar(page):
     assert focused(page) == "Above"
 
 
+def test_the_canvas_is_no_stop_of_its_own(page):
+    assert page.run("return document.getElementById('stage').tabIndex") == -1
+
+
 def test_a_step_is_tried_by_the_space_bar(page):
     at_rest(page)
     ask(page, "Why")
