@@ -128,8 +128,6 @@ fn a_rigid_bodys_gains_are_the_closed_forms() {
     assert!(gain(&gains, "arm_tuck") > 1e-3);
 }
 
-/// The jumper who closes late and not tight gains by every step, most by the take-off rate; more in
-/// the hands gains only where the rate is kept, not the angular momentum.
 /// 1 cm is 0.39 in, 5 rpm are 0.083 turns/s, 0.1 kg are 0.22 lb: the inch and the pound as defined.
 #[test]
 fn steps_are_said_in_the_users_units() {
@@ -171,6 +169,8 @@ fn steps_are_said_in_the_users_units() {
     );
 }
 
+/// The jumper who closes late and not tight gains by every step, most by the take-off rate; more in
+/// the hands gains only where the rate is kept, not the angular momentum.
 #[test]
 fn ranks_are_sensible() {
     let scenario = &starts::named("half-a-turn-short")

@@ -26,7 +26,7 @@ pub enum Flown {
 pub struct Gain {
     pub key: &'static str,
     pub label: Message,
-    /// The step in words.
+    /// The step, to be put into words.
     pub step: StepOf,
     pub flown: Flown,
     /// The step as flown, in the unit of the key.

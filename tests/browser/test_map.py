@@ -50,14 +50,13 @@ def numbers(page):
 
 
 def wait_for_place(page, u, v):
-    """Until the jump that is kept is at a place of the map, to a pixel of the device: in Firefox a
-    finger is never between two."""
+    """Until the jump that is kept is at a place of the map, to a pixel. In Firefox a finger is never
+    between two pixels of the device: hence `sharp`."""
     _, _, width, height = page.rects()["map"]
-    pixel = page.run("return 1 / devicePixelRatio")
 
     def there():
         at_u, at_v = numbers(page)
-        return abs(at_u - u) * width <= pixel and abs(at_v - v) * height <= pixel
+        return abs(at_u - u) * width <= 1 and abs(at_v - v) * height <= 1
 
     page.wait_until(f"the jump at {u}, {v}", there)
 
@@ -89,6 +88,7 @@ def crossings(turns, level):
     ]
 
 
+@pytest.mark.sharp
 @pytest.mark.window(1024, 768)
 def test_a_drag_moves_the_jump_and_all_follows(page, tmp_path):
     before = ask(page).outputs()
@@ -104,6 +104,7 @@ def test_a_drag_moves_the_jump_and_all_follows(page, tmp_path):
     assert abs(place(page)[0] - 0.7) < 0.01 and abs(place(page)[1] - 0.6) < 0.01
 
 
+@pytest.mark.sharp
 @pytest.mark.window(1024, 768)
 def test_a_finger_put_down_takes_the_jump_there_and_beside_the_point_takes_hold_of_it(page):
     ask(page)
@@ -120,6 +121,7 @@ def test_a_finger_put_down_takes_the_jump_there_and_beside_the_point_takes_hold_
     assert kept_scenario(page) == kept
 
 
+@pytest.mark.sharp
 @pytest.mark.window(390, 844)
 def test_a_drag_on_the_map_does_not_scroll_the_column(page):
     ask(page)

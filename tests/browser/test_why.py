@@ -6,6 +6,7 @@ import re
 
 import pytest
 
+import asked
 import touch
 from flown import aloft, kept_scenario
 from page import wait_for_output
@@ -18,8 +19,7 @@ LOST = ["closing", "tightness", "opening", "tilt"]
 
 def ask(page):
     at_rest(page)
-    touch.tap(page, *page.centre("question:Why"))
-    wait_for_output(page, "gain:jump_height_m", lambda text: text)
+    asked.ask(page, "Why")
     return page
 
 

@@ -7,6 +7,7 @@ import re
 import pytest
 
 import touch
+from asked import ask
 from flown import RPM, aloft, assert_equal, fly, fly_kept, kept_scenario
 from page import wait_for_output
 
@@ -34,11 +35,6 @@ VERDICTS = {
 
 def reach(*options):
     return json.loads(aloft("reach", ASKED, *options))
-
-
-def ask(page):
-    touch.tap(page, *page.centre("question:Win"))
-    return wait_for_output(page, "win:joint", lambda text: text)
 
 
 def assert_answers(outputs, answer):
@@ -74,14 +70,14 @@ def in_sight(page, name):
 
 @pytest.mark.window(1024, 768)
 def test_the_answers_are_the_commands(page):
-    ask(page)
+    ask(page, "Win")
     assert_answers(page.outputs(), reach())
     assert page.output("win:target") == "2.000"
 
 
 @pytest.mark.window(1024, 768)
 def test_another_target_is_asked_for(page):
-    ask(page)
+    ask(page, "Win")
     touch.tap(page, *page.centre("Not called"))
     wait_for_output(page, "win:target", lambda text: text == f"{2 - 75 / 360 + 0.001:.3f}")
     page.wait_until("arms that can", lambda: "cannot" not in page.output("win:arm_tuck"))
@@ -94,7 +90,7 @@ def test_another_target_is_asked_for(page):
 def test_a_proposal_tried_has_the_turns_and_goes_back(page, tmp_path):
     before = page.outputs()
     scenario = kept_scenario(page)
-    ask(page)
+    ask(page, "Win")
     touch.tap(page, *in_sight(page, "apply:takeoff_rate_rad_s"))
     wait_for_output(page, "turns", lambda text: text == "2.00")
     flown = fly_kept(page, tmp_path)
@@ -109,7 +105,7 @@ def test_a_proposal_tried_has_the_turns_and_goes_back(page, tmp_path):
 
 @pytest.mark.window(1024, 768)
 def test_several_together_are_tried(page, tmp_path):
-    ask(page)
+    ask(page, "Win")
     touch.tap(page, *in_sight(page, "apply:joint"))
     wait_for_output(page, "turns", lambda text: text == "2.00")
     assert abs(fly_kept(page, tmp_path)["turns"] - 2) < 1e-3
@@ -117,7 +113,7 @@ def test_several_together_are_tried(page, tmp_path):
 
 @pytest.mark.window(1024, 768)
 def test_own_limits_decide_the_verdict_and_survive_a_reload(page):
-    ask(page)
+    ask(page, "Win")
     assert VERDICTS["within_measured"] in page.output("win:jump_height_m")
     touch.tap(page, *in_sight(page, "fold:This jumper's limits"))
     page.wait_until("the limits", lambda: "limits:jump_height_m" in page.rects())
@@ -139,7 +135,7 @@ def test_own_limits_decide_the_verdict_and_survive_a_reload(page):
 @pytest.mark.parametrize("size", [(1024, 768), (390, 844)], ids=str)
 def test_what_is_touched_for_it_is_large_enough_and_apart(new_page, size):
     page = new_page(size=size).open().wait_ready()
-    ask(page)
+    ask(page, "Win")
     own = {
         name: rect
         for name, rect in page.rects().items()
