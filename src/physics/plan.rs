@@ -5,11 +5,12 @@ use std::sync::LazyLock;
 
 use glam::{DQuat, DVec3};
 
-use super::angles::rad;
 use super::blend::minimum_jerk;
 use super::body::{SEGMENTS, Segment};
-use super::posture::{Arm, JointRates, Leg, Posture, STILL};
+use super::posture::{JointRates, Posture, STILL};
 use super::rotation::log;
+use super::takeoff_landing::{landing_posture, takeoff_posture};
+use super::tight::Tight;
 
 /// Which way the jumper turns, seen from above.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
@@ -34,6 +35,8 @@ impl Turning {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PlanSpec {
     pub turning: Turning,
+    /// As tight as this body can get.
+    pub tight: Tight,
     /// 0: arms and free leg close to the body as the ice is left; 1: wide open.
     pub takeoff_openness: f64,
     /// 0: arms as at take-off; 1: as tight as this body can get.
@@ -123,82 +126,8 @@ impl Arc {
     }
 }
 
-/// The posture in which the ice is left.
-///
-/// Take-off from a stretched left leg, on the toe; openness moves the arms out and the free leg
-/// away. Shapes of common practice, no source.
-pub fn takeoff_posture(openness: f64) -> Posture {
-    let arm = Arm {
-        plane_rad: rad(35.0),
-        elevation_rad: rad(15.0 + 65.0 * openness),
-        axial_rad: 0.0,
-        elbow_flexion_rad: rad(20.0),
-    };
-    let stance = Leg {
-        hip_flexion_rad: 0.0,
-        hip_abduction_rad: 0.0,
-        knee_flexion_rad: rad(4.0),
-        plantarflexion_rad: rad(35.0),
-    };
-    let free = Leg {
-        hip_flexion_rad: rad(8.0 + 32.0 * openness),
-        hip_abduction_rad: rad(20.0 * openness),
-        knee_flexion_rad: rad(15.0 + 35.0 * openness),
-        plantarflexion_rad: rad(25.0),
-    };
-    Posture::new(arm, arm, stance, free)
-}
-
-/// The tightest posture: forearms folded up in front of the chest, legs stretched and crossed at
-/// the shanks, left in front. Shape of common practice, no source.
-pub fn tight_posture() -> Posture {
-    let arm = Arm {
-        plane_rad: rad(105.0),
-        elevation_rad: rad(32.0),
-        axial_rad: rad(70.0),
-        elbow_flexion_rad: rad(135.0),
-    };
-    let left = Leg {
-        hip_flexion_rad: rad(11.0),
-        hip_abduction_rad: rad(-10.0),
-        knee_flexion_rad: rad(6.0),
-        plantarflexion_rad: rad(45.0),
-    };
-    let right = Leg {
-        hip_flexion_rad: rad(3.0),
-        hip_abduction_rad: rad(-6.0),
-        knee_flexion_rad: rad(4.0),
-        plantarflexion_rad: rad(45.0),
-    };
-    Posture::new(arm, arm, left, right)
-}
-
-/// The posture towards which the body opens: on the right toe with a soft knee, free leg behind,
-/// arms out. Shape of common practice, no source.
-pub fn landing_posture() -> Posture {
-    let arm = Arm {
-        plane_rad: rad(20.0),
-        elevation_rad: rad(70.0),
-        axial_rad: 0.0,
-        elbow_flexion_rad: rad(15.0),
-    };
-    let free = Leg {
-        hip_flexion_rad: rad(-22.0),
-        hip_abduction_rad: rad(16.0),
-        knee_flexion_rad: rad(12.0),
-        plantarflexion_rad: rad(40.0),
-    };
-    let landing = Leg {
-        hip_flexion_rad: rad(14.0),
-        hip_abduction_rad: rad(-3.0),
-        knee_flexion_rad: rad(22.0),
-        plantarflexion_rad: rad(28.0),
-    };
-    Posture::new(arm, arm, free, landing)
-}
-
-/// The tightest and the landing posture, which are the same in every plan.
-static GIVEN: LazyLock<[Posture; 2]> = LazyLock::new(|| [tight_posture(), landing_posture()]);
+/// The landing posture, which is the same in every plan.
+static LANDING: LazyLock<Posture> = LazyLock::new(landing_posture);
 
 /// Segments of the arms, which follow the arm tuck; the left one can lag.
 const fn is_arm(segment: Segment) -> bool {
@@ -218,8 +147,8 @@ const fn is_left_arm(segment: Segment) -> bool {
 
 impl Plan {
     pub fn new(spec: PlanSpec) -> Self {
-        let takeoff = takeoff_posture(spec.takeoff_openness);
-        let [tight, landing] = &*GIVEN;
+        let takeoff = takeoff_posture(spec.takeoff_openness, spec.tight.legs_apart_rad());
+        let (tight, landing) = (spec.tight.posture(), &*LANDING);
         let mut air = takeoff;
         let ways = Segment::ALL.map(|segment| {
             let closing = Arc::between(takeoff[segment], tight[segment], spec.tuck(segment));

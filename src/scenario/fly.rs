@@ -12,6 +12,7 @@ use crate::physics::plan::{Plan, PlanSpec};
 use crate::physics::readout::Readout;
 use crate::physics::stance::Stance;
 use crate::physics::table::{PlanTable, Resolution};
+use crate::physics::tight::Tight;
 use crate::physics::tree::Tree;
 
 /// A scenario that has been flown.
@@ -53,6 +54,7 @@ impl Scenario {
     pub fn plan_spec(&self) -> PlanSpec {
         PlanSpec {
             turning: self.turning,
+            tight: Tight::of(self.table, self.stature_m, self.body_mass_kg),
             takeoff_openness: self.takeoff_openness,
             arm_tuck: self.arm_tuck,
             leg_tuck: self.leg_tuck,
