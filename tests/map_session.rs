@@ -1,12 +1,14 @@
 //! The map in the user's session: made piece by piece, kept while the jump moves on it, made anew
 //! when it no longer fits.
 
-use turns_aloft::analysis::lever::place;
+use turns_aloft::analysis::lever::LEVERS;
 use turns_aloft::analysis::map::TurnMap;
+use turns_aloft::analysis::weights::{KEEPS, OBSERVED};
 use turns_aloft::scenario::keys::{self, Key};
 use turns_aloft::scenario::starts;
 use turns_aloft::scenario::units::RateUnit;
-use turns_aloft::session::map::{NODES, Picture};
+use turns_aloft::session::map::{Levers, NODES, Picture};
+use turns_aloft::session::weights::keeps;
 use turns_aloft::session::{Question, Session};
 
 const RATE: &str = "takeoff_rate_rad_s";
@@ -14,10 +16,6 @@ const HEIGHT: &str = "jump_height_m";
 
 fn key(name: &str) -> &'static Key {
     keys::key(name).expect("a key")
-}
-
-fn lever(name: &str) -> usize {
-    place(name).expect("a lever")
 }
 
 fn asked() -> Session {
@@ -151,7 +149,7 @@ fn what_no_longer_fits_is_made_anew() {
     for change in [
         |session: &mut Session| session.set(key("arm_tuck"), 0.2),
         |session: &mut Session| session.change(|scenario| scenario.jump_turns = 3),
-        |session: &mut Session| session.choose_map_lever(0, lever("leg_tuck")),
+        |session: &mut Session| session.choose_map_lever(0, key("leg_tuck")),
         |session: &mut Session| session.open(starts::all()[3].scenario.clone()),
     ] {
         change(&mut session);
@@ -173,14 +171,28 @@ fn heights_go_as_far_as_the_ground_lets_them() {
     assert_eq!(highest(&session), 2.5);
 }
 
+/// Every lever, and the hand mass, which is none.
+#[test]
+fn the_hand_mass_can_be_looked_at() {
+    let offered: Vec<_> = Levers::offered().map(|key| key.key).collect();
+    assert_eq!(offered.len(), LEVERS.len() + 1);
+    assert_eq!(offered.last(), Some(&"hand_mass_kg"));
+    let mut session = asked();
+    session.choose_map_lever(0, key("hand_mass_kg"));
+    let mut other = Session::default();
+    other.take_up(&session.keep());
+    assert_eq!(other.notice(), None);
+    assert_eq!(other.map_levers(), session.map_levers());
+}
+
 #[test]
 fn levers_change_places() {
     let mut session = asked();
     let names = |session: &Session| session.map_sides().map(|side| side.key().key);
     assert_eq!(names(&session), [RATE, HEIGHT]);
-    session.choose_map_lever(0, lever(HEIGHT));
+    session.choose_map_lever(0, key(HEIGHT));
     assert_eq!(names(&session), [HEIGHT, RATE]);
-    session.choose_map_lever(0, lever("arm_tuck"));
+    session.choose_map_lever(0, key("arm_tuck"));
     assert_eq!(names(&session), ["arm_tuck", RATE]);
 }
 
@@ -188,7 +200,7 @@ fn levers_change_places() {
 #[test]
 fn levers_are_kept() {
     let mut session = asked();
-    session.choose_map_lever(1, lever("open_lead_s"));
+    session.choose_map_lever(1, key("open_lead_s"));
     let kept = session.keep();
     let mut other = Session::default();
     other.take_up(&kept);
@@ -236,12 +248,22 @@ fn more_height_or_mass_is_cautioned() {
         said.iter().any(|sentence| sentence.contains("Hand masses"))
     };
     assert!(!session.map_cautions().is_empty() && !about_hands(&session));
-    session.choose_map_lever(1, lever("hand_mass_kg"));
+    session.choose_map_lever(1, key("hand_mass_kg"));
     assert!(about_hands(&session));
-    session.choose_map_lever(1, lever("arm_tuck"));
+    // What is kept decides what that map shows, and people do not keep their arms there.
+    for keep in KEEPS {
+        session.change(|scenario| scenario.hands_keep = keep);
+        let said = session.map_cautions().join(" ");
+        let kept = keeps(keep).replace("keeps", "keep");
+        assert!(
+            said.contains(&kept) && said.contains(OBSERVED.text()),
+            "{said}"
+        );
+    }
+    session.choose_map_lever(1, key("arm_tuck"));
     assert!(session.map_cautions().is_empty());
     // Already as high as the map goes: it offers no more.
-    session.choose_map_lever(0, lever(HEIGHT));
+    session.choose_map_lever(0, key(HEIGHT));
     assert!(!session.map_cautions().is_empty());
     session.put_on_map([1.0, 0.5]);
     assert!(session.map_cautions().is_empty());

@@ -9,6 +9,7 @@ use turns_aloft::analysis::lever::Season;
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::steps::ranked;
 use turns_aloft::analysis::wanted::Wanted;
+use turns_aloft::analysis::weights::{Weights, WeightsNeeded};
 use turns_aloft::scenario::starts;
 
 #[track_caller]
@@ -58,9 +59,57 @@ fn the_same_answers_as_the_analysis() {
         assert_eq!(printed["hands_keep"], json!(scenario.hands_keep));
         assert_eq!(printed["levers"], json!(singles), "{}", start.name);
         assert_eq!(printed["joint"], json!(joint), "{}", start.name);
+        assert_eq!(printed["weights"], json!(WeightsNeeded::new(&wanted)));
 
         let printed = report(&["steps", start.name]);
         assert_eq!(printed["steps"], json!(ranked(scenario, &now)));
+        assert_eq!(
+            printed["weights"],
+            json!(Weights::more(scenario, &now).expect("more can be set"))
+        );
+    }
+}
+
+/// Weights stand by themselves, under all three assumptions, with what has been observed and the
+/// cautions; they cannot be limited or counted in seasons like a lever.
+#[test]
+fn weights_are_no_lever() {
+    for (command, list) in [("reach", "levers"), ("steps", "steps")] {
+        let printed = report(&[command, "five-turn-attempt"]);
+        let listed = printed[list].as_array().expect("a list");
+        assert!(listed.iter().all(|lever| lever["key"] != "hand_mass_kg"));
+        let weights = &printed["weights"];
+        let kept: Vec<&Value> = weights["outcomes"]
+            .as_array()
+            .expect("a list")
+            .iter()
+            .map(|outcome| &outcome["hands_keep"])
+            .collect();
+        assert_eq!(kept, ["rate", "energy", "angular_momentum"]);
+        let said = weights.to_string();
+        for known in [
+            "13.6 %",
+            "12.1 %",
+            "not what people show",
+            "forbid props",
+            "coach",
+        ] {
+            assert!(said.contains(known), "{known}");
+        }
+    }
+    // No more than 2.5 kg can be set.
+    let full = report(&["steps", "four-turns", "--set", "hand_mass_kg=2.5"]);
+    assert_eq!(full["weights"], Value::Null);
+    for setting in ["hand_mass_kg=0:0.2", "hand_mass_kg=0.2"] {
+        let option = if setting.contains(':') {
+            "--limit"
+        } else {
+            "--season"
+        };
+        refused(
+            &["reach", "four-turns", option, setting],
+            "hand_mass_kg is no lever; they are jump_height_m, takeoff_rate_rad_s, arm_tuck, leg_tuck, close_delay_s, close_time_s, open_lead_s",
+        );
     }
 }
 
@@ -105,7 +154,7 @@ fn settings_limits_and_seasons_are_heard() {
         "jump_height_m=0.2:0.3",
         "--season",
         "leg_tuck=0",
-        "hand_mass_kg=0.5",
+        "close_time_s=0.1",
     ]);
     let height = lever(&own, "levers", "jump_height_m");
     assert_eq!(height["verdict"], "within_measured");
@@ -116,7 +165,7 @@ fn settings_limits_and_seasons_are_heard() {
         .iter()
         .map(|change| &change["key"])
         .collect();
-    assert!(mixed.contains(&&json!("hand_mass_kg")) && !mixed.contains(&&json!("leg_tuck")));
+    assert!(mixed.contains(&&json!("close_time_s")) && !mixed.contains(&&json!("leg_tuck")));
 
     let faster = report(&[
         "steps",
@@ -163,7 +212,7 @@ fn bad_questions_are_refused() {
         (
             "--limit",
             "lean_rad=0:0.1",
-            "lean_rad is no lever; they are jump_height_m, takeoff_rate_rad_s, arm_tuck, leg_tuck, close_delay_s, close_time_s, open_lead_s, hand_mass_kg",
+            "lean_rad is no lever; they are jump_height_m, takeoff_rate_rad_s, arm_tuck, leg_tuck, close_delay_s, close_time_s, open_lead_s",
         ),
         (
             "--season",

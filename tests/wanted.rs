@@ -454,8 +454,7 @@ fn own_limits_decide_what_is_within_reach() {
     assert!(found.effort_seasons > usual.effort_seasons);
 }
 
-/// Without own limits this jumper's reach is one season's change from now, no more; what no season
-/// is known for is within no one's own reach.
+/// Without own limits this jumper's reach is one season's change from now, no more.
 #[test]
 fn a_season_decides_where_there_are_no_own_limits() {
     let scenario = &starts::named("half-a-turn-short")
@@ -466,7 +465,6 @@ fn a_season_decides_where_there_are_no_own_limits() {
         ("jump_height_m", 0.031, Verdict::WithinMeasured),
         ("close_time_s", -0.019, Verdict::WithinReach),
         ("close_time_s", -0.021, Verdict::WithinMeasured),
-        ("hand_mass_kg", 0.05, Verdict::WithinMeasured),
     ] {
         let value = (key(lever).expect("a key").get)(scenario) + change;
         let target_turns = turns_with(scenario, lever, value);
@@ -499,8 +497,7 @@ fn limits_and_seasons_that_cannot_be_are_refused() {
     assert_eq!((limits, season), (Limits::default(), Season::default()));
 }
 
-/// Higher is not proposed without its cautions, nor weights without theirs; the load is that of the
-/// flight.
+/// Higher is not proposed without its cautions; the load is that of the flight.
 #[test]
 fn cautions_stand_beside_what_can_hurt() {
     let scenario = &starts::named("senior-triple").expect("a start").scenario;
@@ -514,7 +511,6 @@ fn cautions_stand_beside_what_can_hurt() {
     let then = with(scenario, "jump_height_m", higher.value).fly();
     assert_eq!(higher.landing_load_bw, then.readout.landing_load_bw);
     assert!(higher.landing_load_bw[0] > scenario.fly().readout.landing_load_bw[0]);
-    assert!(proposal("hand_mass_kg").cautions.contains(&caution::HANDS));
     assert!(proposal("arm_tuck").cautions.is_empty());
     let longer = with(scenario, "open_lead_s", 0.2);
     assert!(caution::of(scenario, &longer).contains(&caution::ASK));

@@ -301,7 +301,7 @@ fn the_steps_cautions_stand_once() {
         .into_iter()
         .flat_map(|gain| gain.cautions)
         .collect();
-    assert!(of_steps.contains(&caution::HANDS) && of_steps.contains(&caution::LATER));
+    assert!(of_steps.contains(&caution::ASK) && of_steps.contains(&caution::LATER));
     for caution in of_steps {
         assert_eq!(said.matches(caution.text()).count(), 1, "{caution:?}");
     }

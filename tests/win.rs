@@ -1,8 +1,10 @@
 //! What would win it, as a session answers it piece by piece.
 
+use turns_aloft::analysis::caution;
 use turns_aloft::analysis::lever::{LEVERS, Season, place};
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::wanted::{MET_TURNS, Wanted};
+use turns_aloft::analysis::weights::{OBSERVED, WeightsNeeded};
 use turns_aloft::physics::call::Call;
 use turns_aloft::scenario::keys::key;
 use turns_aloft::scenario::starts;
@@ -161,6 +163,70 @@ fn seasons_and_the_target_survive_a_reload() {
     }
     assert_eq!(again.season_of(height), None);
     assert_eq!(again.target_turns(), 0.5);
+}
+
+/// Visits from when the hand mass was a lever kept limits and seasons of it: the rest is taken up.
+#[test]
+fn what_was_kept_of_the_hand_mass_is_passed_over() {
+    let mut session = asked();
+    session.step_target(1.0);
+    let kept = session.keep();
+    let old = kept
+        .replace(
+            r#""limits":{}"#,
+            r#""limits":{"hand_mass_kg":[0.0,0.2],"jump_height_m":[0.2,0.4]}"#,
+        )
+        .replace(
+            r#""season":{}"#,
+            r#""season":{"hand_mass_kg":0.1,"leg_tuck":0.2}"#,
+        );
+    let mut again = Session::default();
+    again.take_up(&old);
+    assert_eq!(again.notice(), None);
+    assert_eq!(again.target_turns(), session.target_turns());
+    let [height, legs] = ["jump_height_m", "leg_tuck"].map(|name| place(name).expect("a lever"));
+    assert_eq!(again.reach_of(height).expect("own").range, [0.2, 0.4]);
+    assert_eq!(again.season_of(legs), Some(0.2));
+    assert!(!again.keep().contains(r#""hand_mass_kg":["#));
+}
+
+/// Beside the answers, not among them: nothing to be tried, whatever is kept.
+#[test]
+fn weights_stand_beside_the_answers() {
+    let mut session = asked();
+    session.set_target(Target::Turns(1.75));
+    session.think(|| true);
+    let wanted = |session: &Session| {
+        let (limits, season) = (Limits::default(), Season::default());
+        let target = session.target_turns();
+        WeightsNeeded::new(&Wanted::new(
+            session.scenario(),
+            session.jump(),
+            target,
+            &limits,
+            &season,
+        ))
+    };
+    let needed: Vec<_> = session.weights_needed().map(|(it, _)| it.clone()).collect();
+    assert_eq!(needed, wanted(&session).outcomes);
+    assert!(session.weights_needed().all(|(_, fits)| fits));
+    let before = session.scenario().clone();
+    session.apply_single("hand_mass_kg");
+    assert_eq!((session.scenario(), session.tried()), (&before, 0));
+    let lines = session.answers();
+    assert!(lines.iter().all(|line| line.quantity != "win:hand_mass_kg"));
+    let said = |quantity: &str| {
+        let line = lines.iter().find(|line| line.quantity == quantity);
+        line.expect("a line").text.clone()
+    };
+    assert!(said("weights:rate").ends_with("kg in each hand"));
+    for kept in ["energy", "angular_momentum"] {
+        assert!(said(&format!("weights:{kept}")).starts_with("cannot: "));
+    }
+    assert!(said("caution:weights").contains(caution::HANDS.text()));
+    assert!(said("caution:weights").contains(OBSERVED.text()));
+    session.step_target(1.0);
+    assert!(session.weights_needed().all(|(_, fits)| !fits));
 }
 
 #[test]

@@ -10,6 +10,9 @@ pub const HANDS: Message = Message("caution-hands");
 pub const LATER: Message = Message("caution-later");
 pub const ASK: Message = Message("caution-ask");
 
+/// Those of more in the hands alone.
+pub const OF_WEIGHTS: [Message; 4] = [NO_SAFE_NUMBER, HANDS, ADULTS, ASK];
+
 /// The cautions that a change of the jump calls for: more height, more in the hands, an opening
 /// that begins earlier or later. Landing loads are in the readouts.
 pub fn of(now: &Scenario, then: &Scenario) -> Vec<Message> {

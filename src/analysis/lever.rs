@@ -24,8 +24,8 @@ pub struct Lever {
     said: fn(String) -> String,
     step: Step,
     /// "A change a season's training might bring", in the key's own unit: our assumption, common
-    /// practice, no source. None: nothing that training brings.
-    pub season: Option<f64>,
+    /// practice, no source.
+    pub season: f64,
 }
 
 /// A small step in the direction that usually gives turns.
@@ -67,58 +67,53 @@ const NEARER_M: f64 = 0.01;
 const TUCK_SEARCH: f64 = 0.02;
 
 /// How many levers there are.
-pub const COUNT: usize = 8;
+pub const COUNT: usize = 7;
 
-/// All of them. Steps and seasons are our choice.
+/// All of them. Steps and seasons are our choice. The hand mass is none of them: what it gives hangs
+/// on what the jumper is taken to keep ([`super::weights`]), and no training brings it.
 pub static LEVERS: [Lever; COUNT] = [
     Lever {
         key: "jump_height_m",
         said: |step| say!("step-jump-height-m", step = step),
         step: Step::By(0.01),
-        season: Some(0.03),
+        season: 0.03,
     },
     Lever {
         key: "takeoff_rate_rad_s",
         said: |step| say!("step-takeoff-rate-rad-s", step = step),
         step: Step::By(5.0 * TAU / 60.0),
-        season: Some(10.0 * TAU / 60.0),
+        season: 10.0 * TAU / 60.0,
     },
     Lever {
         key: "arm_tuck",
         said: |step| say!("step-arm-tuck", step = step),
         step: Step::HandsNearer,
-        season: Some(0.10),
+        season: 0.10,
     },
     Lever {
         key: "leg_tuck",
         // About 1 cm at the feet as long as they are apart; crossed, they get no nearer.
         said: |step| say!("step-leg-tuck", step = step),
         step: Step::By(0.05),
-        season: Some(0.10),
+        season: 0.10,
     },
     Lever {
         key: "close_delay_s",
         said: |step| say!("step-close-delay-s", step = step),
         step: Step::By(-0.010),
-        season: Some(0.02),
+        season: 0.02,
     },
     Lever {
         key: "close_time_s",
         said: |step| say!("step-close-time-s", step = step),
         step: Step::By(-0.010),
-        season: Some(0.02),
+        season: 0.02,
     },
     Lever {
         key: "open_lead_s",
         said: |step| say!("step-open-lead-s", step = step),
         step: Step::By(-0.010),
-        season: Some(0.02),
-    },
-    Lever {
-        key: "hand_mass_kg",
-        said: |step| say!("step-hand-mass-kg", step = step),
-        step: Step::By(0.1),
-        season: None,
+        season: 0.02,
     },
 ];
 
@@ -210,7 +205,7 @@ pub struct Season([Option<f64>; COUNT]);
 
 impl Default for Season {
     fn default() -> Self {
-        Self(std::array::from_fn(|i| LEVERS[i].season))
+        Self(std::array::from_fn(|i| Some(LEVERS[i].season)))
     }
 }
 

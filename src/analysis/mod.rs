@@ -14,3 +14,4 @@ mod search;
 pub mod seen;
 pub mod steps;
 pub mod wanted;
+pub mod weights;

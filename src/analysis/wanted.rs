@@ -9,6 +9,7 @@ use super::search::{crossing, peak};
 use crate::order::by_number;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
+use crate::scenario::keys::Key;
 use crate::words::Message;
 
 /// Fewest and most turns in all that can be asked for; our choice.
@@ -44,10 +45,10 @@ pub struct Proposal {
     pub cautions: Vec<Message>,
 }
 
-/// What a lever does over all its admissible range, where that is not enough.
+/// What a number does over all its admissible range, where that is not enough.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Proof {
-    /// The range's ends, in the unit of the lever's key, and the turns there.
+    /// The range's ends, in the unit of its key, and the turns there.
     pub range: [f64; 2],
     pub turns_at_ends: [f64; 2],
     pub most_turns: f64,
@@ -132,24 +133,17 @@ impl<'a> Wanted<'a> {
         }
         let now = lever.value(self.scenario);
         let turns = |value: f64| self.fly(&lever.at(self.scenario, value)).turns;
-        let over = |turns: f64| turns - self.target_turns;
-        let nodes = self.nodes(lever, turns);
-        let value = nodes
-            .windows(2)
-            .filter(|ends| over(ends[0].1) * over(ends[1].1) <= 0.0)
-            .filter_map(|ends| crossing(ends[0].0, ends[1].0, |value| over(turns(value))))
-            // A step in the turns is no way to meet the target.
-            .filter(|(_, over)| over.abs() < MET_TURNS)
-            .map(|(value, _)| value)
-            .min_by(|a, b| (a - now).abs().total_cmp(&(b - now).abs()));
         let single = Single::already(lever, self);
-        let Some(value) = value else {
-            return Single {
-                judgement: Judgement::cannot(place),
-                proposal: None,
-                proof: Some(Proof::of(&nodes)),
-                ..single
-            };
+        let value = match self.nearest(lever.row(), (now, self.now.turns), turns) {
+            Ok(value) => value,
+            Err(proof) => {
+                return Single {
+                    judgement: Judgement::cannot(place),
+                    proposal: None,
+                    proof: Some(proof),
+                    ..single
+                };
+            }
         };
         let then = lever.at(self.scenario, value);
         let jump = self.fly(&then);
@@ -166,16 +160,35 @@ impl<'a> Wanted<'a> {
         }
     }
 
-    /// The ends of the range's equal parts, the present value, and every peak below the target that
-    /// lies between them: value, and turns there.
-    fn nodes(&self, lever: &Lever, turns: impl Fn(f64) -> f64) -> Vec<(f64, f64)> {
-        let row = lever.row();
-        let now = lever.value(self.scenario);
+    /// The value of a number nearest to where it starts that gives the wanted turns, or what it does
+    /// over all its admissible range. `from` is where it starts, and the turns there, too few.
+    pub(super) fn nearest(
+        &self,
+        row: &Key,
+        from: (f64, f64),
+        turns: impl Fn(f64) -> f64,
+    ) -> Result<f64, Proof> {
+        let over = |turns: f64| turns - self.target_turns;
+        let nodes = self.nodes(row, from, &turns);
+        nodes
+            .windows(2)
+            .filter(|ends| over(ends[0].1) * over(ends[1].1) <= 0.0)
+            .filter_map(|ends| crossing(ends[0].0, ends[1].0, |value| over(turns(value))))
+            // A step in the turns is no way to meet the target.
+            .filter(|(_, over)| over.abs() < MET_TURNS)
+            .map(|(value, _)| value)
+            .min_by(|a, b| (a - from.0).abs().total_cmp(&(b - from.0).abs()))
+            .ok_or_else(|| Proof::of(&nodes))
+    }
+
+    /// The ends of the range's equal parts, where the search starts, and every peak below the target
+    /// that lies between them: value, and turns there.
+    fn nodes(&self, row: &Key, from: (f64, f64), turns: impl Fn(f64) -> f64) -> Vec<(f64, f64)> {
         let nodes = (0..=PARTS)
             .map(|i| row.least + (row.most - row.least) * i as f64 / PARTS as f64)
-            .filter(|&value| value != now)
+            .filter(|&value| value != from.0)
             .map(|value| (value, turns(value)))
-            .chain([(now, self.now.turns)])
+            .chain([from])
             .collect();
         let mut nodes = by_number(nodes, |node: &(f64, f64)| node.0);
         let peaks: Vec<(f64, f64)> = nodes

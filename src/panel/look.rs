@@ -67,6 +67,9 @@ pub const NEAR: f32 = 6.0;
 pub const APART: f32 = 14.0;
 pub const ROUND: u8 = 10;
 
+/// How pale an answer is that belongs to an earlier question.
+pub const PALE: f32 = 0.45;
+
 const BOLD: &str = "bold";
 
 /// Text of this size.

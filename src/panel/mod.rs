@@ -22,6 +22,7 @@ mod sure;
 pub mod targets;
 mod transport;
 mod turns;
+mod weights;
 mod why;
 mod win;
 
@@ -234,6 +235,7 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
         );
         if key.key == "hand_mass_kg" {
             rest::hands_keep(ui, session);
+            weights::held(ui, session);
         }
     }
     slider::legend(ui);

@@ -7,7 +7,7 @@ use bevy_egui::egui::{Id, Rect, RichText, Sense, Ui, pos2, vec2};
 
 use super::look::{self, NEAR, TOUCH};
 use super::parts::{card, heading, small};
-use super::transport;
+use super::{transport, weights};
 use crate::session::Session;
 use crate::session::why::{Went, words};
 use crate::words::text;
@@ -24,6 +24,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     card(ui, |ui| waterfall::show(ui, session, &went));
     small(ui, words::ORDER.text());
     ranking::show(ui, session);
+    weights::more(ui, session);
 }
 
 /// The largest loss in words, the change to try against it, and what has to be known of that.

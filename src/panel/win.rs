@@ -7,7 +7,7 @@ use bevy_egui::egui::{Rect, RichText, Sense, Ui, pos2, vec2};
 
 use super::look::{self, APART, NEAR, SLATE, TEAL, TOUCH};
 use super::parts::{heading, small};
-use super::{caution, fold, stepper, transport};
+use super::{caution, fold, stepper, transport, weights};
 use crate::analysis::wanted::Single;
 use crate::session::Session;
 use crate::session::win::{Target, can, words};
@@ -119,6 +119,7 @@ fn answers(ui: &mut Ui, session: &mut Session) {
             card::unable(ui, session, single, *fits);
         }
     }
+    weights::needed(ui, session);
     let cautions = session.win_cautions();
     if cautions.is_empty() {
         caution::show(ui);

@@ -11,10 +11,11 @@ pub use picture::Picture;
 
 use super::Session;
 use crate::analysis::caution;
-use crate::analysis::lever::LEVERS;
 use crate::analysis::map::{Axis, TurnMap};
+use crate::analysis::weights::OBSERVED;
+use crate::scenario::HandsKeep;
 use crate::scenario::keys::Key;
-use crate::words::Message;
+use crate::words::{Message, text};
 
 /// Nodes along each side of the whole map.
 pub const NODES: usize = 61;
@@ -61,15 +62,15 @@ impl Session {
         &self.map.levers
     }
 
-    /// Puts a lever along a side of the map: 0 across, 1 upwards.
-    pub fn choose_map_lever(&mut self, side: usize, lever: usize) {
-        self.map.levers.choose(side, lever);
+    /// Puts a number that is [offered](Levers::offered) along a side of the map: 0 across, 1 upwards.
+    pub fn choose_map_lever(&mut self, side: usize, key: &'static Key) {
+        self.map.levers.choose(side, key);
         self.changes += 1;
     }
 
     /// Both sides of the map: across, and upwards.
     pub fn map_sides(&self) -> [Axis; 2] {
-        self.map_keys().map(|key| {
+        self.map.levers.keys().map(|key| {
             let [from, to] = span::of(key, &self.scenario, &self.jump);
             Axis::new(key.key, from, to, NODES).expect("a span is inside its key's range")
         })
@@ -108,12 +109,18 @@ impl Session {
             let now = (side.key().get)(&most);
             side.key().hold(&mut most, now.max(side.at(1.0)));
         }
-        let said = caution::of(&self.scenario, &most);
-        said.into_iter().map(Message::text).collect()
-    }
-
-    fn map_keys(&self) -> [&'static Key; 2] {
-        self.map.levers.places().map(|place| LEVERS[place].row())
+        let said = caution::of(&self.scenario, &most).into_iter();
+        let cautions = said.map(Message::text);
+        if !self.map.levers.weights() {
+            return cautions.collect();
+        }
+        let assumed = match self.scenario.hands_keep {
+            HandsKeep::Rate => text("map-hands-keep-rate"),
+            HandsKeep::AngularMomentum => text("map-hands-keep-momentum"),
+            HandsKeep::Energy => text("map-hands-keep-energy"),
+        };
+        let known = [assumed, OBSERVED.text()];
+        known.into_iter().chain(cautions).collect()
     }
 
     /// Does the next piece; whether there was one.

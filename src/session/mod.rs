@@ -11,6 +11,7 @@ pub mod readings;
 mod stepping;
 mod sure;
 mod tried;
+pub mod weights;
 pub mod why;
 pub mod win;
 
@@ -57,6 +58,7 @@ pub struct Session {
     tried: Tried,
     why: Why,
     win: Win,
+    held_weights: weights::Held,
     /// Of this very jump; none when not asked for.
     range: Option<Range>,
     compare: Compare,
@@ -133,6 +135,7 @@ impl Session {
             tried: Tried::default(),
             why: Why::default(),
             win: Win::default(),
+            held_weights: weights::Held::default(),
             range: None,
             compare: Compare::default(),
             revision: 0,

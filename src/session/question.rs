@@ -70,8 +70,11 @@ impl Session {
         }
     }
 
-    /// Does the next piece of the answer in sight; whether there was one.
+    /// Does the next piece, of what the hands hold or of the answer in sight; whether there was one.
     fn next_piece(&mut self) -> bool {
+        if self.think_held() {
+            return true;
+        }
         match self.question {
             Question::Jump => false,
             Question::Why => self.think_why(),

@@ -231,6 +231,7 @@ pub fn turns_of(scenario: &Scenario, moment: &Moment) -> f64 {
 pub fn readings(session: &Session) -> Vec<Reading> {
     let now = session.now();
     let mut lines = turns(session);
+    lines.extend(session.held_readings());
     lines.extend(how_sure(session));
     lines.extend(time(session, &now));
     lines.extend(rate(session, &now));

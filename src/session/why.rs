@@ -13,21 +13,27 @@ use crate::analysis::caution;
 use crate::analysis::lever::{COUNT, LEVERS};
 use crate::analysis::one_change::OneChange;
 use crate::analysis::steps::{Flown, Gain, gain};
+use crate::analysis::weights::Weights;
 use crate::order::by_number;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{self, Key};
 use crate::words::Message;
 
-/// The answer as far as it stands: one gain for each lever, and the budget as one piece more.
+/// Pieces of the answer.
+const PIECES: usize = COUNT + 2;
+
+/// The answer as far as it stands: one gain for each lever, and the budget and the weights as one
+/// piece more each.
 #[derive(Debug, Default)]
 pub(super) struct Why {
     went: Option<Went>,
     gains: [Option<Gain>; COUNT],
+    weights: Option<Weights>,
     /// The levers' places, the largest gain first as of when the hand last rested.
     order: Vec<usize>,
     /// The flight that each piece is of.
-    of: [Option<u64>; COUNT + 1],
+    of: [Option<u64>; PIECES],
     /// The piece to begin with: who drags without rest gets all of them in turn.
     next: usize,
     seen: Option<u64>,
@@ -122,7 +128,8 @@ impl Session {
         let (scenario, jump) = (&self.scenario, &self.jump);
         match self.why.gains.get_mut(piece) {
             Some(of_lever) => *of_lever = Some(gain(piece, scenario, jump)),
-            None => self.why.went = Some(Went::new(scenario, jump)),
+            None if piece == COUNT => self.why.went = Some(Went::new(scenario, jump)),
+            None => self.why.weights = Weights::more(scenario, jump),
         }
     }
 
@@ -136,6 +143,12 @@ impl Session {
     pub fn gains(&self) -> impl Iterator<Item = &Gain> {
         let gain_of = |&place: &usize| self.why.gains[place].as_ref();
         self.why.order.iter().filter_map(gain_of)
+    }
+
+    /// A little more in each hand, under every assumption; none before it has been worked out, or where
+    /// nothing more can be set.
+    pub const fn more_weights(&self) -> Option<&Weights> {
+        self.why.weights.as_ref()
     }
 
     /// What has to stand beside the steps: the cautions of all of them together.

@@ -15,6 +15,7 @@ use crate::analysis::joint::{Joint, JointSearch};
 use crate::analysis::lever::{COUNT, LEVERS, Season};
 use crate::analysis::limits::{Limits, Verdict};
 use crate::analysis::wanted::{MET_TURNS, Single, TARGET_TURNS, Wanted};
+use crate::analysis::weights::{KEEPS, Needed};
 use crate::order::by_number;
 use crate::physics::call::QUARTER_BAND_FROM_DEG;
 use crate::words::Message;
@@ -35,6 +36,10 @@ pub enum Target {
 /// A step of the turns asked for.
 pub const TARGET_STEP_TURNS: f64 = 0.25;
 
+/// Pieces of the answer, and where among them the joint change is.
+const PIECES: usize = COUNT + 1 + KEEPS.len();
+const JOINT: usize = COUNT;
+
 /// The answer as far as it stands. What belongs to an earlier question stays until it is replaced.
 #[derive(Debug, Default)]
 pub(super) struct Win {
@@ -43,8 +48,10 @@ pub(super) struct Win {
     season: Season,
     singles: [Option<Single>; COUNT],
     joint: Option<Joint>,
-    /// The question that each lever's answer, and then the joint one, is to.
-    of: [Option<Asked>; COUNT + 1],
+    /// Beside the answer: what the hands would have to hold, by what is kept.
+    weights: [Option<Needed>; KEEPS.len()],
+    /// The question that each piece is to: the levers' answers, the joint one, then the weights.
+    of: [Option<Asked>; PIECES],
     search: Option<(Asked, JointSearch)>,
     /// Grows with the target, the limits and the seasons.
     settings: u64,
@@ -66,6 +73,7 @@ impl Session {
             season,
             singles,
             joint,
+            weights,
             of,
             search,
             ..
@@ -79,6 +87,12 @@ impl Session {
             of[place] = Some(asked);
             return true;
         }
+        if place > JOINT {
+            let keep = place - JOINT - 1;
+            weights[keep] = Some(Needed::of(keep, &wanted));
+            of[place] = Some(asked);
+            return true;
+        }
         let going_on = search.take().filter(|(of, _)| *of == asked);
         let Some((_, mut going_on)) = going_on else {
             let singles: Vec<Single> = singles.iter().flatten().cloned().collect();
@@ -89,7 +103,7 @@ impl Session {
             *search = Some((asked, going_on));
         } else {
             *joint = going_on.answer(&wanted);
-            of[COUNT] = Some(asked);
+            of[JOINT] = Some(asked);
         }
         true
     }
@@ -153,8 +167,17 @@ impl Session {
 
     /// The smallest joint change, and whether it still fits the question.
     pub fn joint(&self) -> (Option<&Joint>, bool) {
-        let fits = self.win.of[COUNT] == Some(self.asked());
+        let fits = self.win.of[JOINT] == Some(self.asked());
         (self.win.joint.as_ref(), fits)
+    }
+
+    /// What the hands would have to hold, under every assumption as far as it has been worked out, and
+    /// whether that still fits the question. No proposal.
+    pub fn weights_needed(&self) -> impl Iterator<Item = (&Needed, bool)> {
+        let asked = self.asked();
+        let of = &self.win.of[JOINT + 1..];
+        (self.win.weights.iter().zip(of))
+            .filter_map(move |(needed, of)| Some((needed.as_ref()?, *of == Some(asked))))
     }
 
     /// Tries what a single lever needs.

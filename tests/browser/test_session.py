@@ -117,6 +117,20 @@ def test_a_typed_number_is_flown(page, tmp_path):
 
 
 @pytest.mark.window(1024, 768)
+def test_hands_that_hold_something_are_compared_by_what_is_kept(page):
+    at_rest(page)
+    assert not [name for name in page.outputs() if name.startswith("turns_keeping:")]
+    type_value(page, "hand_mass_kg", "0.25")
+    bare = fly("half-a-turn-short")["turns"]
+    for kept in ("rate", "energy", "angular_momentum"):
+        settings = ("hand_mass_kg=0.25", f"hands_keep={kept}")
+        turns = fly("half-a-turn-short", "--set", *settings)["turns"]
+        sign = "−" if turns < bare else "+"
+        text = f"{turns:.2f} ({sign}{abs(turns - bare):.3f})"
+        wait_for_output(page, f"turns_keeping:{kept}", lambda shown, text=text: shown == text)
+
+
+@pytest.mark.window(1024, 768)
 def test_a_typed_number_out_of_range_is_held_and_said(page):
     at_rest(page)
     type_value(page, "jump_height_m", "900")

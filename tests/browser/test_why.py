@@ -58,7 +58,7 @@ def gain_text(step):
 def assert_steps(outputs, scenario):
     """What each step gives is the command's."""
     steps = json.loads(aloft("steps", scenario))["steps"]
-    assert len(steps) == 8
+    assert len(steps) == 7
     for step in steps:
         assert outputs[f"gain:{step['key']}"] == gain_text(step), step["key"]
     low, high = json.loads(aloft("steps", scenario))["landing_load_bw"]
@@ -67,10 +67,23 @@ def assert_steps(outputs, scenario):
         assert outputs["caution:steps"].count(caution) == 1
 
 
+def assert_weights(outputs, scenario):
+    """A little more in each hand gives what the command says, by what is kept."""
+    weights = json.loads(aloft("steps", scenario))["weights"]
+    for outcome in weights["outcomes"]:
+        gained = outcome["turns_gained"]
+        sign = "−" if gained < 0 else "+"
+        text = f"{outcome['turns']:.2f} turns ({sign}{abs(gained):.3f})"
+        assert outputs[f"weights:{outcome['hands_keep']}"] == text
+    for known in [weights["observed"], *weights["cautions"]]:
+        assert known in outputs["caution:weights"]
+
+
 def assert_answers(page, scenario):
     outputs = page.outputs()
     assert_budget(outputs, scenario)
     assert_steps(outputs, scenario)
+    assert_weights(outputs, scenario)
 
 
 def kept_file(page, folder):
@@ -193,7 +206,7 @@ def test_what_is_touched_is_large_enough_and_apart(new_page, size):
         for name, rect in page.rects().items()
         if name.startswith(("try it", "go back", "why:", "step:"))
     }
-    assert len(own) == 1 + 2 + 7 + 8
+    assert len(own) == 1 + 2 + 7 + 7
     for name, (x, _, width, height) in own.items():
         assert width >= 44 and height >= 44, (name, width, height)
         assert 0 <= x and x + width <= size[0], name

@@ -22,7 +22,6 @@ SCALES = {
     "close_delay_s": 1,
     "close_time_s": 1,
     "open_lead_s": 1,
-    "hand_mass_kg": 1,
 }
 
 VERDICTS = {
@@ -52,6 +51,19 @@ def assert_answers(outputs, answer):
         assert abs(shown - expected) <= half_digit * (1 + 1e-9), (lever, text)
 
 
+def assert_weights(outputs, answer):
+    """What the hands would have to hold is the command's under every assumption; the cautions too."""
+    weights = answer["weights"]
+    for needed in weights["outcomes"]:
+        text = outputs[f"weights:{needed['hands_keep']}"]
+        if needed["proof"]:
+            assert text.startswith(f"cannot: {needed['proof']['most_turns']:.2f} turns at most"), text
+        else:
+            assert text == f"{needed['hand_mass_kg']:.2f} kg in each hand"
+    for known in [weights["observed"], *weights["cautions"]]:
+        assert known in outputs["caution:weights"]
+
+
 def in_sight(page, name):
     """Scrolls the column until the named target is on the screen, and returns its middle."""
 
@@ -72,6 +84,8 @@ def in_sight(page, name):
 def test_the_answers_are_the_commands(page):
     ask(page, "Win")
     assert_answers(page.outputs(), reach())
+    assert_weights(page.outputs(), reach())
+    assert "apply:hand_mass_kg" not in page.rects()
     assert page.output("win:target") == "2.000"
 
 

@@ -7,10 +7,11 @@ use turns_aloft::analysis::caution;
 use turns_aloft::analysis::lever::{LEVERS, Season};
 use turns_aloft::analysis::limits::{Limits, Verdict};
 use turns_aloft::analysis::map::{Axis, TurnMap};
+use turns_aloft::analysis::weights::KEEPS;
 use turns_aloft::physics::call::Call;
 use turns_aloft::physics::landing::Ground;
 use turns_aloft::scenario::jump::JumpName;
-use turns_aloft::scenario::keys::KEYS;
+use turns_aloft::scenario::keys::{KEYS, key};
 use turns_aloft::scenario::link;
 use turns_aloft::scenario::uncertainty::{HALF_WIDTHS, Uncertainty};
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit};
@@ -21,7 +22,7 @@ use turns_aloft::session::readings::{
     summary,
 };
 use turns_aloft::session::win::{Target, words as win};
-use turns_aloft::session::{Question, Session, why};
+use turns_aloft::session::{Question, Session, weights, why};
 
 /// A text, and where it came from.
 #[derive(Debug, Clone, PartialEq)]
@@ -354,7 +355,6 @@ fn visit(ear: &mut Ear, place: &str, jump: &Scenario) {
     }
     ear.readings(place, &session);
     ear.hear("summary", summary(&session));
-    ear.hear("hands", win::hands(&session));
     session.ask(Question::Why);
     session.think(|| true);
     ear.readings(place, &session);
@@ -368,6 +368,9 @@ fn visit(ear: &mut Ear, place: &str, jump: &Scenario) {
     }
     for said in why::words::of_steps(&session) {
         ear.hear("steps", said);
+    }
+    if let Some(held) = session.weights_held() {
+        ear.hear("weights", weights::held(&session, held));
     }
     for said in session
         .step_cautions()
@@ -422,9 +425,16 @@ fn map_answers(ear: &mut Ear) {
     ear.readings("map under way", &session);
     session.think(|| true);
     ear.readings("map", &session);
-    session.choose_map_lever(0, 7);
+    let hands = key("hand_mass_kg").expect("a key");
+    session.choose_map_lever(0, hands);
     session.think(|| true);
     ear.readings("map of the hands", &session);
+    for keep in KEEPS {
+        session.change(|jump| jump.hands_keep = keep);
+        for said in session.map_cautions() {
+            ear.hear("map of the hands", said);
+        }
+    }
 }
 
 fn compare_answers(ear: &mut Ear) {

@@ -124,6 +124,7 @@ panel-no-mix = Es wurde keine Mischung gefunden, die diese Drehungen bringt.
 panel-being-worked-out = Wird berechnet…
 panel-cannot-alone = Reicht allein nicht
 panel-together = Zusammen
+panel-weights-needed = Gewichte: keine Technik
 panel-try-change = Probieren: { $what }, { $change }
 panel-verdict = { $what }: { $verdict }. Warum?
 panel-verdict-why = warum?

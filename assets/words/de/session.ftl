@@ -189,17 +189,35 @@ win-basis-admissible = Einstellbar: { $what } { $range }. { $source }
 win-landing = Landebelastung, eine Schätzung: jetzt das { $low }- bis { $high }-Fache des Körpergewichts, dann das { $then_low }- bis { $then_high }-Fache.
 win-effort = Zusammen die Arbeit von { $seasons } Saisons.
 win-effort-less = Zusammen die Arbeit von { $seasons } Saisons; der leichteste Hebel allein braucht { $single }.
-win-hands-keep-rate = angenommen, dass der Springer die Drehrate beim Absprung behält
-win-hands-keep-momentum = angenommen, dass der Springer den Drehimpuls behält
-win-hands-keep-energy = angenommen, dass der Springer die Drehenergie behält
 win-reach-unknown = nicht bekannt
 win-reach-season = { $range } (eine Saison)
 win-season-held = bleibt
 win-line-target = Gewünschte Drehungen
 win-line-joint = Mehreres zusammen
 
+## Gewichte in den Händen, je nachdem, was der Springer behält.
+
+weights = Gewichte
+weights-keeps-rate = behält die Drehrate beim Absprung
+weights-keeps-energy = behält die Drehenergie
+weights-keeps-momentum = behält den Drehimpuls
+weights-turns = { $turns } Drehungen ({ $gain })
+weights-more = { $mass } mehr in jeder Hand
+weights-held = { $mass } in jeder Hand, gegen leere Hände:
+weights-needed = { $mass } in jeder Hand
+weights-cannot = reicht nicht: höchstens { $turns } Drehungen, bei { $at }
+weights-no-technique = Gewichte sind keine Technik: Was sie brächten, hängt an der Annahme, was der Springer behält.
+reading-turns-keeping-rate = Drehrate behalten
+reading-turns-keeping-energy = Energie behalten
+reading-turns-keeping-momentum = Drehimpuls behalten
+weights-known = Was zu Gewichten zu wissen ist
+weights-known-about = Was man bei Menschen beobachtet hat, und was man wissen muss, bevor man Gewichte versucht.
+
 ## Karte.
 
+map-hands-keep-rate = Hier wird angenommen, dass der Springer mit schwereren Händen die Drehrate beim Absprung behält.
+map-hands-keep-momentum = Hier wird angenommen, dass der Springer mit schwereren Händen den Drehimpuls behält.
+map-hands-keep-energy = Hier wird angenommen, dass der Springer mit schwereren Händen die Drehenergie behält.
 map-line-across = Quer
 map-line-upwards = Aufwärts
 map-span = { $what } von { $from } bis { $to }

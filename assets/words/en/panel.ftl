@@ -124,6 +124,7 @@ panel-no-mix = No mix of these was found that gives the turns.
 panel-being-worked-out = Being worked out…
 panel-cannot-alone = Cannot do it alone
 panel-together = Together
+panel-weights-needed = Weights: no technique
 panel-try-change = Try it: { $what }, { $change }
 panel-verdict = { $what }: { $verdict }. Why?
 panel-verdict-why = why?

@@ -190,17 +190,35 @@ win-basis-admissible = Can be set: { $what } { $range }. { $source }
 win-landing = Landing load, an estimate: now { $low } to { $high } times the body's weight, then { $then_low } to { $then_high }.
 win-effort = Together { $seasons } seasons' work.
 win-effort-less = Together { $seasons } seasons' work; the easiest lever alone takes { $single }.
-win-hands-keep-rate = taken that the jumper keeps the take-off rate
-win-hands-keep-momentum = taken that the jumper keeps the angular momentum
-win-hands-keep-energy = taken that the jumper keeps the rotational energy
 win-reach-unknown = not known
 win-reach-season = { $range } (a season)
 win-season-held = held
 win-line-target = Turns asked for
 win-line-joint = Several together
 
+## Weights in the hands, by what the jumper keeps.
+
+weights = Weights
+weights-keeps-rate = keeps the take-off rate
+weights-keeps-energy = keeps the rotational energy
+weights-keeps-momentum = keeps the angular momentum
+weights-turns = { $turns } turns ({ $gain })
+weights-more = { $mass } more in each hand
+weights-held = { $mass } in each hand, against bare hands:
+weights-needed = { $mass } in each hand
+weights-cannot = cannot: { $turns } turns at most, at { $at }
+weights-no-technique = Weights are no technique: what they would give hangs on what is taken to be kept.
+reading-turns-keeping-rate = Rate kept
+reading-turns-keeping-energy = Energy kept
+reading-turns-keeping-momentum = Momentum kept
+weights-known = To be known of weights
+weights-known-about = What has been observed of people, and what has to be known before weights are tried.
+
 ## Map.
 
+map-hands-keep-rate = With heavier hands the jumper is taken to keep the take-off rate here.
+map-hands-keep-momentum = With heavier hands the jumper is taken to keep the angular momentum here.
+map-hands-keep-energy = With heavier hands the jumper is taken to keep the rotational energy here.
 map-line-across = Across
 map-line-upwards = Upwards
 map-span = { $what } from { $from } to { $to }

@@ -7,6 +7,7 @@ use turns_aloft::analysis::joint::Joint;
 use turns_aloft::analysis::lever::Season;
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::wanted::{Single, TARGET_TURNS, Wanted};
+use turns_aloft::analysis::weights::WeightsNeeded;
 use turns_aloft::scenario::{HandsKeep, Scenario};
 use turns_aloft::words::Message;
 
@@ -34,7 +35,7 @@ struct Answer {
     name: String,
     jump: String,
     turns: f64,
-    /// What more in the hands is taken to leave as it is.
+    /// What heavier hands leave as it is in this jump.
     hands_keep: HandsKeep,
     target_turns: f64,
     /// Of the jump as it is: estimate, lowest and highest, in body weights.
@@ -43,6 +44,8 @@ struct Answer {
     /// None where no mix of the levers was found that does it.
     joint: Option<Joint>,
     season_source: Message,
+    /// No lever: what the hands would have to hold, by what the jumper keeps.
+    weights: WeightsNeeded,
 }
 
 impl Reach {
@@ -65,6 +68,7 @@ impl Reach {
             levers,
             joint,
             season_source: Season::SOURCE,
+            weights: WeightsNeeded::new(&wanted),
         })
     }
 

@@ -4,6 +4,7 @@ use clap::Args;
 use serde::Serialize;
 
 use turns_aloft::analysis::steps::{Gain, ranked};
+use turns_aloft::analysis::weights::Weights;
 use turns_aloft::scenario::HandsKeep;
 
 use crate::chosen::Chosen;
@@ -21,12 +22,14 @@ struct Answer {
     name: String,
     jump: String,
     turns: f64,
-    /// What more in the hands is taken to leave as it is.
+    /// What heavier hands leave as it is in this jump.
     hands_keep: HandsKeep,
     /// Of the jump as it is: estimate, lowest and highest, in body weights.
     landing_load_bw: [f64; 2],
     /// The largest gain first.
     steps: Vec<Gain>,
+    /// No step: a little more in each hand, by what the jumper keeps. None where no more can be set.
+    weights: Option<Weights>,
 }
 
 impl Steps {
@@ -40,6 +43,7 @@ impl Steps {
             hands_keep: scenario.hands_keep,
             landing_load_bw: now.readout.landing_load_bw,
             steps: ranked(&scenario, &now),
+            weights: Weights::more(&scenario, &now),
         })
     }
 }

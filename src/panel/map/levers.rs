@@ -5,22 +5,21 @@ use bevy_egui::egui::{
     vec2,
 };
 
-use crate::analysis::lever::LEVERS;
 use crate::panel::look::{self, INK, NEAR, SLATE, TOUCH};
 use crate::panel::targets;
 use crate::panel::transport::button;
 use crate::say;
+use crate::scenario::keys::Key;
 use crate::session::Session;
+use crate::session::map::Levers;
 
 /// Room for the arrow before a name, and for the sign of a list behind it.
 const ARROW: f32 = 30.0;
 const LIST: f32 = 30.0;
 
-/// What lies along a side, 0 across and 1 upwards; the side and the lever that has been chosen for
-/// it.
-pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usize, usize)> {
-    let present = session.map_levers().places()[side];
-    let key = LEVERS[present].row();
+/// What lies along a side, 0 across and 1 upwards; the side and what has been chosen for it.
+pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usize, &'static Key)> {
+    let key = session.map_levers().keys()[side];
     let name = format!("{}, {}", key.label(), session.units.of(key.kind).sign());
     let most = row.width() - ARROW - LIST;
     let font = look::bold(look::fitting(ui, &name, 17.0, most));
@@ -53,21 +52,19 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
     ));
     let mut chosen = None;
     Popup::menu(&response).width(220.0).gap(4.0).show(|ui| {
-        for (place, lever) in LEVERS.iter().enumerate() {
-            let label = lever.row().label();
-            let text = RichText::new(label);
-            let text = if place == present {
+        for offered in Levers::offered() {
+            let present = offered.key == key.key;
+            let text = RichText::new(offered.label());
+            let text = if present {
                 text.font(look::bold(16.0))
             } else {
                 text
             };
-            let row = ui.add_sized(
-                vec2(208.0, TOUCH),
-                Button::new(text).frame(place == present),
-            );
-            targets::note(&format!("map:{}:{}", ["x", "y"][side], lever.key), row.rect);
-            if row.clicked() && place != present {
-                chosen = Some((side, place));
+            let row = ui.add_sized(vec2(208.0, TOUCH), Button::new(text).frame(present));
+            let name = format!("map:{}:{}", ["x", "y"][side], offered.key);
+            targets::note(&name, row.rect);
+            if row.clicked() && !present {
+                chosen = Some((side, offered));
             }
         }
     });

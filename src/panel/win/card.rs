@@ -20,9 +20,6 @@ use crate::words::text;
 
 const APPLY: f32 = 76.0;
 
-/// How pale an answer is that belongs to an earlier question.
-const PALE: f32 = 0.45;
-
 /// A lever that does it alone.
 pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
     let Some(proposal) = &single.proposal else {
@@ -30,7 +27,7 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
     };
     ui.scope(|ui| {
         if !fits {
-            ui.set_opacity(PALE);
+            ui.set_opacity(look::PALE);
         }
         card(ui, |ui| {
             let change = words::change(session, single.key, proposal.change);
@@ -46,9 +43,6 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
                 single.label.text(),
                 single.judgement.verdict,
             );
-            if single.key == "hand_mass_kg" {
-                small(ui, &format!("({})", words::hands(session)));
-            }
             if open {
                 small(ui, &words::basis(session, single));
                 small(ui, &words::landing(session, proposal.landing_load_bw));
@@ -80,7 +74,7 @@ pub fn joint(ui: &mut Ui, session: &mut Session) {
     };
     ui.scope(|ui| {
         if !fits {
-            ui.set_opacity(PALE);
+            ui.set_opacity(look::PALE);
         }
         card(ui, |ui| {
             let together = text("panel-together");

@@ -2,6 +2,7 @@
 
 use super::super::Session;
 use super::super::readings::{Group, Reading, line};
+use super::super::weights;
 use super::shown::turns_text;
 use super::{Went, words};
 use crate::analysis::budget::Cause;
@@ -17,6 +18,15 @@ pub fn all(session: &Session) -> Vec<Reading> {
     }
     lines.extend(session.gains().map(|it| gain(session, it)));
     lines.extend(cautions("caution:steps", &words::of_steps(session)));
+    if let Some(more) = session.more_weights() {
+        let label = weights::more(session, more);
+        let about = text("weights-no-technique");
+        lines.extend(more.outcomes.iter().map(|outcome| {
+            let text = weights::turns(outcome);
+            weights::answer(&label, outcome.hands_keep, text, about)
+        }));
+        lines.push(weights::answer_known());
+    }
     lines
 }
 

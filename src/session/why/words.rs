@@ -139,7 +139,7 @@ pub fn gain(gain: &Gain) -> String {
 }
 
 /// A change of the turns with its sign: "+0.062", "−0.003".
-fn signed(turns: f64) -> String {
+pub(in crate::session) fn signed(turns: f64) -> String {
     let size = format!("{:.3}", turns.abs());
     let sign = match size.as_str() {
         "0.000" => "",

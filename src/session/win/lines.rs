@@ -2,6 +2,7 @@
 
 use super::super::Session;
 use super::super::readings::{Group, Reading, line};
+use super::super::weights;
 use super::{can, words};
 use crate::words::{decimal, text};
 
@@ -47,6 +48,15 @@ pub fn all(session: &Session) -> Vec<Reading> {
             ),
             words::effort(joint),
         ));
+    }
+    let needed: Vec<_> = session.weights_needed().map(|(needed, _)| needed).collect();
+    lines.extend(needed.iter().map(|needed| {
+        let text = weights::needed(session, needed);
+        let about = self::text("weights-no-technique");
+        weights::answer(self::text("weights"), needed.hands_keep, text, about)
+    }));
+    if !needed.is_empty() {
+        lines.push(weights::answer_known());
     }
     lines
 }

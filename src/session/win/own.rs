@@ -60,10 +60,12 @@ impl Win {
             target: kept.target,
             ..Self::default()
         };
-        for (key, own) in &kept.limits {
+        // The hand mass was a lever once: earlier visits may have kept something of it.
+        let lever = |key: &str| key != "hand_mass_kg";
+        for (key, own) in kept.limits.iter().filter(|(key, _)| lever(key)) {
             win.limits.set(key, *own)?;
         }
-        for (key, unit) in &kept.season {
+        for (key, unit) in kept.season.iter().filter(|(key, _)| lever(key)) {
             win.season.set(key, *unit)?;
         }
         Ok(win)

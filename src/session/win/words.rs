@@ -156,16 +156,6 @@ pub fn effort(joint: &Joint) -> String {
     }
 }
 
-/// What more in the hands is taken to leave as it is.
-pub fn hands(session: &Session) -> &'static str {
-    use crate::scenario::HandsKeep;
-    match session.scenario().hands_keep {
-        HandsKeep::Rate => text("win-hands-keep-rate"),
-        HandsKeep::AngularMomentum => text("win-hands-keep-momentum"),
-        HandsKeep::Energy => text("win-hands-keep-energy"),
-    }
-}
-
 /// How far this jumper is taken to get with a lever.
 pub fn reach(session: &Session, place: usize) -> String {
     let name = LEVERS[place].key;
