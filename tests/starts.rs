@@ -120,7 +120,7 @@ fn five_turns_are_at_the_edge() {
     assert!(s.jump_height_m > four.jump_height_m);
     assert!(s.takeoff_rate_rad_s > four.takeoff_rate_rad_s);
     assert!(s.arm_tuck >= four.arm_tuck && s.leg_tuck >= four.leg_tuck);
-    assert!(jump.readout.pull_in_work_j > four_jump.readout.pull_in_work_j);
+    assert!(jump.readout.closing_work_j > four_jump.readout.closing_work_j);
     // The tightest there is, and the hands pull harder by the square of the rate.
     assert_eq!((s.arm_tuck, s.leg_tuck), (1.0, 1.0));
     assert!(jump.readout.hand_pull_peak_n > 1.2 * four_jump.readout.hand_pull_peak_n);

@@ -487,10 +487,22 @@ fn energy(session: &Session, now: &Moment) -> Vec<Reading> {
             text("reading-energy-takeoff-j-about"),
         ),
         line(
-            "pull_in_work_j",
-            text("reading-pull-in-work-j"),
-            JOULES.text(readout.pull_in_work_j),
-            text("reading-pull-in-work-j-about"),
+            "closing_work_j",
+            text("reading-closing-work-j"),
+            JOULES.text(readout.closing_work_j),
+            text("reading-closing-work-j-about"),
+        ),
+        line(
+            "opening_work_j",
+            text("reading-opening-work-j"),
+            JOULES.text(readout.opening_work_j),
+            text("reading-opening-work-j-about"),
+        ),
+        line(
+            "energy_touchdown_j",
+            text("reading-energy-touchdown-j"),
+            JOULES.text(readout.energy_touchdown_j),
+            text("reading-energy-touchdown-j-about"),
         ),
     ]
 }
