@@ -112,6 +112,7 @@ fn fly_prints_every_readout() {
             "hand_pull_peak_n",
             "turns_owed",
             "shortfall_deg",
+            "landing_angular_momentum_kg_m2_s",
         ] {
             assert!(number(&report, key).is_finite(), "{key}");
         }
@@ -119,7 +120,9 @@ fn fly_prints_every_readout() {
             report["angular_momentum_kg_m2_s"].as_array().map(Vec::len),
             Some(3)
         );
-        assert_eq!(report["landing_load_bw"].as_array().map(Vec::len), Some(2));
+        for key in ["landing_load_bw", "landing_torque_n_m"] {
+            assert_eq!(report[key].as_array().map(Vec::len), Some(2), "{key}");
+        }
         let call = &report["call"];
         let on_ice = start.scenario.jump.is_called();
         assert_eq!(call.is_string(), on_ice, "{call}");

@@ -47,6 +47,10 @@ pub struct Readout {
     pub touchdown_speed_m_s: f64,
     /// Estimate, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
+    /// Size about the vertical as the ice is met: what is left to stop of the turning.
+    pub landing_angular_momentum_kg_m2_s: f64,
+    /// Estimate, lowest and highest: mean torque that would stop it in the same time as the fall.
+    pub landing_torque_n_m: [f64; 2],
 }
 
 fn as_list<S: Serializer>(v: &DVec3, serializer: S) -> Result<S::Ok, S::Error> {
@@ -108,6 +112,7 @@ impl Readout {
         // A foot can meet the ice while the body still rises: then nothing falls.
         let touchdown_speed_m_s =
             (GRAVITY_M_S2 * flight.touchdown_s - flight.takeoff_speed_m_s).max(0.0);
+        let landing_angular_momentum_kg_m2_s = flight.h_kg_m2_s.y.abs();
         Self {
             air_turns: last.air_turns(),
             hang_time_s: flight.touchdown_s,
@@ -130,6 +135,8 @@ impl Readout {
             tilt_touchdown_rad: last.tilt_rad(),
             touchdown_speed_m_s,
             landing_load_bw: ground.load_bw(touchdown_speed_m_s),
+            landing_angular_momentum_kg_m2_s,
+            landing_torque_n_m: ground.stopping_torque_n_m(landing_angular_momentum_kg_m2_s),
         }
     }
 }

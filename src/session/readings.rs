@@ -79,6 +79,7 @@ const INERTIA: Unit = fixed("unit-kg-m2", 2);
 const MOMENTUM: Unit = fixed("unit-kg-m2-per-s", 1);
 const JOULES: Unit = fixed("unit-j", 0);
 const NEWTONS: Unit = fixed("unit-n", 0);
+const TORQUE: Unit = fixed("unit-n-m", 0);
 const DEGREES: Unit = fixed("unit-degrees", 0);
 
 const fn fixed(sign: &'static str, decimals: usize) -> Unit {
@@ -582,20 +583,45 @@ fn axis(session: &Session, now: &Moment) -> Vec<Reading> {
 fn landing(session: &Session) -> Vec<Reading> {
     let readout = &session.jump().readout;
     let [low, high] = readout.landing_load_bw;
-    let [short_s, long_s] = session.scenario().ground.stopping_time_s();
-    vec![line(
-        Group::Landing,
-        "landing_load_bw",
-        text("reading-landing-load-bw"),
-        say!(
-            "reading-landing-load-bw-value",
-            low = decimal(low, 1),
-            high = decimal(high, 1)
+    let [least, most] = readout.landing_torque_n_m;
+    let [short_s, long_s] = session.scenario().ground.stopping_time_s().map(plain);
+    vec![
+        line(
+            Group::Landing,
+            "landing_load_bw",
+            text("reading-landing-load-bw"),
+            say!(
+                "reading-landing-load-bw-value",
+                low = decimal(low, 1),
+                high = decimal(high, 1)
+            ),
+            say!(
+                "reading-landing-load-bw-about",
+                from = short_s.as_str(),
+                to = long_s.as_str()
+            ),
         ),
-        say!(
-            "reading-landing-load-bw-about",
-            from = plain(short_s),
-            to = plain(long_s)
+        line(
+            Group::Landing,
+            "landing_angular_momentum_kg_m2_s",
+            text("reading-landing-angular-momentum-kg-m2-s"),
+            MOMENTUM.text(readout.landing_angular_momentum_kg_m2_s),
+            text("reading-landing-angular-momentum-kg-m2-s-about"),
         ),
-    )]
+        line(
+            Group::Landing,
+            "landing_torque_n_m",
+            text("reading-landing-torque-n-m"),
+            say!(
+                "from-to",
+                from = TORQUE.number(least),
+                to = TORQUE.text(most)
+            ),
+            say!(
+                "reading-landing-torque-n-m-about",
+                from = short_s.as_str(),
+                to = long_s.as_str()
+            ),
+        ),
+    ]
 }

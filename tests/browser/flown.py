@@ -96,6 +96,10 @@ def assert_equal(outputs, flown):
 
     size = math.hypot(*flown["angular_momentum_kg_m2_s"])
     assert abs(shown(outputs["angular_momentum_kg_m2_s"])[0] - size) <= 0.05 * (1 + 1e-9)
+    stop = flown["landing_angular_momentum_kg_m2_s"]
+    assert abs(shown(outputs["landing_angular_momentum_kg_m2_s"])[0] - stop) <= 0.05 * (1 + 1e-9)
+    low, high = flown["landing_torque_n_m"]
+    assert outputs["landing_torque_n_m"] == f"{low:.0f} to {high:.0f} N m"
     low, high = flown["landing_load_bw"]
     assert outputs["landing_load_bw"] == f"{low:.1f} to {high:.1f} body weights"
     assert outputs["call"] == CALLS[flown["call"]]

@@ -38,7 +38,7 @@ proptest! {
                     prop_assert!(a > 0.0);
                     prop_assert!((a + b).abs() <= 1e-12 * a);
                 }
-                "landing_load_bw" => {
+                "landing_load_bw" | "landing_torque_n_m" => {
                     for i in 0..2 {
                         let [a, b] = [one, other].map(|h| h[i].as_f64().expect("a number"));
                         prop_assert!((a - b).abs() <= 1e-6 * (1.0 + a.abs()));

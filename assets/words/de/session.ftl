@@ -27,6 +27,7 @@ unit-kg-m2 = kg m²
 unit-kg-m2-per-s = kg m²/s
 unit-j = J
 unit-n = N
+unit-n-m = N m
 unit-degrees = °
 
 ## Anzeigen: wie jede heißt und was sie bedeutet, nach ihrem veröffentlichten Schlüssel.
@@ -96,6 +97,10 @@ reading-tilt-touchdown-rad-about = Wie schief der Körper herunterkommt.
 reading-landing-load-bw = Landebelastung, Schätzung
 reading-landing-load-bw-value = { $low } bis { $high } Körpergewichte
 reading-landing-load-bw-about = Eine Schätzung, keine Messung, der größten Kraft, wenn ein Stoß in Form einer halben Sinuswelle den Fall in { $from } bis { $to } s bremst (angenommen); eine unbedenkliche Zahl von Sprüngen ist nicht bekannt, und was zu viel ist, sagen Trainerin oder Trainer und Ärztin oder Arzt.
+reading-landing-angular-momentum-kg-m2-s = Noch zu bremsende Drehung
+reading-landing-angular-momentum-kg-m2-s-about = Drehimpuls um die Senkrechte, wenn der Fuß auf das Eis trifft, noch der ganze vom Absprung: was die Landung außer dem Fall auffangen muss, bei der Drehrate beim Aufkommen.
+reading-landing-torque-n-m = Bremsmoment, Schätzung
+reading-landing-torque-n-m-about = Eine Schätzung, keine Messung: das mittlere Drehmoment, das die Drehung in derselben Zeit anhielte wie den Fall, in { $from } bis { $to } s (angenommen); beim Eislaufen ist es kleiner, weil ein Teil der Drehung in der Auslaufkante weitergeht (übliche Praxis, ohne Quelle).
 
 from-to = { $from } bis { $to }
 in-turns = { $turns } Drehungen

@@ -27,6 +27,7 @@ unit-kg-m2 = kg m²
 unit-kg-m2-per-s = kg m²/s
 unit-j = J
 unit-n = N
+unit-n-m = N m
 unit-degrees = °
 
 ## Readings: the name of each and what it means, by its published key.
@@ -96,6 +97,10 @@ reading-tilt-touchdown-rad-about = How crooked the body comes down.
 reading-landing-load-bw = Landing load, estimate
 reading-landing-load-bw-value = { $low } to { $high } body weights
 reading-landing-load-bw-about = An estimate, not a measurement, of the peak when a half-sine push stops the fall within { $from } to { $to } s (assumed); no safe number of jumps is known, and what is too much is for the coach and a clinician to say.
+reading-landing-angular-momentum-kg-m2-s = Turning left to stop
+reading-landing-angular-momentum-kg-m2-s-about = Angular momentum about the vertical as the ice is met, all of that of take-off: what the landing has to take up besides the fall, at the turning rate of touch-down.
+reading-landing-torque-n-m = Stopping torque, estimate
+reading-landing-torque-n-m-about = An estimate, not a measurement: the mean torque that would stop the turning in the same time as the fall, { $from } to { $to } s (assumed); in skating it is less, because part of the turning goes on in the edge that is glided out of (common practice, no source).
 
 from-to = { $from } to { $to }
 in-turns = { $turns } turns
