@@ -112,6 +112,7 @@ fn fly_prints_every_readout() {
             "hand_pull_peak_n",
             "turns_owed",
             "shortfall_deg",
+            "landing_facing_deg",
             "landing_angular_momentum_kg_m2_s",
         ] {
             assert!(number(&report, key).is_finite(), "{key}");
@@ -123,13 +124,20 @@ fn fly_prints_every_readout() {
         for key in ["landing_load_bw", "landing_torque_n_m"] {
             assert_eq!(report[key].as_array().map(Vec::len), Some(2), "{key}");
         }
+        assert!(report["over_rotated_deg"].is_null(), "{}", start.name);
         let call = &report["call"];
         let on_ice = start.scenario.jump.is_called();
         assert_eq!(call.is_string(), on_ice, "{call}");
     }
     // A free jump owes nothing, and says so by nothing.
     let free = report(&["fly", "senior-triple", "--set", "jump=free"]);
-    for key in ["turns_owed", "shortfall_deg", "call"] {
+    for key in [
+        "turns_owed",
+        "shortfall_deg",
+        "over_rotated_deg",
+        "landing_facing_deg",
+        "call",
+    ] {
         assert!(free[key].is_null(), "{key}");
     }
 }

@@ -270,10 +270,14 @@ fn load_of_an_arm() {
 
 /// 9. The call on missing rotation (ISU Communications 2324 and 2334, secondary): a quarter is q,
 ///    between a quarter and a half <, a half or more <<. Exact at the published limits; where q
-///    begins is our own band.
+///    begins is our own band. More than a quarter too far is over-rotated: common practice, no
+///    source.
 #[test]
 fn the_call_at_its_limits() {
     for (missing_deg, call, sign) in [
+        (-700.0, Call::OverRotated, ""),
+        ((-90.0_f64).next_down(), Call::OverRotated, ""),
+        (-90.0, Call::Full, ""),
         (-30.0, Call::Full, ""),
         (0.0, Call::Full, ""),
         (QUARTER_BAND_FROM_DEG.next_down(), Call::Full, ""),

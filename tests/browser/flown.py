@@ -41,6 +41,7 @@ NUMBERS = {
 
 CALLS = {
     None: "not called",
+    "over-rotated": "over-rotated",
     "full": "full rotation",
     "q": "on the quarter (q)",
     "<": "under-rotated (<)",

@@ -42,8 +42,12 @@ reading-turns-owed = Verlangte Drehungen
 reading-turns-owed-about = Was der Name des Sprungs verlangt; ein Axel verlangt eine halbe Drehung mehr, weil er vorwärts abspringt.
 reading-shortfall-deg = Fehlende Drehung
 reading-shortfall-deg-about = Drehung, die beim Aufkommen noch fehlt, in Grad: 360 sind eine ganze Drehung.
+reading-over-rotated-deg = Überrotiert um
+reading-over-rotated-deg-about = Um mehr als eine Vierteldrehung weiter gedreht als verlangt (übliche Praxis, ohne Quelle: die veröffentlichte Regel des Sports kennt dafür keine Wertung).
+reading-landing-facing-deg = Landung zeigt
+reading-landing-facing-deg-about = Wohin die Hüfte beim Aufkommen zeigt, in Grad hinter (positiv) oder vor der Richtung, in die die Landung zeigen muss: bis 45° zeigt sie, wohin sie muss, ab 135° andersherum, dazwischen zur Seite; diese Grenzen sind unsere eigenen.
 reading-call = Wertung
-reading-call-about = Nach der Regel des Sports ist eine fehlende Vierteldrehung q, mehr als ein Viertel <, eine halbe oder mehr <<; die Regel gibt q nur den einen Wert 90°, und die Spanne hier, { $from }° bis 90°, ist unsere eigene.
+reading-call-about = Nach der Regel des Sports ist eine fehlende Vierteldrehung q, mehr als ein Viertel <, eine halbe oder mehr <<; die Regel gibt q nur den einen Wert 90°, und die Spanne hier, { $from }° bis 90°, ist unsere eigene. Für zu weit Gedrehtes kennt die Regel keine Wertung; mehr als eine Vierteldrehung zu weit heißt hier überrotiert (übliche Praxis, ohne Quelle).
 reading-phase = Phase
 reading-phase-about = Was der Körper im gezeigten Augenblick tut.
 reading-hang-time-s = Flugzeit
@@ -116,11 +120,24 @@ shortfall-either = { $from }° zu weit bis { $to }° zu wenig
 call-may-be = vielleicht { $calls }
 # Wo die anderen ihr Zeichen haben.
 call-full-in-short = voll
+call-over-rotated-in-short = zu weit
 call-none = ohne Wertung
+call-none-over-rotated = überrotiert, ohne Wertung
+call-none-may-be-over-rotated = vielleicht überrotiert, ohne Wertung
+call-over-rotated = überrotiert
 call-full = voll gedreht
 call-quarter = auf dem Viertel (q)
 call-under = unterrotiert (<)
 call-downgraded = herabgestuft (<<)
+over-rotated = { $degrees }°
+over-rotated-whole-turns = { $turns ->
+    [one] { $degrees }°, eine ganze Drehung mehr
+   *[other] { $degrees }°, { $turns } ganze Drehungen mehr
+}
+# Wohin eine Landung zeigt.
+facing-as-owed = wohin sie muss, { $degrees }°
+facing-sideways = zur Seite, { $degrees }°
+facing-opposite = andersherum, { $degrees }°
 
 ## Wie die Phase des Flugs heißt, allein und im Satz über das Bild.
 
@@ -134,6 +151,7 @@ phase-held-tight = eng gehalten
 ## Das Ergebnis und das Bild in einem Satz, zum Vorlesen.
 
 summary-of-named = { $turns } Drehungen von { $owed }: { $missing }, { $call }.
+summary-of-over-rotated = { $turns } Drehungen von { $owed }: überrotiert um { $over }; die Landung zeigt { $facing }.
 summary-of-free = { $turns } Drehungen.
 picture = Der Springer, { $phase }, { $time } nach dem Absprung, bisher { $turns } Drehungen.
 
@@ -161,6 +179,7 @@ why-tilt-about = Eine geneigte Achse oder ein Arm, der zu spät kommt oder drau�
 why-owed-all-there = Verlangte Drehungen: { $owed }, alle da
 why-owed-missing = Verlangte Drehungen: { $owed }, es fehlen { $turns }
 why-owed-more = Verlangte Drehungen: { $owed }, { $turns } mehr gedreht
+why-owed-over-rotated = Verlangte Drehungen: { $owed }, überrotiert, { $turns } mehr gedreht
 why-back-wins = zurück bringt { $turns }
 why-back-costs = zurück kostet { $turns }
 why-loads = Landebelastung, eine Schätzung, in Körpergewichten: jetzt { $now }; { $then }.
@@ -190,6 +209,7 @@ win-verdict-within-measured = bei Menschen schon gesehen
 win-verdict-beyond-measured = jenseits von allem, was gesehen wurde
 win-verdict-cannot-alone = reicht allein nicht
 win-has-target = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da.
+win-has-target-over-rotated = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da, aber er ist um { $degrees }° überrotiert.
 win-question = { $target } Drehungen gewünscht, { $missing } mehr als jetzt. Was würde sie bringen?
 win-most = höchstens { $turns } Drehungen, bei { $at }
 win-basis-jumper = Dieser Springer: { $what } { $range }. { $source }
