@@ -106,10 +106,14 @@ fn fly_prints_every_readout() {
             "inertia_least_kg_m2",
             "tilt_peak_rad",
             "tilt_touchdown_rad",
-            "pull_in_work_j",
+            "closing_work_j",
+            "opening_work_j",
+            "energy_touchdown_j",
             "hand_pull_peak_n",
             "turns_owed",
             "shortfall_deg",
+            "landing_facing_deg",
+            "landing_angular_momentum_kg_m2_s",
         ] {
             assert!(number(&report, key).is_finite(), "{key}");
         }
@@ -117,14 +121,23 @@ fn fly_prints_every_readout() {
             report["angular_momentum_kg_m2_s"].as_array().map(Vec::len),
             Some(3)
         );
-        assert_eq!(report["landing_load_bw"].as_array().map(Vec::len), Some(2));
+        for key in ["landing_load_bw", "landing_torque_n_m"] {
+            assert_eq!(report[key].as_array().map(Vec::len), Some(2), "{key}");
+        }
+        assert!(report["over_rotated_deg"].is_null(), "{}", start.name);
         let call = &report["call"];
         let on_ice = start.scenario.jump.is_called();
         assert_eq!(call.is_string(), on_ice, "{call}");
     }
     // A free jump owes nothing, and says so by nothing.
     let free = report(&["fly", "senior-triple", "--set", "jump=free"]);
-    for key in ["turns_owed", "shortfall_deg", "call"] {
+    for key in [
+        "turns_owed",
+        "shortfall_deg",
+        "over_rotated_deg",
+        "landing_facing_deg",
+        "call",
+    ] {
         assert!(free[key].is_null(), "{key}");
     }
 }

@@ -123,6 +123,9 @@ fn both_ends_are_the_two_position_pull_in() {
     assert!((r.inertia_least_kg_m2 / tight - 1.0).abs() < 1e-12);
     let work = 0.5 * h * h * (1.0 / tight - 1.0 / open);
     assert!(((last.energy_j - r.energy_takeoff_j) / work - 1.0).abs() < 1e-12);
+    // Nothing opens: all of it is the closing's.
+    assert!((r.closing_work_j / work - 1.0).abs() < 1e-12);
+    assert_eq!(r.opening_work_j, 0.0);
 }
 
 /// Turns are the integral of h / I(t): by Simpson's rule over the closing, exact when held. The

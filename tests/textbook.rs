@@ -78,7 +78,7 @@ fn spinning_skater() {
     assert_near(turns_per_s(r.touchdown_rate_rad_s), 5.157);
     assert_near(r.energy_takeoff_j, 29.56);
     assert_near(r.energy_peak_j, 190.8);
-    assert_near(r.pull_in_work_j, 161.3);
+    assert_near(r.closing_work_j, 161.3);
 }
 
 /// The same as a law (UP 11.3): K' = K I / I', and work L^2 / 2 (1/I' - 1/I), which is algebra and
@@ -90,7 +90,7 @@ fn energy_grows_as_the_inertia_falls() {
         let h = r.angular_momentum_kg_m2_s.y;
         let work = 0.5 * h * h * (1.0 / to - 1.0 / from);
         assert!((r.energy_peak_j / (r.energy_takeoff_j * from / to) - 1.0).abs() < 1e-12);
-        assert!((r.pull_in_work_j / work - 1.0).abs() < 1e-12);
+        assert!((r.closing_work_j / work - 1.0).abs() < 1e-12);
     }
 }
 
@@ -270,10 +270,14 @@ fn load_of_an_arm() {
 
 /// 9. The call on missing rotation (ISU Communications 2324 and 2334, secondary): a quarter is q,
 ///    between a quarter and a half <, a half or more <<. Exact at the published limits; where q
-///    begins is our own band.
+///    begins is our own band. More than a quarter too far is over-rotated: common practice, no
+///    source.
 #[test]
 fn the_call_at_its_limits() {
     for (missing_deg, call, sign) in [
+        (-700.0, Call::OverRotated, ""),
+        ((-90.0_f64).next_down(), Call::OverRotated, ""),
+        (-90.0, Call::Full, ""),
         (-30.0, Call::Full, ""),
         (0.0, Call::Full, ""),
         (QUARTER_BAND_FROM_DEG.next_down(), Call::Full, ""),
@@ -296,8 +300,9 @@ fn skater_slowed() {
     let r = pull_in(0.400, 1.92, 6.00);
     assert_near(r.angular_momentum_kg_m2_s.y, 15.08);
     assert_near(turns_per_s(r.touchdown_rate_rad_s), 1.25);
-    // Letting go gives energy back; the most there was, was at take-off.
-    assert_eq!(r.pull_in_work_j, 0.0);
+    // Letting go gives energy back: L w / 2 before, less L w / 2 after.
+    assert_near(r.closing_work_j, 0.5 * 15.08 * TAU * (1.25 - 6.00));
+    assert_eq!(r.opening_work_j, 0.0);
 }
 
 /// Somersaults, UP 11.3, turned upright. High bar: 21.6 to 5.4 kg m2 from 1.0 turns/s gives 4.0.

@@ -16,6 +16,8 @@ const TILE: f32 = 54.0;
 const MARK_IN: f32 = 14.0;
 /// A tile that is narrower cuts its text.
 const NARROWEST: f32 = 136.0;
+/// The texts of the landing are long.
+const LANDING_ACROSS: usize = 2;
 
 pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>>) {
     let all = readings(session);
@@ -30,7 +32,12 @@ pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>
                 .font(look::bold(16.0))
                 .color(SLATE.get()),
         );
-        let across = columns(ui.available_width(), &lines);
+        let most = if group == Group::Landing {
+            LANDING_ACROSS
+        } else {
+            3
+        };
+        let across = columns(ui.available_width(), most.min(lines.len()));
         for lines in lines.chunks(across) {
             row(ui, lines, across, about);
         }
@@ -38,9 +45,8 @@ pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>
 }
 
 /// How many tiles stand side by side.
-fn columns(width: f32, lines: &[&Reading]) -> usize {
-    let fit = ((width / NARROWEST) as usize).clamp(1, 3);
-    fit.min(lines.len())
+fn columns(width: f32, most: usize) -> usize {
+    ((width / NARROWEST) as usize).clamp(1, most)
 }
 
 fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<Cow<'static, str>>) {

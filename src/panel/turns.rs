@@ -13,7 +13,8 @@ use crate::scenario::starts;
 use crate::scenario::uncertainty::Range;
 use crate::session::Session;
 use crate::session::readings::{
-    call_text, possible_calls, range_figures, shortfall_range_text, shortfall_text,
+    call_text, possible_calls, range_figures, shortfall_range_text, shortfall_text, uncalled_text,
+    verdict_text,
 };
 use crate::words::{decimal, signed_as_spoken, text};
 
@@ -195,20 +196,16 @@ fn verdict(session: &Session) -> Vec<Line> {
         return vec![line(text("panel-turns").to_owned(), 22.0, SLATE.get())];
     };
     let scenario = session.scenario();
-    let short = match owed.call {
-        Some(call) => call != Call::Full,
-        None => owed.shortfall_deg > 90.0,
-    };
-    let colour = if short { VERMILION.get() } else { TEAL.get() };
+    let colour = colour(owed.call.as_slice(), [owed.shortfall_deg; 2]);
     let call = if scenario.jump.is_called() {
         let sign = owed.call.map_or("", Call::sign);
         format!(
             "{}{sign}  {}",
             scenario.jump.notation(scenario.jump_turns),
-            short_call(owed.call)
+            without_sign(verdict_text(Some(owed)))
         )
     } else {
-        text("panel-not-called").to_owned()
+        verdict_text(Some(owed)).to_owned()
     };
     let of = say!("panel-turns-of", owed = owed_text(owed.turns));
     vec![
@@ -218,6 +215,17 @@ fn verdict(session: &Session) -> Vec<Line> {
     ]
 }
 
+/// Green where every call possible is full, red otherwise. Where the rule does not reach, as far as a
+/// quarter turn either way counts as full.
+fn colour(calls: &[Call], shortfall_deg: [f64; 2]) -> Color32 {
+    let full = if calls.is_empty() {
+        shortfall_deg.iter().all(|deg| deg.abs() <= 90.0)
+    } else {
+        calls.iter().all(|&call| call == Call::Full)
+    };
+    if full { TEAL.get() } else { VERMILION.get() }
+}
+
 /// Owed, and what may be missing and called; the colour is that of the worst.
 fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
     let line = |text, size, colour| Line { text, size, colour };
@@ -225,17 +233,13 @@ fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
         return vec![line(text("panel-turns").to_owned(), 20.0, SLATE.get())];
     };
     let scenario = session.scenario();
-    let short = match &range.calls {
-        Some(calls) => calls.last() != Some(&Call::Full),
-        None => shortfall_deg[1] > 90.0,
-    };
-    let colour = if short { VERMILION.get() } else { TEAL.get() };
+    let colour = colour(range.calls.as_deref().unwrap_or_default(), shortfall_deg);
     let call = range.calls.as_ref().map_or_else(
-        || text("panel-not-called").to_owned(),
+        || uncalled_text(shortfall_deg).to_owned(),
         |calls| {
             let jump = scenario.jump.notation(scenario.jump_turns);
             // A word and its sign stay on one line.
-            let call = possible_calls(calls, |call| call_text(Some(call))).replace(" (", "\u{a0}(");
+            let call = possible_calls(calls, call_text).replace(" (", "\u{a0}(");
             if calls.len() > 1 {
                 say!("panel-call-may-be", jump = jump, call = call)
             } else {
@@ -256,9 +260,8 @@ fn owed_text(turns: f64) -> String {
     signed_as_spoken(turns.to_string())
 }
 
-/// The call without its sign, which stands behind the jump already.
-fn short_call(call: Option<Call>) -> &'static str {
-    let whole = call_text(call);
+/// A call without its sign, which stands behind the jump already.
+fn without_sign(whole: &str) -> &str {
     whole.split(" (").next().unwrap_or(whole)
 }
 

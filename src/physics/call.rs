@@ -4,6 +4,9 @@
 //! Handbook, Single Skating (secondary sources): a quarter missing is "landed on the quarter"
 //! (q); more than a quarter and less than a half is "under-rotated" (<); a half or more is
 //! "downgraded" (<<).
+//!
+//! The rule has no call for a jump that turned too far. One that did by more than a quarter turn is
+//! not called full either, but over-rotated: common practice, no source.
 
 use serde::Serialize;
 
@@ -12,9 +15,21 @@ use serde::Serialize;
 /// two published limits (more than 90, 180 or more) stay exact.
 pub const QUARTER_BAND_FROM_DEG: f64 = 75.0;
 
+/// Further than this beyond the turns owed is over-rotated.
+pub const OVER_ROTATED_FROM_DEG: f64 = 90.0;
+
+/// How far beyond the turns owed a jump went that falls short of them by `shortfall_deg`, where
+/// that makes it over-rotated, degrees.
+pub fn over_rotated_deg(shortfall_deg: f64) -> Option<f64> {
+    (shortfall_deg < -OVER_ROTATED_FROM_DEG).then_some(-shortfall_deg)
+}
+
 /// How a jump's rotation is called.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 pub enum Call {
+    /// Too far by more than a quarter turn. Not the rule's own, which has no call for it.
+    #[serde(rename = "over-rotated")]
+    OverRotated,
     /// Full rotation.
     #[serde(rename = "full")]
     Full,
@@ -35,15 +50,18 @@ impl Call {
             Self::Under
         } else if shortfall_deg >= QUARTER_BAND_FROM_DEG {
             Self::Quarter
+        } else if over_rotated_deg(shortfall_deg).is_some() {
+            Self::OverRotated
         } else {
             Self::Full
         }
     }
 
-    /// The sign the panel writes behind the jump; none for a full one.
+    /// The sign the panel writes behind the jump; none for a full one, nor for one that is
+    /// over-rotated.
     pub const fn sign(self) -> &'static str {
         match self {
-            Self::Full => "",
+            Self::OverRotated | Self::Full => "",
             Self::Quarter => "q",
             Self::Under => "<",
             Self::Downgraded => "<<",

@@ -1,4 +1,5 @@
-//! An estimate of the landing load from the touch-down speed.
+//! Estimates of what a landing takes: the load, from the touch-down speed, and the torque that would
+//! stop the turning.
 
 use std::f64::consts::FRAC_PI_2;
 
@@ -42,6 +43,17 @@ impl Ground {
         let [short, long] = self
             .stopping_time_s()
             .map(|time_s| 1.0 + FRAC_PI_2 * speed_m_s / (GRAVITY_M_S2 * time_s));
+        [long, short]
+    }
+
+    /// Mean torque about the vertical, lowest and highest, N m, that would stop an angular momentum
+    /// (size about the vertical, kg m²/s) in the time in which the fall is stopped: |h| / T. In
+    /// skating it is less: part of the turning goes on in the edge that is glided out of (common
+    /// practice, no source).
+    pub fn stopping_torque_n_m(self, momentum_kg_m2_s: f64) -> [f64; 2] {
+        let [short, long] = self
+            .stopping_time_s()
+            .map(|time_s| momentum_kg_m2_s / time_s);
         [long, short]
     }
 }

@@ -27,12 +27,16 @@ pub struct Readout {
     /// About the CM, world axes; constant in flight.
     #[serde(serialize_with = "as_list")]
     pub angular_momentum_kg_m2_s: DVec3,
-    /// Rotational energy at take-off.
+    /// Kinetic energy relative to the CM, limbs included, at take-off.
     pub energy_takeoff_j: f64,
-    /// The largest reached.
+    /// The largest reached, also while opening.
     pub energy_peak_j: f64,
-    /// What the muscles add by pulling in: largest energy less the one at take-off.
-    pub pull_in_work_j: f64,
+    pub energy_touchdown_j: f64,
+    /// Net work of the joints from take-off until the opening begins; with gravity alone from
+    /// outside it is what the energy relative to the CM grows by.
+    pub closing_work_j: f64,
+    /// The same from there to touch-down; negative where the turning pushes the limbs out.
+    pub opening_work_j: f64,
     /// The larger of both hands.
     pub hand_pull_peak_n: f64,
     /// Long axis against the vertical.
@@ -43,6 +47,10 @@ pub struct Readout {
     pub touchdown_speed_m_s: f64,
     /// Estimate, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
+    /// Size about the vertical as the ice is met: what is left to stop of the turning.
+    pub landing_angular_momentum_kg_m2_s: f64,
+    /// Estimate, lowest and highest: mean torque that would stop it in the same time as the fall.
+    pub landing_torque_n_m: [f64; 2],
 }
 
 fn as_list<S: Serializer>(v: &DVec3, serializer: S) -> Result<S::Ok, S::Error> {
@@ -87,14 +95,24 @@ impl Extremes {
     }
 }
 
+/// Energy at the beginning of the opening, also where the closing is still going on then; at
+/// touch-down where that comes first.
+fn energy_as_opening_begins_j(flight: &Flight) -> f64 {
+    let open_s = flight.open_s.min(flight.touchdown_s);
+    let kept = flight.moments.iter().find(|moment| moment.t_s == open_s);
+    kept.map_or_else(|| flight.at(open_s).energy_j, |moment| moment.energy_j)
+}
+
 impl Readout {
     pub fn new(flight: &Flight, ground: Ground) -> Self {
         let (first, last) = (flight.takeoff(), flight.touchdown());
         let sign = flight.table.plan.spec.turning.sign();
         let extremes = Extremes::of(flight);
+        let opening_j = energy_as_opening_begins_j(flight);
         // A foot can meet the ice while the body still rises: then nothing falls.
         let touchdown_speed_m_s =
             (GRAVITY_M_S2 * flight.touchdown_s - flight.takeoff_speed_m_s).max(0.0);
+        let landing_angular_momentum_kg_m2_s = flight.h_kg_m2_s.y.abs();
         Self {
             air_turns: last.air_turns(),
             hang_time_s: flight.touchdown_s,
@@ -108,13 +126,17 @@ impl Readout {
             angular_momentum_kg_m2_s: flight.h_kg_m2_s,
             energy_takeoff_j: first.energy_j,
             energy_peak_j: extremes.energy_j,
-            pull_in_work_j: extremes.energy_j - first.energy_j,
+            energy_touchdown_j: last.energy_j,
+            closing_work_j: opening_j - first.energy_j,
+            opening_work_j: last.energy_j - opening_j,
             hand_pull_peak_n: extremes.hand_pull_n,
             tilt_takeoff_rad: first.tilt_rad(),
             tilt_peak_rad: extremes.tilted.tilt_rad(),
             tilt_touchdown_rad: last.tilt_rad(),
             touchdown_speed_m_s,
             landing_load_bw: ground.load_bw(touchdown_speed_m_s),
+            landing_angular_momentum_kg_m2_s,
+            landing_torque_n_m: ground.stopping_torque_n_m(landing_angular_momentum_kg_m2_s),
         }
     }
 }

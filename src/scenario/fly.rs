@@ -2,9 +2,10 @@
 
 use std::sync::Arc;
 
+use super::facing::past_deg;
 use super::{HandsKeep, Scenario};
 use crate::physics::body::{Body, BodySpec};
-use crate::physics::call::Call;
+use crate::physics::call::{Call, over_rotated_deg};
 use crate::physics::flight::{Flight, Launch, Spin};
 use crate::physics::glance::Glance;
 use crate::physics::momentum::MassState;
@@ -34,6 +35,11 @@ pub struct Owed {
     pub turns: f64,
     /// Missing rotation, degrees; negative when turned further.
     pub shortfall_deg: f64,
+    /// How far beyond the turns owed, degrees; none up to a quarter turn.
+    pub over_rotated_deg: Option<f64>,
+    /// Heading of the hips at touch-down against the one that the landing owes, degrees in
+    /// (-180, 180], positive turned further.
+    pub landing_facing_deg: f64,
     /// None off the ice, where the rule does not reach.
     pub call: Option<Call>,
 }
@@ -125,14 +131,18 @@ impl Scenario {
         let flight = Arc::new(Flight::new(Arc::clone(&table), self.launch_of(body)));
         let readout = Readout::new(&flight, self.ground);
         let turns = readout.air_turns + self.pre_rotation_turns;
-        let owed = self.jump.turns_owed(self.jump_turns).map(|owed| {
-            let shortfall_deg = 360.0 * (owed - turns);
-            Owed {
-                turns: owed,
-                shortfall_deg,
-                call: self.jump.is_called().then(|| Call::of(shortfall_deg)),
-            }
-        });
+        let heading_rad = (self.jump).landing_heading_rad(self.jump_turns, self.turning);
+        let owed =
+            (self.jump.turns_owed(self.jump_turns).zip(heading_rad)).map(|(owed, heading_rad)| {
+                let shortfall_deg = 360.0 * (owed - turns);
+                Owed {
+                    turns: owed,
+                    shortfall_deg,
+                    over_rotated_deg: over_rotated_deg(shortfall_deg),
+                    landing_facing_deg: past_deg(flight.touchdown(), heading_rad, self.turning),
+                    call: self.jump.is_called().then(|| Call::of(shortfall_deg)),
+                }
+            });
         Jump {
             table,
             flight,

@@ -3,6 +3,7 @@
 
 pub(crate) mod complaint;
 pub mod export;
+pub mod facing;
 pub mod file;
 pub mod fly;
 pub mod jump;

@@ -20,6 +20,9 @@ pub struct Report {
     pub turns: f64,
     pub turns_owed: Option<f64>,
     pub shortfall_deg: Option<f64>,
+    /// None where it is not over-rotated.
+    pub over_rotated_deg: Option<f64>,
+    pub landing_facing_deg: Option<f64>,
     pub call: Option<Call>,
     #[serde(flatten)]
     pub readout: Readout,
@@ -36,6 +39,8 @@ impl Report {
             turns: jump.turns,
             turns_owed: jump.owed.map(|owed| owed.turns),
             shortfall_deg: jump.owed.map(|owed| owed.shortfall_deg),
+            over_rotated_deg: jump.owed.and_then(|owed| owed.over_rotated_deg),
+            landing_facing_deg: jump.owed.map(|owed| owed.landing_facing_deg),
             call: jump.owed.and_then(|owed| owed.call),
             readout: jump.readout,
             flying_mass_kg: jump.flight.table.body.mass_kg,
@@ -51,7 +56,7 @@ pub struct RangeReport {
     pub report: Report,
     pub turns_low: f64,
     pub turns_high: f64,
-    /// The mildest first; none where the rule does not reach.
+    /// That of the most turns first; none where the rule does not reach.
     pub calls_possible: Option<Vec<Call>>,
     pub half_width_jump_height_m: f64,
     pub half_width_takeoff_rate_rad_s: f64,

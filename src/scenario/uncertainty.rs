@@ -230,7 +230,8 @@ pub struct Range {
     pub changes: [f64; INPUTS],
     /// Missing rotation at `high` and at `low`, degrees; none for a free jump.
     pub shortfall_deg: Option<[f64; 2]>,
-    /// Every call between both ends, the mildest first; none where the rule does not reach.
+    /// Every call between both ends, that of the most turns first; none where the rule does not
+    /// reach.
     pub calls: Option<Vec<Call>>,
 }
 
@@ -269,11 +270,17 @@ impl Range {
 
 /// All calls from the one at the smaller shortfall to the one at the larger.
 fn calls_between(shortfall_deg: [f64; 2]) -> Vec<Call> {
-    const MILDEST_FIRST: [Call; 4] = [Call::Full, Call::Quarter, Call::Under, Call::Downgraded];
-    let [mildest, worst] = shortfall_deg.map(Call::of);
-    let place = |call| MILDEST_FIRST.iter().position(|&one| one == call);
-    match (place(mildest), place(worst)) {
-        (Some(from), Some(to)) => MILDEST_FIRST[from..=to].to_vec(),
+    const MOST_TURNS_FIRST: [Call; 5] = [
+        Call::OverRotated,
+        Call::Full,
+        Call::Quarter,
+        Call::Under,
+        Call::Downgraded,
+    ];
+    let [most, fewest] = shortfall_deg.map(Call::of);
+    let place = |call| MOST_TURNS_FIRST.iter().position(|&one| one == call);
+    match (place(most), place(fewest)) {
+        (Some(from), Some(to)) => MOST_TURNS_FIRST[from..=to].to_vec(),
         _ => Vec::new(),
     }
 }

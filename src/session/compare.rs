@@ -11,7 +11,7 @@ pub(super) use beside::KeptBeside;
 use told::{Compared, signed_text, turns_text};
 
 use super::Session;
-use super::readings::{Group, Reading, call_text, line};
+use super::readings::{Group, Reading, line, verdict_text};
 use crate::say;
 use crate::words::{decimal, text};
 
@@ -61,7 +61,7 @@ impl Session {
                         "compare-kept-came-to",
                         name = entry.scenario.name.as_str(),
                         turns = decimal(came_to.turns, 2),
-                        call = call_text(came_to.call)
+                        call = verdict_text(came_to.owed)
                     )
                 },
             );

@@ -5,9 +5,11 @@
 use std::borrow::Cow;
 
 use super::Session;
-use crate::physics::call::{Call, QUARTER_BAND_FROM_DEG};
+use crate::physics::call::{Call, OVER_ROTATED_FROM_DEG, QUARTER_BAND_FROM_DEG};
 use crate::physics::flight::Moment;
 use crate::say;
+use crate::scenario::facing::Facing;
+use crate::scenario::fly::Owed;
 use crate::scenario::keys::{Kind, plain};
 use crate::scenario::uncertainty::{HALF_WIDTHS, INPUTS, Range};
 use crate::scenario::units::Unit;
@@ -79,6 +81,7 @@ const INERTIA: Unit = fixed("unit-kg-m2", 2);
 const MOMENTUM: Unit = fixed("unit-kg-m2-per-s", 1);
 const JOULES: Unit = fixed("unit-j", 0);
 const NEWTONS: Unit = fixed("unit-n", 0);
+const TORQUE: Unit = fixed("unit-n-m", 0);
 const DEGREES: Unit = fixed("unit-degrees", 0);
 
 const fn fixed(sign: &'static str, decimals: usize) -> Unit {
@@ -100,13 +103,66 @@ pub fn shortfall_text(shortfall_deg: f64) -> String {
 }
 
 /// The call in words.
-pub fn call_text(call: Option<Call>) -> &'static str {
+pub fn call_text(call: Call) -> &'static str {
     match call {
+        Call::OverRotated => text("call-over-rotated"),
+        Call::Full => text("call-full"),
+        Call::Quarter => text("call-quarter"),
+        Call::Under => text("call-under"),
+        Call::Downgraded => text("call-downgraded"),
+    }
+}
+
+/// What is said in place of a call where the rule does not reach, for missing rotation from one end
+/// to the other.
+pub fn uncalled_text(shortfall_deg: [f64; 2]) -> &'static str {
+    match shortfall_deg.map(|deg| deg < -OVER_ROTATED_FROM_DEG) {
+        [true, true] => text("call-none-over-rotated"),
+        [false, false] => text("call-none"),
+        _ => text("call-none-may-be-over-rotated"),
+    }
+}
+
+/// How a jump's rotation is called, or that it is not; nothing is owed by a free one.
+pub fn verdict_text(owed: Option<Owed>) -> &'static str {
+    match owed {
         None => text("call-none"),
-        Some(Call::Full) => text("call-full"),
-        Some(Call::Quarter) => text("call-quarter"),
-        Some(Call::Under) => text("call-under"),
-        Some(Call::Downgraded) => text("call-downgraded"),
+        Some(owed) => owed
+            .call
+            .map_or_else(|| uncalled_text([owed.shortfall_deg; 2]), call_text),
+    }
+}
+
+/// The same in a few letters, to stand behind the turns: the sign of the call; none for a full one.
+pub fn mark(owed: Option<Owed>) -> &'static str {
+    match owed {
+        Some(owed) if owed.over_rotated_deg.is_some() => text("call-over-rotated-in-short"),
+        Some(owed) => owed.call.map_or("", Call::sign),
+        None => "",
+    }
+}
+
+/// How far beyond the turns owed: "120°", "364°, a whole turn more".
+pub fn over_rotated_text(owed: &Owed, over_deg: f64) -> String {
+    let degrees = DEGREES.number(over_deg);
+    match (
+        Facing::of(owed.landing_facing_deg),
+        (over_deg / 360.0).round() as u32,
+    ) {
+        (Facing::AsOwed, turns) if turns > 0 => {
+            say!("over-rotated-whole-turns", degrees = degrees, turns = turns)
+        }
+        _ => say!("over-rotated", degrees = degrees),
+    }
+}
+
+/// Which way the landing faces: "as it has to, 4°".
+pub fn facing_text(past_deg: f64) -> String {
+    let degrees = DEGREES.number(past_deg);
+    match Facing::of(past_deg) {
+        Facing::AsOwed => say!("facing-as-owed", degrees = degrees),
+        Facing::Sideways => say!("facing-sideways", degrees = degrees),
+        Facing::Opposite => say!("facing-opposite", degrees = degrees),
     }
 }
 
@@ -158,9 +214,10 @@ pub fn possible_calls(calls: &[Call], words: impl Fn(Call) -> &'static str) -> S
     }
 }
 
-/// The call in one or two characters; a full rotation has no sign.
+/// The call in one or two characters, or in a word where it has no sign.
 fn call_sign(call: Call) -> &'static str {
     match call {
+        Call::OverRotated => text("call-over-rotated"),
         Call::Full => text("call-full-in-short"),
         other => other.sign(),
     }
@@ -194,6 +251,16 @@ pub fn summary(session: &Session) -> String {
             .map(|line| line.text)
     };
     let turns = value("turns").unwrap_or_default();
+    let [owed, over, facing] = ["turns_owed", "over_rotated_deg", "landing_facing_deg"].map(value);
+    if let (Some(owed), Some(over), Some(facing)) = (owed, over, facing) {
+        return say!(
+            "summary-of-over-rotated",
+            turns = turns,
+            owed = owed,
+            over = over,
+            facing = facing
+        );
+    }
     match (value("turns_owed"), value("shortfall_deg"), value("call")) {
         (Some(owed), Some(missing), Some(call)) => say!(
             "summary-of-named",
@@ -302,16 +369,31 @@ fn turns(session: &Session) -> Vec<Reading> {
             .map_or_else(|| shortfall_text(owed.shortfall_deg), shortfall_range_text),
         text("reading-shortfall-deg-about"),
     ));
+    // With a range the call says whether it may be so.
+    if let (Some(over_deg), None) = (owed.over_rotated_deg, range) {
+        lines.push(line(
+            "over_rotated_deg",
+            text("reading-over-rotated-deg"),
+            over_rotated_text(&owed, over_deg),
+            text("reading-over-rotated-deg-about"),
+        ));
+    }
+    lines.push(line(
+        "landing_facing_deg",
+        text("reading-landing-facing-deg"),
+        facing_text(owed.landing_facing_deg),
+        text("reading-landing-facing-deg-about"),
+    ));
     let about = say!(
         "reading-call-about",
         from = decimal(QUARTER_BAND_FROM_DEG, 0)
     );
-    let possible = range.and_then(|range| range.calls.as_deref());
-    let call = match possible {
-        Some(calls) if calls.len() > 1 => {
+    let call = match range.map(|range| (range.calls.as_deref(), range.shortfall_deg)) {
+        Some((Some(calls), _)) if calls.len() > 1 => {
             say!("call-may-be", calls = possible_calls(calls, call_sign))
         }
-        _ => call_text(owed.call).to_owned(),
+        Some((None, Some(shortfall_deg))) => uncalled_text(shortfall_deg).to_owned(),
+        _ => verdict_text(Some(owed)).to_owned(),
     };
     lines.push(line("call", text("reading-call"), call, &about));
     lines
@@ -488,10 +570,22 @@ fn energy(session: &Session, now: &Moment) -> Vec<Reading> {
             text("reading-energy-takeoff-j-about"),
         ),
         line(
-            "pull_in_work_j",
-            text("reading-pull-in-work-j"),
-            JOULES.text(readout.pull_in_work_j),
-            text("reading-pull-in-work-j-about"),
+            "closing_work_j",
+            text("reading-closing-work-j"),
+            JOULES.text(readout.closing_work_j),
+            text("reading-closing-work-j-about"),
+        ),
+        line(
+            "opening_work_j",
+            text("reading-opening-work-j"),
+            JOULES.text(readout.opening_work_j),
+            text("reading-opening-work-j-about"),
+        ),
+        line(
+            "energy_touchdown_j",
+            text("reading-energy-touchdown-j"),
+            JOULES.text(readout.energy_touchdown_j),
+            text("reading-energy-touchdown-j-about"),
         ),
     ]
 }
@@ -571,20 +665,45 @@ fn axis(session: &Session, now: &Moment) -> Vec<Reading> {
 fn landing(session: &Session) -> Vec<Reading> {
     let readout = &session.jump().readout;
     let [low, high] = readout.landing_load_bw;
-    let [short_s, long_s] = session.scenario().ground.stopping_time_s();
-    vec![line(
-        Group::Landing,
-        "landing_load_bw",
-        text("reading-landing-load-bw"),
-        say!(
-            "reading-landing-load-bw-value",
-            low = decimal(low, 1),
-            high = decimal(high, 1)
+    let [least, most] = readout.landing_torque_n_m;
+    let [short_s, long_s] = session.scenario().ground.stopping_time_s().map(plain);
+    vec![
+        line(
+            Group::Landing,
+            "landing_load_bw",
+            text("reading-landing-load-bw"),
+            say!(
+                "reading-landing-load-bw-value",
+                low = decimal(low, 1),
+                high = decimal(high, 1)
+            ),
+            say!(
+                "reading-landing-load-bw-about",
+                from = short_s.as_str(),
+                to = long_s.as_str()
+            ),
         ),
-        say!(
-            "reading-landing-load-bw-about",
-            from = plain(short_s),
-            to = plain(long_s)
+        line(
+            Group::Landing,
+            "landing_angular_momentum_kg_m2_s",
+            text("reading-landing-angular-momentum-kg-m2-s"),
+            MOMENTUM.text(readout.landing_angular_momentum_kg_m2_s),
+            text("reading-landing-angular-momentum-kg-m2-s-about"),
         ),
-    )]
+        line(
+            Group::Landing,
+            "landing_torque_n_m",
+            text("reading-landing-torque-n-m"),
+            say!(
+                "from-to",
+                from = TORQUE.number(least),
+                to = TORQUE.text(most)
+            ),
+            say!(
+                "reading-landing-torque-n-m-about",
+                from = short_s.as_str(),
+                to = long_s.as_str()
+            ),
+        ),
+    ]
 }

@@ -31,7 +31,9 @@ NUMBERS = {
     "inertia_takeoff_kg_m2": 1,
     "inertia_least_kg_m2": 1,
     "energy_takeoff_j": 1,
-    "pull_in_work_j": 1,
+    "closing_work_j": 1,
+    "opening_work_j": 1,
+    "energy_touchdown_j": 1,
     "hand_pull_peak_n": 1,
     "tilt_peak_rad": DEG,
     "tilt_touchdown_rad": DEG,
@@ -39,6 +41,7 @@ NUMBERS = {
 
 CALLS = {
     None: "not called",
+    "over-rotated": "over-rotated",
     "full": "full rotation",
     "q": "on the quarter (q)",
     "<": "under-rotated (<)",
@@ -94,6 +97,10 @@ def assert_equal(outputs, flown):
 
     size = math.hypot(*flown["angular_momentum_kg_m2_s"])
     assert abs(shown(outputs["angular_momentum_kg_m2_s"])[0] - size) <= 0.05 * (1 + 1e-9)
+    stop = flown["landing_angular_momentum_kg_m2_s"]
+    assert abs(shown(outputs["landing_angular_momentum_kg_m2_s"])[0] - stop) <= 0.05 * (1 + 1e-9)
+    low, high = flown["landing_torque_n_m"]
+    assert outputs["landing_torque_n_m"] == f"{low:.0f} to {high:.0f} N m"
     low, high = flown["landing_load_bw"]
     assert outputs["landing_load_bw"] == f"{low:.1f} to {high:.1f} body weights"
     assert outputs["call"] == CALLS[flown["call"]]

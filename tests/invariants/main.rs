@@ -14,3 +14,4 @@ mod touchdown;
 mod turns;
 #[path = "../support/whole.rs"]
 mod whole;
+mod work;

@@ -38,16 +38,23 @@ proptest! {
                     prop_assert!(a > 0.0);
                     prop_assert!((a + b).abs() <= 1e-12 * a);
                 }
-                "landing_load_bw" => {
+                "landing_load_bw" | "landing_torque_n_m" => {
                     for i in 0..2 {
                         let [a, b] = [one, other].map(|h| h[i].as_f64().expect("a number"));
                         prop_assert!((a - b).abs() <= 1e-6 * (1.0 + a.abs()));
                     }
                 }
+                // The opposite way is 180 degrees, and just as well -180.
+                "landing_facing_deg" if one.is_number() && other.is_number() => {
+                    let [a, b] = [one, other].map(|deg| deg.as_f64().expect("a number"));
+                    let off = (a - b + 180.0).rem_euclid(360.0) - 180.0;
+                    prop_assert!(off.abs() <= 1e-6 * 3600.0, "{} {}", a, b);
+                }
                 _ => match (one.as_f64(), other.as_f64()) {
                     (Some(a), Some(b)) => {
                         // A shortfall of some degrees is a difference of thousands of degrees.
-                        let scale = if key == "shortfall_deg" { 3600.0 } else { 1.0 };
+                        let degrees = ["shortfall_deg", "over_rotated_deg"];
+                        let scale = if degrees.contains(&key.as_str()) { 3600.0 } else { 1.0 };
                         prop_assert!(
                             (a - b).abs() <= 1e-6 * (scale + a.abs()),
                             "{}: {} {}", key, a, b

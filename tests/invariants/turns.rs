@@ -74,7 +74,17 @@ proptest! {
         let turns = jump.readout.air_turns + scenario.pre_rotation_turns;
         prop_assert!((jump.turns - turns).abs() < 1e-14 * turns.abs().max(1.0));
         if let Some(owed) = jump.owed {
-            prop_assert!((owed.shortfall_deg - 360.0 * (owed.turns - turns)).abs() < 1e-9);
+            let short_deg = 360.0 * (owed.turns - turns);
+            prop_assert!((owed.shortfall_deg - short_deg).abs() < 1e-9);
+            // More than a quarter turn too far is over-rotated (common practice, no source).
+            let over_deg = (short_deg < -90.0).then_some(-owed.shortfall_deg);
+            prop_assert_eq!(owed.over_rotated_deg, over_deg);
+            // The hips face what the turns leave over of whole ones. The turns are summed up step
+            // by step, the heading is that of the last attitude alone.
+            let past_deg = owed.landing_facing_deg;
+            prop_assert!(-180.0 < past_deg && past_deg <= 180.0);
+            let off = (past_deg + short_deg + 180.0).rem_euclid(360.0) - 180.0;
+            prop_assert!(off.abs() < 1e-6, "{} {}", past_deg, short_deg);
         }
         let mean = TAU * jump.readout.air_turns / jump.readout.hang_time_s;
         prop_assert!((jump.readout.mean_rate_rad_s - mean).abs() < 1e-9 * mean.abs().max(1.0));

@@ -1,5 +1,6 @@
 """The sport's published rule, and growth medians."""
 
+import numpy as np
 import pytest
 
 import cases
@@ -15,6 +16,8 @@ TURNS = "descriptions of the six jumps (2nd hand); letters: ISU Communication 21
 # A jump that leaves room on both sides; what it has turned on the ice is set so as to hit a limit.
 SHORT = {"jump": "toe_loop", "jump_turns": 2}
 HAIR_DEG = 1e-7
+# Fast enough for half a turn to a whole one too far, some of it turned on the ice.
+RATE = 18.0
 
 
 def called(aloft, missing_deg):
@@ -47,6 +50,56 @@ def test_the_call(aloft, checks, missing_deg, call, fact):
         "turns owed less turns flown and turned on the ice",
     )
     checks.same(f"{fact}: called", readout["call"], call, CALLS)
+
+
+def backwards(aloft, readout, changes):
+    """Angle between where the hips point at touch-down and straight backwards, positive turned
+    further, degrees: from the attitude that the command exports."""
+    w, x, y, z = aloft.export("half-a-turn-short", **changes)["samples"][-1]["orientation"]
+    # The hips' right-left axis is their own Z; facing X it points along the world's Z.
+    heading = np.degrees(np.arctan2(2 * (x * z + w * y), 1 - 2 * (x * x + y * y)))
+    sign = 1 if readout["turning"] == "anticlockwise" else -1
+    return (sign * (heading - 180.0)) % 360.0
+
+
+@pytest.mark.parametrize(
+    ("turns", "call", "over_deg"),
+    [
+        (2.25 - HAIR_DEG / 360.0, "full", None),
+        (2.25 + HAIR_DEG / 360.0, "over-rotated", 90.0 + HAIR_DEG),
+        (2.5, "over-rotated", 180.0),
+        (3.01, "over-rotated", 363.6),
+    ],
+)
+def test_too_far(aloft, checks, turns, call, over_deg):
+    """A double that turned too far by more than a quarter turn is not called full."""
+    air = aloft.fly("half-a-turn-short", **SHORT, pre_rotation_turns=0.5, takeoff_rate_rad_s=RATE)
+    changes = {
+        **SHORT,
+        "takeoff_rate_rad_s": RATE,
+        "pre_rotation_turns": turns - air["air_turns"],
+    }
+    readout = aloft.fly("half-a-turn-short", **changes)
+    fact = f"{turns:.2f} turns of 2"
+    source = "common practice, no source: the rule has no call for it"
+    checks.same(f"{fact}: called", readout["call"], call, source)
+    if over_deg is None:
+        checks.same(f"{fact}: over-rotated", readout["over_rotated_deg"], None, source)
+    else:
+        checks.near(
+            f"{fact}: over-rotated by, degrees",
+            readout["over_rotated_deg"],
+            over_deg,
+            HAIR_DEG / 10.0,
+            "turns flown and turned on the ice less turns owed",
+        )
+    checks.near(
+        f"{fact}: landing faces, degrees past backwards",
+        readout["landing_facing_deg"] % 360.0,
+        backwards(aloft, readout, changes),
+        1e-6,
+        "the exported attitude at touch-down; all jumps of the sport land backwards",
+    )
 
 
 @pytest.mark.parametrize(

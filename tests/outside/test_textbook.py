@@ -110,7 +110,7 @@ def test_pulling_in(aloft, checks, name, source, before, after, rate, then, ener
         first, last = energies
         checks.share(what + "energy before, J", readout["energy_takeoff_j"], first, share, source)
         checks.share(what + "energy after, J", readout["energy_peak_j"], last, share, source)
-        work = readout["pull_in_work_j"]
+        work = readout["closing_work_j"]
         checks.share(what + "work of pulling in, J", work, last - first, share, source)
 
 

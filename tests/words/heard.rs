@@ -18,8 +18,8 @@ use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit};
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
 use turns_aloft::session::compare::{Which, told};
 use turns_aloft::session::readings::{
-    Group, call_text, change_text, phase, picture, readings, shortfall_range_text, shortfall_text,
-    summary,
+    Group, call_text, change_text, facing_text, mark, phase, picture, readings,
+    shortfall_range_text, shortfall_text, summary, uncalled_text,
 };
 use turns_aloft::session::win::{Target, words as win};
 use turns_aloft::session::{Question, Session, weights, why};
@@ -169,14 +169,20 @@ fn tables(ear: &mut Ear) {
         ear.hear("unit", unit.sign());
     }
     let calls = [
-        None,
-        Some(Call::Full),
-        Some(Call::Quarter),
-        Some(Call::Under),
-        Some(Call::Downgraded),
+        Call::OverRotated,
+        Call::Full,
+        Call::Quarter,
+        Call::Under,
+        Call::Downgraded,
     ];
     for call in calls {
         ear.hear("call", call_text(call));
+    }
+    for ends in [[0.0, 10.0], [-150.0, 10.0], [-200.0, -150.0]] {
+        ear.hear("no call", uncalled_text(ends));
+    }
+    for past_deg in [4.0, -92.0, 171.0] {
+        ear.hear("facing", facing_text(past_deg));
     }
     for degrees in [169.2, -12.0] {
         ear.hear("shortfall", shortfall_text(degrees));
@@ -287,6 +293,21 @@ fn others() -> Vec<(&'static str, Scenario)> {
                 jump.ground = Ground::Floor;
             }),
         ),
+        ("a turn too far", changed(&|jump| jump.jump_turns = 2)),
+        (
+            "turns too far",
+            changed(&|jump| {
+                (jump.jump_turns, jump.pre_rotation_turns) = (1, 0.3);
+            }),
+        ),
+        ("too far off the ice", {
+            let mut jump = starts::named("trampoline")
+                .expect("a start")
+                .scenario
+                .clone();
+            jump.jump_turns = 1;
+            jump
+        }),
         (
             "axel",
             changed(&|jump| {
@@ -344,6 +365,11 @@ fn visit(ear: &mut Ear, place: &str, jump: &Scenario) {
     session.open(jump.clone());
     ear.readings(place, &session);
     ear.hear("summary", summary(&session));
+    let owed = session.jump().owed;
+    if owed.is_some_and(|owed| owed.over_rotated_deg.is_some()) {
+        // The others are signs of the sport.
+        ear.hear("mark", mark(owed));
+    }
     session.show_range(true);
     session.units.length = LengthUnit::In;
     session.units.rate = RateUnit::DegPerS;

@@ -31,7 +31,6 @@ panel-turns = Drehungen
 panel-turns-count = { $turns } Drehungen
 panel-turns-of = von { $owed }
 panel-turns-of-short = von { $owed }, { $short }
-panel-not-called = ohne Wertung
 # $call: one call; or several, any of which it may be.
 panel-call-is = { $jump }: { $call }
 panel-call-may-be = { $jump }, möglich: { $call }

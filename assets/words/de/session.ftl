@@ -27,6 +27,7 @@ unit-kg-m2 = kg m²
 unit-kg-m2-per-s = kg m²/s
 unit-j = J
 unit-n = N
+unit-n-m = N m
 unit-degrees = °
 
 ## Anzeigen: wie jede heißt und was sie bedeutet, nach ihrem veröffentlichten Schlüssel.
@@ -41,8 +42,12 @@ reading-turns-owed = Verlangte Drehungen
 reading-turns-owed-about = Was der Name des Sprungs verlangt; ein Axel verlangt eine halbe Drehung mehr, weil er vorwärts abspringt.
 reading-shortfall-deg = Fehlende Drehung
 reading-shortfall-deg-about = Drehung, die beim Aufkommen noch fehlt, in Grad: 360 sind eine ganze Drehung.
+reading-over-rotated-deg = Überrotiert um
+reading-over-rotated-deg-about = Um mehr als eine Vierteldrehung weiter gedreht als verlangt (übliche Praxis, ohne Quelle: die veröffentlichte Regel des Sports kennt dafür keine Wertung).
+reading-landing-facing-deg = Landung zeigt
+reading-landing-facing-deg-about = Wohin die Hüfte beim Aufkommen zeigt, in Grad hinter (positiv) oder vor der Richtung, in die die Landung zeigen muss: bis 45° zeigt sie, wohin sie muss, ab 135° andersherum, dazwischen zur Seite; diese Grenzen sind unsere eigenen.
 reading-call = Wertung
-reading-call-about = Nach der Regel des Sports ist eine fehlende Vierteldrehung q, mehr als ein Viertel <, eine halbe oder mehr <<; die Regel gibt q nur den einen Wert 90°, und die Spanne hier, { $from }° bis 90°, ist unsere eigene.
+reading-call-about = Nach der Regel des Sports ist eine fehlende Vierteldrehung q, mehr als ein Viertel <, eine halbe oder mehr <<; die Regel gibt q nur den einen Wert 90°, und die Spanne hier, { $from }° bis 90°, ist unsere eigene. Für zu weit Gedrehtes kennt die Regel keine Wertung; mehr als eine Vierteldrehung zu weit heißt hier überrotiert (übliche Praxis, ohne Quelle).
 reading-phase = Phase
 reading-phase-about = Was der Körper im gezeigten Augenblick tut.
 reading-hang-time-s = Flugzeit
@@ -73,8 +78,12 @@ reading-energy-now-j = Energie jetzt
 reading-energy-now-j-about = Energie der Drehung, mit Armen und Beinen, im gezeigten Augenblick.
 reading-energy-takeoff-j = Energie beim Absprung
 reading-energy-takeoff-j-about = Energie der Drehung, wenn der Fuß das Eis verlässt.
-reading-pull-in-work-j = Arbeit beim Anlegen
-reading-pull-in-work-j-about = Was die Muskeln dazugeben, wenn sie Arme und Beine gegen die Drehung heranziehen.
+reading-closing-work-j = Arbeit beim Schließen
+reading-closing-work-j-about = Was die Gelenke vom Absprung bis zum Beginn des Öffnens unterm Strich leisten: die Arbeit der Muskeln, die Arme und Beine gegen die Drehung heranziehen und sie damit schneller machen.
+reading-opening-work-j = Arbeit beim Öffnen
+reading-opening-work-j-about = Was die Gelenke von da bis zum Aufkommen unterm Strich leisten: negativ, wo der Körper sich Arme und Beine von der Drehung nach außen drücken lässt, positiv, wo er sie hinauswirft; was sie wieder abbremst, zählt dagegen.
+reading-energy-touchdown-j = Energie beim Aufkommen
+reading-energy-touchdown-j-about = Energie der Drehung, mit Armen und Beinen, wenn der Fuß auf das Eis trifft: die vom Absprung, dazu die Arbeit beim Schließen und beim Öffnen.
 reading-hand-pull-left-now-n = Links jetzt
 reading-hand-pull-right-now-n = Rechts jetzt
 reading-hand-pull-now-about = Zug nach innen, der diese Hand mit dem, was sie hält, auf ihrem Kreis hält: Masse mal Drehrate im Quadrat mal Abstand.
@@ -92,6 +101,10 @@ reading-tilt-touchdown-rad-about = Wie schief der Körper herunterkommt.
 reading-landing-load-bw = Landebelastung, Schätzung
 reading-landing-load-bw-value = { $low } bis { $high } Körpergewichte
 reading-landing-load-bw-about = Eine Schätzung, keine Messung, der größten Kraft, wenn ein Stoß in Form einer halben Sinuswelle den Fall in { $from } bis { $to } s bremst (angenommen); eine unbedenkliche Zahl von Sprüngen ist nicht bekannt, und was zu viel ist, sagen Trainerin oder Trainer und Ärztin oder Arzt.
+reading-landing-angular-momentum-kg-m2-s = Noch zu bremsende Drehung
+reading-landing-angular-momentum-kg-m2-s-about = Drehimpuls um die Senkrechte, wenn der Fuß auf das Eis trifft, noch der ganze vom Absprung: was die Landung außer dem Fall auffangen muss, bei der Drehrate beim Aufkommen.
+reading-landing-torque-n-m = Bremsmoment, Schätzung
+reading-landing-torque-n-m-about = Eine Schätzung, keine Messung: das mittlere Drehmoment, das die Drehung in derselben Zeit anhielte wie den Fall, in { $from } bis { $to } s (angenommen); beim Eislaufen ist es kleiner, weil ein Teil der Drehung in der Auslaufkante weitergeht (übliche Praxis, ohne Quelle).
 
 from-to = { $from } bis { $to }
 in-turns = { $turns } Drehungen
@@ -107,11 +120,24 @@ shortfall-either = { $from }° zu weit bis { $to }° zu wenig
 call-may-be = vielleicht { $calls }
 # Wo die anderen ihr Zeichen haben.
 call-full-in-short = voll
+call-over-rotated-in-short = zu weit
 call-none = ohne Wertung
+call-none-over-rotated = überrotiert, ohne Wertung
+call-none-may-be-over-rotated = vielleicht überrotiert, ohne Wertung
+call-over-rotated = überrotiert
 call-full = voll gedreht
 call-quarter = auf dem Viertel (q)
 call-under = unterrotiert (<)
 call-downgraded = herabgestuft (<<)
+over-rotated = { $degrees }°
+over-rotated-whole-turns = { $turns ->
+    [one] { $degrees }°, eine ganze Drehung mehr
+   *[other] { $degrees }°, { $turns } ganze Drehungen mehr
+}
+# Wohin eine Landung zeigt.
+facing-as-owed = wohin sie muss, { $degrees }°
+facing-sideways = zur Seite, { $degrees }°
+facing-opposite = andersherum, { $degrees }°
 
 ## Wie die Phase des Flugs heißt, allein und im Satz über das Bild.
 
@@ -125,6 +151,7 @@ phase-held-tight = eng gehalten
 ## Das Ergebnis und das Bild in einem Satz, zum Vorlesen.
 
 summary-of-named = { $turns } Drehungen von { $owed }: { $missing }, { $call }.
+summary-of-over-rotated = { $turns } Drehungen von { $owed }: überrotiert um { $over }; die Landung zeigt { $facing }.
 summary-of-free = { $turns } Drehungen.
 picture = Der Springer, { $phase }, { $time } nach dem Absprung, bisher { $turns } Drehungen.
 
@@ -152,6 +179,7 @@ why-tilt-about = Eine geneigte Achse oder ein Arm, der zu spät kommt oder drau�
 why-owed-all-there = Verlangte Drehungen: { $owed }, alle da
 why-owed-missing = Verlangte Drehungen: { $owed }, es fehlen { $turns }
 why-owed-more = Verlangte Drehungen: { $owed }, { $turns } mehr gedreht
+why-owed-over-rotated = Verlangte Drehungen: { $owed }, überrotiert, { $turns } mehr gedreht
 why-back-wins = zurück bringt { $turns }
 why-back-costs = zurück kostet { $turns }
 why-loads = Landebelastung, eine Schätzung, in Körpergewichten: jetzt { $now }; { $then }.
@@ -181,6 +209,7 @@ win-verdict-within-measured = bei Menschen schon gesehen
 win-verdict-beyond-measured = jenseits von allem, was gesehen wurde
 win-verdict-cannot-alone = reicht allein nicht
 win-has-target = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da.
+win-has-target-over-rotated = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da, aber er ist um { $degrees }° überrotiert.
 win-question = { $target } Drehungen gewünscht, { $missing } mehr als jetzt. Was würde sie bringen?
 win-most = höchstens { $turns } Drehungen, bei { $at }
 win-basis-jumper = Dieser Springer: { $what } { $range }. { $source }

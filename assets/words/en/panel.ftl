@@ -31,7 +31,6 @@ panel-turns = turns
 panel-turns-count = { $turns } turns
 panel-turns-of = of { $owed }
 panel-turns-of-short = of { $owed }, { $short }
-panel-not-called = not called
 # $call: one call; or several, any of which it may be.
 panel-call-is = { $jump } is { $call }
 panel-call-may-be = { $jump } may be { $call }

@@ -27,6 +27,7 @@ unit-kg-m2 = kg m²
 unit-kg-m2-per-s = kg m²/s
 unit-j = J
 unit-n = N
+unit-n-m = N m
 unit-degrees = °
 
 ## Readings: the name of each and what it means, by its published key.
@@ -41,8 +42,12 @@ reading-turns-owed = Turns owed
 reading-turns-owed-about = What the jump's name asks for; an Axel owes half a turn more because it takes off forwards.
 reading-shortfall-deg = Missing
 reading-shortfall-deg-about = Rotation still missing at touch-down, in degrees: 360 are a whole turn.
+reading-over-rotated-deg = Over-rotated by
+reading-over-rotated-deg-about = Turned beyond what is owed by more than a quarter turn (common practice, no source: the sport's published rule has no call for it).
+reading-landing-facing-deg = Landing faces
+reading-landing-facing-deg-about = Where the hips point at touch-down, in degrees past (positive) or before what the landing has to face: within 45° it faces as it has to, from 135° on the opposite way, sideways between; these limits are our own.
 reading-call = Call
-reading-call-about = By the sport's rule a quarter turn missing is q, more than a quarter <, a half or more <<; the rule gives q the single value 90°, and its band here, { $from }° to 90°, is our own.
+reading-call-about = By the sport's rule a quarter turn missing is q, more than a quarter <, a half or more <<; the rule gives q the single value 90°, and its band here, { $from }° to 90°, is our own. The rule has no call for turning too far; more than a quarter turn too far is said to be over-rotated (common practice, no source).
 reading-phase = Phase
 reading-phase-about = What the body is doing at the playhead.
 reading-hang-time-s = Hang time
@@ -73,8 +78,12 @@ reading-energy-now-j = Energy now
 reading-energy-now-j-about = Energy of the turning, limbs included, at the playhead.
 reading-energy-takeoff-j = Energy at take-off
 reading-energy-takeoff-j-about = Energy of the turning as the ice is left.
-reading-pull-in-work-j = Pull-in work
-reading-pull-in-work-j-about = What the muscles add by pulling arms and legs in against the turning.
+reading-closing-work-j = Work of closing
+reading-closing-work-j-about = Net work of the joints from take-off until the opening begins: what muscles do by pulling arms and legs in against the turning, which they pay for and which makes the turning faster.
+reading-opening-work-j = Work of opening
+reading-opening-work-j-about = Net work of the joints from there to touch-down: negative where the body lets the turning push arms and legs out, positive where they are thrown out; stopping them again counts against it.
+reading-energy-touchdown-j = Energy at touch-down
+reading-energy-touchdown-j-about = Energy of the turning, limbs included, as the ice is met: that of take-off, with the work of closing and of opening.
 reading-hand-pull-left-now-n = Left now
 reading-hand-pull-right-now-n = Right now
 reading-hand-pull-now-about = Inward pull that keeps this hand, with what it holds, on its circle: mass times rate squared times distance.
@@ -92,6 +101,10 @@ reading-tilt-touchdown-rad-about = How crooked the body comes down.
 reading-landing-load-bw = Landing load, estimate
 reading-landing-load-bw-value = { $low } to { $high } body weights
 reading-landing-load-bw-about = An estimate, not a measurement, of the peak when a half-sine push stops the fall within { $from } to { $to } s (assumed); no safe number of jumps is known, and what is too much is for the coach and a clinician to say.
+reading-landing-angular-momentum-kg-m2-s = Turning left to stop
+reading-landing-angular-momentum-kg-m2-s-about = Angular momentum about the vertical as the ice is met, all of that of take-off: what the landing has to take up besides the fall, at the turning rate of touch-down.
+reading-landing-torque-n-m = Stopping torque, estimate
+reading-landing-torque-n-m-about = An estimate, not a measurement: the mean torque that would stop the turning in the same time as the fall, { $from } to { $to } s (assumed); in skating it is less, because part of the turning goes on in the edge that is glided out of (common practice, no source).
 
 from-to = { $from } to { $to }
 in-turns = { $turns } turns
@@ -107,11 +120,24 @@ shortfall-either = { $from }° too far to { $to }° short
 call-may-be = may be { $calls }
 # Where the others have their sign.
 call-full-in-short = full
+call-over-rotated-in-short = too far
 call-none = not called
+call-none-over-rotated = over-rotated, not called
+call-none-may-be-over-rotated = may be over-rotated, not called
+call-over-rotated = over-rotated
 call-full = full rotation
 call-quarter = on the quarter (q)
 call-under = under-rotated (<)
 call-downgraded = downgraded (<<)
+over-rotated = { $degrees }°
+over-rotated-whole-turns = { $turns ->
+    [one] { $degrees }°, a whole turn more
+   *[other] { $degrees }°, { $turns } whole turns more
+}
+# Which way a landing faces.
+facing-as-owed = as it has to, { $degrees }°
+facing-sideways = sideways, { $degrees }°
+facing-opposite = the opposite way, { $degrees }°
 
 ## What the phase of the flight is called, alone and in the picture's sentence.
 
@@ -125,6 +151,7 @@ phase-held-tight = held tight
 ## The result and the picture in one sentence, to be read out.
 
 summary-of-named = { $turns } turns of { $owed }: { $missing }, { $call }.
+summary-of-over-rotated = { $turns } turns of { $owed }: over-rotated by { $over }; the landing faces { $facing }.
 summary-of-free = { $turns } turns.
 picture = The jumper, { $phase }, { $time } after take-off, { $turns } turns so far.
 
@@ -152,6 +179,7 @@ why-tilt-about = An axis that leans, or an arm late or left out, lets the body w
 why-owed-all-there = { $owed } turns owed: all there
 why-owed-missing = { $owed } turns owed: { $turns } missing
 why-owed-more = { $owed } turns owed: { $turns } more than that
+why-owed-over-rotated = { $owed } turns owed: over-rotated, { $turns } more than that
 why-back-wins = back wins { $turns }
 why-back-costs = back costs { $turns }
 why-loads = Landing load, an estimate, in body weights: { $now } now; { $then }.
@@ -182,6 +210,7 @@ win-verdict-beyond-measured = beyond anything seen
 win-verdict-cannot-alone = cannot do it alone
 
 win-has-target = This jump has { $turns } turns: the { $target } asked for are there.
+win-has-target-over-rotated = This jump has { $turns } turns: the { $target } asked for are there, but it is over-rotated by { $degrees }°.
 win-question = { $target } turns asked for, { $missing } more than now. What would win them?
 win-most = { $turns } turns at most, at { $at }
 win-basis-jumper = This jumper: { $what } { $range }. { $source }

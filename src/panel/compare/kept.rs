@@ -13,6 +13,7 @@ use crate::say;
 use crate::session::Session;
 use crate::session::collection::{Entry, Id};
 use crate::session::compare::{CameTo, Which};
+use crate::session::readings::mark;
 use crate::words::{decimal, text};
 
 /// What is open in the list.
@@ -78,8 +79,7 @@ fn came_to_text(came_to: Option<CameTo>) -> String {
     let Some(came_to) = came_to else {
         return "…".to_owned();
     };
-    let sign = came_to.call.map_or("", |call| call.sign());
-    format!("{} {sign}", decimal(came_to.turns, 2))
+    format!("{} {}", decimal(came_to.turns, 2), mark(came_to.owed))
         .trim_end()
         .to_owned()
 }

@@ -5,8 +5,8 @@ use std::collections::HashMap;
 use std::fmt;
 
 use super::Which;
-use crate::physics::call::Call;
 use crate::say;
+use crate::scenario::fly::Owed;
 use crate::scenario::{Scenario, starts};
 use crate::session::collection::kept::Unreadable;
 use crate::session::collection::{Collection, Id};
@@ -25,8 +25,8 @@ pub struct Keeping {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct CameTo {
     pub turns: f64,
-    /// None where the sport's rule does not reach.
-    pub call: Option<Call>,
+    /// None for a free jump.
+    pub owed: Option<Owed>,
 }
 
 impl Keeping {
@@ -47,7 +47,7 @@ impl Keeping {
         let jump = entry.scenario.fly();
         let came_to = CameTo {
             turns: jump.turns,
-            call: jump.owed.and_then(|owed| owed.call),
+            owed: jump.owed,
         };
         self.results.insert(entry.id, came_to);
         true

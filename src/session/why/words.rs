@@ -43,12 +43,14 @@ pub fn cause(session: &Session, cause: Cause) -> String {
 /// The turns owed, and what is still missing of them as shown; none for a free jump.
 pub fn missing(session: &Session, went: &Went) -> Option<String> {
     let owed = session.jump().owed?;
+    let is_over_rotated = owed.over_rotated_deg.is_some();
     let missing = hundredths(owed.turns) - went.shown.turns;
     let size = turns_text(missing.abs());
     let owed = plain(owed.turns);
     Some(match missing {
         0 => say!("why-owed-all-there", owed = owed),
         1.. => say!("why-owed-missing", owed = owed, turns = size),
+        _ if is_over_rotated => say!("why-owed-over-rotated", owed = owed, turns = size),
         _ => say!("why-owed-more", owed = owed, turns = size),
     })
 }

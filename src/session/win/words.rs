@@ -36,6 +36,15 @@ fn unit(session: &Session, name: &str) -> Unit {
 pub fn question(session: &Session) -> String {
     let (target, turns) = (session.target_turns(), session.jump().turns);
     if session.has_target() {
+        let over_deg = session.jump().owed.and_then(|owed| owed.over_rotated_deg);
+        if let Some(over_deg) = over_deg {
+            return say!(
+                "win-has-target-over-rotated",
+                turns = decimal(turns, 2),
+                target = decimal(target, 2),
+                degrees = decimal(over_deg, 0)
+            );
+        }
         return say!(
             "win-has-target",
             turns = decimal(turns, 2),

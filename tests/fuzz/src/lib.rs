@@ -47,6 +47,17 @@ fn flies(jump: &Scenario) {
     let flown = jump.fly();
     assert!(flown.turns.is_finite());
     assert!(flown.owed.is_none_or(|owed| owed.shortfall_deg.is_finite()));
+    assert!(
+        flown
+            .owed
+            .is_none_or(|owed| owed.landing_facing_deg.abs() <= 180.0)
+    );
+    assert!(
+        flown
+            .owed
+            .and_then(|owed| owed.over_rotated_deg)
+            .is_none_or(|deg| deg > 90.0)
+    );
     // JSON has no word for a number that is none: it would become null.
     let readout = serde_json::to_value(flown.readout).expect("a readout is plain");
     assert!(!has_null(&readout), "{readout}");
