@@ -203,7 +203,7 @@ impl Body {
         Self::with_rows(spec, spec.table.rows())
     }
 
-    /// The same from the rows of somebody else's table.
+    /// The same from the rows of another table than the one that `spec` names.
     pub fn with_rows(spec: BodySpec, rows: &Rows) -> Self {
         let frame = Frame::new(&spec, rows);
         let mut parts: Vec<Part> = Segment::ALL.iter().map(|&s| frame.part(s)).collect();

@@ -86,8 +86,8 @@ const CHILD_BELOW_M: f64 = 1.55;
 /// through the same plan with the jumper's stature and mass (1.96 times the root of the mean square of
 /// their differences from the jumper's own table: what that table is off by as a whole is in it). They
 /// are five measured people, both tables of de Leva and both of Dumas & Wojtusch. `cargo test
-/// --no-default-features --test ensemble` computes it again and prints what belongs here. Of nine
-/// bodies, it is itself known to about a third only.
+/// --no-default-features --test ensemble` computes it again and prints what belongs here. From
+/// nine bodies it is itself known to a quarter only (standard error).
 const FEMALE_RATIO: f64 = 0.19;
 const MALE_RATIO: f64 = 0.16;
 
