@@ -78,7 +78,7 @@ fn the_usual_half_widths_come_back() {
     let mut session = Session::default();
     session.show_range(true);
     let usual = session.range().cloned();
-    session.step_half_width(row("inertia_share"), -2.0);
+    session.step_half_width(row("inertia_ratio_share"), -2.0);
     assert_ne!(session.range().cloned(), usual);
     session.usual_half_widths();
     assert!(!session.has_own_half_widths());
@@ -92,9 +92,10 @@ fn own_half_widths_are_about_one_jumper() {
     session.show_range(true);
     session.step_half_width(row("jump_height_m"), 1.0);
     assert!(session.has_own_half_widths());
-    assert_eq!(session.half_widths().inertia_share, 0.30);
+    let childs = session.half_widths().inertia_ratio_share;
     session.change(|scenario| scenario.stature_m = 1.8);
-    assert_eq!(session.half_widths().inertia_share, 0.20);
+    let grown = session.half_widths().inertia_ratio_share;
+    assert!((childs / grown - 1.5).abs() < 1e-12, "{childs} {grown}");
     assert_eq!(session.half_widths().jump_height_m, 0.025);
     session.open(starts::all()[1].scenario.clone());
     assert_eq!(
@@ -139,6 +140,30 @@ fn what_was_kept_is_looked_at() {
         );
         assert!(session.range().is_none());
     }
+}
+
+/// A visit kept when the inertia was uncertain as a share of the standing body's opens: that number
+/// means nothing any more, the others stay.
+#[test]
+fn a_half_width_of_an_earlier_meaning_is_left_out() {
+    let mut kept: serde_json::Value =
+        serde_json::from_str(&Session::default().keep()).expect("it is JSON");
+    let own = serde_json::json!({ "inertia_share": 0.35, "jump_height_m": 0.03 });
+    kept["how_sure"] = serde_json::json!({ "shown": true, "own": own });
+    let mut session = Session::default();
+    session.take_up(&kept.to_string());
+    assert_eq!(session.notice(), None);
+    let usual = Uncertainty::usual(session.scenario());
+    let expected = Uncertainty {
+        jump_height_m: 0.03,
+        ..usual
+    };
+    assert_eq!(session.half_widths(), expected);
+    assert!(!session.keep().contains("inertia_share"));
+
+    kept["how_sure"]["own"] = serde_json::json!({ "inertia_share": 0.35 });
+    session.take_up(&kept.to_string());
+    assert!(!session.has_own_half_widths());
 }
 
 fn between(low: f64, high: f64) -> Range {

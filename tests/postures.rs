@@ -109,7 +109,7 @@ fn fitting(scenario: Scenario) -> Scenario {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 3000, failure_persistence: None, ..Default::default() })]
+    #![proptest_config(space::cases(1000))]
 
     /// On the way from open to tight, however far arms and legs go.
     #[test]

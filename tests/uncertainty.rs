@@ -9,13 +9,16 @@ use proptest::prelude::*;
 use rand::SeedableRng;
 use rand::rngs::StdRng;
 use rand_distr::{Distribution, Normal};
+use turns_aloft::physics::body::{Body, BodySpec};
 use turns_aloft::physics::call::Call;
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::fly::Jump;
 use turns_aloft::scenario::jump::JumpName;
 use turns_aloft::scenario::keys::key;
 use turns_aloft::scenario::starts::{self, Start};
-use turns_aloft::scenario::uncertainty::{Range, Uncertainty, with_inertia_off};
+use turns_aloft::scenario::uncertainty::{
+    Range, Uncertainty, bare, open_and_tight_kg_m2, with_ratio_off,
+};
 use turns_aloft::scenario::{HandsKeep, Scenario};
 
 const FLIGHTS: usize = 20_000;
@@ -33,7 +36,7 @@ fn monte_carlo(scenario: &Scenario, uncertainty: &Uncertainty) -> Vec<f64> {
         ("takeoff_rate_rad_s", error(uncertainty.takeoff_rate_rad_s)),
         ("close_time_s", error(uncertainty.close_time_s)),
     ];
-    let inertia = error(uncertainty.inertia_share);
+    let inertia = error(uncertainty.inertia_ratio_share);
     let mut turns: Vec<f64> = (0..FLIGHTS)
         .map(|_| {
             let mut drawn = scenario.clone();
@@ -42,7 +45,7 @@ fn monte_carlo(scenario: &Scenario, uncertainty: &Uncertainty) -> Vec<f64> {
                 let value = (key.get)(scenario) + error.sample(&mut random);
                 key.hold(&mut drawn, value);
             }
-            let (_, body) = with_inertia_off(scenario, inertia.sample(&mut random));
+            let (_, body) = with_ratio_off(scenario, inertia.sample(&mut random));
             drawn.fly_as(body, None).turns
         })
         .collect();
@@ -109,7 +112,7 @@ const SURE: Uncertainty = Uncertainty {
     jump_height_m: 0.0,
     takeoff_rate_rad_s: 0.0,
     close_time_s: 0.0,
-    inertia_share: 0.0,
+    inertia_ratio_share: 0.0,
 };
 
 #[test]
@@ -124,20 +127,21 @@ fn without_uncertainty_there_is_no_range() {
     }
 }
 
-/// Higher and faster gives more turns; slower in and a heavier trunk gives fewer.
+/// Higher and faster gives more turns; slower in gives fewer; so does a smaller ratio of
+/// inertia.
 #[test]
 fn every_input_works_the_way_it_must() {
     for start in starts::all() {
         let (_, range) = range_of(&start.scenario, Uncertainty::usual(&start.scenario));
-        let [height, rate, close_time, inertia] = range.changes;
+        let [height, rate, close_time, ratio] = range.changes;
         assert!(height > 0.0 && rate > 0.0, "{}", start.name);
-        assert!(close_time < 0.0 && inertia < 0.0, "{}", start.name);
+        assert!(close_time < 0.0 && ratio > 0.0, "{}", start.name);
     }
 }
 
 /// Who stays in one posture turns `rate` times hang time, and the hang time is the square root of
-/// 8 h / g: height enters by half its share, the rate by its share, and neither closing nor inertia
-/// by anything. Tolerance 1e-9 of the air turns: nothing but rounding is between them.
+/// 8 h / g: height enters by half its share, the rate by its share, and neither closing nor the
+/// ratio of inertia by anything. Tolerance 1e-9 of the air turns: nothing but rounding is between them.
 #[test]
 fn a_rigid_body_follows_the_closed_forms() {
     let scenario = Scenario {
@@ -170,13 +174,16 @@ fn a_rigid_body_follows_the_closed_forms() {
     }
 }
 
-/// A body that is closed at once and stays so turns `rate` times hang time times the ratio of the
-/// moments of inertia, open to closed; the error adds the same number to both. Tolerance 5 %: the
-/// closing takes 0.05 s of 1.1 s, and the ratio is not that of all of it.
+/// A body that is closed at once, as tight as it can get, and stays so turns `rate` times hang time
+/// times the ratio of inertia, open to tight: a ratio that is off by a share makes as large a share of
+/// the turns. Tolerance 5 %: the closing takes 0.05 s of 1.1 s.
 #[test]
-fn inertia_weighs_by_the_ratio_of_open_to_closed() {
+fn the_ratio_of_inertia_weighs_by_its_share() {
     let scenario = Scenario {
         jump_height_m: 1.5,
+        takeoff_openness: 0.6,
+        arm_tuck: 1.0,
+        leg_tuck: 1.0,
         close_delay_s: 0.0,
         close_time_s: 0.05,
         arm_lag_s: 0.0,
@@ -189,28 +196,42 @@ fn inertia_weighs_by_the_ratio_of_open_to_closed() {
             .scenario
             .clone()
     };
-    let inertia_share = 0.10;
-    let (jump, range) = range_of(
-        &scenario,
-        Uncertainty {
-            inertia_share,
-            ..SURE
-        },
-    );
-    let readout = &jump.readout;
-    // Standing, by hand: 0.710 kg m² for 61.9 kg and 1.735 m (female table); it goes by m H².
-    let standing = 0.710 * scenario.body_mass_kg / 61.9 * (scenario.stature_m / 1.735).powi(2);
-    let ratio = |share: f64| {
-        (readout.inertia_takeoff_kg_m2 + share * standing)
-            / (readout.inertia_least_kg_m2 + share * standing)
+    let inertia_ratio_share = 0.10;
+    let half_widths = Uncertainty {
+        inertia_ratio_share,
+        ..SURE
     };
-    let open_turns = readout.takeoff_rate_rad_s * readout.hang_time_s / std::f64::consts::TAU;
-    let expected = 0.5 * open_turns * (ratio(inertia_share) - ratio(-inertia_share));
+    let (jump, range) = range_of(&scenario, half_widths);
+    let expected = inertia_ratio_share * jump.readout.air_turns;
     assert!(
-        (range.changes[3] - expected).abs() < 0.05 * expected.abs(),
+        (range.changes[3] - expected).abs() < 0.05 * expected,
         "{} instead of {expected}",
         range.changes[3]
     );
+}
+
+/// The body that is off has the ratio that was asked for, where its trunk lets it.
+#[test]
+fn the_ratio_is_off_by_the_share() {
+    for start in starts::all() {
+        let scenario = &start.scenario;
+        let ratio = |spec: BodySpec| {
+            let bare = BodySpec {
+                core_inertia: spec.core_inertia,
+                ..bare(scenario)
+            };
+            let [open, tight] = open_and_tight_kg_m2(&Body::new(bare));
+            open / tight
+        };
+        let own = ratio(scenario.body_spec());
+        // Half of it is what the largest half-width takes: it must stay a ratio.
+        assert!(own > 2.2, "{}: {own}", start.name);
+        for share in [-0.5, -0.2, 0.1, 0.2] {
+            let (reached, body) = with_ratio_off(scenario, share);
+            assert!((reached - share).abs() < 1e-12, "{}: {share}", start.name);
+            assert!((ratio(body) / own - 1.0 - share).abs() < 1e-12);
+        }
+    }
 }
 
 /// At the end of its range an input can be off to one side only; that side counts for both.
@@ -234,12 +255,12 @@ fn an_input_at_its_limit_is_flown_to_one_side() {
 #[test]
 fn a_trunk_keeps_some_inertia() {
     let scenario = &starts::all()[0].scenario;
-    let (reached, body) = with_inertia_off(scenario, -0.5);
-    assert!(body.core_inertia > 0.0 && reached > -0.5);
-    let (reached_again, same) = with_inertia_off(scenario, reached);
+    let (reached, body) = with_ratio_off(scenario, 5.0);
+    assert!(body.core_inertia > 0.0 && reached < 5.0);
+    let (reached_again, same) = with_ratio_off(scenario, reached);
     assert!((reached_again - reached).abs() < 1e-12);
     assert!((same.core_inertia - body.core_inertia).abs() < 1e-12);
-    let (none, nominal) = with_inertia_off(scenario, 0.0);
+    let (none, nominal) = with_ratio_off(scenario, 0.0);
     assert_eq!((none, nominal), (0.0, scenario.body_spec()));
 }
 
@@ -252,7 +273,7 @@ fn childrens_bodies_are_less_sure() {
             stature_m,
             ..starts::all()[0].scenario.clone()
         };
-        Uncertainty::usual(&scenario).inertia_share
+        Uncertainty::usual(&scenario).inertia_ratio_share
     };
     assert!(of(1.5119) > of(1.6039) && of(1.4905) > of(1.6384));
     assert_eq!((of(1.0), of(2.1)), (of(1.4905), of(1.6384)));
@@ -260,11 +281,11 @@ fn childrens_bodies_are_less_sure() {
 
 fn half_widths() -> impl Strategy<Value = Uncertainty> {
     (0.0..=0.25, 0.0..=5.0, 0.0..=0.2, 0.0..=0.5).prop_map(
-        |(jump_height_m, takeoff_rate_rad_s, close_time_s, inertia_share)| Uncertainty {
+        |(jump_height_m, takeoff_rate_rad_s, close_time_s, inertia_ratio_share)| Uncertainty {
             jump_height_m,
             takeoff_rate_rad_s,
             close_time_s,
-            inertia_share,
+            inertia_ratio_share,
         },
     )
 }
@@ -330,7 +351,7 @@ proptest! {
         };
         let bare = Scenario { hand_mass_kg: 0.0, ..heavy.clone() };
         let fly = |scenario: &Scenario| {
-            scenario.fly_as(with_inertia_off(scenario, share).1, None).readout
+            scenario.fly_as(with_ratio_off(scenario, share).1, None).readout
         };
         let (heavy, bare) = (fly(&heavy), fly(&bare));
         let (kept, left) = match hands_keep {

@@ -4,9 +4,7 @@
 //! with the arms hanging, axes along the world's: x forward, y up, z to the right.
 
 use super::segments::{
-    ANKLE_HEIGHT_PER_STATURE, BI_ILIAC_PER_STATURE, BIACROMIAL_PER_STATURE,
-    HEEL_BEHIND_ANKLE_PER_FOOT, HIP_CENTRE_PER_HALF_BREADTH, Row, Rows,
-    SHOULDER_CENTRE_PER_HALF_BREADTH, SegmentTable,
+    ANKLE_HEIGHT_PER_STATURE, HEEL_BEHIND_ANKLE_PER_FOOT, Row, Rows, SegmentTable,
 };
 use glam::{DMat3, DVec3};
 
@@ -202,7 +200,11 @@ impl Body {
     /// Builds the body. Lengths scale with stature, masses with body mass; the segments' masses
     /// add up to the body mass exactly (the printed percentages are divided by their sum).
     pub fn new(spec: BodySpec) -> Self {
-        let rows = spec.table.rows();
+        Self::with_rows(spec, spec.table.rows())
+    }
+
+    /// The same from the rows of another table than the one that `spec` names.
+    pub fn with_rows(spec: BodySpec, rows: &Rows) -> Self {
         let frame = Frame::new(&spec, rows);
         let mut parts: Vec<Part> = Segment::ALL.iter().map(|&s| frame.part(s)).collect();
         parts.extend(frame.carried());
@@ -262,8 +264,8 @@ impl<'a> Frame<'a> {
     /// Joint towards the pelvis, in the parent's frame.
     fn joint(&self, segment: Segment) -> DVec3 {
         let stature = self.spec.stature_m;
-        let shoulder_z = 0.5 * BIACROMIAL_PER_STATURE * SHOULDER_CENTRE_PER_HALF_BREADTH * stature;
-        let hip_z = 0.5 * BI_ILIAC_PER_STATURE * HIP_CENTRE_PER_HALF_BREADTH * stature;
+        let shoulder_z = self.rows.shoulder_per_stature * stature;
+        let hip_z = self.rows.hip_per_stature * stature;
         let shoulder_y = self.rows.shoulder_above_hip_mm * self.scale
             - self.length_m(LowerTrunk)
             - self.length_m(MiddleTrunk);

@@ -62,6 +62,10 @@ pub struct Rows {
     pub foot: Row,
     /// Mid-shoulder to mid-hip, the height of the shoulder joints above the hip joints.
     pub shoulder_above_hip_mm: f64,
+    /// Distance of a shoulder joint from the midline over stature.
+    pub shoulder_per_stature: f64,
+    /// Distance of a hip joint from the midline over stature.
+    pub hip_per_stature: f64,
 }
 
 /// The female table; reference body 1.735 m, 61.9 kg.
@@ -78,6 +82,8 @@ pub const FEMALE: Rows = Rows {
     shank: row(432.3, 4.81, 44.16, [27.1, 26.7, 9.3]),
     foot: row(228.3, 1.29, 40.14, [29.9, 27.9, 13.9]),
     shoulder_above_hip_mm: 497.9,
+    shoulder_per_stature: 0.5 * BIACROMIAL_PER_STATURE * SHOULDER_CENTRE_PER_HALF_BREADTH,
+    hip_per_stature: 0.5 * BI_ILIAC_PER_STATURE * HIP_CENTRE_PER_HALF_BREADTH,
 };
 
 /// The male table; reference body 1.741 m, 73.0 kg.
@@ -94,6 +100,8 @@ pub const MALE: Rows = Rows {
     shank: row(434.0, 4.33, 44.59, [25.5, 24.9, 10.3]),
     foot: row(258.1, 1.37, 44.15, [25.7, 24.5, 12.4]),
     shoulder_above_hip_mm: 515.5,
+    shoulder_per_stature: 0.5 * BIACROMIAL_PER_STATURE * SHOULDER_CENTRE_PER_HALF_BREADTH,
+    hip_per_stature: 0.5 * BI_ILIAC_PER_STATURE * HIP_CENTRE_PER_HALF_BREADTH,
 };
 
 impl SegmentTable {

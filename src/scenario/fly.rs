@@ -11,6 +11,7 @@ use crate::physics::glance::Glance;
 use crate::physics::momentum::MassState;
 use crate::physics::plan::{Plan, PlanSpec};
 use crate::physics::readout::Readout;
+use crate::physics::segments::Rows;
 use crate::physics::stance::Stance;
 use crate::physics::table::{PlanTable, Resolution};
 use crate::physics::tight::Tight;
@@ -74,11 +75,11 @@ impl Scenario {
     }
 
     pub fn launch(&self) -> Launch {
-        self.launch_of(self.body_spec())
+        self.launch_of(self.body_spec(), self.table.rows())
     }
 
     /// The launch of another body in this scenario.
-    fn launch_of(&self, body: BodySpec) -> Launch {
+    fn launch_of(&self, body: BodySpec, rows: &Rows) -> Launch {
         let heading_rad = self.jump.entry_heading_rad()
             + self.turning.sign() * std::f64::consts::TAU * self.pre_rotation_turns;
         let launch = Launch {
@@ -90,10 +91,11 @@ impl Scenario {
         if self.hand_mass_kg == 0.0 || self.hands_keep == HandsKeep::Rate {
             return launch;
         }
-        let bare = Body::new(BodySpec {
+        let bare = BodySpec {
             hand_mass_kg: 0.0,
             ..body
-        });
+        };
+        let bare = Body::with_rows(bare, rows);
         let (posture, rates) = Plan::new(self.plan_spec()).at(0.0, f64::INFINITY);
         let bare = Stance::from(MassState::new(&Tree::new(&bare), &posture, &rates));
         let (momentum, energy) = launch.kept_from(&bare, self.turning);
@@ -120,7 +122,20 @@ impl Scenario {
     pub fn glance(&self, earlier: &[&Arc<PlanTable>]) -> (Glance, Arc<PlanTable>) {
         let (body, plan) = (self.body_spec(), self.plan_spec());
         let table = PlanTable::after(earlier, body, plan, Resolution::STANDARD);
-        (Glance::new(&table, self.launch_of(body)), table)
+        (
+            Glance::new(&table, self.launch_of(body, self.table.rows())),
+            table,
+        )
+    }
+
+    /// Flies the scenario with a body of its jumper's stature and mass that somebody else's rows
+    /// make, and says what the readouts are then.
+    pub fn fly_with_rows(&self, rows: &Rows) -> Readout {
+        let spec = self.body_spec();
+        let (body, plan) = (Body::with_rows(spec, rows), Plan::new(self.plan_spec()));
+        let table = Arc::new(PlanTable::new(body, plan, Resolution::STANDARD));
+        let flight = Flight::new(table, self.launch_of(spec, rows));
+        Readout::new(&flight, self.ground)
     }
 
     /// Flies the scenario with another body than the published tables make of its jumper.
@@ -128,7 +143,8 @@ impl Scenario {
         let plan = self.plan_spec();
         let last: Option<&Arc<_>> = last.map(|last| &last.table);
         let table = PlanTable::after(last.as_slice(), body, plan, Resolution::STANDARD);
-        let flight = Arc::new(Flight::new(Arc::clone(&table), self.launch_of(body)));
+        let launch = self.launch_of(body, self.table.rows());
+        let flight = Arc::new(Flight::new(Arc::clone(&table), launch));
         let readout = Readout::new(&flight, self.ground);
         let turns = readout.air_turns + self.pre_rotation_turns;
         let heading_rad = (self.jump).landing_heading_rad(self.jump_turns, self.turning);

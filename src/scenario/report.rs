@@ -61,18 +61,18 @@ pub struct RangeReport {
     pub half_width_jump_height_m: f64,
     pub half_width_takeoff_rate_rad_s: f64,
     pub half_width_close_time_s: f64,
-    /// Of the standing body's moment of inertia.
-    pub half_width_inertia_share: f64,
+    /// Of the ratio of the body's moments of inertia, open to tight.
+    pub half_width_inertia_ratio_share: f64,
     pub turns_change_with_jump_height: f64,
     pub turns_change_with_takeoff_rate: f64,
     pub turns_change_with_close_time: f64,
-    pub turns_change_with_inertia: f64,
+    pub turns_change_with_inertia_ratio: f64,
 }
 
 impl RangeReport {
     pub fn new(scenario: &Scenario, jump: &Jump, half_widths: &Uncertainty) -> Self {
         let range = Range::new(scenario, jump, half_widths);
-        let [with_height, with_rate, with_close_time, with_inertia] = range.changes;
+        let [with_height, with_rate, with_close_time, with_ratio] = range.changes;
         Self {
             report: Report::new(scenario, jump),
             turns_low: range.low,
@@ -81,11 +81,11 @@ impl RangeReport {
             half_width_jump_height_m: half_widths.jump_height_m,
             half_width_takeoff_rate_rad_s: half_widths.takeoff_rate_rad_s,
             half_width_close_time_s: half_widths.close_time_s,
-            half_width_inertia_share: half_widths.inertia_share,
+            half_width_inertia_ratio_share: half_widths.inertia_ratio_share,
             turns_change_with_jump_height: with_height,
             turns_change_with_takeoff_rate: with_rate,
             turns_change_with_close_time: with_close_time,
-            turns_change_with_inertia: with_inertia,
+            turns_change_with_inertia_ratio: with_ratio,
         }
     }
 }

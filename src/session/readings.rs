@@ -408,7 +408,10 @@ fn how_sure(session: &Session) -> Vec<Reading> {
             "turns_change_with_close_time",
             Message("range-by-close-time"),
         ),
-        ("turns_change_with_inertia", Message("range-by-inertia")),
+        (
+            "turns_change_with_inertia_ratio",
+            Message("range-by-inertia-ratio"),
+        ),
     ];
     let Some(range) = session.range() else {
         return Vec::new();

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use serde::{Deserialize, Serialize};
+use serde::{Deserialize, Deserializer, Serialize};
 
 use super::Session;
 use super::stepping::moved;
@@ -16,7 +16,16 @@ use crate::scenario::units::Unit;
 pub struct HowSure {
     shown: bool,
     /// The user's own, by key; the others are the usual ones of the jumper.
+    #[serde(deserialize_with = "still_meant")]
     own: BTreeMap<String, f64>,
+}
+
+/// A visit may have been kept when the body's inertia was uncertain in another way: by a share of the
+/// standing body's. That number means nothing for its ratio, so the usual one takes its place.
+fn still_meant<'de, D: Deserializer<'de>>(from: D) -> Result<BTreeMap<String, f64>, D::Error> {
+    let mut own = BTreeMap::<String, f64>::deserialize(from)?;
+    own.remove("inertia_share");
+    Ok(own)
 }
 
 impl HowSure {

@@ -12,7 +12,7 @@ from test_jump import at_rest
 from test_session import choose_start
 
 FOLD = "fold:How sure are the inputs"
-INPUTS = ["jump_height", "takeoff_rate", "close_time", "inertia"]
+INPUTS = ["jump_height", "takeoff_rate", "close_time", "inertia_ratio"]
 
 
 def shortfall_text(degrees):

@@ -5,10 +5,11 @@ use glam::{DQuat, DVec3};
 use proptest::prelude::*;
 use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::flight::Flight;
-use turns_aloft::physics::plan::{Plan, Turning, landing_posture};
+use turns_aloft::physics::plan::{Plan, Turning};
 use turns_aloft::physics::posture::Posture;
 use turns_aloft::physics::rotation::log;
 use turns_aloft::physics::stepper::{Refused, Stepper};
+use turns_aloft::physics::takeoff_landing::landing_posture;
 use turns_aloft::scenario::{Scenario, starts};
 
 use crate::{space, whole};

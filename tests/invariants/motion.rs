@@ -4,6 +4,7 @@ use proptest::prelude::*;
 use turns_aloft::physics::body::{SEGMENTS, Segment};
 use turns_aloft::physics::plan::Plan;
 use turns_aloft::physics::rotation::log;
+use turns_aloft::physics::takeoff_landing::{landing_posture, takeoff_posture};
 use turns_aloft::scenario::Scenario;
 
 use crate::space;
@@ -70,8 +71,11 @@ proptest! {
                 .plan_spec(),
         );
         let unmirrored = mirrored.at(0.0, f64::INFINITY).0;
-        let expected = turns_aloft::physics::plan::takeoff_posture(scenario.takeoff_openness);
-        let landing = turns_aloft::physics::plan::landing_posture();
+        let expected = takeoff_posture(
+            scenario.takeoff_openness,
+            scenario.plan_spec().tight.legs_apart_rad(),
+        );
+        let landing = landing_posture();
         let landed = mirrored.at(over_s, open_s).0;
         for segment in Segment::ALL {
             prop_assert!(log(unmirrored[segment].conjugate() * expected[segment]).length() < 1e-12);

@@ -54,14 +54,14 @@ key-open-time-s = Öffnungszeit
 key-open-time-s-inline = Öffnungszeit
 key-open-time-s-about = Zeit, die das ganze Öffnen bräuchte; das Aufkommen kann früher sein.
 
-## Was an vier Eingaben unsicher ist: an drei der Zahlen oben und am Trägheitsmoment.
+## Was an vier Eingaben unsicher ist: an drei der Zahlen oben und am Verhältnis der Trägheit.
 
-key-inertia-share = Trägheitsmoment
-key-inertia-share-inline = Trägheitsmoment
+key-inertia-ratio-share = Trägheit, offen zu eng
+key-inertia-ratio-share-inline = Verhältnis der Trägheit von offen zu eng
 half-width-jump-height-m-about = Ein Bild mehr oder weniger in einem Video mit 60 Bildern in der Sekunde macht bei einer halben Sekunde Flugzeit 2 cm Höhe aus.
 half-width-takeoff-rate-rad-s-about = Eine Richtung, auf zwei Bildern im Abstand von einer Zehntelsekunde auf 2° genau abgelesen, gibt die Rate auf 0,5 rad/s genau, etwa 5 U/min; dass sie sich so gut ablesen lässt, ist unsere Annahme.
 half-width-close-time-s-about = Ein Bild eines Videos mit 60 Bildern in der Sekunde.
-half-width-inertia-share-about = Üblich sind 20 %, und 30 % unter 1,55 m, weil die Massentabellen Mittelwerte junger Erwachsener sind. Körper eines anderen Modells haben im Stehen das 0,84- bis 1,22-Fache des Trägheitsmoments von diesem, was 20 % etwa abdecken; gemessene stehende Männer haben das 1,18- bis 1,40-Fache, was sie nicht abdecken: Ein wirklicher Körper kann außerhalb der Spanne liegen, und dann eher mit weniger Drehungen.
+half-width-inertia-ratio-share-about = Wie viele Male so groß das Trägheitsmoment des offenen Körpers ist wie das des engen: Davon hängt ab, wie viel schneller das Schließen macht, und darin unterscheiden sich Körper. Die übliche halbe Breite ist, was neun Körper von außen an den Drehungen ausmachen: fünf vermessene Menschen und vier veröffentlichte Tabellen, jeder auf Größe und Masse des Springers gebracht und nach demselben Plan geflogen, bei jedem Startpunkt. Es sind alles Erwachsene. Unter 1,55 m ist sie um die Hälfte größer, was wir so gewählt haben: Zum Vergleich wurde kein Kinderkörper gefunden.
 
 ## Woher die Marken an einer Zahl kommen.
 

@@ -160,7 +160,7 @@ picture = Der Springer, { $phase }, { $time } nach dem Absprung, bisher { $turns
 range-by-height = Durch die Sprunghöhe
 range-by-rate = Durch die Drehrate
 range-by-close-time = Durch die Schließzeit
-range-by-inertia = Durch das Trägheitsmoment
+range-by-inertia-ratio = Durch die Trägheit, offen zu eng
 range-by-about = { $what } ± { $half_width }: was das allein an den Drehungen ausmacht. { $source }
 range-change = ± { $turns } Drehungen
 

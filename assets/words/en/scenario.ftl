@@ -54,14 +54,14 @@ key-open-time-s = Open time
 key-open-time-s-inline = open time
 key-open-time-s-about = Time the whole opening would take; touch-down may come first.
 
-## What is uncertain of four inputs: three of the numbers above, and the inertia.
+## What is uncertain of four inputs: three of the numbers above, and the ratio of inertia.
 
-key-inertia-share = Moment of inertia
-key-inertia-share-inline = moment of inertia
+key-inertia-ratio-share = Inertia, open to tight
+key-inertia-ratio-share-inline = open-to-tight ratio of inertia
 half-width-jump-height-m-about = One picture of a 60-a-second video more or less in half a second of hang time is 2 cm of height.
 half-width-takeoff-rate-rad-s-about = A heading read to 2° on two pictures a tenth of a second apart gives the rate to 0.5 rad/s, about 5 rpm; that it can be read so well is our assumption.
 half-width-close-time-s-about = One picture of a 60-a-second video.
-half-width-inertia-share-about = Usually 20 %, and 30 % below 1.55 m, because the mass tables are averages of young adults. Bodies of another model have 0.84 to 1.22 times the standing moment of inertia of this one, which 20 % about covers; measured standing men have 1.18 to 1.40 times as much, which it does not: a real body may lie outside the range, and then rather with fewer turns.
+half-width-inertia-ratio-share-about = How many times the moment of inertia of the open body is that of the tight one: it says how much faster closing makes the jumper, and bodies differ in it. The usual half-width is what nine bodies from outside make of the turns: five measured people and four published tables, each given the jumper's stature and mass and flown through the same plan, for every starting point. They are all adults. Below 1.55 m it is half as wide again, which is our choice: no child's body was found to compare.
 
 ## Where the marks on a number come from.
 

@@ -160,7 +160,7 @@ picture = The jumper, { $phase }, { $time } after take-off, { $turns } turns so 
 range-by-height = By jump height
 range-by-rate = By take-off rate
 range-by-close-time = By close time
-range-by-inertia = By moment of inertia
+range-by-inertia-ratio = By inertia, open to tight
 range-by-about = What { $what } ± { $half_width } alone makes of the turns. { $source }
 range-change = ± { $turns } turns
 

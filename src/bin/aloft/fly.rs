@@ -21,7 +21,7 @@ pub struct Fly {
     #[arg(long)]
     range: bool,
     /// Print the range with another half-width than the usual one of jump_height_m,
-    /// takeoff_rate_rad_s, close_time_s or inertia_share: the 95 % limit of its error.
+    /// takeoff_rate_rad_s, close_time_s or inertia_ratio_share: the 95 % limit of its error.
     #[arg(long, value_name = "KEY=VALUE", num_args = 1..)]
     half_width: Vec<String>,
     /// Write where every part of the body is, one row per part and time, to this CSV file.
