@@ -315,6 +315,47 @@ fn the_two_kinds_of_file_are_told_apart() {
     }
 }
 
+/// A byte-order mark before either is passed over, and what stands twice in it is named.
+#[test]
+fn collections_are_read_as_strictly_as_scenarios() {
+    let (collection, _) = kept_jumps(&["A", "B"]);
+    let text = collection.export();
+    let marked = format!("\u{feff}{text}");
+    assert_eq!(FileKind::of(&marked), FileKind::Collection);
+    let mut other = Collection::default();
+    assert_eq!(other.import(&marked).map(|ids| ids.len()), Ok(2));
+    let one = format!("\u{feff}{}", jump("C").to_file());
+    assert_eq!(FileKind::of(&one), FileKind::Scenario);
+    assert_eq!(other.import(&one).map(|ids| ids.len()), Ok(1));
+    let kept = collection.to_kept();
+    let read = Collection::from_kept(&format!("\u{feff}{kept}")).expect("it is read");
+    assert_eq!(read.entries(), collection.entries());
+
+    let before = other.clone();
+    for (name, at) in [
+        ("jumps", "\"jumps\""),
+        ("arm_tuck", "\"arm_tuck\""),
+        ("turns_aloft_scenario", "\"scenario\""),
+    ] {
+        let says = format!("duplicate field `{name}`");
+        let double = text.replacen(at, &format!("\"{name}\": 1, {at}"), 2);
+        let double = double.replacen(at, &format!("\"{name}\": 1, {at}"), 1);
+        let why = other
+            .import(&double)
+            .expect_err("it stands twice")
+            .to_string();
+        one_sentence(&why);
+        assert!(why.contains(&says), "{why}");
+        assert_eq!(other, before);
+        let double = kept.replacen(at, &format!("\"{name}\": 1, {at}"), 1);
+        let double = double.replacen(at, &format!("\"{name}\": 1, {at}"), 1);
+        let why = Collection::from_kept(&double)
+            .expect_err("it stands twice")
+            .to_string();
+        assert!(why.contains(&says), "{why}");
+    }
+}
+
 #[test]
 fn rubbish_in_the_storage_is_said() {
     let (collection, _) = kept_jumps(&["A", "B"]);

@@ -7,10 +7,14 @@ use command::aloft;
 use std::collections::BTreeMap;
 use std::f64::consts::{PI, TAU};
 use std::fs;
+use std::io::{Read as _, Write as _};
 use std::path::{Path, PathBuf};
+use std::process::{Command, Stdio};
 
 use glam::{DMat3, DQuat, DVec3};
 use serde_json::Value;
+use turns_aloft::scenario::file::LARGEST_BYTES;
+use turns_aloft::scenario::keys::KEYS;
 use turns_aloft::scenario::starts;
 
 /// What it printed, when it went well.
@@ -222,9 +226,20 @@ fn what_is_wrong_is_said_in_one_line_and_nothing_is_written() {
             assert!(said.contains(word), "{said:?} does not say {word:?}");
         }
     }
+    assert!(fly(&["--set", "jump_turns=2.5"]).contains("jump_turns = 2.5"));
+    assert!(fly(&["--set", "arm_tuck=a\nb"]).contains("arm_tuck = a b"));
+    fly(&["--set", "arm_tuck\n1"]);
+    let long = format!("note={}", "n".repeat(LARGEST_BYTES));
+    assert!(fly(&["--set", &long]).contains("too long"));
     for step in ["0", "-0.001", "NaN", "2", "often", "1e-9"] {
         assert!(fly(&["--step", step]).contains(step));
     }
+    // It is the motion table's.
+    let said = refused(&["fly", "senior-triple", "--step", "0.01"]);
+    assert!(
+        said.contains("--step") && said.contains("--motion"),
+        "{said}"
+    );
     // A good setting before a bad one does not save it.
     fly(&["--set", "arm_tuck=0.5", "--set", "leg_tuck=5"]);
 }
@@ -264,6 +279,219 @@ fn files_that_cannot_be_flown_are_named() {
     assert!(!motion.exists());
     // A motion file that cannot be written is a fault too, and no readout pretends otherwise.
     refused(&["fly", "four-turns", "--motion", folder]);
+}
+
+/// Every subcommand, with arguments that give an answer.
+const ANSWERS: [&[&str]; 13] = [
+    &["starts"],
+    &["starts", "four-turns"],
+    &["fly", "four-turns"],
+    &["fly", "four-turns", "--range"],
+    &["export", "four-turns"],
+    &[
+        "map",
+        "four-turns",
+        "--x",
+        "arm_tuck:0:1:2",
+        "--y",
+        "leg_tuck:0:1:2",
+    ],
+    &["budget", "four-turns"],
+    &["compare", "four-turns", "trampoline"],
+    &["link", "four-turns"],
+    &["reach", "four-turns", "--turns", "1"],
+    &["steps", "four-turns"],
+    &["--help"],
+    &["--version"],
+];
+
+/// `/dev/full` is full, as its manual page says: what is written fails for want of room.
+#[cfg(target_os = "linux")]
+#[test]
+fn an_answer_that_cannot_be_written_is_a_fault() {
+    let full = || fs::File::create("/dev/full").expect("there is one");
+    let run = |arguments: &[&str]| {
+        let mut command = Command::new(env!("CARGO_BIN_EXE_aloft"));
+        command.args(arguments);
+        command
+    };
+    for arguments in ANSWERS {
+        let output = run(arguments).stdout(full()).output().expect("it runs");
+        let said = String::from_utf8(output.stderr).expect("it says text");
+        assert_eq!(output.status.code(), Some(2), "{arguments:?}: {said}");
+        assert!(said.contains("cannot be written"), "{arguments:?}: {said}");
+        assert_eq!(said.lines().count(), 1, "{said:?}");
+    }
+    let said = refused(&["fly", "four-turns", "--motion", "/dev/full"]);
+    assert!(said.contains("/dev/full cannot be written"), "{said}");
+    // Where not even that can be said.
+    let status = run(&["fly", "no-such"]).stderr(full()).status();
+    assert_eq!(status.expect("it runs").code(), Some(2));
+}
+
+/// A reader that stops early, such as `head`, is no fault.
+#[test]
+fn nobody_has_to_read_the_answer() {
+    let motion: &[&str] = &["fly", "four-turns", "--motion", "/dev/stdout"];
+    for arguments in ANSWERS.into_iter().chain(cfg!(unix).then_some(motion)) {
+        let mut child = Command::new(env!("CARGO_BIN_EXE_aloft"))
+            .args(arguments)
+            .stdout(Stdio::piped())
+            .stderr(Stdio::piped())
+            .spawn()
+            .expect("it runs");
+        drop(child.stdout.take());
+        let output = child.wait_with_output().expect("it ends");
+        let said = String::from_utf8_lossy(&output.stderr);
+        assert_eq!(
+            (output.status.code(), &*said),
+            (Some(0), ""),
+            "{arguments:?}"
+        );
+    }
+}
+
+/// What never ends is read to the first byte too many.
+#[cfg(unix)]
+#[test]
+fn a_file_without_an_end_is_refused() {
+    let said = refused(&["fly", "/dev/zero"]);
+    assert!(said.contains("too large"), "{said}");
+    // The other end of a pipe stays open: more could come.
+    let mut child = Command::new(env!("CARGO_BIN_EXE_aloft"))
+        .args(["fly", "/dev/stdin"])
+        .stdin(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .expect("it runs");
+    let mut endless = child.stdin.take().expect("a pipe");
+    endless
+        .write_all(&[b' '; LARGEST_BYTES + 1])
+        .expect("so much is read");
+    let mut said = String::new();
+    let mut from = child.stderr.take().expect("a pipe");
+    from.read_to_string(&mut said).expect("it says text");
+    assert!(said.contains("too large"), "{said}");
+    assert_eq!(child.wait().expect("it ends").code(), Some(2));
+    drop(endless);
+}
+
+/// Some editors put a byte-order mark before a text, some write UTF-16.
+#[test]
+fn files_from_other_editors() {
+    let good = printed(&["starts", "four-turns"]);
+    let path = scratch("editor.json");
+    fs::write(&path, format!("\u{feff}{good}")).expect("a file is written");
+    assert_eq!(
+        printed(&["fly", text(&path)]),
+        printed(&["fly", "four-turns"])
+    );
+    let with_mark: Vec<u16> = "\u{feff}"
+        .encode_utf16()
+        .chain(good.encode_utf16())
+        .collect();
+    for units in [&with_mark[..], &with_mark[1..]] {
+        for order in [u16::to_le_bytes, u16::to_be_bytes] {
+            let bytes: Vec<u8> = units.iter().copied().flat_map(order).collect();
+            fs::write(&path, bytes).expect("a file is written");
+            let said = refused(&["fly", text(&path)]);
+            assert!(said.contains("UTF-16; save it in UTF-8"), "{said}");
+        }
+    }
+    let mut latin = good.replace("An invented", "Ein erfundener").into_bytes();
+    let place = latin.iter().position(|&byte| byte == b'f').expect("an f");
+    latin[place] = 0xfc;
+    fs::write(&path, latin).expect("a file is written");
+    assert!(refused(&["fly", text(&path)]).contains("not text in UTF-8"));
+    fs::remove_file(&path).expect("the file goes");
+}
+
+/// As with most commands; the help says so.
+#[test]
+fn of_a_key_given_twice_the_last_value_counts() {
+    let twice = ["fly", "four-turns", "--set", "arm_tuck=0.1", "arm_tuck=0.5"];
+    assert_eq!(
+        printed(&twice),
+        printed(&["fly", "four-turns", "--set", "arm_tuck=0.5"])
+    );
+    for option in ["fly", "reach"] {
+        assert!(printed(&[option, "--help"]).contains("given twice the last"));
+    }
+}
+
+/// The scenario is not lost to its own motion table.
+#[test]
+fn the_motion_table_is_not_written_over_the_scenario() {
+    let path = scratch("both.json");
+    let good = printed(&["starts", "four-turns"]);
+    fs::write(&path, &good).expect("a file is written");
+    let said = refused(&["fly", text(&path), "--motion", text(&path)]);
+    assert!(said.contains("the scenario itself"), "{said}");
+    assert_eq!(fs::read_to_string(&path).expect("it is there"), good);
+    fs::remove_file(&path).expect("the file goes");
+}
+
+/// Every number of an answer, with its name.
+fn numbers(name: &str, value: &Value, found: &mut Vec<(String, f64)>) {
+    match value {
+        Value::Number(number) => found.push((name.to_owned(), number.as_f64().expect("a number"))),
+        Value::Array(values) => values.iter().for_each(|value| numbers(name, value, found)),
+        Value::Object(values) => values
+            .iter()
+            .for_each(|(name, value)| numbers(name, value, found)),
+        _ => {}
+    }
+}
+
+/// A number that is nothing but rounding is 0. `export` and the motion table are left out: they have
+/// the very numbers that were flown, to the last bit.
+#[test]
+fn what_is_nothing_is_printed_as_0() {
+    let changes: [&[&str]; 6] = [
+        &["turning=clockwise"],
+        &["lean_rad=0", "arm_asymmetry=0"],
+        &["arm_tuck=0", "leg_tuck=0"],
+        &["arm_tuck=0", "leg_tuck=0", "takeoff_openness=0"],
+        &["takeoff_openness=0", "arm_tuck=1", "leg_tuck=1"],
+        &[
+            "close_delay_s=0",
+            "open_lead_s=0",
+            "hand_mass_kg=0",
+            "boot_mass_kg=0",
+        ],
+    ];
+    let mut found = Vec::new();
+    for start in starts::all() {
+        for set in changes {
+            for asked in [
+                &["fly", start.name, "--range"][..],
+                &["budget", start.name],
+                &["steps", start.name],
+            ] {
+                let all = [asked, &["--set"], set].concat();
+                numbers(&all.join(" "), &report(&all), &mut found);
+            }
+        }
+        for other in starts::all() {
+            let asked = ["compare", start.name, other.name];
+            numbers(&asked.join(" "), &report(&asked), &mut found);
+        }
+    }
+    // The smallest of them that is a result is a gain of 1e-8 turns.
+    for (name, number) in &found {
+        assert!(*number == 0.0 || number.abs() > 1e-9, "{name}: {number:e}");
+        assert!(number.to_bits() != (-0.0_f64).to_bits(), "{name}: -0.0");
+    }
+    assert!(
+        found
+            .iter()
+            .any(|(name, number)| name == "turns" && *number == 0.0)
+    );
+    assert!(
+        found
+            .iter()
+            .any(|(name, number)| name == "tilt_takeoff_rad" && *number > KEYS[9].most / 10.0)
+    );
 }
 
 /// One row of the motion table.

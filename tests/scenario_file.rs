@@ -162,14 +162,57 @@ fn numbers_that_are_none_are_refused() {
         assert_ne!(broken, text);
         said(&broken);
     }
-    for instead in [json!(null), json!("0.3"), json!([0.3]), json!(true)] {
-        let broken = changed(|file| file["scenario"]["lean_rad"] = instead);
+    for key in &KEYS {
+        for instead in [json!(null), json!("0.3"), json!([0.3]), json!(true)] {
+            let shown = format!("{} = {instead} is not a number", key.key);
+            let broken = changed(|file| file["scenario"][key.key] = instead);
+            let (least, most) = (key.least.to_string(), key.most.to_string());
+            assert_says(&broken, &[&shown, &least, &most]);
+        }
+    }
+}
+
+/// A byte-order mark before the text is passed over (RFC 8259, section 8.1).
+#[test]
+fn a_byte_order_mark_is_passed_over() {
+    let text = good().to_file();
+    assert_eq!(Scenario::from_file(&format!("\u{feff}{text}")), Ok(good()));
+    // One, and only there.
+    said(&format!("\u{feff}\u{feff}{text}"));
+    said(&format!("{text}\u{feff}"));
+}
+
+/// Which of two was meant nobody can say (RFC 8259, section 4).
+#[test]
+fn an_entry_that_stands_twice_is_named() {
+    let text = good().to_file();
+    let twice = |line: &str, again: &str| {
+        let double = text.replacen(line, &format!("{again}{line}"), 1);
+        assert_ne!(double, text);
+        double
+    };
+    for (name, line, again) in [
+        ("arm_tuck", "\"arm_tuck\"", "\"arm_tuck\": 0.5, "),
+        ("name", "\"note\"", "\"name\": \"Monday\", "),
+        ("ground", "\"ground\"", "\"ground\": \"ice\", "),
+        (
+            "turns_aloft_scenario",
+            "\"scenario\"",
+            "\"turns_aloft_scenario\": 1, ",
+        ),
+        ("scenario", "\"scenario\"", "\"scenario\": {}, "),
+        // The same name, written otherwise.
+        ("arm_tuck", "\"arm_tuck\"", "\"arm\\u005ftuck\": 0.5, "),
+    ] {
+        let double = twice(line, again);
+        assert_says(&double, &[&format!("duplicate field `{name}`"), "broken"]);
         assert!(matches!(
-            Scenario::from_file(&broken),
+            Scenario::from_file(&double),
             Err(Unreadable::Broken(_))
         ));
-        said(&broken);
     }
+    // The same name in two places is none.
+    assert_eq!(Scenario::from_file(&text), Ok(good()));
 }
 
 /// Every entry is needed, and no other is known: each is named.
@@ -224,20 +267,12 @@ fn a_newer_version_is_said_to_be_newer() {
 
 #[test]
 fn what_is_no_scenario_is_said_to_be_none() {
-    for text in [
-        "",
-        "   \n",
-        "hello",
-        "{",
-        "[",
-        "{\"a\":",
-        "\u{feff}{}",
-        "nul",
-    ] {
+    for text in ["", "   \n", "hello", "{", "[", "{\"a\":", "\u{feff}", "nul"] {
         assert_says(text, &["not a scenario"]);
     }
     for text in [
         "{}",
+        "\u{feff}{}",
         "[]",
         "[1,2]",
         "null",
@@ -297,14 +332,34 @@ fn wrong_words_are_named_with_the_right_ones() {
         ("hands_keep", "angular_momentum"),
     ] {
         let text = changed(|file| file["scenario"][key] = json!("sideways"));
-        assert_says(&text, &["sideways", right]);
+        assert_says(&text, &[&format!("{key} = sideways"), right]);
+        for other in [
+            json!(null),
+            json!(1.5),
+            json!([right]),
+            json!({right: null}),
+        ] {
+            let shown = format!("{key} = {other}");
+            let text = changed(|file| file["scenario"][key] = other);
+            assert_says(&text, &[&shown, right]);
+        }
+        // However long, it leaves room for the right ones.
+        let text = changed(|file| file["scenario"][key] = json!("sideways".repeat(1000)));
+        assert_says(&text, &[key, right]);
+        assert!(said(&text).len() < 300);
     }
     for turns in [json!(0), json!(6)] {
         let text = changed(|file| file["scenario"]["jump_turns"] = turns.clone());
         assert_says(&text, &["jump_turns", &turns.to_string(), "1", "5"]);
     }
     for turns in [json!(2.5), json!(-1), json!(256), json!("2")] {
-        said(&changed(|file| file["scenario"]["jump_turns"] = turns));
+        let text = changed(|file| file["scenario"]["jump_turns"] = turns.clone());
+        let shown = turns.as_str().map_or(turns.to_string(), str::to_owned);
+        assert_says(&text, &[&format!("jump_turns = {shown}"), "1 to 5"]);
+    }
+    for key in ["name", "note"] {
+        let text = changed(|file| file["scenario"][key] = json!(1.5));
+        assert_says(&text, &[&format!("{key} = 1.5 is not a text")]);
     }
 }
 
@@ -326,10 +381,21 @@ fn settings_are_refused_by_name_value_and_range() {
         }
     }
     for turns in ["0", "6", "2.5", "-1", "two"] {
-        refused("jump_turns", turns);
+        let why = refused("jump_turns", turns);
+        assert!(why.contains("a whole number from 1 to 5"), "{why}");
     }
-    for key in ["jump", "table", "ground", "turning", "hands_keep"] {
-        refused(key, "sideways");
+    for (key, words) in [
+        (
+            "jump",
+            "toe_loop, salchow, loop, flip, lutz, axel, off_ice, free",
+        ),
+        ("table", "female, male"),
+        ("ground", "ice, floor, trampoline"),
+        ("turning", "anticlockwise, clockwise"),
+        ("hands_keep", "rate, angular_momentum, energy"),
+    ] {
+        let why = refused(key, "sideways");
+        assert!(why.replace('`', "").ends_with(words), "{why}");
     }
     let why = refused("takeoff_rate", "3");
     assert!(why.contains("takeoff_rate_rad_s"), "{why}");

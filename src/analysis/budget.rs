@@ -79,7 +79,11 @@ impl Budget {
         let mut removed = Removed::default();
         let losses = Cause::ORDER.map(|cause| {
             removed.remove(cause);
-            let without = removed.air_turns(&jump.flight);
+            let without = if cause == Cause::Closing && scenario.closes_nothing() {
+                left
+            } else {
+                removed.air_turns(&jump.flight)
+            };
             let loss = without - left;
             left = without;
             loss
@@ -181,7 +185,8 @@ impl Removed {
         if self.tightness {
             (spec.arm_tuck, spec.leg_tuck) = (1.0, 1.0);
         }
-        if self.tilt {
+        // The closing is over by then: one arm's lag alone tilts nothing.
+        if self.tilt && spec.arm_asymmetry != 0.0 {
             (spec.arm_asymmetry, spec.arm_lag_s) = (0.0, 0.0);
         }
         if spec == actual.plan.spec {

@@ -20,8 +20,8 @@ pub struct Difference {
 }
 
 /// From the first attempt to the second, one input after the other: the words first, then the
-/// numbers, in the order of their table. The differences' turns add up to the whole difference; what
-/// each is worth depends on the order.
+/// numbers, in the order of their table. The differences' turns add up to the whole difference (to the
+/// flights' own error where one differs that turns nobody); what each is worth depends on the order.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Comparison {
     /// Turns in all of both.
@@ -66,15 +66,17 @@ impl Comparison {
         for word in &WORDS {
             let (from, to) = ((word.told)(first), (word.told)(second));
             if from != to {
-                (word.take_over)(&mut walk.scenario, second);
-                walk.go_on(word.key, from, to);
+                let mut then = walk.scenario.clone();
+                (word.take_over)(&mut then, second);
+                walk.go_on(word.key, from, to, then);
             }
         }
         for key in &KEYS {
             let (from, to) = ((key.get)(first), (key.get)(second));
             if from != to {
-                key.hold(&mut walk.scenario, to);
-                walk.go_on(key.key, from.into(), to.into());
+                let mut then = walk.scenario.clone();
+                key.hold(&mut then, to);
+                walk.go_on(key.key, from.into(), to.into(), then);
             }
         }
         Self {
@@ -93,14 +95,19 @@ struct Walk {
 
 impl Walk {
     /// Flies what has just been changed.
-    fn go_on(&mut self, key: &'static str, from: Value, to: Value) {
-        let before = self.jump.turns;
-        self.jump = self.scenario.fly_after(Some(&self.jump));
+    fn go_on(&mut self, key: &'static str, from: Value, to: Value, then: Scenario) {
+        let jump = then.fly_after(Some(&self.jump));
+        let turns = if then.turns_like(&self.scenario) {
+            0.0
+        } else {
+            jump.turns - self.jump.turns
+        };
+        (self.scenario, self.jump) = (then, jump);
         self.differences.push(Difference {
             key,
             from,
             to,
-            turns: self.jump.turns - before,
+            turns,
         });
     }
 }

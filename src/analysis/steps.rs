@@ -68,10 +68,15 @@ pub fn gain(place: usize, scenario: &Scenario, now: &Jump) -> Gain {
     };
     let then = lever.at(scenario, lever.value(scenario) + change);
     let jump = then.fly_after(Some(now));
+    let gained = if then.turns_like(scenario) {
+        0.0
+    } else {
+        sign * (jump.turns - now.turns)
+    };
     Gain {
         flown,
         change: Some(change),
-        turns_gained: Some(sign * (jump.turns - now.turns)),
+        turns_gained: Some(gained),
         landing_load_bw: Some(jump.readout.landing_load_bw),
         cautions: caution::of(scenario, &then),
         ..nothing

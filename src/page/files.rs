@@ -12,6 +12,7 @@ use super::wake::wake;
 use super::{dom, language};
 use crate::panel::{Wish, Wished};
 use crate::say;
+use crate::scenario::reading::text_of;
 use crate::session::Session;
 use crate::session::collection::LARGEST_BYTES;
 use crate::words::text;
@@ -96,9 +97,10 @@ fn read(file: &File, inbox: Inbox) {
         return;
     }
     let (good, bad) = (Rc::clone(&inbox), inbox);
-    let done = Closure::once(move |text: JsValue| {
+    let done = Closure::once(move |bytes: JsValue| {
+        let bytes = js_sys::Uint8Array::new(&bytes).to_vec();
         good.borrow_mut()
-            .push(Ok(text.as_string().unwrap_or_default()));
+            .push(text_of(bytes).map_err(|why| why.to_string()));
         wake();
     });
     let failed = Closure::once(move |_: JsValue| {
@@ -106,7 +108,7 @@ fn read(file: &File, inbox: Inbox) {
             .push(Err(text("page-file-unreadable").to_owned()));
         wake();
     });
-    drop(file.text().then2(&done, &failed));
+    drop(file.array_buffer().then2(&done, &failed));
     done.forget();
     failed.forget();
 }

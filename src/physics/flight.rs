@@ -77,7 +77,7 @@ impl Flight {
         } = Self::kept::<Moment>(table, launch);
         Self {
             launch,
-            h_kg_m2_s: DVec3::Y * course.h_kg_m2_s,
+            h_kg_m2_s: DVec3::new(0.0, course.h_kg_m2_s, 0.0),
             takeoff_speed_m_s: course.speed_m_s,
             takeoff_cm_m: course.cm_m,
             touchdown_s: moments[moments.len() - 1].t_s,

@@ -31,6 +31,9 @@ pub struct Moment {
     pub lowest_m: f64,
 }
 
+/// Sine of the largest tilt that is none.
+const UPRIGHT: f64 = 4.0 * f64::EPSILON;
+
 impl Moment {
     /// Turned since take-off, in whole turns.
     pub fn air_turns(&self) -> f64 {
@@ -65,6 +68,8 @@ impl Moment {
     /// Tilt of the long axis against the vertical, rad.
     pub fn tilt_rad(&self) -> f64 {
         let level = self.own_long_axis.cross(self.attitude.up).length();
+        // As near as two unit vectors are rounded, the axis is on the vertical.
+        let level = if level < UPRIGHT { 0.0 } else { level };
         libm::atan2(level, self.uprightness())
     }
 }

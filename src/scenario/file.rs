@@ -7,7 +7,8 @@ use serde_json::Value;
 
 use super::Scenario;
 use super::complaint::complaint;
-use super::keys::Refused;
+use super::keys::{Refused, check_entry};
+use super::reading::{NotText, Read, read};
 use crate::say;
 use crate::words::text;
 
@@ -32,6 +33,7 @@ pub(crate) struct Saved<T> {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Unreadable {
     TooLarge,
+    NotText(NotText),
     NotJson(String),
     NotAScenario,
     Newer(u64),
@@ -43,6 +45,7 @@ impl fmt::Display for Unreadable {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(&match self {
             Self::TooLarge => text("file-too-large").to_owned(),
+            Self::NotText(why) => why.to_string(),
             Self::NotJson(why) => say!("file-not-json", why = why.as_str()),
             Self::NotAScenario => text("file-no-scenario").to_owned(),
             Self::Newer(version) => say!("file-newer", version = *version, known = VERSION),
@@ -83,9 +86,13 @@ impl Scenario {
         if text.len() > LARGEST_BYTES {
             return Err(Unreadable::TooLarge);
         }
-        let value: Value =
-            serde_json::from_str(text).map_err(|why| Unreadable::NotJson(complaint(&why)))?;
-        Self::from_saved(value)
+        let Read { value, twice } =
+            read(text).map_err(|why| Unreadable::NotJson(complaint(&why)))?;
+        let scenario = Self::from_saved(value)?;
+        match twice {
+            Some(twice) => Err(Unreadable::Broken(twice)),
+            None => Ok(scenario),
+        }
     }
 
     /// Reads what [`Saved`] wrote.
@@ -99,6 +106,11 @@ impl Scenario {
         }
         if version != VERSION {
             return Err(Unreadable::NotAScenario);
+        }
+        if let Some(entries) = value.get("scenario").and_then(Value::as_object) {
+            for (name, entry) in entries {
+                check_entry(name, entry).map_err(Unreadable::OutOfRange)?;
+            }
         }
         let saved: Saved<Self> =
             serde_json::from_value(value).map_err(|why| Unreadable::Broken(complaint(&why)))?;

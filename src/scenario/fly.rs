@@ -3,13 +3,14 @@
 use std::sync::Arc;
 
 use super::facing::past_deg;
+use super::jump::JumpName;
 use super::{HandsKeep, Scenario};
 use crate::physics::body::{Body, BodySpec};
 use crate::physics::call::{Call, over_rotated_deg};
 use crate::physics::flight::{Flight, Launch, Spin};
 use crate::physics::glance::Glance;
 use crate::physics::momentum::MassState;
-use crate::physics::plan::{Plan, PlanSpec};
+use crate::physics::plan::{Plan, PlanSpec, Turning};
 use crate::physics::readout::Readout;
 use crate::physics::segments::Rows;
 use crate::physics::stance::Stance;
@@ -105,6 +106,45 @@ impl Scenario {
             HandsKeep::Energy => energy,
         };
         Launch { spin, ..launch }
+    }
+
+    /// Whether nothing moves while arms and legs close: they stay as at take-off.
+    pub(crate) fn closes_nothing(&self) -> bool {
+        self.arm_tuck == 0.0 && self.leg_tuck == 0.0
+    }
+
+    /// Whether two jumps differ in nothing that could turn the one further than the other. Flown,
+    /// they may still differ: by rounding, or because their steps fall elsewhere.
+    pub(crate) fn turns_like(&self, other: &Self) -> bool {
+        self.what_turns() == other.what_turns()
+    }
+
+    /// The jump with all that has no part in its turns left out.
+    fn what_turns(&self) -> Self {
+        let mut jump = Self {
+            name: String::new(),
+            note: String::new(),
+            // Headings and what is owed.
+            jump: JumpName::Free,
+            jump_turns: 1,
+            // The mirrored body turns as far.
+            turning: Turning::Anticlockwise,
+            ..self.clone()
+        };
+        if self.arm_tuck == 0.0 {
+            (jump.arm_asymmetry, jump.arm_lag_s) = (0.0, 0.0);
+        }
+        if self.closes_nothing() {
+            (jump.close_delay_s, jump.close_time_s) = (0.0, 0.0);
+        }
+        if self.hand_mass_kg == 0.0 {
+            jump.hands_keep = HandsKeep::Rate;
+            // Of a body alone every mass grows with it, and its rate is given.
+            if self.boot_mass_kg == 0.0 {
+                jump.body_mass_kg = 0.0;
+            }
+        }
+        jump
     }
 
     /// Flies the scenario.

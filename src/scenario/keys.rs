@@ -4,10 +4,16 @@
 
 use std::fmt;
 
-use super::Scenario;
-use super::complaint::complaint;
-use super::jump::JUMP_TURNS;
+use serde::Deserialize;
+use serde::de::IntoDeserializer;
+use serde_json::Value;
+
+use super::jump::{JUMP_TURNS, JumpName};
 use super::named::named;
+use super::{HandsKeep, Scenario};
+use crate::physics::landing::Ground;
+use crate::physics::plan::Turning;
+use crate::physics::segments::SegmentTable;
 use crate::say;
 use crate::words::{Message, signed_as_spoken};
 
@@ -165,6 +171,16 @@ impl Key {
             most = self.kind.si(self.most)
         )))
     }
+
+    fn no_number(&self, text: &str) -> Refused {
+        Refused::new(say!(
+            "number-not-a-number",
+            key = self.key,
+            value = shown(text),
+            least = plain(self.least),
+            most = self.kind.si(self.most)
+        ))
+    }
 }
 
 /// As people write it, where that is not hundreds of digits.
@@ -177,65 +193,154 @@ pub(crate) fn plain(value: f64) -> String {
     })
 }
 
+/// A value as a message quotes it, whatever its length.
+pub(super) fn shown(value: &str) -> String {
+    let mut rest = value.chars();
+    let mut shown: String = rest.by_ref().take(LONGEST_SHOWN).collect();
+    if rest.next().is_some() {
+        shown.push('\u{2026}');
+    }
+    shown.replace(char::is_control, " ")
+}
+
+/// Characters of a value in a message at most.
+const LONGEST_SHOWN: usize = 40;
+
+/// One of a few words, or which they are.
+fn word<'a, T: Deserialize<'a>>(key: &str, text: &'a str) -> Result<T, Refused> {
+    T::deserialize(text.into_deserializer()).map_err(|NoWord(known)| {
+        let known: Vec<String> = known.iter().map(|word| format!("`{word}`")).collect();
+        Refused::new(say!(
+            "word-unknown",
+            key = key,
+            value = shown(text),
+            known = known.join(", ")
+        ))
+    })
+}
+
+/// A word that is none of those that there are.
+#[derive(Debug)]
+struct NoWord(&'static [&'static str]);
+
+impl fmt::Display for NoWord {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.0.join(", "))
+    }
+}
+
+impl std::error::Error for NoWord {}
+
+impl serde::de::Error for NoWord {
+    fn custom<T: fmt::Display>(_: T) -> Self {
+        Self(&[])
+    }
+
+    fn unknown_variant(_: &str, known: &'static [&'static str]) -> Self {
+        Self(known)
+    }
+}
+
+/// Turns in a jump's name.
+fn turns_in_name(turns: Option<u64>, text: &str) -> Result<u8, Refused> {
+    let [least, most] = JUMP_TURNS;
+    turns
+        .and_then(|turns| u8::try_from(turns).ok())
+        .filter(|turns| (least..=most).contains(turns))
+        .ok_or_else(|| {
+            Refused::new(say!(
+                "number-not-whole",
+                key = "jump_turns",
+                value = shown(text),
+                least = least,
+                most = most
+            ))
+        })
+}
+
+/// Whether an entry of a file is of the kind that its key has, or why not. Which entries there have
+/// to be, and the numbers' ranges, are not looked at.
+pub(super) fn check_entry(name: &str, entry: &Value) -> Result<(), Refused> {
+    let written = match entry {
+        Value::String(text) => text.clone(),
+        Value::Number(number) => signed_as_spoken(number.to_string()),
+        other => other.to_string(),
+    };
+    match name {
+        "name" | "note" if !entry.is_string() => Err(Refused::new(say!(
+            "text-not-a-text",
+            key = name,
+            value = shown(&written)
+        ))),
+        "jump" => word::<JumpName>(name, &written).map(drop),
+        "jump_turns" => turns_in_name(entry.as_u64(), &written).map(drop),
+        "table" => word::<SegmentTable>(name, &written).map(drop),
+        "ground" => word::<Ground>(name, &written).map(drop),
+        "turning" => word::<Turning>(name, &written).map(drop),
+        "hands_keep" => word::<HandsKeep>(name, &written).map(drop),
+        _ => match key(name) {
+            Some(key) if !entry.is_number() => Err(key.no_number(&entry.to_string())),
+            _ => Ok(()),
+        },
+    }
+}
+
 impl Scenario {
     /// Whether every number is in its range; the first that is not is named.
     pub fn check(&self) -> Result<(), Refused> {
         for key in &KEYS {
             key.check((key.get)(self))?;
         }
-        if (JUMP_TURNS[0]..=JUMP_TURNS[1]).contains(&self.jump_turns) {
-            return Ok(());
-        }
-        Err(Refused::new(say!(
-            "number-out-of-range",
-            key = "jump_turns",
-            value = self.jump_turns,
-            least = JUMP_TURNS[0],
-            most = JUMP_TURNS[1]
-        )))
+        let turns = self.jump_turns;
+        turns_in_name(Some(turns.into()), &turns.to_string()).map(drop)
     }
 
     /// Sets one key from text, as on the command line.
     pub fn set(&mut self, name: &str, text: &str) -> Result<(), Refused> {
-        if let Some(key) = key(name) {
-            let number = text.parse().ok().filter(|value: &f64| value.is_finite());
-            let value = number.ok_or_else(|| {
-                Refused::new(say!(
-                    "number-not-a-number",
-                    key = name,
-                    value = text,
-                    least = plain(key.least),
-                    most = key.kind.si(key.most)
-                ))
-            })?;
-            return key.set(self, value);
+        match name {
+            "name" => self.set_text(name, text, |of| &mut of.name)?,
+            "note" => self.set_text(name, text, |of| &mut of.note)?,
+            "jump" => self.jump = word(name, text)?,
+            "jump_turns" => self.jump_turns = turns_in_name(text.parse().ok(), text)?,
+            "table" => self.table = word(name, text)?,
+            "ground" => self.ground = word(name, text)?,
+            "turning" => self.turning = word(name, text)?,
+            "hands_keep" => self.hands_keep = word(name, text)?,
+            _ => return self.set_number(name, text),
         }
-        self.set_word(name, text)
+        Ok(())
     }
 
-    /// Sets one of the keys that are not numbers, through the saved form itself.
-    fn set_word(&mut self, name: &str, text: &str) -> Result<(), Refused> {
-        let refuse =
-            |why: serde_json::Error| Refused::new(format!("{name} = {text}: {}", complaint(&why)));
-        let mut whole = serde_json::to_value(&*self).map_err(refuse)?;
-        let Some(field) = whole.get_mut(name) else {
+    fn set_text(
+        &mut self,
+        name: &str,
+        text: &str,
+        of: fn(&mut Self) -> &mut String,
+    ) -> Result<(), Refused> {
+        let before = std::mem::replace(of(self), text.to_owned());
+        if self.fits_a_file() {
+            return Ok(());
+        }
+        *of(self) = before;
+        Err(Refused::new(say!(
+            "text-too-long",
+            key = name,
+            value = shown(text)
+        )))
+    }
+
+    fn set_number(&mut self, name: &str, text: &str) -> Result<(), Refused> {
+        let Some(key) = key(name) else {
             let known: Vec<&str> = WORDS.into_iter().chain(KEYS.map(|key| key.key)).collect();
             return Err(Refused::new(say!(
                 "key-unknown",
-                key = name,
-                value = text,
+                key = shown(name),
+                value = shown(text),
                 known = known.join(", ")
             )));
         };
-        *field = if field.is_number() {
-            serde_json::from_str(text).unwrap_or_else(|_| text.into())
-        } else {
-            text.into()
-        };
-        let changed: Self = serde_json::from_value(whole).map_err(refuse)?;
-        changed.check()?;
-        *self = changed;
-        Ok(())
+        let number = text.parse().ok().filter(|value: &f64| value.is_finite());
+        key.set(self, number.ok_or_else(|| key.no_number(text))?)
     }
 }
 

@@ -11,6 +11,7 @@ pub mod keys;
 pub mod link;
 mod named;
 pub mod reach;
+pub mod reading;
 pub mod report;
 pub mod starts;
 pub mod uncertainty;

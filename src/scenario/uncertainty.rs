@@ -7,7 +7,7 @@ use std::f64::consts::TAU;
 
 use super::Scenario;
 use super::fly::Jump;
-use super::keys::{self, Kind, Refused, plain};
+use super::keys::{self, Kind, Refused, plain, shown};
 use super::named::named;
 use crate::physics::body::{Body, BodySpec, Segment};
 use crate::physics::call::Call;
@@ -131,7 +131,7 @@ impl HalfWidth {
         Refused::new(say!(
             "half-width-not-a-number",
             key = self.key,
-            value = text,
+            value = shown(text),
             most = self.kind.si(self.most)
         ))
     }
@@ -147,6 +147,9 @@ impl HalfWidth {
         let mut other = scenario.clone();
         key.hold(&mut other, (key.get)(scenario) + off);
         let reached = (key.get)(&other) - (key.get)(scenario);
+        if other.turns_like(scenario) {
+            return (reached, nominal.turns);
+        }
         (reached, other.fly_after(Some(nominal)).turns)
     }
 
@@ -244,8 +247,8 @@ impl Uncertainty {
         let Some(row) = HALF_WIDTHS.iter().find(|row| row.key == name) else {
             return Err(Refused::new(say!(
                 "half-width-unknown",
-                key = name,
-                value = text,
+                key = shown(name),
+                value = shown(text),
                 known = HALF_WIDTHS.map(|row| row.key).join(", ")
             )));
         };

@@ -24,6 +24,7 @@ use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{KEYS, Key};
+use crate::scenario::reading::unmarked;
 use crate::scenario::starts;
 use crate::scenario::uncertainty::Range;
 use crate::scenario::units::Units;
@@ -390,7 +391,7 @@ impl Session {
     /// Takes up what was kept. Where it is rubbish that is said, and the usual start stays; where the
     /// jump isn't, that at least is taken up.
     pub fn take_up(&mut self, kept: &str) {
-        let whole: Result<Kept, _> = serde_json::from_str(kept);
+        let whole: Result<Kept, _> = serde_json::from_str(unmarked(kept));
         let opened = whole.map_err(|why| why.to_string()).and_then(|mut kept| {
             let read = |text: &str| Scenario::from_file(text).map_err(|why| why.to_string());
             let (scenario, base) = (read(&kept.scenario)?, read(&kept.base)?);
@@ -430,7 +431,7 @@ impl Session {
 
 /// The jump in what was kept, whatever else stands there.
 fn jump_of(kept: &str) -> Option<Scenario> {
-    let kept: KeptJump = serde_json::from_str(kept).ok()?;
+    let kept: KeptJump = serde_json::from_str(unmarked(kept)).ok()?;
     Scenario::from_file(&kept.scenario).ok()
 }
 

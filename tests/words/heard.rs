@@ -13,6 +13,7 @@ use turns_aloft::physics::landing::Ground;
 use turns_aloft::scenario::jump::JumpName;
 use turns_aloft::scenario::keys::{KEYS, key};
 use turns_aloft::scenario::link;
+use turns_aloft::scenario::reading::NotText;
 use turns_aloft::scenario::uncertainty::{HALF_WIDTHS, Uncertainty};
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit};
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
@@ -240,6 +241,11 @@ fn refusals(ear: &mut Ear) {
             format!("{key} = {value}"),
             why.to_string().replace(value, ""),
         );
+    }
+    let why = jump.set("note", &"x".repeat(200_000)).expect_err("long");
+    ear.hear("a long note", why.to_string());
+    for why in [NotText::Utf16, NotText::Other] {
+        ear.hear("no text", why.to_string());
     }
     let mut half_widths = Uncertainty::usual(&jump);
     for (key, value) in [
@@ -625,7 +631,7 @@ type Change<'a> = (&'a str, &'a dyn Fn(&mut Value));
 fn broken_files(ear: &mut Ear) {
     let good = own();
     let file: Value = serde_json::from_str(&good.to_file()).expect("JSON");
-    let changes: [Change; 15] = [
+    let changes: [Change; 16] = [
         ("newer", &|file| file["turns_aloft_scenario"] = json!(9)),
         ("of no version", &|file| {
             file["turns_aloft_scenario"] = json!("x")
@@ -664,7 +670,10 @@ fn broken_files(ear: &mut Ear) {
             file["scenario"]["note"] = json!(true)
         }),
         ("a list for a word", &|file| {
-            file["scenario"]["ground"] = json!([1.5])
+            file["scenario"]["ground"] = json!([true])
+        }),
+        ("a number for a text", &|file| {
+            file["scenario"]["name"] = json!(1.5)
         }),
         ("an unknown word", &|file| {
             file["scenario"]["ground"] = json!("sand")
@@ -713,6 +722,10 @@ fn broken_files(ear: &mut Ear) {
     texts.push(("no entries".to_owned(), "{}".to_owned()));
     texts.push(("a list".to_owned(), "[]".to_owned()));
     texts.push(("deep".to_owned(), "[".repeat(500)));
+    let twice = good
+        .to_file()
+        .replacen("\"note\"", "\"note\": \"\", \"note\"", 1);
+    texts.push(("an entry twice".to_owned(), twice));
     let mut session = Session::default();
     for (place, text) in texts {
         session.open_text(&text);

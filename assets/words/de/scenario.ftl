@@ -134,6 +134,10 @@ start-crooked-takeoff-note = Ein erfundener Springer. Der Dreifachsprung der Sen
 
 number-out-of-range = { $key } = { $value } geht nicht: möglich ist { $least } bis { $most }
 number-not-a-number = { $key } = { $value } ist keine Zahl: möglich ist { $least } bis { $most }
+number-not-whole = { $key } = { $value } geht nicht: möglich ist eine ganze Zahl von { $least } bis { $most }
+word-unknown = { $key } = { $value } gibt es nicht: möglich ist { $known }
+text-not-a-text = { $key } = { $value } ist kein Text: bitte in Anführungszeichen setzen
+text-too-long = { $key } = { $value } ist zu lang für einen Sprung: bitte kürzen
 key-unknown = { $key } = { $value }: diesen Schlüssel gibt es nicht; es gibt { $known }
 half-width-out-of-range = Halbbreite von { $key } = { $value } geht nicht: möglich ist 0 bis { $most }
 half-width-not-a-number = Halbbreite von { $key } = { $value } ist keine Zahl: möglich ist 0 bis { $most }
@@ -142,6 +146,8 @@ half-width-unknown = Halbbreite von { $key } = { $value }: diese Halbbreite gibt
 ## Warum die Datei eines Sprungs oder ein Link nicht geöffnet wurde, als Teil eines Satzes.
 
 file-too-large = Diese Datei ist zu groß für einen Sprung; bitte eine öffnen, die Turns Aloft gespeichert hat
+file-not-text = Diese Datei ist kein Text in UTF-8; bitte eine öffnen, die Turns Aloft gespeichert hat
+file-utf-16 = Diese Datei ist in UTF-16 geschrieben; bitte in UTF-8 speichern und dann öffnen
 file-not-json = Diese Datei ist kein Sprung oder ein beschädigter ({ $why }); bitte eine öffnen, die Turns Aloft gespeichert hat
 file-no-scenario = Diese Datei ist kein Sprung von Turns Aloft; bitte eine öffnen, die Turns Aloft gespeichert hat
 file-newer = Dieser Sprung hat die Version { $version }, und dieses Turns Aloft liest bis Version { $known }; zum Öffnen bitte Turns Aloft aktualisieren
@@ -179,7 +185,6 @@ json-too-deep = zu tief verschachtelt
 json-missing-field = der Eintrag `{ $name }` fehlt
 json-duplicate-field = der Eintrag `{ $name }` steht zweimal da
 json-unknown-field = der Eintrag `{ $name }` ist unbekannt, es gibt { $known }
-json-unknown-word = das Wort `{ $name }` ist unbekannt, es gibt { $known }
 json-one-of = { $names }
 json-either = { $one } oder { $other }
 json-bad-type = ein Wert von falscher Art: { $found } statt { $wanted }
@@ -192,9 +197,5 @@ json-null = nichts
 json-sequence = Liste
 json-map = Objekt
 json-a-sequence = einer Liste
-json-a-string = eines Textes
-json-f64 = einer Zahl
-json-u8 = einer kleinen ganzen Zahl
 json-u64 = einer ganzen Zahl
-json-string-or-map = eines Wortes
 json-struct = eines Objekts ({ $name })

@@ -134,6 +134,10 @@ start-crooked-takeoff-note = An invented jumper. The senior triple leaning in at
 
 number-out-of-range = { $key } = { $value } is out of range: it goes from { $least } to { $most }
 number-not-a-number = { $key } = { $value } is not a number: it goes from { $least } to { $most }
+number-not-whole = { $key } = { $value } has to be a whole number from { $least } to { $most }
+word-unknown = { $key } = { $value } is no such word: it is one of { $known }
+text-not-a-text = { $key } = { $value } is not a text: write it in quotation marks
+text-too-long = { $key } = { $value } is too long for a scenario: shorten it
 key-unknown = { $key } = { $value }: no such key; the keys are { $known }
 half-width-out-of-range = half-width of { $key } = { $value } is out of range: it goes from 0 to { $most }
 half-width-not-a-number = half-width of { $key } = { $value } is not a number: it goes from 0 to { $most }
@@ -142,6 +146,8 @@ half-width-unknown = half-width of { $key } = { $value }: no such half-width; th
 ## Why a scenario's file or a link was not opened, as part of a sentence.
 
 file-too-large = this file is too large to be a scenario; open one saved by Turns Aloft
+file-not-text = this file is not text in UTF-8; open one saved by Turns Aloft
+file-utf-16 = this file is written in UTF-16; save it in UTF-8, then open it
 file-not-json = this file is not a scenario, or a damaged one ({ $why }); open one saved by Turns Aloft
 file-no-scenario = this file is not a Turns Aloft scenario; open one saved by Turns Aloft
 file-newer = this scenario is of version { $version } and this Turns Aloft reads up to version { $known }; update Turns Aloft to open it
@@ -180,7 +186,6 @@ json-too-deep = recursion limit exceeded
 json-missing-field = missing field `{ $name }`
 json-duplicate-field = duplicate field `{ $name }`
 json-unknown-field = unknown field `{ $name }`, expected { $known }
-json-unknown-word = unknown variant `{ $name }`, expected { $known }
 json-one-of = one of { $names }
 json-either = { $one } or { $other }
 json-bad-type = invalid type: { $found }, expected { $wanted }
@@ -193,9 +198,5 @@ json-null = null
 json-sequence = sequence
 json-map = map
 json-a-sequence = a sequence
-json-a-string = a string
-json-f64 = f64
-json-u8 = u8
 json-u64 = u64
-json-string-or-map = string or map
 json-struct = struct { $name }

@@ -1,25 +1,29 @@
 //! Which scenario, and what is changed of it.
 
-use std::fs;
-use std::io;
+use std::fs::File;
+use std::io::{self, Read as _};
 
 use clap::Args;
 
+use turns_aloft::scenario::file::{LARGEST_BYTES, Unreadable};
 use turns_aloft::scenario::link::from_fragment;
+use turns_aloft::scenario::reading::text_of;
 use turns_aloft::scenario::{Scenario, starts};
 
 /// A scenario, and what is to be changed of it.
 #[derive(Args)]
 pub struct Chosen {
     /// A starting point's name, a scenario file or a link.
-    scenario: String,
-    /// Change values of the scenario before flying it; comes after the scenario.
+    pub scenario: String,
+    /// Change values of the scenario before flying it; comes after the scenario. Where a key is
+    /// given twice the last value counts.
     #[arg(long, value_name = "KEY=VALUE", num_args = 1..)]
     set: Vec<String>,
 }
 
 pub fn unknown_start(name: &str) -> String {
     let known: Vec<&str> = starts::all().iter().map(|start| start.name).collect();
+    let name = if name.is_empty() { "\"\"" } else { name };
     format!("{name} is no starting point; they are {}", known.join(", "))
 }
 
@@ -32,18 +36,29 @@ pub fn open(name: &str) -> Result<Scenario, String> {
     if let Some(start) = starts::named(name) {
         return Ok(start.scenario.clone());
     }
-    let text = match fs::read(name) {
-        Ok(bytes) => String::from_utf8(bytes)
-            .map_err(|_| format!("{name}: this file is not text; open a scenario file"))?,
-        Err(why) if why.kind() == io::ErrorKind::NotFound => {
-            return Err(format!(
-                "{}, and there is no such file",
-                unknown_start(name)
-            ));
+    let bytes = bytes_of(name).map_err(|why| {
+        if why.kind() == io::ErrorKind::NotFound {
+            format!("{}, and there is no such file", unknown_start(name))
+        } else {
+            format!("{name} cannot be read: {why}")
         }
-        Err(why) => return Err(format!("{name} cannot be read: {why}")),
-    };
-    Scenario::from_file(&text).map_err(|why| format!("{name}: {why}"))
+    })?;
+    scenario_in(bytes).map_err(|why| format!("{name}: {why}"))
+}
+
+/// What stands in a file, no farther than the first byte too many: some files never end.
+fn bytes_of(name: &str) -> io::Result<Vec<u8>> {
+    let mut bytes = Vec::new();
+    let most = LARGEST_BYTES as u64 + 1;
+    File::open(name)?.take(most).read_to_end(&mut bytes)?;
+    Ok(bytes)
+}
+
+fn scenario_in(bytes: Vec<u8>) -> Result<Scenario, Unreadable> {
+    if bytes.len() > LARGEST_BYTES {
+        return Err(Unreadable::TooLarge);
+    }
+    Scenario::from_file(&text_of(bytes).map_err(Unreadable::NotText)?)
 }
 
 impl Chosen {

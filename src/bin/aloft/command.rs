@@ -1,6 +1,6 @@
 //! What the command can do.
 
-use std::io::{self, Write as _};
+use std::io::{self, ErrorKind, Write as _};
 use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
@@ -50,15 +50,41 @@ enum Task {
 }
 
 pub fn main() -> ExitCode {
-    match run(Command::parse()) {
-        Ok(text) => match io::stdout().write_all(text.as_bytes()) {
-            // A reader that stops early, such as `head`, is no fault.
-            Ok(()) | Err(_) => ExitCode::SUCCESS,
-        },
+    let answered = match Command::try_parse() {
+        Ok(command) => run(command).and_then(|text| {
+            let mut out = io::stdout().lock();
+            written("the answer", out.write_all(text.as_bytes()))?;
+            written("the answer", out.flush())
+        }),
+        // What is wrong with the arguments, in clap's own form; its help is an answer too.
+        Err(said) if said.use_stderr() => said.exit(),
+        Err(help) => written(
+            "the answer",
+            help.print().and_then(|()| io::stdout().flush()),
+        ),
+    };
+    match answered {
+        Ok(()) => ExitCode::SUCCESS,
         Err(why) => {
-            eprintln!("aloft: {why}");
+            // One line, whatever the arguments hold; where it cannot be said, the status says it.
+            let _ = writeln!(
+                io::stderr(),
+                "aloft: {}",
+                why.replace(char::is_control, " ")
+            );
             ExitCode::from(2)
         }
+    }
+}
+
+/// Whether it has been written, or why not.
+pub fn written(what: &str, outcome: io::Result<()>) -> Result<(), String> {
+    match outcome {
+        // A reader that stops early, such as `head`, is no fault.
+        Err(why) if why.kind() != ErrorKind::BrokenPipe => {
+            Err(format!("{what} cannot be written: {why}"))
+        }
+        Ok(()) | Err(_) => Ok(()),
     }
 }
 

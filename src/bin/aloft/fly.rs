@@ -1,7 +1,7 @@
 //! `aloft fly`.
 
 use std::fs;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use clap::Args;
 
@@ -11,7 +11,7 @@ use turns_aloft::scenario::report::{RangeReport, Report};
 use turns_aloft::scenario::uncertainty::Uncertainty;
 
 use crate::chosen::{Chosen, key_and_value};
-use crate::command::printed;
+use crate::command::{printed, written};
 
 #[derive(Args)]
 pub struct Fly {
@@ -21,21 +21,19 @@ pub struct Fly {
     #[arg(long)]
     range: bool,
     /// Print the range with another half-width than the usual one of jump_height_m,
-    /// takeoff_rate_rad_s, close_time_s or inertia_ratio_share: the 95 % limit of its error.
+    /// takeoff_rate_rad_s, close_time_s or inertia_ratio_share: the 95 % limit of its error. Where a key
+    /// is given twice the last value counts.
     #[arg(long, value_name = "KEY=VALUE", num_args = 1..)]
     half_width: Vec<String>,
     /// Write where every part of the body is, one row per part and time, to this CSV file.
     #[arg(long, value_name = "OUT.csv")]
     motion: Option<PathBuf>,
-    /// Time between rows of the motion table, s.
-    #[arg(
-        long,
-        value_name = "S",
-        default_value = "0.001",
-        allow_negative_numbers = true
-    )]
-    step: String,
+    /// Time between rows of the motion table, s; 0.001 if none is given.
+    #[arg(long, value_name = "S", allow_negative_numbers = true)]
+    step: Option<String>,
 }
+
+const USUAL_STEP_S: f64 = 0.001;
 
 /// Shortest and longest admissible time between rows, s.
 const STEP_S: [f64; 2] = [1e-5, 1.0];
@@ -43,17 +41,47 @@ const STEP_S: [f64; 2] = [1e-5, 1.0];
 impl Fly {
     pub fn run(&self) -> Result<String, String> {
         let scenario = self.chosen.scenario()?;
-        let step_s = step_s(&self.step)?;
+        let step_s = self.step_s()?;
+        let motion = self.motion()?;
         let half_widths = self.half_widths(&scenario)?;
         let jump = scenario.fly();
-        if let Some(path) = &self.motion {
-            fs::write(path, motion::table(&jump.flight, step_s))
-                .map_err(|why| format!("{} cannot be written: {why}", path.display()))?;
+        if let Some(path) = motion {
+            let table = motion::table(&jump.flight, step_s);
+            written(&path.display().to_string(), fs::write(path, table))?;
         }
         match half_widths {
             Some(half_widths) => printed(&RangeReport::new(&scenario, &jump, &half_widths)),
             None => printed(&Report::new(&scenario, &jump)),
         }
+    }
+
+    fn step_s(&self) -> Result<f64, String> {
+        let Some(text) = &self.step else {
+            return Ok(USUAL_STEP_S);
+        };
+        if self.motion.is_none() {
+            return Err(format!(
+                "--step {text} is the time between rows of the motion table: say with --motion where to write it"
+            ));
+        }
+        step_s(text)
+    }
+
+    /// Not over the scenario that is flown.
+    fn motion(&self) -> Result<Option<&Path>, String> {
+        let Some(path) = self.motion.as_deref() else {
+            return Ok(None);
+        };
+        let same = |one: &Path, other: &Path| matches!((one.canonicalize(), other.canonicalize()), (Ok(one), Ok(other)) if one == other);
+        if fs::metadata(path).is_ok_and(|file| file.is_file())
+            && same(path, Path::new(&self.chosen.scenario))
+        {
+            return Err(format!(
+                "{} is the scenario itself: write the motion table to another file",
+                path.display()
+            ));
+        }
+        Ok(Some(path))
     }
 
     /// What the range is computed from, where it is asked for.

@@ -21,10 +21,11 @@ pub struct Reach {
     /// Turns in all that are wanted; without it, those that the jump owes.
     #[arg(long, value_name = "N", allow_negative_numbers = true)]
     turns: Option<String>,
-    /// This jumper's own limits of a lever.
+    /// This jumper's own limits of a lever. Where a lever is given twice the last counts.
     #[arg(long, value_name = "KEY=FROM:TO", num_args = 1..)]
     limit: Vec<String>,
     /// What a season's training might bring of a lever, instead of the usual; 0 holds it as it is.
+    /// Where a lever is given twice the last counts.
     #[arg(long, value_name = "KEY=VALUE", num_args = 1..)]
     season: Vec<String>,
 }

@@ -9,6 +9,7 @@ use super::{Collection, Entry, Id, LARGEST_BYTES, Refusal, tidy_name};
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::complaint::complaint;
+use crate::scenario::reading::{Read, read};
 use crate::words::text;
 
 /// Version written by this build.
@@ -78,7 +79,7 @@ impl Collection {
         if kept.len() > LARGEST_BYTES {
             return Err(broken(text("kept-too-long")));
         }
-        let value: Value = serde_json::from_str(kept).map_err(unread)?;
+        let Read { value, twice } = read(kept).map_err(unread)?;
         let version = value.get("turns_aloft_kept_jumps").and_then(Value::as_u64);
         if let Some(newer) = version.filter(|&version| version > VERSION) {
             return Err(Unreadable::Newer(newer));
@@ -86,18 +87,21 @@ impl Collection {
         if version != Some(VERSION) {
             return Err(broken(text("kept-no-version")));
         }
+        if let Some(twice) = twice {
+            return Err(Unreadable::Broken(twice));
+        }
         let kept: Kept<Value> = serde_json::from_value(value).map_err(unread)?;
         if kept.next_id > MOST_IDS {
             return Err(broken(text("kept-too-often")));
         }
-        let mut read = Self::default();
-        read.attempt(|read| {
+        let mut taken_up = Self::default();
+        taken_up.attempt(|read| {
             read.next_id = kept.next_id;
             kept.jumps
                 .into_iter()
                 .try_for_each(|kept| read.take_up(kept))
         })?;
-        Ok(read)
+        Ok(taken_up)
     }
 
     /// Becomes what another page has made of the kept jumps; what was deleted here can still be

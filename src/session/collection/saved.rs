@@ -9,6 +9,7 @@ use serde_json::Value;
 use super::{Collection, Id, LARGEST_BYTES, LONGEST_NAME, Refusal, tidy_name};
 use crate::say;
 use crate::scenario::complaint::complaint;
+use crate::scenario::reading::{Read, read, unmarked};
 use crate::scenario::{Scenario, file};
 use crate::words::text;
 
@@ -89,7 +90,7 @@ impl FileKind {
         struct Head {
             turns_aloft_collection: Option<IgnoredAny>,
         }
-        let collection = match serde_json::from_str::<Head>(text) {
+        let collection = match serde_json::from_str::<Head>(unmarked(text)) {
             Ok(head) => head.turns_aloft_collection.is_some(),
             // Damaged, it is still a collection.
             Err(_) => text.contains(&format!("\"{MARK}\"")),
@@ -121,8 +122,8 @@ impl Collection {
         if text.len() > LARGEST_BYTES {
             return Err(Unreadable::TooLarge);
         }
-        let value: Value =
-            serde_json::from_str(text).map_err(|why| Unreadable::NotJson(complaint(&why)))?;
+        let Read { value, twice } =
+            read(text).map_err(|why| Unreadable::NotJson(complaint(&why)))?;
         let Some(version) = value.get(MARK) else {
             return self.import_one(text);
         };
@@ -130,6 +131,9 @@ impl Collection {
             Some(VERSION) => {}
             Some(newer) if newer > VERSION => return Err(Unreadable::Newer(newer)),
             _ => return Err(Unreadable::NotACollection),
+        }
+        if let Some(twice) = twice {
+            return Err(Unreadable::Broken(twice));
         }
         let saved: Saved<Value> =
             serde_json::from_value(value).map_err(|why| Unreadable::Broken(complaint(&why)))?;
