@@ -4,7 +4,7 @@
 
 use std::borrow::Cow;
 
-use super::Session;
+use super::{Session, beyond};
 use crate::physics::call::{Call, OVER_ROTATED_FROM_DEG, QUARTER_BAND_FROM_DEG};
 use crate::physics::flight::Moment;
 use crate::say;
@@ -252,16 +252,31 @@ pub fn summary(session: &Session) -> String {
     };
     let turns = value("turns").unwrap_or_default();
     let [owed, over, facing] = ["turns_owed", "over_rotated_deg", "landing_facing_deg"].map(value);
-    if let (Some(owed), Some(over), Some(facing)) = (owed, over, facing) {
-        return say!(
+    let said = if let (Some(owed), Some(over), Some(facing)) = (owed, over, facing) {
+        say!(
             "summary-of-over-rotated",
             turns = turns,
             owed = owed,
             over = over,
             facing = facing
-        );
-    }
-    match (value("turns_owed"), value("shortfall_deg"), value("call")) {
+        )
+    } else {
+        of_turns(
+            turns,
+            [value("turns_owed"), value("shortfall_deg"), value("call")],
+        )
+    };
+    let beyond = beyond::sentence(session.beyond_seen(), &session.units);
+    [Some(said), beyond]
+        .into_iter()
+        .flatten()
+        .collect::<Vec<_>>()
+        .join(" ")
+}
+
+/// The turns, and what is owed, missing and called where anything is owed.
+fn of_turns(turns: String, against: [Option<String>; 3]) -> String {
+    match against.into() {
         (Some(owed), Some(missing), Some(call)) => say!(
             "summary-of-named",
             turns = turns,
@@ -352,6 +367,15 @@ fn turns(session: &Session) -> Vec<Reading> {
             text("reading-pre-rotation-turns-about"),
         ),
     ];
+    if !session.beyond_seen().is_empty() {
+        let beyond = session.beyond_seen();
+        lines.push(line(
+            "beyond_seen",
+            text("reading-beyond-seen"),
+            beyond::list(beyond, &session.units),
+            &beyond::meaning(beyond, &session.units),
+        ));
+    }
     let Some(owed) = jump.owed else {
         return lines;
     };

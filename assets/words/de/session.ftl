@@ -153,6 +153,20 @@ phase-held-tight = eng gehalten
 summary-of-named = { $turns } Drehungen von { $owed }: { $missing }, { $call }.
 summary-of-over-rotated = { $turns } Drehungen von { $owed }: überrotiert um { $over }; die Landung zeigt { $facing }.
 summary-of-free = { $turns } Drehungen.
+
+## Was jenseits dessen ist, was bei Menschen gesehen wurde.
+
+beyond-seen = jenseits des Gesehenen: { $what }
+beyond-seen-sentence = Jenseits dessen, was gesehen wurde: { $what }.
+beyond-seen-with-it = Damit ist der Sprung jenseits dessen, was gesehen wurde: { $what }.
+beyond-seen-up-to = Bei Menschen gesehen: { $what } bis { $limit }. { $source }
+beyond-seen-meaning = Die Mechanik stimmt trotzdem; ob es jemand kann, ist eine andere Frage.
+beyond-seen-in-short = jenseits des Gesehenen
+respect-value = { $what } { $value }
+respect-peak-rate = höchste Drehrate
+respect-jump-height = Sprunghöhe
+reading-beyond-seen = Jenseits des Gesehenen
+
 picture = Der Springer, { $phase }, { $time } nach dem Absprung, bisher { $turns } Drehungen.
 
 ## Was eine unsichere Eingabe allein an den Drehungen ausmacht.
@@ -198,6 +212,7 @@ why-line-gain-about = Drehungen, die dieser kleine Schritt allein bringt.
 why-line-caution = Vorsicht
 why-line-caution-about = Was man wissen muss, bevor man es versucht.
 why-beyond-seen = Jenseits dessen, was gesehen wurde: { $what } { $value }. { $source }
+why-gain-beyond-seen = { $gain }; { $beyond }
 
 ## Gewinn.
 
@@ -206,8 +221,10 @@ win-limits = Was der Springer erreichen kann, vom Kleinsten bis zum Größten. S
 win-verdict-already = hat sie schon jetzt
 win-verdict-within-reach = kann der Springer erreichen
 win-verdict-within-measured = bei Menschen schon gesehen
+win-verdict-not-known = für diese Körpergröße nicht bekannt
 win-verdict-beyond-measured = jenseits von allem, was gesehen wurde
 win-verdict-cannot-alone = reicht allein nicht
+win-size-not-known = was Springer dieser Größe hier können, ist nicht bekannt
 win-has-target = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da.
 win-has-target-over-rotated = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da, aber er ist um { $degrees }° überrotiert.
 win-question = { $target } Drehungen gewünscht, { $missing } mehr als jetzt. Was würde sie bringen?
@@ -265,11 +282,13 @@ compare-order = Eines nach dem anderen geändert, in dieser Reihenfolge: Was jed
 compare-line-sentence = Verglichen
 compare-line-turns = Drehungen von beiden
 compare-line-turns-about = Drehungen insgesamt des Versuchs daneben und des jetzigen.
+compare-line-beyond-seen = { $beside }: jenseits des Gesehenen
 compare-turns = von { $from } auf { $to }: { $turns }
 compare-difference = von { $from } auf { $to }: { $turns } Drehungen
 compare-line-kept = Gemerkter Sprung { $number }
 compare-line-kept-about = Ein Sprung, der auf diesem Gerät gemerkt ist.
 compare-kept-came-to = { $name }: { $turns } Drehungen, { $call }
+compare-kept-beyond-seen = { $said }, jenseits des Gesehenen
 compare-as-opened = { $name }, wie geöffnet
 compare-nothing-differs = Dieser Sprung und „{ $beside }“ sind gleich: Nichts unterscheidet sie.
 compare-as-much = Dieser Sprung dreht genauso viel wie „{ $beside }“

@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::say;
+use crate::scenario::beyond::Respect;
 use crate::scenario::fly::Jump;
 use crate::scenario::{Scenario, starts};
 use crate::session::Session;
@@ -17,6 +18,8 @@ pub struct Beside {
     pub name: String,
     pub scenario: Scenario,
     pub jump: Jump,
+    /// In which respects that jump is beyond what has been seen.
+    pub beyond_seen: Vec<Respect>,
 }
 
 /// Where an attempt is taken from.
@@ -42,10 +45,12 @@ pub struct KeptBeside {
 
 impl Beside {
     fn new(which: Which, name: String, scenario: Scenario) -> Self {
+        let jump = scenario.fly();
         Self {
             which,
             name,
-            jump: scenario.fly(),
+            beyond_seen: scenario.beyond_seen(&jump),
+            jump,
             scenario,
         }
     }
