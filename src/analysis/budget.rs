@@ -7,8 +7,10 @@
 //! tightness reached: who never gets tight lost nothing by closing slowly. Another order would
 //! share the same whole out otherwise.
 //!
-//! A loss may be negative: then the flight was better off with the cause. It takes a crooked body,
-//! and is little: of 400 random jumps the most that a cause won was 0.008 turns.
+//! No loss is negative. A cause may be of use while another is still there: a closing that has hardly
+//! begun as the opening runs keeps the arms nearer than the opening alone would, and a leaning body may
+//! turn faster for opening. Then it costs nothing by itself, and what both cost together is charged to
+//! the one that is removed after it.
 
 use std::sync::Arc;
 
@@ -82,7 +84,7 @@ impl Budget {
             let without = if cause == Cause::Closing && scenario.closes_nothing() {
                 left
             } else {
-                removed.air_turns(&jump.flight)
+                removed.air_turns(&jump.flight).max(left)
             };
             let loss = without - left;
             left = without;

@@ -103,6 +103,16 @@ fn energy_as_opening_begins_j(flight: &Flight) -> f64 {
     kept.map_or_else(|| flight.at(open_s).energy_j, |moment| moment.energy_j)
 }
 
+/// What takes one energy to the other; none where they differ by rounding alone.
+fn work_j(from_j: f64, to_j: f64) -> f64 {
+    let work_j = to_j - from_j;
+    if work_j.abs() <= 32.0 * f64::EPSILON * from_j.max(to_j) {
+        0.0
+    } else {
+        work_j
+    }
+}
+
 impl Readout {
     pub fn new(flight: &Flight, ground: Ground) -> Self {
         let (first, last) = (flight.takeoff(), flight.touchdown());
@@ -127,8 +137,8 @@ impl Readout {
             energy_takeoff_j: first.energy_j,
             energy_peak_j: extremes.energy_j,
             energy_touchdown_j: last.energy_j,
-            closing_work_j: opening_j - first.energy_j,
-            opening_work_j: last.energy_j - opening_j,
+            closing_work_j: work_j(first.energy_j, opening_j),
+            opening_work_j: work_j(opening_j, last.energy_j),
             hand_pull_peak_n: extremes.hand_pull_n,
             tilt_takeoff_rad: first.tilt_rad(),
             tilt_peak_rad: extremes.tilted.tilt_rad(),
