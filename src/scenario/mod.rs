@@ -2,6 +2,7 @@
 //! way from there into the mechanics.
 
 pub(crate) mod complaint;
+pub mod effort_report;
 pub mod export;
 pub mod file;
 pub mod fly;

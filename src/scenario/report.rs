@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::Scenario;
+use super::effort_report::EffortReport;
 use super::fly::Jump;
 use super::uncertainty::{Range, Uncertainty};
 use crate::physics::call::Call;
@@ -24,6 +25,8 @@ pub struct Report {
     #[serde(flatten)]
     pub readout: Readout,
     pub flying_mass_kg: f64,
+    #[serde(flatten)]
+    pub efforts: EffortReport,
 }
 
 impl Report {
@@ -39,6 +42,7 @@ impl Report {
             call: jump.owed.and_then(|owed| owed.call),
             readout: jump.readout,
             flying_mass_kg: jump.flight.table.body.mass_kg,
+            efforts: EffortReport::new(jump.efforts()),
         }
     }
 }

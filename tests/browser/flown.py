@@ -32,7 +32,7 @@ NUMBERS = {
     "inertia_least_kg_m2": 1,
     "energy_takeoff_j": 1,
     "pull_in_work_j": 1,
-    "hand_pull_peak_n": 1,
+    "hand_force_peak_n": 1,
     "tilt_peak_rad": DEG,
     "tilt_touchdown_rad": DEG,
 }
