@@ -12,7 +12,14 @@ use crate::scenario::keys::{self, Key};
 ///
 /// The take-off rate always counts, as it was flown: its mark is the highest peak rate seen, and a
 /// body that closes more gets there without leaving the ice any faster.
-pub fn margin(scenario: &Scenario, numbers: [&Key; 2], glance: &Glance) -> f64 {
+///
+/// `grip_m_s2`, the largest acceleration of what the hands hold, is only asked for where it is needed.
+pub fn margin(
+    scenario: &Scenario,
+    numbers: [&Key; 2],
+    glance: &Glance,
+    grip_m_s2: impl Fn() -> f64,
+) -> f64 {
     let rate = keys::key(RATE).filter(|rate| !numbers.contains(rate));
     let margins = numbers.into_iter().chain(rate).filter_map(|key| {
         let value = if key.key == RATE {
@@ -20,7 +27,7 @@ pub fn margin(scenario: &Scenario, numbers: [&Key; 2], glance: &Glance) -> f64 {
         } else {
             (key.get)(scenario)
         };
-        let marks = scenario.reach_of(key, glance)?;
+        let marks = scenario.reach_of(key, glance, &grip_m_s2)?;
         let [least, most] = marks
             .seen
             .or(marks.beyond.map(|beyond| [key.least, beyond]))?;

@@ -3,6 +3,7 @@
 
 pub mod beyond;
 pub(crate) mod complaint;
+pub mod effort_report;
 pub mod export;
 pub mod facing;
 pub mod file;

@@ -67,11 +67,18 @@ impl Reach {
 impl Scenario {
     /// The marks of a number for this jumper's flown jump.
     pub fn reach(&self, key: &Key, jump: &Jump) -> Option<Reach> {
-        self.reach_of(key, &Glance::of(&jump.flight, &jump.readout))
+        let grip_m_s2 = || jump.efforts().grip_m_s2;
+        self.reach_of(key, &Glance::of(&jump.readout), grip_m_s2)
     }
 
-    /// The same for a flight of which no more is known.
-    pub fn reach_of(&self, key: &Key, glance: &Glance) -> Option<Reach> {
+    /// The same for a flight of which no more is known; `grip_m_s2`, the largest acceleration of what
+    /// the hands hold, is only asked for where it is needed.
+    pub fn reach_of(
+        &self,
+        key: &Key,
+        glance: &Glance,
+        grip_m_s2: impl FnOnce() -> f64,
+    ) -> Option<Reach> {
         let jumper = self.jumper();
         match key.key {
             "takeoff_rate_rad_s" => Some(rate(jumper, glance)),
@@ -81,7 +88,7 @@ impl Scenario {
                 beyond: None,
                 source: Message("reach-tuck"),
             }),
-            "hand_mass_kg" => Some(self.hand_mass(glance)),
+            "hand_mass_kg" => Some(self.hand_mass(grip_m_s2())),
             "jump_height_m" => Some(self.height(key)),
             "close_delay_s" => Some(practice(
                 jumper,
@@ -102,16 +109,13 @@ impl Scenario {
         }
     }
 
-    /// The mass at which the pull on a hand meets the median grip.
-    fn hand_mass(&self, glance: &Glance) -> Reach {
+    /// The mass that takes as much force as the median grip has, moved as in this jump.
+    fn hand_mass(&self, grip_m_s2: f64) -> Reach {
         let grip_n = match self.table {
             SegmentTable::Female => GRIP_N[0],
             SegmentTable::Male => GRIP_N[1],
         };
-        let hand_kg = glance.hand_kg;
-        // The pull is m w² r: at this jump's peak w² r, the mass that pulls as hard as the grip.
-        let held_kg = hand_kg * grip_n / glance.hand_pull_peak_n.max(f64::MIN_POSITIVE);
-        let beyond = (held_kg - (hand_kg - self.hand_mass_kg)).max(0.0);
+        let beyond = grip_n / grip_m_s2.max(f64::MIN_POSITIVE);
         if self.jumper().size != Size::Grown {
             // What a grown hand doesn't hold no child's does.
             return Reach::not_known(Some(beyond), "reach-hand-mass-not-known");

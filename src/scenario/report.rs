@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::Scenario;
 use super::beyond::{self, Respect};
+use super::effort_report::EffortReport;
 use super::fly::Jump;
 use super::uncertainty::{Range, Uncertainty};
 use crate::physics::call::Call;
@@ -33,6 +34,8 @@ pub struct Report {
     /// Keys of what is not known for a jumper of this size.
     #[serde(serialize_with = "beyond::keys")]
     pub not_known_for_size: Vec<Respect>,
+    #[serde(flatten)]
+    pub efforts: EffortReport,
 }
 
 impl Report {
@@ -52,6 +55,7 @@ impl Report {
             flying_mass_kg: jump.flight.table.body.mass_kg,
             beyond_seen: scenario.beyond_seen(jump),
             not_known_for_size: scenario.not_known_for_size(jump),
+            efforts: EffortReport::new(jump.efforts()),
         }
     }
 }

@@ -618,41 +618,48 @@ fn energy(session: &Session, now: &Moment) -> Vec<Reading> {
 }
 
 fn hands(session: &Session, now: &Moment) -> Vec<Reading> {
-    let readout = &session.jump().readout;
-    let [left, right] = now.hand_pull_n;
-    let largest = match (
-        session.scenario().hand_mass_kg > 0.0,
-        session.scenario().hands_keep,
-    ) {
-        (false, _) => text("reading-hand-pull-peak-n-about"),
-        (true, HandsKeep::Rate) => text("reading-hand-pull-peak-n-about-rate"),
-        (true, HandsKeep::AngularMomentum) => text("reading-hand-pull-peak-n-about-momentum"),
-        (true, HandsKeep::Energy) => text("reading-hand-pull-peak-n-about-energy"),
+    let efforts = session.jump().efforts();
+    let [left, right] = session.flight().loads_at(now.t_s).hand_n();
+    let holds = session.scenario().hand_mass_kg > 0.0;
+    let largest = match (holds, session.scenario().hands_keep) {
+        (false, _) => text("reading-hand-force-peak-n-about"),
+        (true, HandsKeep::Rate) => text("reading-hand-force-peak-n-about-rate"),
+        (true, HandsKeep::AngularMomentum) => text("reading-hand-force-peak-n-about-momentum"),
+        (true, HandsKeep::Energy) => text("reading-hand-force-peak-n-about-energy"),
     };
-    let line = |quantity: &'static str, label: &'static str, pull, about: &str| {
-        line(Group::Hands, quantity, label, NEWTONS.text(pull), about)
+    let line = |quantity: &'static str, label: &'static str, force_n, about: &str| {
+        line(Group::Hands, quantity, label, NEWTONS.text(force_n), about)
     };
-    let about = text("reading-hand-pull-now-about");
-    vec![
+    let about = text("reading-hand-force-now-about");
+    let mut lines = vec![
         line(
-            "hand_pull_left_now_n",
-            text("reading-hand-pull-left-now-n"),
+            "hand_force_left_now_n",
+            text("reading-hand-force-left-now-n"),
             left,
             about,
         ),
         line(
-            "hand_pull_right_now_n",
-            text("reading-hand-pull-right-now-n"),
+            "hand_force_right_now_n",
+            text("reading-hand-force-right-now-n"),
             right,
             about,
         ),
         line(
-            "hand_pull_peak_n",
-            text("reading-hand-pull-peak-n"),
-            readout.hand_pull_peak_n,
+            "hand_force_peak_n",
+            text("reading-hand-force-peak-n"),
+            efforts.hand_force.value,
             largest,
         ),
-    ]
+    ];
+    if holds {
+        lines.push(line(
+            "grip_force_peak_n",
+            text("reading-grip-force-peak-n"),
+            efforts.grip_force.value,
+            text("reading-grip-force-peak-n-about"),
+        ));
+    }
+    lines
 }
 
 fn axis(session: &Session, now: &Moment) -> Vec<Reading> {

@@ -34,7 +34,7 @@ NUMBERS = {
     "closing_work_j": 1,
     "opening_work_j": 1,
     "energy_touchdown_j": 1,
-    "hand_pull_peak_n": 1,
+    "hand_force_peak_n": 1,
     "tilt_peak_rad": DEG,
     "tilt_touchdown_rad": DEG,
 }
