@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use turns_aloft::physics::body::Body;
+use turns_aloft::physics::efforts::Efforts;
 use turns_aloft::physics::flight::{Flight, Launch};
 use turns_aloft::physics::landing::Ground;
 use turns_aloft::physics::plan::{Plan, PlanSpec};
@@ -31,13 +32,14 @@ fn requests(plan: PlanSpec, launch: Launch, resolution: Resolution) -> (u64, u64
     let (flight, moments) = counted(|| {
         let flight = Flight::new(made, launch);
         let _readout = Readout::new(&flight, Ground::Ice);
+        let _efforts = Efforts::new(&flight);
         flight.moments.len()
     });
     (table, flight, moments)
 }
 
 /// Sixteen times the steps, not one request more: neither for the table nor for the flight, its
-/// search for the touch-down and its readouts.
+/// search for the touch-down, its readouts and its efforts.
 #[test]
 fn finer_steps_ask_for_no_more() {
     for start in starts::all() {

@@ -11,9 +11,10 @@ mod made;
 use std::f64::consts::{FRAC_PI_2, TAU};
 
 use glam::DVec3;
-use turns_aloft::physics::blend::minimum_jerk;
+use turns_aloft::physics::blend::{minimum_jerk, minimum_jerk_change};
 use turns_aloft::physics::body::{Body, BodySpec, Footwear, Segment};
 use turns_aloft::physics::flight::{Flight, Launch, Spin};
+use turns_aloft::physics::inverse::{JointMotion, Loads};
 use turns_aloft::physics::landing::Ground;
 use turns_aloft::physics::momentum::MassState;
 use turns_aloft::physics::posture::{Arm, Leg, Posture, STILL};
@@ -170,18 +171,116 @@ fn every_rate_is_in_proportion_to_h() {
     }
 }
 
-/// The hand's pull is m w^2 r with its own mass and what it holds, arm's length from the axis.
+/// How the arms move in [`states`], some time after take-off.
+fn joint_motion(t_s: f64) -> JointMotion {
+    let (part, part_rate) = minimum_jerk(t_s, 0.0, CLOSE_TIME_S);
+    let part_change = minimum_jerk_change(t_s, 0.0, CLOSE_TIME_S);
+    let both = |of: f64| {
+        let mut joints = STILL;
+        joints[Segment::RightUpperArm as usize] = DVec3::X * FRAC_PI_2 * of;
+        joints[Segment::LeftUpperArm as usize] = DVec3::NEG_X * FRAC_PI_2 * of;
+        joints
+    };
+    JointMotion {
+        moving: (posture(FRAC_PI_2 * (1.0 - part)), both(part_rate)),
+        accelerations: both(part_change),
+    }
+}
+
+/// The force on the hand of an arm held out at a constant rate is m w^2 r with its own mass and what
+/// it holds, arm's length from the axis; on the weight alone with its own.
 #[test]
-fn hands_pull_with_what_they_hold() {
-    let flight = flight(Spin::Rate(8.0));
+fn hands_are_held_on_their_circle() {
     let body = body();
     let hand = body.link(Segment::RightHand);
-    let reach_m = body.link(Segment::RightUpperArm).joint_m.z
+    let wrist_m = body.link(Segment::RightUpperArm).joint_m.z
         - body.link(Segment::RightForearm).joint_m.y
-        - body.link(Segment::RightHand).joint_m.y
-        - hand.cm_m.y;
-    let expected = hand.mass_kg * 64.0 * reach_m;
-    for pull in flight.takeoff().hand_pull_n {
-        assert!((pull / expected - 1.0).abs() < 1e-12, "{pull} {expected}");
+        - body.link(Segment::RightHand).joint_m.y;
+    let tree = Tree::new(&body);
+    let still = JointMotion {
+        moving: (posture(FRAC_PI_2), STILL),
+        accelerations: STILL,
+    };
+    let loads = Loads::new(&tree, &still, DVec3::Y * 8.0);
+    let expected = hand.mass_kg * 64.0 * (wrist_m - hand.cm_m.y);
+    for force in loads.hand_n() {
+        assert!((force / expected - 1.0).abs() < 1e-12, "{force} {expected}");
+    }
+    for acceleration in loads.grip_m_s2() {
+        let expected = 64.0 * (wrist_m - hand.end_m.y);
+        assert!((acceleration / expected - 1.0).abs() < 1e-12);
+    }
+}
+
+/// The torque at a shoulder while a straight arm comes down the shoulder line, by Lagrange's equation
+/// and by the change of angular momentum.
+///
+/// The arm hangs at the angle f from a shoulder z0 off the axis; A, B are its moments about the shoulder
+/// across and along itself, S its mass times the distance of its CM. Its moment about the axis is
+/// I(f) = m z0^2 + 2 z0 S sin f + A sin^2 f + B cos^2 f. About the shoulder line's normal:
+/// A f'' - w^2 I'(f) / 2 + S sin f a, where a is the shoulder's acceleration upwards; both arms keep
+/// the CM of the whole in free fall, M a = -2 S (sin f)' f' - 2 S sin f f'' = -2 S (sin f f'' + cos f f'^2).
+/// About the vertical: (I w)' - z0 (m w' z + 2 m w z') with m z = m z0 + S sin f.
+#[test]
+fn shoulder_torque_of_the_pull_in() {
+    let body = body();
+    let tree = Tree::new(&body);
+    let arm = [
+        Segment::RightUpperArm,
+        Segment::RightForearm,
+        Segment::RightHand,
+    ];
+    let (mut along_m, mut mass, mut first, mut across, mut long) = (0.0, 0.0, 0.0, 0.0, 0.0);
+    for (i, segment) in arm.into_iter().enumerate() {
+        let link = body.link(segment);
+        if i > 0 {
+            along_m -= link.joint_m.y;
+        }
+        let at_m = along_m - link.cm_m.y;
+        mass += link.mass_kg;
+        first += link.mass_kg * at_m;
+        across += link.inertia_kg_m2.x_axis.x + link.mass_kg * at_m * at_m;
+        long += link.inertia_kg_m2.y_axis.y;
+    }
+    // What swings about the normal (x) and what circles with raised arms (z) differ a little.
+    let raised = arm.iter().fold(across, |sum, &segment| {
+        let inertia = body.link(segment).inertia_kg_m2;
+        sum + inertia.z_axis.z - inertia.x_axis.x
+    });
+    let z0 = body.link(Segment::RightUpperArm).joint_m.z;
+    for i in 0..=20 {
+        let t_s = CLOSE_TIME_S * f64::from(i) / 20.0;
+        let joints = joint_motion(t_s);
+        let state = MassState::new(&tree, &joints.moving.0, &joints.moving.1);
+        let h = 8.0
+            * MassState::new(&tree, &posture(FRAC_PI_2), &STILL)
+                .inertia_kg_m2
+                .y_axis
+                .y;
+        let inertia = state.inertia_kg_m2.y_axis.y;
+        let w = h / inertia;
+        let loads = Loads::new(&tree, &joints, DVec3::Y * w);
+
+        let (part, part_rate) = minimum_jerk(t_s, 0.0, CLOSE_TIME_S);
+        let f = FRAC_PI_2 * (1.0 - part);
+        let f1 = -FRAC_PI_2 * part_rate;
+        let f2 = -FRAC_PI_2 * minimum_jerk_change(t_s, 0.0, CLOSE_TIME_S);
+        let (sin, cos) = libm::sincos(f);
+        let own = mass * z0 * z0 + 2.0 * z0 * first * sin + raised * sin * sin + long * cos * cos;
+        let slope = 2.0 * z0 * first * cos + 2.0 * (raised - long) * sin * cos;
+        let a = -2.0 * first * (sin * f2 + cos * f1 * f1) / body.mass_kg;
+        // About -x the right arm rises.
+        let swing = across * f2 - 0.5 * w * w * slope + first * sin * a;
+        let w1 = -h * 2.0 * slope * f1 / (inertia * inertia);
+        let out = mass * z0 + first * sin;
+        let round = own * w1 + slope * f1 * w - z0 * (w1 * out + 2.0 * w * first * cos * f1);
+        let torque = DVec3::from(loads.on(Segment::RightUpperArm).torque_n_m);
+        let size = 1.0 + torque.length();
+        assert!((-torque.x - swing).abs() < 1e-11 * size, "{torque} {swing}");
+        assert!((torque.y - round).abs() < 1e-11 * size, "{torque} {round}");
+        let power = loads.on(Segment::RightUpperArm).power_w;
+        assert!((power - swing * f1).abs() < 1e-10 * (1.0 + power.abs()));
+        assert!((loads.pelvis_rad_s2 - DVec3::Y * w1).length() < 1e-10 * (1.0 + w1.abs()));
+        assert!((loads.pelvis_m_s2 - DVec3::Y * a).length() < 1e-11 * (1.0 + a.abs()));
     }
 }

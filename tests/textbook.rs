@@ -16,6 +16,7 @@ use turns_aloft::physics::GRAVITY_M_S2;
 use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::call::{Call, QUARTER_BAND_FROM_DEG};
 use turns_aloft::physics::flight::{Launch, Spin};
+use turns_aloft::physics::inverse::{JointMotion, Loads};
 use turns_aloft::physics::landing::Ground;
 use turns_aloft::physics::momentum::MassState;
 use turns_aloft::physics::posture::{Arm, Leg, Posture, STILL};
@@ -227,21 +228,40 @@ fn height_time_and_speed() {
     }
 }
 
+/// Loads on a body that stands upright and turns, with the right and the left hand of this mass, its
+/// centre and its grip this far from the axis.
+fn circled(hand_kg: f64, radius_m: f64, rate_rad_s: f64) -> Loads {
+    let mut body = Body::new(starts::all()[0].scenario.body_spec());
+    for link in &mut body.links {
+        link.cm_m.x = 0.0;
+    }
+    let shoulder_m = body.link(Segment::RightUpperArm).joint_m.z;
+    for (hand, side) in [(Segment::LeftHand, -1.0), (Segment::RightHand, 1.0)] {
+        let link = &mut body.links[hand as usize];
+        link.mass_kg = hand_kg;
+        link.cm_m.z = side * (radius_m - shoulder_m);
+        link.end_m.z = link.cm_m.z;
+    }
+    let still = JointMotion {
+        moving: (Posture::STANDING, STILL),
+        accelerations: STILL,
+    };
+    Loads::new(&Tree::new(&body), &still, DVec3::Y * rate_rad_s)
+}
+
 /// 5. Turning skater's nose, CP 6.2: 5 turns/s is 31.4 rad/s, and 0.120 m from the axis that is
-///    118 m/s2; 9 turns/s, 384 m/s2. A kilogram's pull in newtons is its acceleration.
+///    118 m/s2; 9 turns/s, 384 m/s2.
 #[test]
 fn inward_acceleration() {
-    let mut state = shape::still(DVec3::ONE);
-    state.hands_m = [DVec3::new(0.120, 0.4, 0.0), DVec3::new(0.0, -0.3, -0.120)];
-    let pull = |turns_per_s| {
+    let inwards = |turns_per_s| {
         let rate_rad_s = RateUnit::TurnsPerS.unit().to_si(turns_per_s);
-        (rate_rad_s, state.hand_pull_n(DVec3::Y, rate_rad_s))
+        (rate_rad_s, circled(0.4, 0.120, rate_rad_s).grip_m_s2())
     };
-    let (rate_rad_s, [left, right]) = pull(5.0);
+    let (rate_rad_s, [left, right]) = inwards(5.0);
     assert_near(rate_rad_s, 31.42);
     assert_near(left, 118.4);
     assert_near(right, 118.4);
-    assert_near(pull(9.0).1[0], 383.7);
+    assert_near(inwards(9.0).1[0], 383.7);
 }
 
 /// Load to hold an arm in, F = m w^2 r: 2.245 kg (4.49 % of 50 kg, de Leva) at 0.10 m, and a hand
@@ -249,10 +269,7 @@ fn inward_acceleration() {
 #[test]
 fn load_of_an_arm() {
     let arm = |mass_kg, radius_m, rpm| {
-        let mut state = shape::still(DVec3::ONE);
-        state.hand_kg = mass_kg;
-        state.hands_m = [DVec3::new(0.0, 0.0, radius_m); 2];
-        state.hand_pull_n(DVec3::Y, RateUnit::Rpm.unit().to_si(rpm))[0]
+        circled(mass_kg, radius_m, RateUnit::Rpm.unit().to_si(rpm)).hand_n()[0]
     };
     for (rpm, at_10_cm, at_15_cm) in [
         (300.0, 222.0, 332.0),

@@ -10,6 +10,7 @@ use turns_aloft::analysis::lever::{LEVERS, Season, place};
 use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict, marks};
 use turns_aloft::analysis::wanted::{MET_TURNS, Single, Wanted};
 use turns_aloft::physics::plan::Turning;
+use turns_aloft::physics::segments::SegmentTable;
 use turns_aloft::scenario::keys::key;
 use turns_aloft::scenario::units::RateUnit;
 use turns_aloft::scenario::{Scenario, starts};
@@ -421,11 +422,19 @@ fn nobody_has_been_seen_to_turn_that_fast() {
     }
 }
 
+/// A grown man in the first starting point's jump: of him it is known what has been seen.
+fn man() -> Scenario {
+    Scenario {
+        table: SegmentTable::Male,
+        stature_m: 1.75,
+        body_mass_kg: 68.0,
+        ..starts::all()[0].scenario.clone()
+    }
+}
+
 #[test]
 fn own_limits_decide_what_is_within_reach() {
-    let scenario = &starts::named("half-a-turn-short")
-        .expect("a start")
-        .scenario;
+    let scenario = &man();
     let height = |limits: &Limits| {
         let all = singles(scenario, 2.0, limits);
         single(&all, "jump_height_m").judgement.clone()
@@ -435,7 +444,7 @@ fn own_limits_decide_what_is_within_reach() {
     assert_eq!(usual.limit.expect("a limit").of, LimitOf::Seen);
 
     let mut wide = Limits::default();
-    wide.set("jump_height_m", [0.2, 0.5]).expect("admissible");
+    wide.set("jump_height_m", [0.2, 0.6]).expect("admissible");
     let wide = height(&wide);
     assert_eq!(wide.verdict, Verdict::WithinReach);
     assert_eq!(wide.limit.expect("a limit").of, LimitOf::Jumper);
@@ -457,9 +466,7 @@ fn own_limits_decide_what_is_within_reach() {
 /// Without own limits this jumper's reach is one season's change from now, no more.
 #[test]
 fn a_season_decides_where_there_are_no_own_limits() {
-    let scenario = &starts::named("half-a-turn-short")
-        .expect("a start")
-        .scenario;
+    let scenario = &man();
     for (lever, change, verdict) in [
         ("jump_height_m", 0.029, Verdict::WithinReach),
         ("jump_height_m", 0.031, Verdict::WithinMeasured),

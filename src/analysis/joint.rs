@@ -15,6 +15,7 @@ use super::limits::Judgement;
 use super::search::crossing;
 use super::wanted::{MET_TURNS, Single, Wanted};
 use crate::scenario::Scenario;
+use crate::scenario::beyond::{self, Respect};
 use crate::words::Message;
 
 /// Half the distance over which the turns' slope is taken, in seasons.
@@ -56,11 +57,14 @@ pub struct Joint {
     pub settled: bool,
     /// Turns in all, flown with the changes.
     pub turns: f64,
-    /// The worst of all, the peak rate that comes of them included.
+    /// The worst of all, what comes of them together included.
     #[serde(flatten)]
     pub judgement: Judgement,
     /// Estimate, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
+    /// In which respects the jump with the changes is beyond what has been seen.
+    #[serde(serialize_with = "beyond::keys")]
+    pub beyond_seen: Vec<Respect>,
     pub cautions: Vec<Message>,
 }
 
@@ -344,6 +348,7 @@ impl Search<'_> {
             turns: jump.turns,
             judgement: wanted.limits.judge_all(&changed, wanted, &then, &jump),
             landing_load_bw: jump.readout.landing_load_bw,
+            beyond_seen: then.beyond_seen(&jump),
             cautions: caution::of(wanted.scenario, &then),
         }
     }

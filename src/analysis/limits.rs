@@ -6,9 +6,11 @@ use super::lever::{COUNT, LEVERS, Season, place, unknown};
 use super::wanted::Wanted;
 use crate::say;
 use crate::scenario::Scenario;
+use crate::scenario::beyond;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::plain;
 use crate::scenario::reach::Reach;
+use crate::scenario::seen::Stand;
 use crate::words::Message;
 
 /// What there is to say of a proposed value, the mildest first.
@@ -21,7 +23,9 @@ pub enum Verdict {
     WithinReach,
     /// Farther than that, but people have been seen there.
     WithinMeasured,
-    /// Nobody has been seen there.
+    /// Farther than a season, and not known for a jumper of this size.
+    NotKnown,
+    /// Nobody has been seen there, or the jump asks for something else that nobody has been seen to do.
     BeyondMeasured,
     /// No admissible value does it.
     CannotAlone,
@@ -31,10 +35,13 @@ pub enum Verdict {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Judgement {
     pub verdict: Verdict,
-    /// None where the jump has the turns as it is.
+    /// None where the jump has the turns as it is, and where nothing is known.
     pub limit: Option<Limit>,
     /// Where the limit comes from.
     pub source: Message,
+    /// Whether it is known for a jumper of this size what has been seen; if not, the verdict cannot
+    /// rest on that.
+    pub known_for_size: bool,
 }
 
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -63,12 +70,14 @@ pub enum LimitOf {
 const OWN: Message = Message("limit-own");
 
 const SEASON: Message = Message("limit-season");
+const SEASON_NOT_KNOWN: Message = Message("limit-season-not-known");
 
 impl Judgement {
     pub const ALREADY: Self = Self {
         verdict: Verdict::AlreadyReached,
         limit: None,
         source: Message("limit-already"),
+        known_for_size: true,
     };
 
     pub(super) fn cannot(place: usize) -> Self {
@@ -81,6 +90,7 @@ impl Judgement {
                 of: LimitOf::Admissible,
             }),
             source: Message("limit-flown"),
+            known_for_size: true,
         }
     }
 }
@@ -142,13 +152,15 @@ impl Limits {
     ) -> Judgement {
         let key = LEVERS[place].key;
         let value = LEVERS[place].value(then);
-        let seen = marks(place, then, jump);
+        let marks = marks(place, then, jump);
         // The marks of the rate are those of the rate flown: kept by heavier hands, it is another.
         let flown = if key == RATE {
             jump.readout.takeoff_rate_rad_s
         } else {
             value
         };
+        let stand = marks.stand(flown);
+        let known_for_size = stand != Stand::NotKnown;
         let in_reach = self
             .reach(place, wanted.scenario, wanted.season)
             .filter(|limit| within(limit.range, value));
@@ -157,30 +169,33 @@ impl Limits {
                 verdict: Verdict::WithinReach,
                 limit: Some(limit),
                 source: OWN,
+                known_for_size,
             },
-            Some(limit) if within(seen.seen, flown) => Judgement {
+            Some(limit) if stand != Stand::Beyond => Judgement {
                 verdict: Verdict::WithinReach,
                 limit: Some(limit),
-                source: SEASON,
+                source: if known_for_size {
+                    SEASON
+                } else {
+                    SEASON_NOT_KNOWN
+                },
+                known_for_size,
             },
             _ => Judgement {
-                verdict: if within(seen.seen, flown) {
-                    Verdict::WithinMeasured
-                } else {
-                    Verdict::BeyondMeasured
+                verdict: match stand {
+                    Stand::Seen => Verdict::WithinMeasured,
+                    Stand::NotKnown => Verdict::NotKnown,
+                    Stand::Beyond => Verdict::BeyondMeasured,
                 },
-                limit: Some(Limit {
-                    key,
-                    range: seen.seen,
-                    of: LimitOf::Seen,
-                }),
-                source: seen.source,
+                limit: seen_limit(place, &marks, stand),
+                source: marks.source,
+                known_for_size,
             },
         }
     }
 
-    /// The same of all that a proposal changes together, the worst of it. Where the body turns faster
-    /// at its peak than before, that has its mark too: the one of the take-off rate.
+    /// The same of all that a proposal changes together, the worst of it. A jump that is beyond what
+    /// has been seen, in whatever respect, is within nobody's reach.
     pub(super) fn judge_all(
         &self,
         changed: &[usize],
@@ -188,15 +203,10 @@ impl Limits {
         then: &Scenario,
         jump: &Jump,
     ) -> Judgement {
-        let faster = jump.readout.peak_rate_rad_s > wanted.now.readout.peak_rate_rad_s;
-        let peak = place(RATE)
-            .filter(|rate| faster && !changed.contains(rate))
-            .map(|rate| Self::default().judge(rate, wanted, then, jump))
-            .filter(|judged| judged.verdict == Verdict::BeyondMeasured);
         changed
             .iter()
             .map(|&i| self.judge(i, wanted, then, jump))
-            .chain(peak)
+            .chain(beyond(wanted, then, jump))
             .reduce(|worst, next| {
                 if next.verdict > worst.verdict {
                     next
@@ -206,6 +216,43 @@ impl Limits {
             })
             .unwrap_or(Judgement::ALREADY)
     }
+}
+
+/// What is to be said of a jump that is beyond what has been seen; none where it is not. First what the
+/// change has made so, or worse.
+fn beyond(wanted: &Wanted<'_>, then: &Scenario, jump: &Jump) -> Option<Judgement> {
+    let before = wanted.scenario.beyond_seen(wanted.now);
+    let beyond = then.beyond_seen(jump);
+    let worse = beyond.iter().find(|one| one.is_worse_than(&before));
+    let respect = worse.or_else(|| beyond.first())?;
+    // The mark of the peak is that of the take-off rate on this plan.
+    let of = if respect.key == beyond::PEAK_RATE {
+        RATE
+    } else {
+        respect.key
+    };
+    let limit = place(of).and_then(|i| seen_limit(i, &marks(i, then, jump), Stand::Beyond));
+    Some(Judgement {
+        verdict: Verdict::BeyondMeasured,
+        limit,
+        source: respect.source,
+        known_for_size: true,
+    })
+}
+
+/// What has been seen of a lever, as a limit.
+fn seen_limit(place: usize, marks: &Reach, stand: Stand) -> Option<Limit> {
+    let row = LEVERS[place].row();
+    let range = match (marks.seen, marks.beyond, stand) {
+        (Some(seen), _, _) => seen,
+        (None, Some(beyond), Stand::Beyond) => [row.least, beyond],
+        _ => return None,
+    };
+    Some(Limit {
+        key: row.key,
+        range,
+        of: LimitOf::Seen,
+    })
 }
 
 pub(super) const RATE: &str = "takeoff_rate_rad_s";

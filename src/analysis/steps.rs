@@ -6,6 +6,7 @@ use super::caution;
 use super::lever::{LEVERS, StepOf};
 use crate::order::by_number;
 use crate::scenario::Scenario;
+use crate::scenario::beyond::{self, Respect};
 use crate::scenario::fly::Jump;
 use crate::words::Message;
 
@@ -35,6 +36,9 @@ pub struct Gain {
     pub turns_gained: Option<f64>,
     /// Estimate after the step as flown, lowest and highest, in body weights.
     pub landing_load_bw: Option<[f64; 2]>,
+    /// In which respects the jump after the step as flown is beyond what has been seen.
+    #[serde(serialize_with = "beyond::keys")]
+    pub beyond_seen: Vec<Respect>,
     pub cautions: Vec<Message>,
 }
 
@@ -59,6 +63,7 @@ pub fn gain(place: usize, scenario: &Scenario, now: &Jump) -> Gain {
         change: None,
         turns_gained: None,
         landing_load_bw: None,
+        beyond_seen: Vec::new(),
         cautions: Vec::new(),
     };
     let (flown, change, sign) = match lever.steps(scenario) {
@@ -78,6 +83,7 @@ pub fn gain(place: usize, scenario: &Scenario, now: &Jump) -> Gain {
         change: Some(change),
         turns_gained: Some(gained),
         landing_load_bw: Some(jump.readout.landing_load_bw),
+        beyond_seen: then.beyond_seen(&jump),
         cautions: caution::of(scenario, &then),
         ..nothing
     }

@@ -8,6 +8,7 @@ use super::limits::{Judgement, Limits};
 use super::search::{crossing, peak};
 use crate::order::by_number;
 use crate::scenario::Scenario;
+use crate::scenario::beyond::{self, Respect};
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::Key;
 use crate::words::Message;
@@ -42,6 +43,9 @@ pub struct Proposal {
     pub turns: f64,
     /// Estimate, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
+    /// In which respects the jump with the change is beyond what has been seen.
+    #[serde(serialize_with = "beyond::keys")]
+    pub beyond_seen: Vec<Respect>,
     pub cautions: Vec<Message>,
 }
 
@@ -82,6 +86,7 @@ impl Single {
                 change: 0.0,
                 turns: wanted.now.turns,
                 landing_load_bw: wanted.now.readout.landing_load_bw,
+                beyond_seen: wanted.scenario.beyond_seen(wanted.now),
                 cautions: Vec::new(),
             }),
             proof: None,
@@ -154,6 +159,7 @@ impl<'a> Wanted<'a> {
                 change: value - now,
                 turns: jump.turns,
                 landing_load_bw: jump.readout.landing_load_bw,
+                beyond_seen: then.beyond_seen(&jump),
                 cautions: caution::of(self.scenario, &then),
             }),
             ..single

@@ -6,7 +6,8 @@ mod table;
 use bevy_egui::egui::{Align2, Color32, FontId, Rect, Response, RichText, Sense, Ui, pos2, vec2};
 
 use super::bar::Wish;
-use super::look::{self, APART, INK, NEAR, ON_TEAL, SLATE, TOUCH};
+use super::beyond::{self, in_row};
+use super::look::{self, APART, INK, NEAR, ON_TEAL, SLATE, TOUCH, VERMILION};
 use super::parts::{card, heading, small};
 use super::{caution, fold, folded_charts, spoken, transport};
 use crate::say;
@@ -56,6 +57,7 @@ fn difference(ui: &mut Ui, session: &Session) {
         let sentence = compared.sentence().replace(" %", "\u{a0}%");
         ui.label(RichText::new(sentence).font(look::bold(18.0)));
         if compared.parts.is_empty() {
+            beyond::line(ui, session, session.beyond_seen());
             return;
         }
         ui.add_space(NEAR);
@@ -104,7 +106,7 @@ fn starting_points(ui: &mut Ui, session: &mut Session) {
         let which = Which::Start(start.name.to_owned());
         let chosen = present.as_ref() == Some(&which);
         let name = format!("beside:{}", start.name);
-        if attempt(ui, &name, start.label(), "", chosen).clicked() {
+        if attempt(ui, &name, start.label(), "", false, chosen).clicked() {
             lay(session, which, chosen);
         }
     }
@@ -120,14 +122,28 @@ fn lay(session: &mut Session, which: Which, chosen: bool) {
     }
 }
 
-/// A row to choose an attempt by: its name, and what it came to.
-fn attempt(ui: &mut Ui, target: &str, name: &str, came_to: &str, chosen: bool) -> Response {
+/// A row to choose an attempt by: its name, what it came to, and whether that is beyond what has been
+/// seen.
+fn attempt(
+    ui: &mut Ui,
+    target: &str,
+    name: &str,
+    came_to: &str,
+    is_beyond: bool,
+    chosen: bool,
+) -> Response {
     let rect = allocate(ui, TOUCH);
     let response = transport::button(ui, target, rect, chosen);
     let said = if came_to.is_empty() {
         say!("panel-compare-with-one", name = name)
     } else {
         say!("panel-compare-with-result", name = name, result = came_to)
+    };
+    let beyond = text("beyond-seen-in-short");
+    let said = if is_beyond {
+        format!("{said}, {beyond}")
+    } else {
+        said
     };
     spoken::toggle(&response, &said, chosen);
     let (ink, second) = if chosen {
@@ -146,7 +162,14 @@ fn attempt(ui: &mut Ui, target: &str, name: &str, came_to: &str, chosen: bool) -
         rect.min + vec2(12.0, 0.0),
         pos2(right.left() - NEAR, rect.bottom()),
     );
-    write(ui, room, name, look::text(16.0), ink);
+    if is_beyond {
+        let (upper, lower) = room.split_top_bottom_at_y(rect.top() + 24.0);
+        write(ui, upper, name, look::text(16.0), ink);
+        let warning = if chosen { ink } else { VERMILION.get() };
+        in_row(ui, beyond, lower, warning);
+    } else {
+        write(ui, room, name, look::text(16.0), ink);
+    }
     response
 }
 

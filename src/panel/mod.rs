@@ -3,6 +3,7 @@
 //! Panels read the session's finished flight and call the session's methods; they compute nothing.
 
 mod bar;
+mod beyond;
 mod caution;
 mod charts;
 mod choice;
@@ -191,11 +192,13 @@ fn answer(ui: &mut Ui, session: &mut Session, layout: &Layout) {
         answer_in_full(ui, session, layout.narrow);
     } else if session.question() != Question::Jump {
         turns::line(ui, session);
+        beyond::under_turns(ui, session);
     }
 }
 
 fn answer_in_full(ui: &mut Ui, session: &mut Session, narrow: bool) {
     turns::card(ui, session, narrow);
+    beyond::under_turns(ui, session);
     turns::progress(ui, session);
 }
 

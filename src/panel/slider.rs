@@ -239,11 +239,9 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
     let round = CornerRadius::same(3);
     painter.rect_filled(bar(left, left + span, TRACK), round, FROST.get());
     if let Some(reach) = reach {
-        painter.rect_filled(
-            bar(x_of(reach.seen[0]), x_of(reach.seen[1]), TRACK),
-            round,
-            SEEN.get(),
-        );
+        if let Some([least, most]) = reach.seen {
+            painter.rect_filled(bar(x_of(least), x_of(most), TRACK), round, SEEN.get());
+        }
         if let Some(beyond) = reach.beyond.filter(|beyond| *beyond < key.most) {
             hatch(ui, bar(x_of(beyond), left + span, 2.0 * TRACK));
         }

@@ -196,7 +196,7 @@ fn verdict(session: &Session) -> Vec<Line> {
         return vec![line(text("panel-turns").to_owned(), 22.0, SLATE.get())];
     };
     let scenario = session.scenario();
-    let colour = colour(owed.call.as_slice(), [owed.shortfall_deg; 2]);
+    let colour = colour(session, owed.call.as_slice(), [owed.shortfall_deg; 2]);
     let call = if scenario.jump.is_called() {
         let sign = owed.call.map_or("", Call::sign);
         format!(
@@ -215,15 +215,19 @@ fn verdict(session: &Session) -> Vec<Line> {
     ]
 }
 
-/// Green where every call possible is full, red otherwise. Where the rule does not reach, as far as a
-/// quarter turn either way counts as full.
-fn colour(calls: &[Call], shortfall_deg: [f64; 2]) -> Color32 {
+/// Green where every call possible is full, red otherwise, and where nobody has been seen to jump so.
+/// Where the rule does not reach, as far as a quarter turn either way counts as full.
+fn colour(session: &Session, calls: &[Call], shortfall_deg: [f64; 2]) -> Color32 {
     let full = if calls.is_empty() {
         shortfall_deg.iter().all(|deg| deg.abs() <= 90.0)
     } else {
         calls.iter().all(|&call| call == Call::Full)
     };
-    if full { TEAL.get() } else { VERMILION.get() }
+    if full && session.beyond_seen().is_empty() {
+        TEAL.get()
+    } else {
+        VERMILION.get()
+    }
 }
 
 /// Owed, and what may be missing and called; the colour is that of the worst.
@@ -233,7 +237,8 @@ fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
         return vec![line(text("panel-turns").to_owned(), 20.0, SLATE.get())];
     };
     let scenario = session.scenario();
-    let colour = colour(range.calls.as_deref().unwrap_or_default(), shortfall_deg);
+    let calls = range.calls.as_deref().unwrap_or_default();
+    let colour = colour(session, calls, shortfall_deg);
     let call = range.calls.as_ref().map_or_else(
         || uncalled_text(shortfall_deg).to_owned(),
         |calls| {

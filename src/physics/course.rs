@@ -224,7 +224,6 @@ impl Course {
             inertia_kg_m2: up.dot(state.inertia_kg_m2 * up),
             own_long_axis: stance.long_axis,
             energy_j: 0.5 * own_rate_rad_s.dot(momenta) + joint_energy_j,
-            hand_pull_n: state.hand_pull_n(up, spin_rad_s),
             cm_height_m: self.cm_height_m(t_s),
             lowest_m: self.lowest_m(t_s, up, stance),
         }

@@ -63,8 +63,6 @@ pub struct Bare {
     pub lowest_m: f64,
     /// Angular velocity of the pelvis about the vertical, anticlockwise positive, rad/s.
     pub spin_rad_s: f64,
-    /// Square of the larger pull on a hand over its mass, m²/s⁴.
-    pub hand_pull_m2_s4: f64,
 }
 
 impl Kept for Bare {
@@ -79,19 +77,12 @@ impl Kept for Bare {
         let up = attitude.up;
         let own_rate_rad_s = course.own_rate_rad_s(up, passed);
         let spin_rad_s = own_rate_rad_s.dot(up);
-        let radii_m2 = passed
-            .stance
-            .state
-            .hands_m
-            .map(|hand| hand.cross(up).length_squared());
-        let square = spin_rad_s * spin_rad_s;
         Self {
             t_s,
             attitude,
             own_rate_rad_s,
             lowest_m: course.lowest_m(t_s, up, passed.stance),
             spin_rad_s,
-            hand_pull_m2_s4: square * square * radii_m2[0].max(radii_m2[1]),
         }
     }
 

@@ -98,6 +98,11 @@ impl From<Vec3<f64>> for DVec3 {
 }
 
 impl Vec3<f64x2> {
+    /// The same on both sides.
+    pub fn both(v: Vec3<f64>) -> Self {
+        Self::pair(v.into(), v.into())
+    }
+
     pub fn pair(left: DVec3, right: DVec3) -> Self {
         Self {
             x: f64x2::new([left.x, right.x]),
@@ -118,6 +123,10 @@ impl Vec3<f64x2> {
     pub fn sum(self) -> Vec3<f64> {
         let [left, right] = self.apart();
         left + right
+    }
+
+    pub fn lengths(self) -> [f64; 2] {
+        self.dot(self).sqrt().to_array()
     }
 }
 
@@ -258,6 +267,16 @@ impl<T: Real> Turn<T> {
         }
     }
 
+    /// This turn after another one.
+    #[inline(always)]
+    pub fn after(&self, first: &Self) -> Self {
+        Self {
+            x_axis: self.vector(first.x_axis),
+            y_axis: self.vector(first.y_axis),
+            z_axis: self.vector(first.z_axis),
+        }
+    }
+
     #[inline(always)]
     pub fn vector(&self, v: Vec3<T>) -> Vec3<T> {
         self.x_axis * v.x + self.y_axis * v.y + self.z_axis * v.z
@@ -288,6 +307,15 @@ impl From<DQuat> for Turn<f64> {
 }
 
 impl Turn<f64x2> {
+    /// The same on both sides.
+    pub fn both(turn: &Turn<f64>) -> Self {
+        Self {
+            x_axis: Vec3::both(turn.x_axis),
+            y_axis: Vec3::both(turn.y_axis),
+            z_axis: Vec3::both(turn.z_axis),
+        }
+    }
+
     pub fn pair(left: DQuat, right: DQuat) -> Self {
         let v = Vec3::pair(
             DVec3::new(left.x, left.y, left.z),

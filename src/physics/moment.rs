@@ -23,8 +23,6 @@ pub struct Moment {
     pub own_long_axis: DVec3,
     /// Kinetic energy relative to the CM, J.
     pub energy_j: f64,
-    /// Pull that keeps the left and the right hand, with what it holds, on its circle, N.
-    pub hand_pull_n: [f64; 2],
     /// Height of the CM of the whole body over the ice, m.
     pub cm_height_m: f64,
     /// Height of the lowest point of either foot over the ice, m.

@@ -22,8 +22,6 @@ pub struct MassState {
     pub soles_m: [DVec3; 4],
     /// Mass centre of the left and the right hand with what it holds, from the CM, m.
     pub hands_m: [DVec3; 2],
-    /// Mass of one hand with what it holds, kg.
-    pub hand_kg: f64,
 }
 
 /// The inertia tensor I(q), kg m², and the angular momentum k(q, q') of the joint motion alone,
@@ -37,12 +35,12 @@ impl MassState {
     #[inline]
     pub fn new(tree: &Tree, posture: &Posture, rates: &JointRates) -> Self {
         let (upper, lower) = (tree.upper(posture, rates), tree.lower(posture, rates));
-        Self::of(tree, &upper, &lower)
+        Self::of(&upper, &lower)
     }
 
     /// Of both halves of the body.
     #[inline]
-    pub fn of(tree: &Tree, upper: &Half<1>, lower: &Half<2>) -> Self {
+    pub fn of(upper: &Half<1>, lower: &Half<2>) -> Self {
         let whole = upper.sums + lower.sums;
         let (cm, inertia, momentum) = whole.about_cm();
         let linear = whole.linear_kg_m_s;
@@ -57,7 +55,6 @@ impl MassState {
             cm_velocity_m_s: velocity.into(),
             soles_m: [left_heel, left_toe, right_heel, right_toe].map(place),
             hands_m: upper.points_m[0].apart().map(place),
-            hand_kg: tree.hand_kg(),
         }
     }
 
@@ -66,14 +63,5 @@ impl MassState {
     pub fn lowest_m(&self, up: DVec3) -> f64 {
         let [a, b, c, d] = self.soles_m.map(|sole| sole.dot(up));
         a.min(b).min(c.min(d))
-    }
-
-    /// Pull m w² r that keeps the left and the right hand, with what it holds, on its circle
-    /// about the axis `axis` (unit, pelvis axes) through the CM, N.
-    pub fn hand_pull_n(&self, axis: DVec3, rate_rad_s: f64) -> [f64; 2] {
-        self.hands_m.map(|hand| {
-            let radius_m = hand.cross(axis).length();
-            self.hand_kg * rate_rad_s * rate_rad_s * radius_m
-        })
     }
 }

@@ -5,9 +5,9 @@ use std::sync::LazyLock;
 
 use glam::{DQuat, DVec3};
 
-use super::blend::minimum_jerk;
+use super::blend::{minimum_jerk, minimum_jerk_change};
 use super::body::{SEGMENTS, Segment};
-use super::posture::{JointRates, Posture, STILL};
+use super::posture::{JointAccelerations, JointRates, Posture, STILL};
 use super::rotation::log;
 use super::takeoff_landing::{landing_posture, takeoff_posture};
 use super::tight::Tight;
@@ -237,6 +237,46 @@ impl Plan {
         let mut moving = (Posture::STANDING, STILL);
         self.put(0..SEGMENTS, [on_time, late, opening], &mut moving);
         moving
+    }
+
+    /// How the joint rates of [`Self::at`] change.
+    ///
+    /// Where both blends run, the rate is `Oᵀ c + o` with the opening's rotation O and the rates c and
+    /// o of closing and opening; it changes by `Oᵀ c' - o x (Oᵀ c) + o'`.
+    pub fn accelerations_at(&self, t_s: f64, open_s: f64) -> JointAccelerations {
+        let spec = &self.spec;
+        let moving = |start_s, time_s| {
+            (
+                minimum_jerk(t_s, start_s, time_s).1,
+                minimum_jerk_change(t_s, start_s, time_s),
+            )
+        };
+        let on_time = moving(spec.close_delay_s, spec.close_time_s);
+        let late = if spec.arm_lag_s == 0.0 {
+            on_time
+        } else {
+            moving(spec.close_delay_s + spec.arm_lag_s, spec.close_time_s)
+        };
+        let opened = minimum_jerk(t_s, open_s, spec.open_time_s).0;
+        let opening = moving(open_s, spec.open_time_s);
+        let mut accelerations = STILL;
+        for (way, acceleration) in self.ways.iter().zip(&mut accelerations) {
+            let closing = if way.late { late } else { on_time };
+            let [closing_rate, closing_change] =
+                [closing.0, closing.1].map(|part| way.closing.vector_rad() * part);
+            if opened == 0.0 {
+                *acceleration = closing_change;
+                continue;
+            }
+            let [opening_rate, opening_change] =
+                [opening.0, opening.1].map(|part| way.opening.vector_rad() * part);
+            *acceleration = opening_change;
+            if closing.0 != 0.0 {
+                let back = way.opening.part(opened).conjugate();
+                *acceleration += back * closing_change - opening_rate.cross(back * closing_rate);
+            }
+        }
+        accelerations
     }
 
     /// The time that a blend takes, s: its own unit of time.

@@ -11,6 +11,9 @@ use super::rotation::{about, mirrored};
 /// Rate of every joint, rad/s: the segment's rotation against its parent, in the segment's axes.
 pub type JointRates = [DVec3; SEGMENTS];
 
+/// Change of every joint's rate, rad/s², in the same axes.
+pub type JointAccelerations = [DVec3; SEGMENTS];
+
 /// No joint moves.
 pub const STILL: JointRates = [DVec3::ZERO; SEGMENTS];
 

@@ -37,8 +37,6 @@ pub struct Readout {
     pub closing_work_j: f64,
     /// The same from there to touch-down; negative where the turning pushes the limbs out.
     pub opening_work_j: f64,
-    /// The larger of both hands.
-    pub hand_pull_peak_n: f64,
     /// Long axis against the vertical.
     pub tilt_takeoff_rad: f64,
     pub tilt_peak_rad: f64,
@@ -62,7 +60,6 @@ struct Extremes {
     rate_rad_s: f64,
     inertia_kg_m2: f64,
     energy_j: f64,
-    hand_pull_n: f64,
     tilted: Moment,
 }
 
@@ -74,16 +71,13 @@ impl Extremes {
             rate_rad_s: sign * first.spin_rad_s,
             inertia_kg_m2: first.inertia_kg_m2,
             energy_j: first.energy_j,
-            hand_pull_n: 0.0,
             tilted: first,
         };
         let (mut tilted, mut least) = (0, first.uprightness());
         for (i, moment) in flight.moments.iter().enumerate() {
-            let [left, right] = moment.hand_pull_n;
             extremes.rate_rad_s = extremes.rate_rad_s.max(sign * moment.spin_rad_s);
             extremes.inertia_kg_m2 = extremes.inertia_kg_m2.min(moment.inertia_kg_m2);
             extremes.energy_j = extremes.energy_j.max(moment.energy_j);
-            extremes.hand_pull_n = extremes.hand_pull_n.max(left.max(right));
             // The tilt itself only of the one that is tilted most.
             let upright = moment.uprightness();
             if upright < least {
@@ -139,7 +133,6 @@ impl Readout {
             energy_touchdown_j: last.energy_j,
             closing_work_j: work_j(first.energy_j, opening_j),
             opening_work_j: work_j(opening_j, last.energy_j),
-            hand_pull_peak_n: extremes.hand_pull_n,
             tilt_takeoff_rad: first.tilt_rad(),
             tilt_peak_rad: extremes.tilted.tilt_rad(),
             tilt_touchdown_rad: last.tilt_rad(),

@@ -167,7 +167,7 @@ impl<'a> Stroke<'a> {
         }
         let upper = upper.unwrap_or_else(|| self.strip(UPPER, tree, Tree::upper));
         let lower = lower.unwrap_or_else(|| self.strip(LOWER, tree, Tree::lower));
-        Arc::new(States::of(tree, Halves { upper, lower }))
+        Arc::new(States::of(Halves { upper, lower }))
     }
 
     fn strip<const N: usize>(
@@ -197,13 +197,13 @@ impl<'a> Stroke<'a> {
 }
 
 impl States {
-    fn of(tree: &Tree, halves: Halves) -> Self {
+    fn of(halves: Halves) -> Self {
         let Halves { upper, lower } = &halves;
         let ends = upper.ends.iter().zip(&lower.ends);
         let middles = upper.middles.iter().zip(&lower.middles);
         Self {
             stances: ends
-                .map(|(upper, lower)| MassState::of(tree, upper, lower).into())
+                .map(|(upper, lower)| MassState::of(upper, lower).into())
                 .collect(),
             middles: middles
                 .map(|(&upper, &lower)| {

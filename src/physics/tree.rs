@@ -8,37 +8,41 @@ use wide::f64x2;
 
 use super::body::{Body, Link, SEGMENTS, Segment, point_inertia};
 use super::composite::{Composite, Moving};
+use super::inverse::StraightTrunk;
 use super::lanes::{Turn, Vec3};
 use super::posture::{JointRates, Posture};
 
 /// A segment with all that it carries, seen from its joint, and where its parent has that joint.
 #[derive(Debug, Clone, Copy)]
-struct Member<T> {
-    own: Composite<T>,
-    joint_m: Vec3<T>,
+pub(super) struct Member<T> {
+    pub own: Composite<T>,
+    pub joint_m: Vec3<T>,
 }
 
 /// Three segments from the limb's end inwards, each with the one on the right.
 #[derive(Debug, Clone)]
-struct Limb {
-    segments: [[Segment; 2]; 3],
-    members: [Member<f64x2>; 3],
+pub(super) struct Limb {
+    pub segments: [[Segment; 2]; 3],
+    pub members: [Member<f64x2>; 3],
     /// The first two as one, for a joint between them that is straight and still.
     straight_end: Composite<f64x2>,
 }
 
 #[derive(Debug, Clone)]
 pub struct Tree {
-    arms: Limb,
-    legs: Limb,
+    pub(super) arms: Limb,
+    pub(super) legs: Limb,
     /// Head, upper, middle and lower trunk.
-    trunk: [Member<f64>; 4],
+    pub(super) trunk: [Member<f64>; 4],
     /// All four as one, for a trunk that is straight and still.
     straight_trunk: Composite<f64>,
+    /// The same as inverse dynamics see it.
+    pub(super) still_trunk: StraightTrunk,
     hand_m: Vec3<f64x2>,
+    /// Where something is held, from the wrist.
+    pub(super) grip_m: Vec3<f64x2>,
     /// Heel and toe.
     soles_m: [Vec3<f64x2>; 2],
-    hand_kg: f64,
 }
 
 /// The upper or the lower half of a body as the pelvis sees it, and points of its limbs.
@@ -54,19 +58,19 @@ pub const UPPER: Range<usize> = 0..Segment::LeftThigh as usize;
 /// Those of the lower half: the legs.
 pub const LOWER: Range<usize> = Segment::LeftThigh as usize..SEGMENTS;
 
-const ARMS: [[Segment; 2]; 3] = [
+pub(super) const ARMS: [[Segment; 2]; 3] = [
     [Segment::LeftHand, Segment::RightHand],
     [Segment::LeftForearm, Segment::RightForearm],
     [Segment::LeftUpperArm, Segment::RightUpperArm],
 ];
 
-const LEGS: [[Segment; 2]; 3] = [
+pub(super) const LEGS: [[Segment; 2]; 3] = [
     [Segment::LeftFoot, Segment::RightFoot],
     [Segment::LeftShank, Segment::RightShank],
     [Segment::LeftThigh, Segment::RightThigh],
 ];
 
-const TRUNK: [Segment; 4] = [
+pub(super) const TRUNK: [Segment; 4] = [
     Segment::Head,
     Segment::UpperTrunk,
     Segment::MiddleTrunk,
@@ -96,16 +100,15 @@ impl Tree {
         Self {
             arms: limb(ARMS),
             legs: limb(LEGS),
+            still_trunk: StraightTrunk::new(
+                trunk.each_ref().map(|member| (&member.own, member.joint_m)),
+            ),
             trunk,
             straight_trunk,
             hand_m: both(&|hand| body.link(hand).cm_m, ARMS[0]),
+            grip_m: both(&|hand| body.link(hand).end_m, ARMS[0]),
             soles_m: body.sole_m.map(|end| both(&|_| end, LEGS[0])),
-            hand_kg: body.link(Segment::LeftHand).mass_kg,
         }
-    }
-
-    pub const fn hand_kg(&self) -> f64 {
-        self.hand_kg
     }
 
     /// The whole body in a posture, seen from the pelvis, which is held still.

@@ -95,6 +95,15 @@ struct Sample {
     inertia_kg_m2: [[f64; 3]; 3],
     /// Of the joint motion alone (pelvis held), about the CM, pelvis axes.
     joint_momentum_kg_m2_s: [f64; 3],
+    /// Of the pelvis, pelvis axes.
+    pelvis_acceleration_rad_s2: [f64; 3],
+    /// Of all segments but the root, in their order: net torque that the parent exerts about the joint,
+    /// in the parent's axes.
+    joint_torques_n_m: Vec<[f64; 3]>,
+    /// Force of the left and the right forearm on its hand with what it holds, and of the hand on the
+    /// weight alone.
+    hand_force_n: [f64; 2],
+    grip_force_n: [f64; 2],
 }
 
 impl Export {
@@ -140,6 +149,10 @@ impl Sample {
     fn new(flight: &Flight, t_s: f64) -> Self {
         let moment = flight.at(t_s);
         let state = flight.table.state_at(t_s, flight.open_s);
+        let motion = flight.joint_motion_at(t_s);
+        let loads = flight.loads_at(t_s);
+        let torque = |&segment: &Segment| loads.torque_in_parent_n_m(&motion.moving.0, segment);
+        let held_kg = flight.table.body.spec.hand_mass_kg;
         Self {
             t_s,
             orientation: wxyz(moment.orientation()),
@@ -149,6 +162,13 @@ impl Sample {
             cm_in_pelvis_m: state.cm_m.to_array(),
             inertia_kg_m2: state.inertia_kg_m2.transpose().to_cols_array_2d(),
             joint_momentum_kg_m2_s: state.joint_momentum_kg_m2_s.to_array(),
+            pelvis_acceleration_rad_s2: loads.pelvis_rad_s2.to_array(),
+            joint_torques_n_m: Segment::ALL[1..]
+                .iter()
+                .map(|segment| torque(segment).to_array())
+                .collect(),
+            hand_force_n: loads.hand_n(),
+            grip_force_n: loads.grip_m_s2().map(|grip_m_s2| held_kg * grip_m_s2),
         }
     }
 }

@@ -1,12 +1,13 @@
 //! From a scenario into the mechanics, and the flown jump with what the sport says of it.
 
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
 use super::facing::past_deg;
 use super::jump::JumpName;
 use super::{HandsKeep, Scenario};
 use crate::physics::body::{Body, BodySpec};
 use crate::physics::call::{Call, over_rotated_deg};
+use crate::physics::efforts::Efforts;
 use crate::physics::flight::{Flight, Launch, Spin};
 use crate::physics::glance::Glance;
 use crate::physics::momentum::MassState;
@@ -25,6 +26,8 @@ pub struct Jump {
     table: Arc<PlanTable>,
     pub flight: Arc<Flight>,
     pub readout: Readout,
+    /// Once somebody has asked for them.
+    efforts: OnceLock<Arc<Efforts>>,
     /// In the air and on the ice before it.
     pub turns: f64,
     /// None for a free jump.
@@ -44,6 +47,14 @@ pub struct Owed {
     pub landing_facing_deg: f64,
     /// None off the ice, where the rule does not reach.
     pub call: Option<Call>,
+}
+
+impl Jump {
+    /// What the flight asks of the body; worked out when it is asked for first.
+    pub fn efforts(&self) -> &Efforts {
+        self.efforts
+            .get_or_init(|| Arc::new(Efforts::new(&self.flight)))
+    }
 }
 
 impl Scenario {
@@ -178,6 +189,13 @@ impl Scenario {
         Readout::new(&flight, self.ground)
     }
 
+    /// The largest acceleration of what the hands hold, or would hold, in this scenario's flight on its
+    /// own table, relative to free fall, m/s².
+    pub fn grip_m_s2(&self, table: &Arc<PlanTable>) -> f64 {
+        let flight = Flight::new(Arc::clone(table), self.launch());
+        Efforts::new(&flight).grip_m_s2
+    }
+
     /// Flies the scenario with another body than the published tables make of its jumper.
     pub fn fly_as(&self, body: BodySpec, last: Option<&Jump>) -> Jump {
         let plan = self.plan_spec();
@@ -203,6 +221,7 @@ impl Scenario {
             table,
             flight,
             readout,
+            efforts: OnceLock::new(),
             turns,
             owed,
         }

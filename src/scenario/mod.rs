@@ -1,18 +1,22 @@
 //! A jump as the user says it: the saved form, its admissible ranges, the starting points, and the
 //! way from there into the mechanics.
 
+pub mod beyond;
 pub(crate) mod complaint;
+pub mod effort_report;
 pub mod export;
 pub mod facing;
 pub mod file;
 pub mod fly;
 pub mod jump;
+pub mod jumper;
 pub mod keys;
 pub mod link;
 mod named;
 pub mod reach;
 pub mod reading;
 pub mod report;
+pub mod seen;
 pub mod starts;
 pub mod uncertainty;
 pub mod units;

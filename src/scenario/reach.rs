@@ -1,8 +1,11 @@
-//! How the numbers that a jumper can change stand against people: what has been seen, and what is out of reach.
+//! How the numbers that a jumper can change stand against people: what has been seen of jumpers like
+//! this one, what isn't known of them, and what is out of reach.
 
 use super::Scenario;
 use super::fly::Jump;
+use super::jumper::{Jumper, Size};
 use super::keys::Key;
+use super::seen::{self, Mark, Stand};
 use crate::physics::glance::Glance;
 use crate::physics::landing::Ground;
 use crate::physics::segments::SegmentTable;
@@ -12,99 +15,164 @@ use crate::words::Message;
 /// Marks on a number.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Reach {
-    /// People have been measured or seen from here to there.
-    pub seen: [f64; 2],
+    /// Jumpers like this one have been measured or seen from here to there; none where that is not
+    /// known for a jumper of this size.
+    pub seen: Option<[f64; 2]>,
     /// From here on, out of reach for people; none where the range itself is the limit.
     pub beyond: Option<f64>,
-    /// Where both come from.
+    /// Where both come from, or why they are not known.
     pub source: Message,
 }
 
-/// Highest peak rate seen, and the one five turns would ask for, rpm. Common practice, no source.
-const PEAK_SEEN_RPM: f64 = 440.0;
-const PEAK_BEYOND_RPM: f64 = 500.0;
+/// Nobody has been seen to leave the ground from the feet alone for such a height, m. From memory.
+const NOBODY_HIGHER_M: f64 = 0.90;
+
+/// The peak rate that five turns would ask for, rpm. Common practice, no source.
+const NOBODY_FASTER_RPM: f64 = 500.0;
+
+/// Shortest closing known to us, s: from memory, no source.
+const SHORTEST_CLOSING_S: f64 = 0.15;
+
+/// Latest opening known to us, s before touch-down: common practice, no source.
+const LATEST_OPENING_S: f64 = 0.05;
 
 /// Peak median hand grip of women and men, N: 31 and 51 kg force, Dodds et al. 2014, PLoS One
 /// 9(12):e113637.
 const GRIP_N: [f64; 2] = [304.0, 500.0];
 
+/// The most that training gloves weigh, kg. Common practice, no source.
+const GLOVES_KG: f64 = 0.25;
+
+impl Reach {
+    /// How a value of the number stands against people.
+    pub fn stand(&self, value: f64) -> Stand {
+        match self.seen {
+            Some([least, most]) if (least..=most).contains(&value) => Stand::Seen,
+            Some(_) => Stand::Beyond,
+            None if self.beyond.is_some_and(|beyond| value > beyond) => Stand::Beyond,
+            None => Stand::NotKnown,
+        }
+    }
+
+    /// The same marks for a jumper of whose size nothing is known.
+    fn not_known(beyond: Option<f64>, source: &'static str) -> Self {
+        Self {
+            seen: None,
+            beyond,
+            source: Message(source),
+        }
+    }
+}
+
 impl Scenario {
     /// The marks of a number for this jumper's flown jump.
     pub fn reach(&self, key: &Key, jump: &Jump) -> Option<Reach> {
-        self.reach_of(key, &Glance::of(&jump.flight, &jump.readout))
+        let grip_m_s2 = || jump.efforts().grip_m_s2;
+        self.reach_of(key, &Glance::of(&jump.readout), grip_m_s2)
     }
 
-    /// The same for a flight of which no more is known.
-    pub fn reach_of(&self, key: &Key, glance: &Glance) -> Option<Reach> {
+    /// The same for a flight of which no more is known; `grip_m_s2`, the largest acceleration of what
+    /// the hands hold, is only asked for where it is needed.
+    pub fn reach_of(
+        &self,
+        key: &Key,
+        glance: &Glance,
+        grip_m_s2: impl FnOnce() -> f64,
+    ) -> Option<Reach> {
+        let jumper = self.jumper();
         match key.key {
-            "takeoff_rate_rad_s" => Some(rate(glance)),
+            "takeoff_rate_rad_s" => Some(rate(jumper, glance)),
+            // What is measured here is the body's own way from open to tight.
             "arm_tuck" | "leg_tuck" => Some(Reach {
-                seen: [0.0, 1.0],
+                seen: Some([0.0, 1.0]),
                 beyond: None,
                 source: Message("reach-tuck"),
             }),
-            "hand_mass_kg" => Some(self.hand_mass(glance)),
-            "jump_height_m" => Some(self.height()),
-            "close_delay_s" => Some(Reach {
-                seen: [key.least, key.most],
-                beyond: None,
-                source: Message("reach-close-delay"),
-            }),
-            "close_time_s" => Some(Reach {
-                seen: [0.15, key.most],
-                beyond: None,
-                source: Message("reach-close-time"),
-            }),
-            "open_lead_s" => Some(Reach {
-                seen: [0.05, key.most],
-                beyond: None,
-                source: Message("reach-open-lead"),
-            }),
+            "hand_mass_kg" => Some(self.hand_mass(grip_m_s2())),
+            "jump_height_m" => Some(self.height(key)),
+            "close_delay_s" => Some(practice(
+                jumper,
+                [key.least, key.most],
+                ["reach-close-delay", "reach-close-delay-not-known"],
+            )),
+            "close_time_s" => Some(practice(
+                jumper,
+                [SHORTEST_CLOSING_S, key.most],
+                ["reach-close-time", "reach-close-time-not-known"],
+            )),
+            "open_lead_s" => Some(practice(
+                jumper,
+                [LATEST_OPENING_S, key.most],
+                ["reach-open-lead", "reach-open-lead-not-known"],
+            )),
             _ => None,
         }
     }
 
-    /// The mass at which the pull on a hand meets the median grip.
-    fn hand_mass(&self, glance: &Glance) -> Reach {
+    /// The mass that takes as much force as the median grip has, moved as in this jump.
+    fn hand_mass(&self, grip_m_s2: f64) -> Reach {
         let grip_n = match self.table {
             SegmentTable::Female => GRIP_N[0],
             SegmentTable::Male => GRIP_N[1],
         };
-        let hand_kg = glance.hand_kg;
-        // The pull is m w² r: at this jump's peak w² r, the mass that pulls as hard as the grip.
-        let held_kg = hand_kg * grip_n / glance.hand_pull_peak_n.max(f64::MIN_POSITIVE);
-        let beyond = (held_kg - (hand_kg - self.hand_mass_kg)).max(0.0);
+        let beyond = grip_n / grip_m_s2.max(f64::MIN_POSITIVE);
+        if self.jumper().size != Size::Grown {
+            // What a grown hand doesn't hold no child's does.
+            return Reach::not_known(Some(beyond), "reach-hand-mass-not-known");
+        }
         Reach {
-            seen: [0.0, beyond.min(0.25)],
+            seen: Some([0.0, beyond.min(GLOVES_KG)]),
             beyond: Some(beyond),
             source: Message("reach-hand-mass"),
         }
     }
 
-    fn height(&self) -> Reach {
-        if self.ground == Ground::Trampoline {
-            return Reach {
-                seen: [0.2, 2.5],
-                beyond: None,
-                source: Message("reach-trampoline"),
-            };
-        }
+    fn height(&self, key: &Key) -> Reach {
+        let Mark {
+            up_to,
+            known,
+            source,
+        } = seen::height_m(self.jumper(), self.ground);
+        // Everybody can jump lower.
+        let seen = known.then(|| [key.least, up_to.min(key.most)]);
+        let nobody = match (self.ground, known) {
+            (Ground::Trampoline, _) => None,
+            (_, true) => Some(NOBODY_HIGHER_M),
+            (_, false) => Some(up_to),
+        };
         Reach {
-            seen: [0.20, 0.60],
-            beyond: Some(0.90),
-            source: Message("reach-jump-height"),
+            seen,
+            beyond: nobody,
+            source,
         }
+    }
+}
+
+/// What is common practice of grown jumpers; sources are the one of theirs, and why there is none for
+/// a child.
+fn practice(jumper: Jumper, seen: [f64; 2], [source, not_known]: [&'static str; 2]) -> Reach {
+    if jumper.size != Size::Grown {
+        return Reach::not_known(None, not_known);
+    }
+    Reach {
+        seen: Some(seen),
+        beyond: None,
+        source: Message(source),
     }
 }
 
 /// Take-off rates that lead to the highest peaks seen, on this plan: the peak grows with the
 /// take-off rate in proportion.
-fn rate(glance: &Glance) -> Reach {
-    let rpm = RateUnit::Rpm.unit();
+fn rate(jumper: Jumper, glance: &Glance) -> Reach {
     let per_peak = glance.takeoff_rate_rad_s / glance.peak_rate_rad_s;
+    let Mark { up_to, known, .. } = seen::peak_rate_rad_s(jumper);
+    let most = per_peak * up_to;
+    if !known {
+        return Reach::not_known(Some(most), "reach-takeoff-rate-not-known");
+    }
     Reach {
-        seen: [0.0, per_peak * rpm.to_si(PEAK_SEEN_RPM)],
-        beyond: Some(per_peak * rpm.to_si(PEAK_BEYOND_RPM)),
+        seen: Some([0.0, most]),
+        beyond: Some(per_peak * RateUnit::Rpm.unit().to_si(NOBODY_FASTER_RPM)),
         source: Message("reach-takeoff-rate"),
     }
 }

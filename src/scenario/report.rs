@@ -3,6 +3,8 @@
 use serde::Serialize;
 
 use super::Scenario;
+use super::beyond::{self, Respect};
+use super::effort_report::EffortReport;
 use super::fly::Jump;
 use super::uncertainty::{Range, Uncertainty};
 use crate::physics::call::Call;
@@ -27,6 +29,13 @@ pub struct Report {
     #[serde(flatten)]
     pub readout: Readout,
     pub flying_mass_kg: f64,
+    /// In which respects nobody has been seen to do what this jump asks; empty in none.
+    pub beyond_seen: Vec<Respect>,
+    /// Keys of what is not known for a jumper of this size.
+    #[serde(serialize_with = "beyond::keys")]
+    pub not_known_for_size: Vec<Respect>,
+    #[serde(flatten)]
+    pub efforts: EffortReport,
 }
 
 impl Report {
@@ -44,6 +53,9 @@ impl Report {
             call: jump.owed.and_then(|owed| owed.call),
             readout: jump.readout,
             flying_mass_kg: jump.flight.table.body.mass_kg,
+            beyond_seen: scenario.beyond_seen(jump),
+            not_known_for_size: scenario.not_known_for_size(jump),
+            efforts: EffortReport::new(jump.efforts()),
         }
     }
 }

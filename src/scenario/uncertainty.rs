@@ -7,6 +7,7 @@ use std::f64::consts::TAU;
 
 use super::Scenario;
 use super::fly::Jump;
+use super::jumper::Size;
 use super::keys::{self, Kind, Refused, plain, shown};
 use super::named::named;
 use crate::physics::body::{Body, BodySpec, Segment};
@@ -76,11 +77,6 @@ pub const HALF_WIDTHS: [HalfWidth; INPUTS] = [
     half_width!(close_time_s, "close-time-s", Time, 0.2, 1.0 / 120.0),
     half_width!(inertia_ratio_share, "inertia-ratio-share", Share, 0.5, 0.01),
 ];
-
-/// Bodies that are shorter get the child's uncertainty: between the median statures at 12 (1.51 m
-/// and 1.49 m, girls and boys) and at 14 (1.60 m and 1.64 m) of the CDC 2000 growth charts. Where
-/// between is our choice; a small adult gets it too.
-const CHILD_BELOW_M: f64 = 1.55;
 
 /// Half-width of the ratio of inertia, as a share: the one that makes of the turns, on average over the
 /// starting points of grown jumpers, what nine bodies from outside make of them when they are flown
@@ -229,7 +225,7 @@ const CORE: [Segment; 4] = [
 impl Uncertainty {
     /// What is usual for this jumper.
     pub fn usual(scenario: &Scenario) -> Self {
-        let child = scenario.stature_m < CHILD_BELOW_M;
+        let child = scenario.jumper().size != Size::Grown;
         let ratio = match scenario.table {
             SegmentTable::Female => FEMALE_RATIO,
             SegmentTable::Male => MALE_RATIO,

@@ -10,8 +10,8 @@ pub use keeping::{CameTo, Keeping};
 pub(super) use beside::KeptBeside;
 use told::{Compared, signed_text, turns_text};
 
-use super::Session;
 use super::readings::{Group, Reading, line, verdict_text};
+use super::{Session, beyond};
 use crate::say;
 use crate::words::{decimal, text};
 
@@ -57,12 +57,17 @@ impl Session {
             let said = came_to.map_or_else(
                 || entry.scenario.name.clone(),
                 |came_to| {
-                    say!(
+                    let said = say!(
                         "compare-kept-came-to",
                         name = entry.scenario.name.as_str(),
                         turns = decimal(came_to.turns, 2),
                         call = verdict_text(came_to.owed)
-                    )
+                    );
+                    if came_to.is_beyond_seen {
+                        say!("compare-kept-beyond-seen", said = said)
+                    } else {
+                        said
+                    }
                 },
             );
             let number = i + 1;
@@ -98,6 +103,18 @@ impl Session {
             ),
             text("compare-line-turns-about"),
         ));
+        if let Some(beside) = self.beside().filter(|it| !it.beyond_seen.is_empty()) {
+            lines.push(line(
+                Group::Answer,
+                "compare:beyond_seen",
+                say!(
+                    "compare-line-beyond-seen",
+                    beside = compared.beside.as_str()
+                ),
+                beyond::list(&beside.beyond_seen, &self.units),
+                beyond::meaning(&beside.beyond_seen, &self.units),
+            ));
+        }
         for (i, difference) in compared.comparison.differences.iter().enumerate() {
             let [from, to] = compared.change(i, &self.units);
             lines.push(line(

@@ -14,7 +14,7 @@ use crate::analysis::caution;
 use crate::analysis::map::{Axis, TurnMap};
 use crate::analysis::weights::OBSERVED;
 use crate::scenario::HandsKeep;
-use crate::scenario::keys::Key;
+use crate::scenario::keys::{self, Key};
 use crate::words::{Message, text};
 
 /// Nodes along each side of the whole map.
@@ -100,6 +100,16 @@ impl Session {
             self.notice = None;
             self.fly();
         }
+    }
+
+    /// Whether for a jumper of this size it is known what has been seen of all that the map marks.
+    pub fn map_marks_known(&self) -> bool {
+        let rate = keys::key("takeoff_rate_rad_s");
+        let mut marked = self.map.levers.keys().into_iter().chain(rate);
+        marked.all(|key| {
+            let marks = self.scenario.reach(key, &self.jump);
+            marks.is_none_or(|marks| marks.seen.is_some())
+        })
     }
 
     /// What has to be said beside a map that offers more than the jump has.

@@ -2,6 +2,7 @@
 //!
 //! Screens read it and call its methods; it knows no screen.
 
+pub mod beyond;
 pub mod collection;
 pub mod compare;
 mod linked;
@@ -23,6 +24,7 @@ use serde::{Deserialize, Serialize};
 use crate::physics::flight::{Flight, Moment};
 use crate::say;
 use crate::scenario::Scenario;
+use crate::scenario::beyond::Respect;
 use crate::scenario::file::Opened;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{KEYS, Key};
@@ -57,6 +59,8 @@ pub struct Session {
     /// What the controls go back to: the starting point or file last opened.
     base: Scenario,
     jump: Jump,
+    /// In which respects that jump is beyond what has been seen.
+    beyond_seen: Vec<Respect>,
     how_sure: HowSure,
     tried: Tried,
     why: Why,
@@ -134,6 +138,7 @@ impl Session {
         let jump = scenario.fly();
         Self {
             base: scenario.clone(),
+            beyond_seen: scenario.beyond_seen(&jump),
             scenario,
             jump,
             how_sure: HowSure::default(),
@@ -169,6 +174,11 @@ impl Session {
 
     pub const fn jump(&self) -> &Jump {
         &self.jump
+    }
+
+    /// In which respects the jump is beyond what has been seen; empty in none.
+    pub fn beyond_seen(&self) -> &[Respect] {
+        &self.beyond_seen
     }
 
     pub const fn flight(&self) -> &Arc<Flight> {
@@ -329,6 +339,7 @@ impl Session {
         let rests = self.playback.t_s >= self.jump.flight.touchdown_s;
         let after_s = self.playback.t_s - self.jump.flight.touchdown_s;
         self.jump = self.scenario.fly_after(Some(&self.jump));
+        self.beyond_seen = self.scenario.beyond_seen(&self.jump);
         self.measure_range();
         if rests {
             // Who looks at the landing goes on looking at the landing.

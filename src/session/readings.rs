@@ -4,7 +4,7 @@
 
 use std::borrow::Cow;
 
-use super::Session;
+use super::{Session, beyond};
 use crate::physics::call::{Call, OVER_ROTATED_FROM_DEG, QUARTER_BAND_FROM_DEG};
 use crate::physics::flight::Moment;
 use crate::say;
@@ -252,16 +252,31 @@ pub fn summary(session: &Session) -> String {
     };
     let turns = value("turns").unwrap_or_default();
     let [owed, over, facing] = ["turns_owed", "over_rotated_deg", "landing_facing_deg"].map(value);
-    if let (Some(owed), Some(over), Some(facing)) = (owed, over, facing) {
-        return say!(
+    let said = if let (Some(owed), Some(over), Some(facing)) = (owed, over, facing) {
+        say!(
             "summary-of-over-rotated",
             turns = turns,
             owed = owed,
             over = over,
             facing = facing
-        );
-    }
-    match (value("turns_owed"), value("shortfall_deg"), value("call")) {
+        )
+    } else {
+        of_turns(
+            turns,
+            [value("turns_owed"), value("shortfall_deg"), value("call")],
+        )
+    };
+    let beyond = beyond::sentence(session.beyond_seen(), &session.units);
+    [Some(said), beyond]
+        .into_iter()
+        .flatten()
+        .collect::<Vec<_>>()
+        .join(" ")
+}
+
+/// The turns, and what is owed, missing and called where anything is owed.
+fn of_turns(turns: String, against: [Option<String>; 3]) -> String {
+    match against.into() {
         (Some(owed), Some(missing), Some(call)) => say!(
             "summary-of-named",
             turns = turns,
@@ -352,6 +367,15 @@ fn turns(session: &Session) -> Vec<Reading> {
             text("reading-pre-rotation-turns-about"),
         ),
     ];
+    if !session.beyond_seen().is_empty() {
+        let beyond = session.beyond_seen();
+        lines.push(line(
+            "beyond_seen",
+            text("reading-beyond-seen"),
+            beyond::list(beyond, &session.units),
+            &beyond::meaning(beyond, &session.units),
+        ));
+    }
     let Some(owed) = jump.owed else {
         return lines;
     };
@@ -594,41 +618,48 @@ fn energy(session: &Session, now: &Moment) -> Vec<Reading> {
 }
 
 fn hands(session: &Session, now: &Moment) -> Vec<Reading> {
-    let readout = &session.jump().readout;
-    let [left, right] = now.hand_pull_n;
-    let largest = match (
-        session.scenario().hand_mass_kg > 0.0,
-        session.scenario().hands_keep,
-    ) {
-        (false, _) => text("reading-hand-pull-peak-n-about"),
-        (true, HandsKeep::Rate) => text("reading-hand-pull-peak-n-about-rate"),
-        (true, HandsKeep::AngularMomentum) => text("reading-hand-pull-peak-n-about-momentum"),
-        (true, HandsKeep::Energy) => text("reading-hand-pull-peak-n-about-energy"),
+    let efforts = session.jump().efforts();
+    let [left, right] = session.flight().loads_at(now.t_s).hand_n();
+    let holds = session.scenario().hand_mass_kg > 0.0;
+    let largest = match (holds, session.scenario().hands_keep) {
+        (false, _) => text("reading-hand-force-peak-n-about"),
+        (true, HandsKeep::Rate) => text("reading-hand-force-peak-n-about-rate"),
+        (true, HandsKeep::AngularMomentum) => text("reading-hand-force-peak-n-about-momentum"),
+        (true, HandsKeep::Energy) => text("reading-hand-force-peak-n-about-energy"),
     };
-    let line = |quantity: &'static str, label: &'static str, pull, about: &str| {
-        line(Group::Hands, quantity, label, NEWTONS.text(pull), about)
+    let line = |quantity: &'static str, label: &'static str, force_n, about: &str| {
+        line(Group::Hands, quantity, label, NEWTONS.text(force_n), about)
     };
-    let about = text("reading-hand-pull-now-about");
-    vec![
+    let about = text("reading-hand-force-now-about");
+    let mut lines = vec![
         line(
-            "hand_pull_left_now_n",
-            text("reading-hand-pull-left-now-n"),
+            "hand_force_left_now_n",
+            text("reading-hand-force-left-now-n"),
             left,
             about,
         ),
         line(
-            "hand_pull_right_now_n",
-            text("reading-hand-pull-right-now-n"),
+            "hand_force_right_now_n",
+            text("reading-hand-force-right-now-n"),
             right,
             about,
         ),
         line(
-            "hand_pull_peak_n",
-            text("reading-hand-pull-peak-n"),
-            readout.hand_pull_peak_n,
+            "hand_force_peak_n",
+            text("reading-hand-force-peak-n"),
+            efforts.hand_force.value,
             largest,
         ),
-    ]
+    ];
+    if holds {
+        lines.push(line(
+            "grip_force_peak_n",
+            text("reading-grip-force-peak-n"),
+            efforts.grip_force.value,
+            text("reading-grip-force-peak-n-about"),
+        ));
+    }
+    lines
 }
 
 fn axis(session: &Session, now: &Moment) -> Vec<Reading> {

@@ -16,8 +16,10 @@ use crate::analysis::steps::{Flown, Gain, gain};
 use crate::analysis::weights::Weights;
 use crate::order::by_number;
 use crate::scenario::Scenario;
+use crate::scenario::beyond::Respect;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{self, Key};
+use crate::scenario::seen::Stand;
 use crate::words::Message;
 
 /// Pieces of the answer.
@@ -56,6 +58,8 @@ pub struct Proposal {
     pub change: OneChange,
     /// Where what people have been seen to do ends, if it is beyond that.
     pub unseen: Option<Message>,
+    /// In which respects the jump with it is beyond what has been seen.
+    pub beyond_seen: Vec<Respect>,
     /// Estimates with it, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
     pub cautions: Vec<Message>,
@@ -82,11 +86,12 @@ impl Proposal {
         let jump = then.fly_after(Some(now));
         let unseen = then
             .reach(key, &jump)
-            .filter(|reach| !(reach.seen[0]..=reach.seen[1]).contains(&change.to))
+            .filter(|reach| reach.stand(change.to) == Stand::Beyond)
             .map(|reach| reach.source);
         Self {
             change,
             unseen,
+            beyond_seen: then.beyond_seen(&jump),
             landing_load_bw: jump.readout.landing_load_bw,
             cautions: caution::of(scenario, &then),
         }

@@ -4,8 +4,10 @@ use std::hint::black_box;
 use std::sync::Arc;
 
 use turns_aloft::analysis::map::{Axis, TurnMap};
+use turns_aloft::physics::efforts::Efforts;
 use turns_aloft::physics::flight::Flight;
 use turns_aloft::physics::glance::Glance;
+use turns_aloft::physics::inverse::Loads;
 use turns_aloft::physics::momentum::{MassState, inertia_and_momentum};
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::starts;
@@ -53,6 +55,34 @@ fn mass_state(bencher: divan::Bencher) {
 fn whole_jump(bencher: divan::Bencher) {
     let scenario = scenario();
     bencher.bench_local(|| black_box(&scenario).fly());
+}
+
+/// A whole jump, and what it asks of the body.
+#[divan::bench]
+fn whole_jump_with_efforts(bencher: divan::Bencher) {
+    let scenario = scenario();
+    bencher.bench_local(|| {
+        let jump = black_box(&scenario).fly();
+        black_box(jump.efforts());
+        jump
+    });
+}
+
+/// Torques, powers and forces of a finished flight.
+#[divan::bench]
+fn efforts_of_flight(bencher: divan::Bencher) {
+    let jump = scenario().fly();
+    bencher.bench_local(|| Efforts::new(black_box(&jump.flight)));
+}
+
+/// The loads on all joints in one given posture that moves.
+#[divan::bench]
+fn loads(bencher: divan::Bencher) {
+    let jump = scenario().fly();
+    let tree = Arc::clone(&jump.flight.table.tree);
+    let motion = jump.flight.joint_motion_at(0.1);
+    let rate_rad_s = jump.flight.at(0.1).own_rate_rad_s;
+    bencher.bench_local(|| Loads::new(&tree, black_box(&motion), black_box(rate_rad_s)));
 }
 
 /// The same body and plan at another take-off rate, all readouts included.

@@ -34,7 +34,7 @@ NUMBERS = {
     "closing_work_j": 1,
     "opening_work_j": 1,
     "energy_touchdown_j": 1,
-    "hand_pull_peak_n": 1,
+    "hand_force_peak_n": 1,
     "tilt_peak_rad": DEG,
     "tilt_touchdown_rad": DEG,
 }
@@ -103,6 +103,10 @@ def assert_equal(outputs, flown):
     assert outputs["landing_torque_n_m"] == f"{low:.0f} to {high:.0f} N m"
     low, high = flown["landing_load_bw"]
     assert outputs["landing_load_bw"] == f"{low:.1f} to {high:.1f} body weights"
+    assert ("beyond_seen" in outputs) == bool(flown["beyond_seen"])
+    for respect in flown["beyond_seen"]:
+        if respect["key"] == "peak_rate_rad_s":
+            assert f"peak rate {respect['value'] * RPM:.0f} rpm" in outputs["beyond_seen"]
     assert outputs["call"] == CALLS[flown["call"]]
     short = flown["shortfall_deg"]
     direction = "short" if short >= 0 else "too far"

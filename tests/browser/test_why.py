@@ -60,7 +60,9 @@ def assert_steps(outputs, scenario):
     steps = json.loads(aloft("steps", scenario))["steps"]
     assert len(steps) == 7
     for step in steps:
-        assert outputs[f"gain:{step['key']}"] == gain_text(step), step["key"]
+        gained, *beyond = outputs[f"gain:{step['key']}"].split("; ")
+        assert gained == gain_text(step), step["key"]
+        assert bool(beyond) == bool(step["beyond_seen"]), step["key"]
     low, high = json.loads(aloft("steps", scenario))["landing_load_bw"]
     assert f"{low:.1f} to {high:.1f} now" in outputs["caution:steps"]
     for caution in {caution for step in steps for caution in step["cautions"]}:

@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use proptest::prelude::*;
 use turns_aloft::physics::body::{Body, BodySpec};
+use turns_aloft::physics::efforts::Efforts;
 use turns_aloft::physics::flight::{Flight, Launch, Spin};
 use turns_aloft::physics::plan::{Plan, PlanSpec};
 use turns_aloft::physics::table::{PlanTable, Resolution};
@@ -82,7 +83,8 @@ proptest! {
         let h = inertia / time;
         prop_assert!(close(other.h_kg_m2_s.y / h, one.h_kg_m2_s.y));
         prop_assert!(close(end.energy_j / (h / time), expected.energy_j));
-        prop_assert!(close(end.hand_pull_n[0] / mass, expected.hand_pull_n[0]));
+        let [hand, own] = [&other, &one].map(|flight| Efforts::new(flight).hand_force.value);
+        prop_assert!(close(hand / mass, own));
     }
 
     /// A body with empty hands is built to the same law: lengths with stature, masses with body

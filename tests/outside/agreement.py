@@ -7,6 +7,7 @@ import flight
 TURNS = 1e-4
 ORIENTATION_RAD = 1e-4
 TOUCHDOWN_S = 1e-6
+EFFORTS = 1e-6
 
 
 def check_flight(checks, name, flown, export, readout, scenario, source):
@@ -43,6 +44,18 @@ def check_flight(checks, name, flown, export, readout, scenario, source):
         "touch-down found there, less the lead of the scenario",
         "s",
     )
+
+
+def check_efforts(checks, name, samples, source):
+    """Of every sample ours and theirs: angular acceleration of the pelvis, torques of all joints and
+    whatever else; the rows show the largest met, and the difference in parts of it."""
+    for quantity, pairs in samples.items():
+        mine, other = (np.array(values, dtype=float) for values in zip(*pairs))
+        size = np.abs(other).max()
+        apart = np.abs(mine - other).max() / (size or 1.0)
+        checks.apart(
+            f"{name}: {quantity}", np.abs(mine).max(), size, apart, EFFORTS, source, "of it"
+        )
 
 
 def check_start(checks, name, body, export, scenario, source):

@@ -34,6 +34,13 @@ def turned_back(q, vector):
     return vector + w * twice + cross(u, twice)
 
 
+def turned(q, vector):
+    """A vector in the axes that q turns to."""
+    w, u = q[..., :1], q[..., 1:]
+    twice = 2.0 * cross(u, vector)
+    return vector + w * twice + cross(u, twice)
+
+
 def blend(t_s, start_s, time_s):
     """Progress 10 x³ - 15 x⁴ + 6 x⁵ and its first two derivatives by time, element by element."""
     x = np.clip((t_s - start_s) / time_s, 0.0, 1.0)

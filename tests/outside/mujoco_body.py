@@ -1,6 +1,6 @@
 """The exported body as a MuJoCo model: a free body with ball joints, everything that it carries
-welded on as a body of its own. Only its kinematics, its joint-space inertia matrix and its subtree
-momentum are asked for; no time stepping, no gravity, no contact.
+welded on as a body of its own. Only its kinematics, its joint-space inertia matrix, its subtree
+momentum and its inverse dynamics are asked for; no time stepping, no gravity, no contact.
 
 Todorov E, Erez T, Tassa Y. MuJoCo: a physics engine for model-based control. IROS 2012.
 """
@@ -10,9 +10,10 @@ import xml.etree.ElementTree as ET
 import mujoco
 import numpy as np
 
-from motion import Motion
+from motion import Motion, turned
 
 FEET = ["left_foot", "right_foot"]
+STILL = np.array([1.0, 0.0, 0.0, 0.0])
 
 
 def _numbers(values):
@@ -98,6 +99,24 @@ class MujocoBody:
             self.mass_kg * self.data.subtree_linvel[1],
             self.data.subtree_angmom[1].copy(),
         )
+
+    def efforts(self, t_s, rate):
+        """While the pelvis turns at this rate (own axes) in free flight: its angular acceleration
+        (rad/s², own axes) and the net torques of all joints (N m, in the axes of their parents), by
+        mj_inverse. The root's acceleration is the one at which it takes no wrench."""
+        self.data.qvel[:3], self.data.qvel[3:6] = 0.0, rate
+        self.data.qvel[self._v] = self._place(t_s, np.zeros(3), STILL)
+        self.data.qacc[:] = 0.0
+        self.data.qacc[self._v] = self.motion.accelerations(t_s)
+        mujoco.mj_inverse(self.model, self.data)
+        bias = self.data.qfrc_inverse[:6].copy()
+        mujoco.mj_fullM(self.model, self.data, self._matrix)
+        self.data.qacc[:6] = -np.linalg.solve(self._matrix[:6, :6], bias)
+        mujoco.mj_inverse(self.model, self.data)
+        rotation, _ = self.motion.at(t_s)
+        torques = turned(rotation, self.data.qfrc_inverse[self._v])
+        left_over = np.abs(self.data.qfrc_inverse[:6]).max()
+        return self.data.qacc[3:6].copy(), torques, left_over
 
     def cm_m(self, t_s, place, wxyz):
         self._place(t_s, place, wxyz)

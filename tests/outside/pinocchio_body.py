@@ -9,9 +9,10 @@ import numpy as np
 import pinocchio as pin
 
 from flight import quaternion_rate
-from motion import Motion
+from motion import Motion, turned
 
 FEET = ["left_foot", "right_foot"]
+HANDS = ["left_hand", "right_hand"]
 STILL = np.array([1.0, 0.0, 0.0, 0.0])
 
 
@@ -36,6 +37,7 @@ class PinocchioBody:
         self.mass_kg = pin.computeTotalMass(model)
         self._names = [segment["name"] for segment in export["segments"][1:]]
         self._feet = [joints[foot] for foot in FEET]
+        self._hands = [joints[hand] for hand in HANDS]
         self._sole = np.array(export["sole_m"]).T
 
     def _configuration(self, rotation, place, wxyz):
@@ -99,6 +101,22 @@ class PinocchioBody:
             q[joint.idx_q : joint.idx_q + 4] = pin.Quaternion(pin.exp3(np.array(vector))).coeffs()
         pin.ccrba(self.model, self.data, q, np.zeros(self.model.nv))
         return self.data.Ig.inertia.copy()
+
+    def efforts(self, t_s, rate):
+        """While the pelvis turns at this rate (own axes) in free flight: its angular acceleration
+        (rad/s², own axes), the net torques of all joints (N m, in the axes of their parents) and the
+        force on each hand (N). The root's acceleration is the one at which it takes no wrench."""
+        rotation, joint_rates = self.motion.at(t_s)
+        q = self._configuration(rotation, np.zeros(3), STILL)
+        v = np.concatenate([np.zeros(3), rate, joint_rates.ravel()])
+        a = np.concatenate([np.zeros(6), self.motion.accelerations(t_s).ravel()])
+        bias = pin.rnea(self.model, self.data, q, v, a)[:6].copy()
+        mass = pin.crba(self.model, self.data, q)[:6, :6]
+        a[:6] = -np.linalg.solve(mass, bias)
+        torques = pin.rnea(self.model, self.data, q, v, a)
+        force = [np.linalg.norm(self.data.f[hand].linear) for hand in self._hands]
+        in_parents = turned(rotation, torques[6:].reshape(-1, 3))
+        return a[3:6].copy(), in_parents, np.array(force), np.abs(torques[:6]).max()
 
     def forced_change(self, t_s, state):
         """Newton-Euler instead of conserved momentum: the change of place, attitude and velocity

@@ -5,7 +5,7 @@ import pytest
 
 import cases
 import flight
-from agreement import check_flight
+from agreement import check_efforts, check_flight
 from mujoco_body import MujocoBody
 
 TITLE = "2. Flights computed again with MuJoCo"
@@ -29,6 +29,7 @@ def check_all(aloft, checks, name, start, changes):
     body = MujocoBody(export)
     check_flight(checks, name, flight.fly(body, export), export, readout, scenario, SOURCE)
     check_momentum(checks, name, body, export)
+    check_loads(checks, name, body, export)
 
 
 def check_momentum(checks, name, body, export):
@@ -50,3 +51,19 @@ def check_momentum(checks, name, body, export):
         f"{SOURCE}, subtree_angmom",
         "of it",
     )
+
+
+def check_loads(checks, name, body, export):
+    """What the motion takes at the joints, by mj_inverse with a free root."""
+    found = {
+        "angular acceleration of the pelvis, rad/s²": [],
+        "net joint torques, N m": [],
+    }
+    for sample in export["samples"]:
+        rate = flight.rotation(sample["orientation"]).inv().apply(sample["rate_rad_s"])
+        *theirs, left_over = body.efforts(sample["t_s"], rate)
+        assert left_over < 1e-6
+        ours = sample["pelvis_acceleration_rad_s2"], sample["joint_torques_n_m"]
+        for kept, mine, other in zip(found.values(), ours, theirs):
+            kept.append((mine, other))
+    check_efforts(checks, name, found, f"{SOURCE}, mj_inverse")

@@ -7,7 +7,7 @@ import pytest
 
 import cases
 import flight
-from agreement import check_flight, check_start
+from agreement import check_efforts, check_flight, check_start
 from checks import Checks
 from pinocchio_body import PinocchioBody
 
@@ -54,6 +54,27 @@ def check_samples(checks, name, body, export):
         )
 
 
+def check_loads(checks, name, body, export):
+    """What the motion takes at the joints, by rnea with a free flyer."""
+    found = {
+        "angular acceleration of the pelvis, rad/s²": [],
+        "net joint torques, N m": [],
+        "force on each hand, N": [],
+    }
+    for sample in export["samples"]:
+        rate = flight.rotation(sample["orientation"]).inv().apply(sample["rate_rad_s"])
+        *theirs, left_over = body.efforts(sample["t_s"], rate)
+        assert left_over < 1e-6
+        ours = (
+            sample["pelvis_acceleration_rad_s2"],
+            sample["joint_torques_n_m"],
+            sample["hand_force_n"],
+        )
+        for kept, mine, other in zip(found.values(), ours, theirs):
+            kept.append((mine, other))
+    check_efforts(checks, name, found, f"{SOURCE}, rnea")
+
+
 @pytest.mark.parametrize("name", cases.NAMED)
 def test_named(aloft, checks, name):
     start, changes = cases.NAMED[name]
@@ -70,6 +91,7 @@ def check_all(aloft, checks, name, start, changes):
     scenario = {**aloft.start(start), **changes}
     body = PinocchioBody(export)
     check_samples(checks, name, body, export)
+    check_loads(checks, name, body, export)
     check_start(checks, name, body, export, scenario, SOURCE)
     check_flight(checks, name, flight.fly(body, export), export, readout, scenario, SOURCE)
 

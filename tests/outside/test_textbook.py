@@ -222,7 +222,7 @@ def test_pull_grows_with_the_square_of_the_rate(aloft, checks):
     def flown(rate_rad_s):
         return aloft.fly("floor-turn", **{**STILL, "takeoff_rate_rad_s": rate_rad_s})
 
-    ratio = flown(20.0)["hand_pull_peak_n"] / flown(12.0)["hand_pull_peak_n"]
+    ratio = flown(20.0)["hand_force_peak_n"] / flown(12.0)["hand_force_peak_n"]
     checks.share(
         "pull at the hand, 5 : 3 in rate", ratio, 25.0 / 9.0, 1e-9, CP + "6.2: a = w² r"
     )

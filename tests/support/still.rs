@@ -15,6 +15,5 @@ pub fn still(moments_kg_m2: DVec3) -> MassState {
         cm_velocity_m_s: DVec3::ZERO,
         soles_m: [DVec3::new(0.0, -1.0, 0.0); 4],
         hands_m: [DVec3::new(0.0, 0.0, -0.5), DVec3::new(0.0, 0.0, 0.5)],
-        hand_kg: 1.0,
     }
 }

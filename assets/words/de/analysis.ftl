@@ -57,6 +57,7 @@ limit-already = Der Sprung hat diese Drehungen schon jetzt.
 limit-flown = Über den ganzen einstellbaren Bereich geflogen; die meisten Drehungen darin sind angegeben.
 limit-own = Die eigenen Grenzen dieses Springers, wie angegeben.
 limit-season = Die Änderung einer Saison von jetzt an, genommen für das, was der Springer erreichen kann: unsere Annahme, übliche Praxis, ohne Quelle. Eigene Grenzen ersetzen sie.
+limit-season-not-known = Die Änderung einer Saison von jetzt an, genommen für das, was der Springer erreichen kann: unsere Annahme, übliche Praxis, ohne Quelle. Was dort gesehen wurde, ist für jemanden dieser Größe nicht bekannt. Eigene Grenzen ersetzen sie.
 season-source = Unsere Annahme, übliche Praxis, ohne Quelle.
 
 ## Eine Einstellung, die nicht sein kann. Der Schlüssel steht wie in der Datei.

@@ -149,6 +149,7 @@ panel-map-owed = { $turns } verlangte Drehungen
 panel-map-line-owed = { $turns } verlangt
 panel-map-edge = Rand des bei Menschen Gesehenen
 panel-map-not-seen = bei Menschen nicht gesehen
+panel-map-not-known = Für jemanden dieser Größe ist nicht alles bekannt: Der Rand liegt dann dort, wo überhaupt niemand gesehen wurde.
 panel-map-use = Auf die Karte tippen, und der Sprung geht dorthin, die Regler mit ihm. Den Punkt festhalten und bewegen für kleine Änderungen.
 panel-landing-load = Landebelastung jetzt, eine Schätzung: das { $low }- bis { $high }-Fache des Körpergewichts.
 

@@ -84,14 +84,16 @@ reading-opening-work-j = Arbeit beim Öffnen
 reading-opening-work-j-about = Was die Gelenke von da bis zum Aufkommen unterm Strich leisten: negativ, wo der Körper sich Arme und Beine von der Drehung nach außen drücken lässt, positiv, wo er sie hinauswirft; was sie wieder abbremst, zählt dagegen.
 reading-energy-touchdown-j = Energie beim Aufkommen
 reading-energy-touchdown-j-about = Energie der Drehung, mit Armen und Beinen, wenn der Fuß auf das Eis trifft: die vom Absprung, dazu die Arbeit beim Schließen und beim Öffnen.
-reading-hand-pull-left-now-n = Links jetzt
-reading-hand-pull-right-now-n = Rechts jetzt
-reading-hand-pull-now-about = Zug nach innen, der diese Hand mit dem, was sie hält, auf ihrem Kreis hält: Masse mal Drehrate im Quadrat mal Abstand.
-reading-hand-pull-peak-n = Größter
-reading-hand-pull-peak-n-about = Der größere von beiden Händen im ganzen Flug; er wächst mit dem Quadrat der Drehrate.
-reading-hand-pull-peak-n-about-rate = Der größere von beiden Händen im ganzen Flug; er wächst mit dem Quadrat der Drehrate; die schwereren Hände behalten hier die Drehrate beim Absprung.
-reading-hand-pull-peak-n-about-momentum = Der größere von beiden Händen im ganzen Flug; er wächst mit dem Quadrat der Drehrate; die schwereren Hände behalten hier den Drehimpuls.
-reading-hand-pull-peak-n-about-energy = Der größere von beiden Händen im ganzen Flug; er wächst mit dem Quadrat der Drehrate; die schwereren Hände behalten hier die Energie des Absprungs.
+reading-hand-force-left-now-n = Links jetzt
+reading-hand-force-right-now-n = Rechts jetzt
+reading-hand-force-now-about = Kraft des Unterarms auf diese Hand samt dem, was sie hält: Sie hält die Hand auf ihrem Kreis und schwingt sie nach innen und außen.
+reading-hand-force-peak-n = Größte
+reading-hand-force-peak-n-about = Die größere von beiden Händen im ganzen Flug; schnelles Schließen und schnelles Drehen lassen sie wachsen.
+reading-hand-force-peak-n-about-rate = Die größere von beiden Händen im ganzen Flug; schnelles Schließen und schnelles Drehen lassen sie wachsen; die schwereren Hände behalten hier die Drehrate beim Absprung.
+reading-hand-force-peak-n-about-momentum = Die größere von beiden Händen im ganzen Flug; schnelles Schließen und schnelles Drehen lassen sie wachsen; die schwereren Hände behalten hier den Drehimpuls.
+reading-hand-force-peak-n-about-energy = Die größere von beiden Händen im ganzen Flug; schnelles Schließen und schnelles Drehen lassen sie wachsen; die schwereren Hände behalten hier die Energie des Absprungs.
+reading-grip-force-peak-n = Griff, größte Kraft
+reading-grip-force-peak-n-about = Was die Finger höchstens halten müssen: die Kraft auf das Gewicht allein, ohne die Masse der Hand selbst.
 reading-tilt-now-rad = Neigung jetzt
 reading-tilt-now-rad-about = Winkel zwischen der Längsachse des Körpers und der Senkrechten im gezeigten Augenblick.
 reading-tilt-peak-rad = Größte Neigung
@@ -153,6 +155,20 @@ phase-held-tight = eng gehalten
 summary-of-named = { $turns } Drehungen von { $owed }: { $missing }, { $call }.
 summary-of-over-rotated = { $turns } Drehungen von { $owed }: überrotiert um { $over }; die Landung zeigt { $facing }.
 summary-of-free = { $turns } Drehungen.
+
+## Was jenseits dessen ist, was bei Menschen gesehen wurde.
+
+beyond-seen = jenseits des Gesehenen: { $what }
+beyond-seen-sentence = Jenseits dessen, was gesehen wurde: { $what }.
+beyond-seen-with-it = Damit ist der Sprung jenseits dessen, was gesehen wurde: { $what }.
+beyond-seen-up-to = Bei Menschen gesehen: { $what } bis { $limit }. { $source }
+beyond-seen-meaning = Die Mechanik stimmt trotzdem; ob es jemand kann, ist eine andere Frage.
+beyond-seen-in-short = jenseits des Gesehenen
+respect-value = { $what } { $value }
+respect-peak-rate = höchste Drehrate
+respect-jump-height = Sprunghöhe
+reading-beyond-seen = Jenseits des Gesehenen
+
 picture = Der Springer, { $phase }, { $time } nach dem Absprung, bisher { $turns } Drehungen.
 
 ## Was eine unsichere Eingabe allein an den Drehungen ausmacht.
@@ -198,6 +214,7 @@ why-line-gain-about = Drehungen, die dieser kleine Schritt allein bringt.
 why-line-caution = Vorsicht
 why-line-caution-about = Was man wissen muss, bevor man es versucht.
 why-beyond-seen = Jenseits dessen, was gesehen wurde: { $what } { $value }. { $source }
+why-gain-beyond-seen = { $gain }; { $beyond }
 
 ## Gewinn.
 
@@ -206,8 +223,10 @@ win-limits = Was der Springer erreichen kann, vom Kleinsten bis zum Größten. S
 win-verdict-already = hat sie schon jetzt
 win-verdict-within-reach = kann der Springer erreichen
 win-verdict-within-measured = bei Menschen schon gesehen
+win-verdict-not-known = für diese Körpergröße nicht bekannt
 win-verdict-beyond-measured = jenseits von allem, was gesehen wurde
 win-verdict-cannot-alone = reicht allein nicht
+win-size-not-known = was Springer dieser Größe hier können, ist nicht bekannt
 win-has-target = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da.
 win-has-target-over-rotated = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da, aber er ist um { $degrees }° überrotiert.
 win-question = { $target } Drehungen gewünscht, { $missing } mehr als jetzt. Was würde sie bringen?
@@ -265,11 +284,13 @@ compare-order = Eines nach dem anderen geändert, in dieser Reihenfolge: Was jed
 compare-line-sentence = Verglichen
 compare-line-turns = Drehungen von beiden
 compare-line-turns-about = Drehungen insgesamt des Versuchs daneben und des jetzigen.
+compare-line-beyond-seen = { $beside }: jenseits des Gesehenen
 compare-turns = von { $from } auf { $to }: { $turns }
 compare-difference = von { $from } auf { $to }: { $turns } Drehungen
 compare-line-kept = Gemerkter Sprung { $number }
 compare-line-kept-about = Ein Sprung, der auf diesem Gerät gemerkt ist.
 compare-kept-came-to = { $name }: { $turns } Drehungen, { $call }
+compare-kept-beyond-seen = { $said }, jenseits des Gesehenen
 compare-as-opened = { $name }, wie geöffnet
 compare-nothing-differs = Dieser Sprung und „{ $beside }“ sind gleich: Nichts unterscheidet sie.
 compare-as-much = Dieser Sprung dreht genauso viel wie „{ $beside }“

@@ -57,6 +57,7 @@ limit-already = The jump has these turns as it is.
 limit-flown = Flown over the whole range that can be set; the most turns in it are given.
 limit-own = This jumper's own limits, as given.
 limit-season = One season's change from now, taken for this jumper's reach: our assumption, common practice, no source. Own limits replace it.
+limit-season-not-known = One season's change from now, taken for this jumper's reach: our assumption, common practice, no source. What has been seen there is not known for a jumper of this size. Own limits replace it.
 season-source = Our assumption, common practice, no source.
 
 ## A setting that cannot be. The key stands as in the scenario file.

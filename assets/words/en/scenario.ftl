@@ -67,12 +67,24 @@ half-width-inertia-ratio-share-about = How many times the moment of inertia of t
 
 reach-tuck = The whole range is within the body's reach; no published measure of tuck was found.
 reach-close-delay = Closing can begin as the ice is left (common practice, no source).
+reach-close-delay-not-known = Not known for a jumper of this size: that closing can begin as the ice is left is common practice of grown jumpers, without a source.
 reach-close-time = Arms and legs that close in less than 0.15 s are not known to us (from memory, no source).
+reach-close-time-not-known = Not known for a jumper of this size: no measured closing of a child was found.
 reach-open-lead = A landing prepared for less than 0.05 s is not known to us (common practice, no source).
-reach-hand-mass = Training gloves weigh a few hundred grams (common practice, no source). Beyond: the pull would exceed the median adult hand grip (Dodds et al. 2014), at this jump's peak.
+reach-open-lead-not-known = Not known for a jumper of this size: no measured opening of a child was found.
+reach-hand-mass = Training gloves weigh a few hundred grams (common practice, no source). Beyond: holding the weight would take more than the median adult hand grip (Dodds et al. 2014), moved as in this jump.
+reach-hand-mass-not-known = Not known for a jumper of this size: no child's grip was found. Beyond: holding the weight would take more than the median grip of grown people of the same sex (Dodds et al. 2014), moved as in this jump.
 reach-trampoline = Trampoline flights of about 1.7 s have been scored (press, secondary): the whole range is in reach.
-reach-jump-height = 20 cm: girls of 10 to 16 off the ice, mean less two deviations (29.1 cm, 4.8 cm; Myklebust). 60 cm: 0.7 s quoted for four turns (press, 2003). Beyond 90 cm no jump from the feet alone is known to us (from memory).
+reach-trampoline-not-known = Not known for a jumper of this size: the trampoline flights that were found are those of grown jumpers.
+reach-jump-height-girl = Girls below 1.55 m: up to 38.7 cm, the mean and two deviations of 19 girls of 10 to 16 who skate, off the ice (29.1 cm, 4.8 cm; Myklebust & Kjellstadli). Beyond 90 cm no jump from the feet alone is known to us (from memory).
+reach-jump-height-boy = Boys below 1.55 m: up to 39.9 cm, the largest yearly mean of boys of 12 to 15 (30.8 to 39.9 cm; Tian et al. 2023, abstract); single boys jump higher. Beyond 90 cm no jump from the feet alone is known to us (from memory).
+reach-jump-height-woman = Women: up to 43.5 cm, the mean and two deviations of double Axels landed off the ice by women (38.3 cm, 2.6 cm; congress abstract ECSS 985). Beyond 90 cm no jump from the feet alone is known to us (from memory).
+reach-jump-height-man = Men: up to 60 cm, from 0.7 s quoted for four turns (press, secondary, 2003). Beyond 90 cm no jump from the feet alone is known to us (from memory).
+reach-jump-height-not-known = Not known for a jumper of this size: nobody below 1.25 m was found to have been measured. Beyond 60 cm nobody of any size has been seen: 0.7 s quoted for four turns (press, secondary, 2003).
 reach-takeoff-rate = Marked by the peak that this body and plan make of it: up to 440 rpm has been seen, 500 rpm by nobody (common practice, no source).
+reach-takeoff-rate-not-known = Not known for a jumper of this size. Marked by the peak that this body and plan make of it: beyond 440 rpm nobody has been seen, grown people included (common practice, no source).
+seen-peak-rate = Common practice, no source; spins on the ice of 342 rpm are on record, and 500 rpm has been seen in nobody.
+seen-peak-rate-not-known = That is of grown people, common practice, no source: how fast children of this size turn is not known.
 
 ## Units, as they stand behind a number.
 

@@ -84,14 +84,16 @@ reading-opening-work-j = Work of opening
 reading-opening-work-j-about = Net work of the joints from there to touch-down: negative where the body lets the turning push arms and legs out, positive where they are thrown out; stopping them again counts against it.
 reading-energy-touchdown-j = Energy at touch-down
 reading-energy-touchdown-j-about = Energy of the turning, limbs included, as the ice is met: that of take-off, with the work of closing and of opening.
-reading-hand-pull-left-now-n = Left now
-reading-hand-pull-right-now-n = Right now
-reading-hand-pull-now-about = Inward pull that keeps this hand, with what it holds, on its circle: mass times rate squared times distance.
-reading-hand-pull-peak-n = Largest
-reading-hand-pull-peak-n-about = The larger of both hands over the flight; it grows with the square of the rate.
-reading-hand-pull-peak-n-about-rate = The larger of both hands over the flight; it grows with the square of the rate; the heavier hands here keep the take-off rate.
-reading-hand-pull-peak-n-about-momentum = The larger of both hands over the flight; it grows with the square of the rate; the heavier hands here keep the angular momentum.
-reading-hand-pull-peak-n-about-energy = The larger of both hands over the flight; it grows with the square of the rate; the heavier hands here keep the energy of take-off.
+reading-hand-force-left-now-n = Left now
+reading-hand-force-right-now-n = Right now
+reading-hand-force-now-about = Force of the forearm on this hand with what it holds: it keeps the hand on its circle and swings it in and out.
+reading-hand-force-peak-n = Largest
+reading-hand-force-peak-n-about = The larger of both hands over the flight; fast closing and fast turning both make it grow.
+reading-hand-force-peak-n-about-rate = The larger of both hands over the flight; fast closing and fast turning both make it grow; the heavier hands here keep the take-off rate.
+reading-hand-force-peak-n-about-momentum = The larger of both hands over the flight; fast closing and fast turning both make it grow; the heavier hands here keep the angular momentum.
+reading-hand-force-peak-n-about-energy = The larger of both hands over the flight; fast closing and fast turning both make it grow; the heavier hands here keep the energy of take-off.
+reading-grip-force-peak-n = Grip, largest
+reading-grip-force-peak-n-about = What the fingers must hold at most: the force on the weight alone, without the hand's own mass.
 reading-tilt-now-rad = Tilt now
 reading-tilt-now-rad-about = Angle between the body's long axis and the vertical at the playhead.
 reading-tilt-peak-rad = Largest tilt
@@ -153,6 +155,20 @@ phase-held-tight = held tight
 summary-of-named = { $turns } turns of { $owed }: { $missing }, { $call }.
 summary-of-over-rotated = { $turns } turns of { $owed }: over-rotated by { $over }; the landing faces { $facing }.
 summary-of-free = { $turns } turns.
+
+## What is beyond what has been seen of people.
+
+beyond-seen = beyond what has been seen: { $what }
+beyond-seen-sentence = Beyond what has been seen: { $what }.
+beyond-seen-with-it = With it the jump is beyond what has been seen: { $what }.
+beyond-seen-up-to = Seen in people: { $what } up to { $limit }. { $source }
+beyond-seen-meaning = The mechanics are right all the same; whether anybody can do it is another question.
+beyond-seen-in-short = beyond what has been seen
+respect-value = { $what } { $value }
+respect-peak-rate = peak rate
+respect-jump-height = jump height
+reading-beyond-seen = Beyond what has been seen
+
 picture = The jumper, { $phase }, { $time } after take-off, { $turns } turns so far.
 
 ## What an uncertain input alone makes of the turns.
@@ -198,6 +214,7 @@ why-line-gain-about = Turns that this small step alone gives.
 why-line-caution = To be known
 why-line-caution-about = What has to be known before it is tried.
 why-beyond-seen = Beyond what has been seen: { $what } { $value }. { $source }
+why-gain-beyond-seen = { $gain }; { $beyond }
 
 ## Win.
 
@@ -206,8 +223,10 @@ win-limits = How far this jumper gets, from the least to the most. Until you set
 win-verdict-already = has them as it is
 win-verdict-within-reach = within this jumper's reach
 win-verdict-within-measured = people have been seen there
+win-verdict-not-known = not known for a jumper of this size
 win-verdict-beyond-measured = beyond anything seen
 win-verdict-cannot-alone = cannot do it alone
+win-size-not-known = what jumpers of this size can do here is not known
 
 win-has-target = This jump has { $turns } turns: the { $target } asked for are there.
 win-has-target-over-rotated = This jump has { $turns } turns: the { $target } asked for are there, but it is over-rotated by { $degrees }°.
@@ -267,11 +286,13 @@ compare-order = Changed one at a time, in this order: what each is worth depends
 compare-line-sentence = Compared
 compare-line-turns = Turns of both
 compare-line-turns-about = Turns in all of the attempt beside and of the present one.
+compare-line-beyond-seen = { $beside }: beyond what has been seen
 compare-turns = { $from } to { $to }: { $turns }
 compare-difference = { $from } to { $to }: { $turns } turns
 compare-line-kept = Kept jump { $number }
 compare-line-kept-about = A jump kept on this device.
 compare-kept-came-to = { $name }: { $turns } turns, { $call }
+compare-kept-beyond-seen = { $said }, beyond what has been seen
 compare-as-opened = { $name }, as opened
 compare-nothing-differs = This jump and “{ $beside }” are the same: nothing differs.
 compare-as-much = This jump turns as much as “{ $beside }”

@@ -48,7 +48,9 @@ pub fn show(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) -> Opti
         let came_to = session.keeping().came_to(entry.id);
         let target = format!("kept:{}", i + 1);
         let name = &entry.scenario.name;
-        if attempt(ui, &target, name, &came_to_text(came_to), chosen).clicked() {
+        let is_beyond = came_to.is_some_and(|came_to| came_to.is_beyond_seen);
+        let came_to = came_to_text(came_to);
+        if attempt(ui, &target, name, &came_to, is_beyond, chosen).clicked() {
             unfolded.naming = None;
             lay(session, which, chosen);
         }

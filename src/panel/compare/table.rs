@@ -2,6 +2,7 @@
 
 use bevy_egui::egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
 
+use super::super::beyond;
 use super::super::look::{self, BESIDE, FROST, INK, NEAR, SLATE, TEAL, VERMILION};
 use super::{allocate, write};
 use crate::say;
@@ -16,6 +17,9 @@ const BAR_HEIGHT: f32 = 12.0;
 
 pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     ends(ui, &compared.beside, compared.turns[0], false);
+    if let Some(beside) = session.beside() {
+        beyond::line(ui, session, &beside.beyond_seen);
+    }
     let scale = Scale::of(&compared.parts);
     for (i, &part) in compared.parts.iter().enumerate() {
         let rect = allocate(ui, ROW);
@@ -45,6 +49,7 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     );
     worth(ui, rect, compared.whole());
     ends(ui, text("panel-this-jump"), compared.turns[1], true);
+    beyond::line(ui, session, session.beyond_seen());
     ui.add_space(NEAR);
 }
 

@@ -5,6 +5,7 @@ use bevy_egui::egui::{Rect, RichText, Sense, Stroke, Ui, Vec2, pos2, vec2};
 use super::picture::{self, outline, whole};
 use super::shades;
 use crate::panel::look::{self, NEAR, SEEN, SLATE, SNOW};
+use crate::panel::parts;
 use crate::say;
 use crate::session::Session;
 use crate::words::{signed_as_spoken, text};
@@ -52,6 +53,9 @@ pub fn legend(ui: &mut Ui, session: &Session) {
             shades::hatched(ui, rect);
         });
     });
+    if !session.map_marks_known() {
+        parts::small(ui, text("panel-map-not-known"));
+    }
     ui.label(
         RichText::new(text("panel-map-use"))
             .size(14.5)

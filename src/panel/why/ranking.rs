@@ -4,6 +4,7 @@ use bevy_egui::egui::{
     Align2, Color32, CornerRadius, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
 
+use super::super::beyond::in_row;
 use super::super::look::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::super::parts::small;
 use super::super::{spoken, targets};
@@ -11,11 +12,13 @@ use super::{go_back, split};
 use crate::analysis::steps::{Flown, Gain};
 use crate::say;
 use crate::scenario::units::Units;
-use crate::session::Session;
 use crate::session::why::words;
+use crate::session::{Session, beyond};
 use crate::words::text;
 
 const ROW: f32 = 50.0;
+/// Taller by so much where what is beyond has to be said.
+const BEYOND: f32 = 20.0;
 const THICK: f32 = 10.0;
 /// Inside a row, left and right.
 const INSIDE: f32 = 10.0;
@@ -76,7 +79,9 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
     } else {
         Sense::hover()
     };
-    let (row, response) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), sense);
+    let beyond = beyond::short(&gain.beyond_seen, units);
+    let height = ROW + if beyond.is_some() { BEYOND } else { 0.0 };
+    let (row, response) = ui.allocate_exact_size(vec2(ui.available_width(), height), sense);
     let (step, number) = (gain.step.text(units), words::gain(gain));
     if possible {
         targets::note(&format!("step:{}", gain.key), row);
@@ -85,7 +90,9 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
             step = step.as_str(),
             gain = number.as_str()
         );
-        spoken::button(&response, &said);
+        let also = beyond.iter().map(String::as_str);
+        let said: Vec<&str> = [said.as_str()].into_iter().chain(also).collect();
+        spoken::button(&response, &said.join("; "));
     }
     let painter = ui.painter();
     let (fill, edge) = match (possible, response.hovered()) {
@@ -126,6 +133,11 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         look::text(letters),
         ink,
     );
+    if let Some(said) = beyond {
+        let room =
+            Rect::from_x_y_ranges(inside.x_range(), row.top() + ROW - 4.0..=row.bottom() - 4.0);
+        in_row(ui, &said, room, VERMILION.get());
+    }
     let Some(gained) = gain.turns_gained else {
         return false;
     };

@@ -9,10 +9,11 @@ use super::super::look::{
 };
 use super::super::parts::{card, small};
 use super::super::slider::{hatch, place};
-use super::super::{spoken, targets, transport};
-use crate::analysis::limits::Verdict;
+use super::super::{beyond, spoken, targets, transport};
+use crate::analysis::limits::{Judgement, Verdict};
 use crate::analysis::wanted::{Proposal, Single};
 use crate::say;
+use crate::scenario::beyond::Respect;
 use crate::scenario::keys::{Key, key};
 use crate::session::Session;
 use crate::session::win::words;
@@ -43,6 +44,7 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
                 single.label.text(),
                 single.judgement.verdict,
             );
+            with_verdict(ui, session, &single.judgement, &proposal.beyond_seen, open);
             if open {
                 small(ui, &words::basis(session, single));
                 small(ui, &words::landing(session, proposal.landing_load_bw));
@@ -85,6 +87,7 @@ pub fn joint(ui: &mut Ui, session: &mut Session) {
                 ui.label(RichText::new(words::part(session, change)).size(16.0));
             }
             let open = verdict(ui, "joint", together, joint.judgement.verdict);
+            with_verdict(ui, session, &joint.judgement, &joint.beyond_seen, open);
             if open {
                 small(ui, joint.judgement.source.text());
             }
@@ -93,6 +96,24 @@ pub fn joint(ui: &mut Ui, session: &mut Session) {
             }
         });
     });
+}
+
+/// What has to be said with a verdict, whether it is open or not.
+fn with_verdict(
+    ui: &mut Ui,
+    session: &Session,
+    judgement: &Judgement,
+    beyond_seen: &[Respect],
+    open: bool,
+) {
+    if let Some(said) = words::size_not_known(judgement) {
+        small(ui, said);
+    }
+    if open {
+        beyond::lines(ui, session, beyond_seen);
+    } else {
+        beyond::line(ui, session, beyond_seen);
+    }
 }
 
 /// Name and change, and the button; whether that was touched.
@@ -148,11 +169,9 @@ fn track(ui: &mut Ui, session: &Session, single: &Single, proposal: &Proposal) {
     let round = CornerRadius::same(3);
     painter.rect_filled(bar(x(key.least), x(key.most), 6.0), round, FROST.get());
     if let Some(reach) = session.scenario().reach(key, session.jump()) {
-        painter.rect_filled(
-            bar(x(reach.seen[0]), x(reach.seen[1]), 6.0),
-            round,
-            SEEN.get(),
-        );
+        if let Some([least, most]) = reach.seen {
+            painter.rect_filled(bar(x(least), x(most), 6.0), round, SEEN.get());
+        }
         if let Some(beyond) = reach.beyond.filter(|beyond| *beyond < key.most) {
             hatch(ui, bar(x(beyond), x(key.most), 12.0));
         }
@@ -177,7 +196,7 @@ fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
     spoken::toggle(&response, &said, open);
     let colour = match verdict {
         Verdict::AlreadyReached | Verdict::WithinReach => TEAL.get(),
-        Verdict::WithinMeasured => SLATE.get(),
+        Verdict::WithinMeasured | Verdict::NotKnown => SLATE.get(),
         Verdict::BeyondMeasured | Verdict::CannotAlone => VERMILION.get(),
     };
     sign(ui, verdict, row.left_center() + vec2(8.0, 0.0), colour);
@@ -205,7 +224,7 @@ fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
     open
 }
 
-/// A full disc, a ring, a triangle: within reach, seen, beyond.
+/// A full disc, a ring, a question mark, a triangle: within reach, seen, not known, beyond.
 fn sign(ui: &Ui, verdict: Verdict, at: Pos2, colour: Color32) {
     let painter = ui.painter();
     match verdict {
@@ -214,6 +233,9 @@ fn sign(ui: &Ui, verdict: Verdict, at: Pos2, colour: Color32) {
         }
         Verdict::WithinMeasured => {
             painter.circle_stroke(at, 6.0, Stroke::new(2.5, colour));
+        }
+        Verdict::NotKnown => {
+            painter.text(at, Align2::CENTER_CENTER, "?", look::bold(18.0), colour);
         }
         Verdict::BeyondMeasured | Verdict::CannotAlone => {
             let corners = [vec2(0.0, -8.0), vec2(8.0, 6.0), vec2(-8.0, 6.0)];

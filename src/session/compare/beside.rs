@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::say;
+use crate::scenario::beyond::Respect;
 use crate::scenario::file::Opened;
 use crate::scenario::fly::Jump;
 use crate::scenario::{Scenario, starts};
@@ -18,6 +19,8 @@ pub struct Beside {
     pub name: String,
     pub scenario: Scenario,
     pub jump: Jump,
+    /// In which respects that jump is beyond what has been seen.
+    pub beyond_seen: Vec<Respect>,
 }
 
 /// Where an attempt is taken from.
@@ -43,10 +46,12 @@ pub struct KeptBeside {
 
 impl Beside {
     fn new(which: Which, name: String, scenario: Scenario) -> Self {
+        let jump = scenario.fly();
         Self {
             which,
             name,
-            jump: scenario.fly(),
+            beyond_seen: scenario.beyond_seen(&jump),
+            jump,
             scenario,
         }
     }

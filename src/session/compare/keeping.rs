@@ -28,6 +28,8 @@ pub struct CameTo {
     pub turns: f64,
     /// None for a free jump.
     pub owed: Option<Owed>,
+    /// Whether it is beyond what has been seen, in any respect.
+    pub is_beyond_seen: bool,
 }
 
 impl Keeping {
@@ -49,6 +51,7 @@ impl Keeping {
         let came_to = CameTo {
             turns: jump.turns,
             owed: jump.owed,
+            is_beyond_seen: !entry.scenario.beyond_seen(&jump).is_empty(),
         };
         self.results.insert(entry.id, came_to);
         true

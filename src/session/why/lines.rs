@@ -79,7 +79,7 @@ fn gain(session: &Session, gain: &Gain) -> Reading {
         Group::Answer,
         format!("gain:{}", gain.key),
         gain.step.text(&session.units),
-        words::gain(gain),
+        words::gain_and_beyond(session, gain),
         text("why-line-gain-about"),
     )
 }

@@ -1,6 +1,6 @@
 //! The answer in words: what each part means, what is to be known of a change.
 
-use super::super::Session;
+use super::super::{Session, beyond};
 use super::shown::{hundredths, turns_text};
 use super::{Went, changed};
 use crate::analysis::budget::Cause;
@@ -72,6 +72,9 @@ pub fn of_change(session: &Session, went: &Went) -> Vec<String> {
             source = source.text()
         ));
     }
+    if let Some(beyond) = beyond::with_change(&proposal.beyond_seen, &session.units) {
+        said.push(beyond);
+    }
     if !proposal.cautions.is_empty() {
         said.push(loads(
             session,
@@ -137,6 +140,15 @@ pub fn gain(gain: &Gain) -> String {
             }
         }
         _ => NOT_POSSIBLE.text().to_owned(),
+    }
+}
+
+/// The same, and that the jump is beyond what has been seen then.
+pub fn gain_and_beyond(session: &Session, gain: &Gain) -> String {
+    let gained = self::gain(gain);
+    match beyond::short(&gain.beyond_seen, &session.units) {
+        Some(beyond) => say!("why-gain-beyond-seen", gain = gained, beyond = beyond),
+        None => gained,
     }
 }
 

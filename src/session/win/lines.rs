@@ -18,9 +18,10 @@ pub fn all(session: &Session) -> Vec<Reading> {
         let verdict = words::verdict(single.judgement.verdict);
         let text = match &single.proposal {
             Some(proposal) if can(single.judgement.verdict) => format!(
-                "{} ({}): {verdict}",
+                "{} ({}): {}",
                 words::value(session, single.key, proposal.value),
-                words::change(session, single.key, proposal.change)
+                words::change(session, single.key, proposal.change),
+                words::judgement(session, &single.judgement, &proposal.beyond_seen)
             ),
             _ => format!("{verdict}: {}", words::most(session, single)),
         };
@@ -44,7 +45,7 @@ pub fn all(session: &Session) -> Vec<Reading> {
             format!(
                 "{}: {}",
                 parts.join(", "),
-                words::verdict(joint.judgement.verdict)
+                words::judgement(session, &joint.judgement, &joint.beyond_seen)
             ),
             words::effort(joint),
         ));

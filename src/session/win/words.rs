@@ -1,12 +1,13 @@
 //! The answer in words.
 
-use super::super::Session;
+use super::super::{Session, beyond};
 use crate::analysis::joint::{Change, Joint};
 use crate::analysis::lever::LEVERS;
-use crate::analysis::limits::{LimitOf, Verdict};
+use crate::analysis::limits::{Judgement, LimitOf, Verdict};
 use crate::analysis::wanted::Single;
 use crate::order::by_number;
 use crate::say;
+use crate::scenario::beyond::Respect;
 use crate::scenario::keys::{Key, key};
 use crate::scenario::units::Unit;
 use crate::words::{Message, decimal, text};
@@ -14,11 +15,27 @@ use crate::words::{Message, decimal, text};
 pub const SEASON: Message = Message("win-season");
 pub const LIMITS: Message = Message("win-limits");
 
+/// That nothing is known for a jumper of this size, where a verdict is given all the same.
+pub fn size_not_known(judgement: &Judgement) -> Option<&'static str> {
+    let said = judgement.verdict == Verdict::WithinReach && !judgement.known_for_size;
+    said.then(|| text("win-size-not-known"))
+}
+
+/// The verdict, and what has to be said with it.
+pub fn judgement(session: &Session, judgement: &Judgement, beyond_seen: &[Respect]) -> String {
+    let more = size_not_known(judgement).map(str::to_owned);
+    let beyond = beyond::short(beyond_seen, &session.units);
+    let said = Some(verdict(judgement.verdict).to_owned());
+    let all = [said, more, beyond].into_iter().flatten();
+    all.collect::<Vec<_>>().join("; ")
+}
+
 pub fn verdict(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::AlreadyReached => text("win-verdict-already"),
         Verdict::WithinReach => text("win-verdict-within-reach"),
         Verdict::WithinMeasured => text("win-verdict-within-measured"),
+        Verdict::NotKnown => text("win-verdict-not-known"),
         Verdict::BeyondMeasured => text("win-verdict-beyond-measured"),
         Verdict::CannotAlone => text("win-verdict-cannot-alone"),
     }

@@ -1,0 +1,85 @@
+//! Beside the turns of a jump: in which respects it is beyond what has been seen.
+
+use bevy_egui::egui::{
+    Align2, Color32, CornerRadius, CursorIcon, Id, Rect, RichText, ScrollArea, Sense, Ui, pos2,
+    vec2,
+};
+
+use super::look::{self, APART, NEAR, SNOW, TOUCH, VERMILION};
+use super::{parts, spoken, targets};
+use crate::scenario::beyond::Respect;
+use crate::session::{Session, beyond};
+
+/// The most of the screen's height that the meaning takes; what is longer scrolls.
+const MEANING: f32 = 0.2;
+
+/// Under the answer: what is beyond, and touched, how far people have been seen to go. Nothing where
+/// nothing is.
+pub fn under_turns(ui: &mut Ui, session: &Session) {
+    let respects = session.beyond_seen();
+    let units = &session.units;
+    let Some(said) = beyond::short(respects, units) else {
+        return;
+    };
+    let id = Id::new("beyond seen");
+    let open = ui
+        .data(|data| data.get_temp::<bool>(id))
+        .unwrap_or_default();
+    let width = ui.available_width();
+    let room = width - 2.0 * APART - 2.0 * parts::MARK - NEAR;
+    let text = ui
+        .painter()
+        .layout(said.clone(), look::bold(17.0), VERMILION.get(), room);
+    let height = TOUCH.max(text.size().y + NEAR);
+    let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::click());
+    let response = response.on_hover_cursor(CursorIcon::Help);
+    targets::note("beyond seen", rect);
+    let meaning = || beyond::meaning(respects, units);
+    spoken::meaning(ui, &response, open, || said.clone(), meaning);
+    let painter = ui.painter();
+    painter.rect_filled(rect, CornerRadius::same(look::ROUND), SNOW.get());
+    let middle = rect.center().y;
+    let at = pos2(rect.left() + APART, middle - 0.5 * text.size().y);
+    painter.galley(at, text, VERMILION.get());
+    let mark = pos2(rect.right() - APART - parts::MARK, middle);
+    parts::meaning_mark(painter, mark, open);
+    if response.clicked() {
+        ui.data_mut(|data| data.insert_temp(id, !open));
+    }
+    if open {
+        let most = MEANING * ui.ctx().viewport_rect().height();
+        ScrollArea::vertical()
+            .id_salt(id)
+            .max_height(most)
+            .min_scrolled_height(most)
+            .show(ui, |ui| parts::small(ui, &meaning()));
+    }
+}
+
+/// On a card or under a name: what is beyond, in as many lines as it takes; nothing where nothing is.
+pub fn line(ui: &mut Ui, session: &Session, respects: &[Respect]) {
+    if let Some(said) = beyond::short(respects, &session.units) {
+        ui.label(RichText::new(said).size(15.0).color(VERMILION.get()));
+    }
+}
+
+/// The same with how far people have been seen to go.
+pub fn lines(ui: &mut Ui, session: &Session, respects: &[Respect]) {
+    line(ui, session, respects);
+    if !respects.is_empty() {
+        parts::small(ui, &beyond::meaning(respects, &session.units));
+    }
+}
+
+/// Under what is written in a row that is touched: that it is beyond, in one line as small as it has
+/// to be.
+pub fn in_row(ui: &Ui, said: &str, room: Rect, ink: Color32) {
+    let size = look::fitting_text(ui, said, 14.0, room.width());
+    ui.painter().text(
+        room.left_center(),
+        Align2::LEFT_CENTER,
+        said,
+        look::text(size),
+        ink,
+    );
+}

@@ -1,0 +1,65 @@
+//! What is beyond what has been seen, in words.
+
+use crate::say;
+use crate::scenario::beyond::{PEAK_RATE, Respect};
+use crate::scenario::keys::Kind;
+use crate::scenario::units::{Unit, Units};
+use crate::words::text;
+
+fn unit(respect: &Respect, units: &Units) -> Unit {
+    units.of(match respect.key {
+        PEAK_RATE => Kind::Rate,
+        _ => Kind::Length,
+    })
+}
+
+fn name(respect: &Respect) -> &'static str {
+    match respect.key {
+        PEAK_RATE => text("respect-peak-rate"),
+        _ => text("respect-jump-height"),
+    }
+}
+
+/// "peak rate 494 rpm, jump height 66 cm"; empty where there is nothing.
+pub fn list(respects: &[Respect], units: &Units) -> String {
+    let one = |respect: &Respect| {
+        let value = unit(respect, units).text(respect.value);
+        say!("respect-value", what = name(respect), value = value)
+    };
+    respects.iter().map(one).collect::<Vec<_>>().join(", ")
+}
+
+/// "beyond what has been seen: peak rate 494 rpm"; none where there is nothing.
+pub fn short(respects: &[Respect], units: &Units) -> Option<String> {
+    (!respects.is_empty()).then(|| say!("beyond-seen", what = list(respects, units)))
+}
+
+/// The same as a sentence.
+pub fn sentence(respects: &[Respect], units: &Units) -> Option<String> {
+    (!respects.is_empty()).then(|| say!("beyond-seen-sentence", what = list(respects, units)))
+}
+
+/// That the jump after a change is: "With it beyond what has been seen: peak rate 494 rpm."
+pub fn with_change(respects: &[Respect], units: &Units) -> Option<String> {
+    (!respects.is_empty()).then(|| say!("beyond-seen-with-it", what = list(respects, units)))
+}
+
+/// How far people have been seen to go, by which source, and what that means.
+pub fn meaning(respects: &[Respect], units: &Units) -> String {
+    let one = |respect: &Respect| {
+        let what = name(respect);
+        let source = respect.source.text();
+        match respect.seen_up_to {
+            Some(up_to) => say!(
+                "beyond-seen-up-to",
+                what = what,
+                limit = unit(respect, units).text(up_to),
+                source = source
+            ),
+            None => source.to_owned(),
+        }
+    };
+    let mut said: Vec<String> = respects.iter().map(one).collect();
+    said.push(text("beyond-seen-meaning").to_owned());
+    said.join(" ")
+}

@@ -1,0 +1,281 @@
+//! Who is jumping, and what nobody has been seen to do: marks and verdicts by sex, size and ground,
+//! and the jumps that are beyond them.
+//!
+//! Girls of 10 to 16, off the ice: 29.1 cm, deviation 4.8 cm (Myklebust & Kjellstadli, congress
+//! abstract). Women, double Axels landed off the ice: 38.3 cm, 2.6 cm (congress abstract, European
+//! College of Sport Science). Boys of 12 to 15: yearly means up to 39.9 cm (Tian et al. 2023,
+//! abstract). Men: 0.7 s in the air (press). Peaks of 440 rpm: common practice, no source.
+
+use turns_aloft::analysis::lever::{LEVERS, Season, place};
+use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict, marks};
+use turns_aloft::analysis::steps::ranked;
+use turns_aloft::analysis::wanted::{Single, TARGET_TURNS, Wanted};
+use turns_aloft::physics::landing::Ground;
+use turns_aloft::physics::segments::SegmentTable;
+use turns_aloft::scenario::beyond::{HEIGHT, PEAK_RATE, Respect};
+use turns_aloft::scenario::seen::Stand;
+use turns_aloft::scenario::units::RateUnit;
+use turns_aloft::scenario::{Scenario, starts};
+use turns_aloft::session::compare::Which;
+use turns_aloft::session::readings::{readings, summary};
+use turns_aloft::session::win::Target;
+use turns_aloft::session::{Question, Session};
+
+fn start(name: &str) -> Scenario {
+    starts::named(name).expect("a start").scenario.clone()
+}
+
+/// A jumper of the first starting point's jump.
+fn jumper(table: SegmentTable, stature_m: f64, jump_height_m: f64) -> Scenario {
+    Scenario {
+        table,
+        stature_m,
+        jump_height_m,
+        ground: Ground::Ice,
+        ..start("half-a-turn-short")
+    }
+}
+
+/// How a jump's height stands, by the marks on its slider.
+fn height_stands(scenario: &Scenario) -> Stand {
+    let lever = place("jump_height_m").expect("a lever");
+    let marks = marks(lever, scenario, &scenario.fly());
+    marks.stand(scenario.jump_height_m)
+}
+
+fn keys(respects: &[Respect]) -> Vec<&'static str> {
+    respects.iter().map(|respect| respect.key).collect()
+}
+
+#[test]
+fn heights_are_marked_by_sex_and_size() {
+    use SegmentTable::{Female, Male};
+    use Stand::{Beyond, NotKnown, Seen};
+    for (table, stature_m, height_m, stands) in [
+        // 29.1 cm and twice 4.8 cm are 38.7 cm.
+        (Female, 1.512, 0.386, Seen),
+        (Female, 1.512, 0.388, Beyond),
+        (Female, 1.512, 0.466, Beyond),
+        (Male, 1.512, 0.398, Seen),
+        (Male, 1.512, 0.400, Beyond),
+        // 38.3 cm and twice 2.6 cm are 43.5 cm.
+        (Female, 1.60, 0.434, Seen),
+        (Female, 1.60, 0.436, Beyond),
+        (Male, 1.75, 0.50, Seen),
+        (Male, 1.75, 0.61, Beyond),
+        // g (0.7 s)² / 8 is 60 cm, the most of anybody.
+        (Female, 1.24, 0.20, NotKnown),
+        (Male, 1.24, 0.599, NotKnown),
+        (Male, 1.24, 0.61, Beyond),
+    ] {
+        let scenario = jumper(table, stature_m, height_m);
+        let told = format!("{table:?} {stature_m} {height_m}");
+        assert_eq!(height_stands(&scenario), stands, "{told}");
+        let jump = scenario.fly();
+        let beyond = keys(&scenario.beyond_seen(&jump)).contains(&HEIGHT);
+        assert_eq!(beyond, stands == Beyond, "{told}");
+        let not_known = keys(&scenario.not_known_for_size(&jump)).contains(&HEIGHT);
+        assert_eq!(not_known, stands == NotKnown, "{told}");
+    }
+}
+
+/// Lower than anybody has been measured at is no feat.
+#[test]
+fn everybody_can_jump_lower() {
+    for stature_m in [1.40, 1.60] {
+        let low = jumper(SegmentTable::Female, stature_m, 0.10);
+        assert_eq!(height_stands(&low), Stand::Seen);
+    }
+}
+
+#[test]
+fn a_childs_trampoline_is_not_known() {
+    for (stature_m, stands) in [(1.40, Stand::NotKnown), (1.60, Stand::Seen)] {
+        let scenario = Scenario {
+            stature_m,
+            ..start("trampoline")
+        };
+        assert_eq!(height_stands(&scenario), stands);
+        let jump = scenario.fly();
+        assert!(!keys(&scenario.beyond_seen(&jump)).contains(&HEIGHT));
+        let lever = place("jump_height_m").expect("a lever");
+        let source = marks(lever, &scenario, &jump).source.text();
+        let said = source.starts_with("Not known for a jumper of this size");
+        assert_eq!(said, stands == Stand::NotKnown, "{source}");
+    }
+}
+
+/// A twelve-year-old's 46.6 cm were called seen in people once, because of a man's figure.
+#[test]
+fn the_first_jumps_height_is_no_girls() {
+    let girl = start("half-a-turn-short");
+    let man = Scenario {
+        table: SegmentTable::Male,
+        stature_m: 1.75,
+        body_mass_kg: 68.0,
+        ..girl.clone()
+    };
+    for (scenario, verdict) in [
+        (girl, Verdict::BeyondMeasured),
+        (man, Verdict::WithinMeasured),
+    ] {
+        let then = Scenario {
+            jump_height_m: 0.466,
+            ..scenario.clone()
+        };
+        let all = singles(&scenario, then.fly().turns);
+        let height = all.iter().find(|single| single.key == "jump_height_m");
+        let height = height.expect("a lever");
+        let value = height.proposal.as_ref().expect("found").value;
+        assert!((value - 0.466).abs() < 1e-4, "{value}");
+        assert_eq!(height.judgement.verdict, verdict);
+        let limit = height.judgement.limit.as_ref().expect("a limit");
+        assert_eq!(limit.of, LimitOf::Seen);
+    }
+}
+
+fn singles(scenario: &Scenario, target_turns: f64) -> Vec<Single> {
+    let now = scenario.fly();
+    let (limits, season) = (Limits::default(), Season::default());
+    Wanted::new(scenario, &now, target_turns, &limits, &season).singles()
+}
+
+/// What a season may bring is taken for within reach, but where nothing is known of jumpers of this
+/// size that is said; farther, nothing else can be said.
+#[test]
+fn what_is_not_known_is_said() {
+    let scenario = start("half-a-turn-short");
+    for (change_s, verdict) in [(0.015, Verdict::WithinReach), (0.06, Verdict::NotKnown)] {
+        let then = Scenario {
+            close_time_s: scenario.close_time_s - change_s,
+            ..scenario.clone()
+        };
+        let all = singles(&scenario, then.fly().turns);
+        let closing = all.iter().find(|single| single.key == "close_time_s");
+        let judged = &closing.expect("a lever").judgement;
+        assert_eq!(judged.verdict, verdict);
+        assert!(!judged.known_for_size);
+        let said = judged.source.text();
+        assert!(
+            said.contains("ot known for a jumper of this size"),
+            "{said}"
+        );
+    }
+    // Of a grown jumper it is.
+    let grown = Scenario {
+        stature_m: 1.60,
+        ..scenario
+    };
+    let all = singles(&grown, grown.fly().turns + 0.01);
+    assert!(all.iter().all(|single| single.judgement.known_for_size));
+}
+
+/// Nobody has been seen to turn at its peak; whatever it is asked for, it stays beyond.
+#[test]
+fn five_turns_are_beyond_what_has_been_seen() {
+    let scenario = start("five-turn-attempt");
+    let jump = scenario.fly();
+    let beyond = scenario.beyond_seen(&jump);
+    let peak = beyond.iter().find(|respect| respect.key == PEAK_RATE);
+    let peak = peak.expect("beyond");
+    assert_eq!(peak.value, jump.readout.peak_rate_rad_s);
+    let up_to = peak.seen_up_to.expect("a mark");
+    assert!((RateUnit::Rpm.unit().from_si(up_to) - 440.0).abs() < 1e-9);
+    assert!(peak.source.text().contains("no source"));
+
+    let mut session = Session::default();
+    session.open(scenario);
+    session.ask(Question::Win);
+    session.set_target(Target::Turns(session.jump().turns + 0.1));
+    session.think(|| true);
+    assert!(!session.singles().is_empty());
+    for (single, _) in session.singles() {
+        let verdict = single.judgement.verdict;
+        assert!(verdict >= Verdict::BeyondMeasured, "{}", single.key);
+    }
+    let joint = session.joint().0.expect("found");
+    assert_eq!(joint.judgement.verdict, Verdict::BeyondMeasured);
+    assert!(keys(&joint.beyond_seen).contains(&PEAK_RATE));
+}
+
+/// Whatever is asked of whichever start: what is called within reach, or seen in people, flies beyond
+/// nothing, and what flies beyond something says in which respects.
+#[test]
+fn nothing_within_reach_flies_beyond() {
+    let mut proposals = 0;
+    for start in starts::all() {
+        let scenario = &start.scenario;
+        let turns = scenario.fly().turns;
+        for more in [0.05, 0.4] {
+            let target_turns = (turns + more).min(TARGET_TURNS[1]);
+            for single in singles(scenario, target_turns) {
+                let Some(proposal) = &single.proposal else {
+                    continue;
+                };
+                let lever = &LEVERS[place(single.key).expect("a lever")];
+                let then = lever.at(scenario, proposal.value);
+                let beyond = then.beyond_seen(&then.fly());
+                assert_eq!(
+                    proposal.beyond_seen, beyond,
+                    "{} {}",
+                    start.name, single.key
+                );
+                if !beyond.is_empty() {
+                    assert_eq!(single.judgement.verdict, Verdict::BeyondMeasured);
+                }
+                proposals += 1;
+            }
+        }
+        for gain in ranked(scenario, &scenario.fly()) {
+            let Some(change) = gain.change else { continue };
+            let lever = &LEVERS[place(gain.key).expect("a lever")];
+            let then = lever.at(scenario, lever.value(scenario) + change);
+            assert_eq!(gain.beyond_seen, then.beyond_seen(&then.fly()));
+        }
+    }
+    assert!(proposals > 40, "{proposals}");
+}
+
+/// Own limits say what a jumper gets to with a lever; not that a body turns as fast as none has.
+#[test]
+fn own_limits_do_not_outdo_what_has_been_seen() {
+    let scenario = start("five-turn-attempt");
+    let now = scenario.fly();
+    let mut limits = Limits::default();
+    limits.set("jump_height_m", [0.2, 1.0]).expect("admissible");
+    let season = Season::default();
+    let wanted = Wanted::new(&scenario, &now, now.turns + 0.05, &limits, &season);
+    let height = wanted.single(place("jump_height_m").expect("a lever"));
+    assert_eq!(height.judgement.verdict, Verdict::BeyondMeasured);
+}
+
+/// It stands with the turns wherever they are told: read out, among the readouts, beside another
+/// attempt and in the kept list. A jump that people do has none of it.
+#[test]
+fn it_is_told_with_the_turns() {
+    for (name, beyond) in [("five-turn-attempt", true), ("junior-double", false)] {
+        let mut session = Session::default();
+        session.open(start(name));
+        let said = "eyond what has been seen: peak rate ";
+        assert_eq!(summary(&session).contains(said), beyond);
+        let lines = readings(&session);
+        let line = lines.iter().find(|line| line.quantity == "beyond_seen");
+        assert_eq!(line.is_some(), beyond);
+        if let Some(line) = line {
+            assert!(line.text.starts_with("peak rate ") && line.text.ends_with(" rpm"));
+            assert!(line.about.contains("up to 440 rpm"), "{}", line.about);
+        }
+        session.keep_jump();
+        session.lay_beside(Which::Start(name.to_owned()));
+        session.open(start("senior-triple"));
+        session.ask(Question::Compare);
+        session.think(|| true);
+        let beside = session.beside().expect("laid");
+        assert_eq!(!beside.beyond_seen.is_empty(), beyond);
+        let answers = session.answers();
+        let of = |quantity: &str| answers.iter().find(|line| line.quantity == quantity);
+        assert_eq!(of("compare:beyond_seen").is_some(), beyond);
+        let kept = &of("kept:1").expect("kept").text;
+        assert_eq!(kept.contains("beyond what has been seen"), beyond, "{kept}");
+    }
+}
