@@ -4,6 +4,7 @@
 
 pub mod collection;
 pub mod compare;
+pub mod efforts;
 mod linked;
 pub mod map;
 mod question;

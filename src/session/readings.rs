@@ -4,7 +4,7 @@
 
 use std::borrow::Cow;
 
-use super::Session;
+use super::{Session, efforts};
 use crate::physics::call::{Call, QUARTER_BAND_FROM_DEG};
 use crate::physics::flight::Moment;
 use crate::say;
@@ -37,6 +37,7 @@ pub enum Group {
     Inertia,
     Energy,
     Hands,
+    Efforts,
     Axis,
     Landing,
     /// The answer to the question in sight.
@@ -44,7 +45,7 @@ pub enum Group {
 }
 
 impl Group {
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 11] = [
         Self::Turns,
         Self::HowSure,
         Self::Time,
@@ -52,6 +53,7 @@ impl Group {
         Self::Inertia,
         Self::Energy,
         Self::Hands,
+        Self::Efforts,
         Self::Axis,
         Self::Landing,
         Self::Answer,
@@ -66,6 +68,7 @@ impl Group {
             Self::Inertia => text("group-inertia"),
             Self::Energy => text("group-energy"),
             Self::Hands => text("group-hands"),
+            Self::Efforts => text("group-efforts"),
             Self::Axis => text("group-axis"),
             Self::Landing => text("group-landing"),
             Self::Answer => text("group-answer"),
@@ -74,14 +77,14 @@ impl Group {
 }
 
 const TURNS: Unit = fixed("unit-turns", 2);
-const SECONDS: Unit = fixed("unit-s", 2);
+pub(super) const SECONDS: Unit = fixed("unit-s", 2);
 const INERTIA: Unit = fixed("unit-kg-m2", 2);
 const MOMENTUM: Unit = fixed("unit-kg-m2-per-s", 1);
 const JOULES: Unit = fixed("unit-j", 0);
 const NEWTONS: Unit = fixed("unit-n", 0);
 const DEGREES: Unit = fixed("unit-degrees", 0);
 
-const fn fixed(sign: &'static str, decimals: usize) -> Unit {
+pub(super) const fn fixed(sign: &'static str, decimals: usize) -> Unit {
     Unit {
         si: 1.0,
         sign: Message(sign),
@@ -237,6 +240,7 @@ pub fn readings(session: &Session) -> Vec<Reading> {
     lines.extend(inertia(session, &now));
     lines.extend(energy(session, &now));
     lines.extend(hands(session, &now));
+    lines.extend(efforts::lines(session));
     lines.extend(axis(session, &now));
     lines.extend(landing(session));
     lines

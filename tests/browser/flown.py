@@ -33,6 +33,7 @@ NUMBERS = {
     "energy_takeoff_j": 1,
     "pull_in_work_j": 1,
     "hand_force_peak_n": 1,
+    "joint_power_peak_w": 1,
     "tilt_peak_rad": DEG,
     "tilt_touchdown_rad": DEG,
 }
