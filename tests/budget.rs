@@ -273,11 +273,11 @@ fn the_sentence_is_plain() {
     };
     let four = start("four-turns");
     let lost = budget(&four).loss(Cause::Closing);
-    let more = gained(&four, "close_time_s", "0.13");
+    let more = gained(&four, "close_time_s", "0.15");
     assert_eq!(
         budget(&four).sentence(),
         format!(
-            "Closing cost {lost:.2} turns: it took 0.18 s; had it taken 0.13 s, this jump would \
+            "Closing cost {lost:.2} turns: it took 0.20 s; had it taken 0.15 s, this jump would \
              have {more:.2} turns more."
         )
     );

@@ -293,8 +293,8 @@ fn the_half_widths_are_the_ensembles() {
 
 /// For each starting point, what the range carries is what the bodies, flown through its plan, make of
 /// its turns: 1.96 times the root of the mean square. Tolerance 20 %: jumpers are not equally slim, and
-/// a trunk's error weighs less than that of limbs where a plan closes by half only. For children it may
-/// be up to a third more, and not less.
+/// a trunk's error weighs less than that of limbs where a plan closes by half only. For children it is
+/// not less, and more by no more than the half that is added for them, and that tolerance.
 #[test]
 fn the_range_is_the_ensembles() {
     let bodies = Outside::all();
@@ -303,7 +303,7 @@ fn the_range_is_the_ensembles() {
         let flown = LIMIT * rms(&Differences::of(scenario, &bodies).turns);
         let stated = carried_turns(scenario, Uncertainty::usual(scenario).inertia_ratio_share);
         println!("{:20} flown {flown:.3} stated {stated:.3}", start.name);
-        let admissible = if grown(start) { 0.8..=1.2 } else { 1.0..=1.33 };
+        let admissible = if grown(start) { 0.8..=1.2 } else { 1.0..=1.8 };
         assert!(
             admissible.contains(&(stated / flown)),
             "{}: {stated} turns are carried, {flown} are flown",

@@ -252,6 +252,7 @@ fn opens_early() -> Scenario {
         close_time_s: 0.1,
         close_delay_s: 0.0,
         open_lead_s: 0.4,
+        open_time_s: 0.4,
         ..start("half-a-turn-short")
     }
 }
@@ -341,7 +342,7 @@ fn what_is_missing_adds_up_too() {
     let session = asked(start("four-turns"));
     assert_eq!(
         text(&session, "missing_turns").as_deref(),
-        Some("4 turns owed: 0.03 more than that")
+        Some("4 turns owed: 0.04 more than that")
     );
 }
 

@@ -97,10 +97,11 @@ fn energy_as_opening_begins_j(flight: &Flight) -> f64 {
     kept.map_or_else(|| flight.at(open_s).energy_j, |moment| moment.energy_j)
 }
 
-/// What takes one energy to the other; none where they differ by rounding alone.
+/// What takes one energy to the other; none where they differ by no more than the
+/// integration's own error.
 fn work_j(from_j: f64, to_j: f64) -> f64 {
     let work_j = to_j - from_j;
-    if work_j.abs() <= 32.0 * f64::EPSILON * from_j.max(to_j) {
+    if work_j.abs() <= 1e-9 * from_j.max(to_j) {
         0.0
     } else {
         work_j

@@ -150,10 +150,6 @@ impl Scenario {
         }
         if self.hand_mass_kg == 0.0 {
             jump.hands_keep = HandsKeep::Rate;
-            // Of a body alone every mass grows with it, and its rate is given.
-            if self.boot_mass_kg == 0.0 {
-                jump.body_mass_kg = 0.0;
-            }
         }
         jump
     }

@@ -85,14 +85,17 @@ pub const HALF_WIDTHS: [HalfWidth; INPUTS] = [
 /// are five measured people, both tables of de Leva and both of Dumas & Wojtusch. `cargo test
 /// --no-default-features --test ensemble` computes it again and prints what belongs here. From
 /// nine bodies it is itself known to a quarter only (standard error).
-const FEMALE_RATIO: f64 = 0.19;
-const MALE_RATIO: f64 = 0.16;
+const FEMALE_RATIO: f64 = 0.18;
+const MALE_RATIO: f64 = 0.14;
 
 /// How much wider it is for a child: no child's body was found to compare, so our choice.
 const CHILD_TIMES: f64 = 1.5;
 
 /// The take-off openness at which the ratio is taken: that of most starting points on the ice.
 const OPENNESS: f64 = 0.6;
+
+/// Least ratio of inertia, open to tight, our choice: a body is never tightest when open.
+const LEAST_RATIO: f64 = 1.05;
 
 /// Least factor on the trunk's and the head's own moments, our choice: a body has to keep some.
 const LEAST_CORE: f64 = 0.05;
@@ -202,8 +205,9 @@ pub fn with_ratio_off(scenario: &Scenario, share: f64) -> (f64, BodySpec) {
         .filter(|part| CORE.contains(&part.segment))
         .map(|part| part.moments_kg_m2.y)
         .sum();
-    // What has to be added so that (open + added) / (tight + added) is the ratio that is off. The
-    // largest half-width takes half of the ratio, which is well above 2.
+    // What has to be added so that (open + added) / (tight + added) is the ratio that is off: still above
+    // 1, which the largest half-width would take it below in a body too stout to get tight.
+    let share = share.max(LEAST_RATIO / ratio - 1.0);
     let wanted = share * open / (1.0 - ratio * (1.0 + share));
     let core_inertia = (1.0 + wanted / core_kg_m2).max(LEAST_CORE);
     let added = (core_inertia - 1.0) * core_kg_m2;

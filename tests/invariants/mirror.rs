@@ -44,6 +44,15 @@ proptest! {
                         prop_assert!((a - b).abs() <= 1e-6 * (1.0 + a.abs()));
                     }
                 }
+                "beyond_seen" => {
+                    let [a, b] = [one, other].map(|list| list.as_array().expect("a list"));
+                    prop_assert_eq!(a.len(), b.len());
+                    for (a, b) in a.iter().zip(b) {
+                        prop_assert_eq!(&a["key"], &b["key"]);
+                        let [a, b] = [a, b].map(|it| it["value"].as_f64().expect("a number"));
+                        prop_assert!((a - b).abs() <= 1e-6 * (1.0 + a.abs()));
+                    }
+                }
                 // The opposite way is 180 degrees, and just as well -180.
                 "landing_facing_deg" if one.is_number() && other.is_number() => {
                     let [a, b] = [one, other].map(|deg| deg.as_f64().expect("a number"));

@@ -97,7 +97,7 @@ fn throwing_the_limbs_out_is_no_work_of_pulling_in() {
         }
         .fly()
     };
-    let quick = opening_in(0.15);
+    let quick = opening_in(0.06);
     check(&quick).expect("the sums over the parts");
     let r = &quick.readout;
     let most_j = r.energy_peak_j - r.energy_takeoff_j;
