@@ -23,6 +23,8 @@ pub enum Verdict {
     WithinReach,
     /// Farther than that, but people have been seen there.
     WithinMeasured,
+    /// Farther than a season, and at the edge of what has been measured: neither seen nor beyond.
+    AtEdge,
     /// Farther than a season, and not known for a jumper of this size.
     NotKnown,
     /// Nobody has been seen there, or the jump asks for something else that nobody has been seen to do.
@@ -184,6 +186,7 @@ impl Limits {
             _ => Judgement {
                 verdict: match stand {
                     Stand::Seen => Verdict::WithinMeasured,
+                    Stand::AtEdge => Verdict::AtEdge,
                     Stand::NotKnown => Verdict::NotKnown,
                     Stand::Beyond => Verdict::BeyondMeasured,
                 },

@@ -132,6 +132,7 @@ impl Scenario {
             up_to,
             known,
             source,
+            ..
         } = seen::height_m(self.jumper(), self.ground);
         // Everybody can jump lower.
         let seen = known.then(|| [key.least, up_to.min(key.most)]);

@@ -86,6 +86,23 @@ reach-takeoff-rate-not-known = Für jemanden dieser Größe nicht bekannt. Die M
 seen-peak-rate = Übliche Praxis, ohne Quelle; Pirouetten auf dem Eis mit 342 U/min sind belegt, und 500 U/min wurden bei niemandem gesehen.
 seen-peak-rate-not-known = Das gilt für Erwachsene, übliche Praxis, ohne Quelle: Wie schnell Kinder dieser Größe drehen, ist nicht bekannt.
 
+## Wie stark Gelenke gemessen wurden.
+
+strength-shoulder-woman = Schulter von Frauen: die meisten etwa 0,85, die stärksten etwa 1,4 N m/kg (Harbo et al. 2012, aus zweiter Hand; das obere Ende abgeleitet, eine Streuung wurde nicht gefunden).
+strength-shoulder-man = Schulter von Männern: die meisten etwa 1,1, die stärksten 1,85 N m/kg (Harbo et al. 2012 und die gemessenen Kurven eines Turners, beides aus zweiter Hand).
+strength-elbow-woman = Ellenbogen von Frauen: die meisten etwa 0,55, die stärksten etwa 0,95 N m/kg (Harbo et al. 2012, aus zweiter Hand; Gentil et al., trainierte Frauen, mit 60 kg abgeleitet).
+strength-elbow-man = Ellenbogen von Männern: die meisten etwa 0,75, die stärksten etwa 1,3 N m/kg (Lategan & Kruger 2003; Falk et al. 2009; Kurven eines Turners, aus zweiter Hand).
+strength-hip-woman = Hüfte von Frauen: die meisten etwa 2,8, die stärksten etwa 4,5 N m/kg (Anderson et al. 2007, aus zweiter Hand; Spitzensprinterinnen, Li 2016, Zusammenfassung).
+strength-hip-man = Hüfte von Männern: die meisten etwa 2,75, die stärksten etwa 4,5 N m/kg (Anderson et al. 2007 und Harbo et al. 2012, aus zweiter Hand).
+strength-knee-woman = Knie von Frauen: die meisten etwa 2,5, die stärksten 3,75 N m/kg (Sarabon et al. 2021; trainierte Frauen, doi 10.1016/j.asmr.2023.100861; Zusammenfassungen).
+strength-knee-man = Knie von Männern: die meisten etwa 3,1, die stärksten etwa 4,2 N m/kg (Sarabon et al. 2021, Zusammenfassung; Anderson et al. 2007, aus zweiter Hand; Eisläufer einer Nationalmannschaft haben 2,8, Wang & Liu).
+strength-spine-woman = Rumpf von Frauen: die meisten etwa 2,6, die stärksten etwa 4,0 N m/kg (junge Sportler beider Geschlechter, Mueller et al. 2014; die Zahl einer erwachsenen Frau wurde nicht gefunden; die Maschinen unterscheiden sich stark).
+strength-spine-man = Rumpf von Männern: die meisten etwa 3,5, die stärksten etwa 6,4 N m/kg (Spitzenruderer, Sportverletz Sportschaden 1994;8:134; nach Training, Pollock et al. 1989, mit 70 kg abgeleitet; die Maschinen unterscheiden sich stark).
+strength-elbow-child = Ellenbogen von Kindern: die meisten etwa 0,63, die stärksten etwa 1,0 N m/kg (15 Jungen von 10 Jahren, Falk et al. 2009, mit der mittleren Masse abgeleitet; eine Studie).
+strength-knee-child = Knie von Kindern: die meisten etwa 2,3, die stärksten etwa 3,2 N m/kg (abgeleitet: Männer mal Verhältnis von Jungen zu Männern, Sarabon et al. 2021 und Dotan et al. 2013).
+strength-spine-child = Rumpf von Kindern: die meisten etwa 2,8, die stärksten etwa 4,0 N m/kg (377 Sportler von 13 Jahren, Mueller et al. 2014, Zusammenfassung).
+strength-not-known = Für dieses Gelenk wurde die Kraft von Kindern nicht gefunden: Die Zahl ist die der stärksten gemessenen Erwachsenen desselben Geschlechts.
+
 ## Einheiten, wie sie hinter einer Zahl stehen.
 
 unit-rpm = U/min

@@ -196,7 +196,7 @@ fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
     spoken::toggle(&response, &said, open);
     let colour = match verdict {
         Verdict::AlreadyReached | Verdict::WithinReach => TEAL.get(),
-        Verdict::WithinMeasured | Verdict::NotKnown => SLATE.get(),
+        Verdict::WithinMeasured | Verdict::AtEdge | Verdict::NotKnown => SLATE.get(),
         Verdict::BeyondMeasured | Verdict::CannotAlone => VERMILION.get(),
     };
     sign(ui, verdict, row.left_center() + vec2(8.0, 0.0), colour);
@@ -224,7 +224,8 @@ fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
     open
 }
 
-/// A full disc, a ring, a question mark, a triangle: within reach, seen, not known, beyond.
+/// A full disc, a ring, a small one in a ring, a question mark, a triangle: within reach, seen, at the
+/// edge, not known, beyond.
 fn sign(ui: &Ui, verdict: Verdict, at: Pos2, colour: Color32) {
     let painter = ui.painter();
     match verdict {
@@ -233,6 +234,10 @@ fn sign(ui: &Ui, verdict: Verdict, at: Pos2, colour: Color32) {
         }
         Verdict::WithinMeasured => {
             painter.circle_stroke(at, 6.0, Stroke::new(2.5, colour));
+        }
+        Verdict::AtEdge => {
+            painter.circle_stroke(at, 6.5, Stroke::new(1.5, colour));
+            painter.circle_filled(at, 2.5, colour);
         }
         Verdict::NotKnown => {
             painter.text(at, Align2::CENTER_CENTER, "?", look::bold(18.0), colour);
