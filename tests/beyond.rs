@@ -10,10 +10,12 @@ use turns_aloft::analysis::lever::{LEVERS, Season, place};
 use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict, marks};
 use turns_aloft::analysis::steps::ranked;
 use turns_aloft::analysis::wanted::{Single, TARGET_TURNS, Wanted};
+use turns_aloft::physics::efforts::JointGroup;
 use turns_aloft::physics::landing::Ground;
 use turns_aloft::physics::segments::SegmentTable;
-use turns_aloft::scenario::beyond::{HEIGHT, PEAK_RATE, Respect};
+use turns_aloft::scenario::beyond::{CLOSING, HEIGHT, OPENING, PEAK_RATE, Respect};
 use turns_aloft::scenario::seen::Stand;
+use turns_aloft::scenario::strength;
 use turns_aloft::scenario::units::RateUnit;
 use turns_aloft::scenario::{Scenario, starts};
 use turns_aloft::session::compare::Which;
@@ -262,7 +264,7 @@ fn it_is_told_with_the_turns() {
         let line = lines.iter().find(|line| line.quantity == "beyond_seen");
         assert_eq!(line.is_some(), beyond);
         if let Some(line) = line {
-            assert!(line.text.starts_with("peak rate ") && line.text.ends_with(" rpm"));
+            assert!(line.text.starts_with("peak rate ") && line.text.contains(" rpm"));
             assert!(line.about.contains("up to 440 rpm"), "{}", line.about);
         }
         session.keep_jump();
@@ -278,4 +280,83 @@ fn it_is_told_with_the_turns() {
         let kept = &of("kept:1").expect("kept").text;
         assert_eq!(kept.contains("beyond what has been seen"), beyond, "{kept}");
     }
+}
+
+/// N m for each kilogram of body mass, per joint: the most that has been measured, and what its text
+/// says of it. The sources stand in `scenario/strength.rs`.
+#[test]
+fn strengths_are_marked_by_sex_and_size() {
+    use SegmentTable::{Female, Male};
+    let of = |table, stature_m, group| {
+        let scenario = jumper(table, stature_m, 0.3);
+        strength::mark(scenario.jumper(), group)
+    };
+    for (group, woman, man, child) in [
+        (JointGroup::Shoulder, 1.4, 1.85, None),
+        (JointGroup::Elbow, 0.95, 1.3, Some(1.0)),
+        (JointGroup::Hip, 4.5, 4.5, None),
+        (JointGroup::Knee, 3.75, 4.2, Some(3.2)),
+        (JointGroup::Spine, 4.0, 6.4, Some(4.0)),
+    ] {
+        for (table, adult) in [(Female, woman), (Male, man)] {
+            for (stature_m, own) in [(1.6, Some(adult)), (1.4, child), (1.2, None)] {
+                let mark = of(table, stature_m, group);
+                let most = own.unwrap_or(adult);
+                assert_eq!(mark.known, own.is_some());
+                assert_eq!(mark.edge_from, most);
+                // Held against a pull, up to 1.4 times as much.
+                assert!((mark.up_to / most - 1.4).abs() < 1e-12);
+                let stands = [0.99, 1.01, 1.39, 1.41].map(|times| mark.stand(times * most));
+                use Stand::{AtEdge, Beyond, NotKnown, Seen};
+                let wanted = if own.is_some() {
+                    [Seen, AtEdge, AtEdge, Beyond]
+                } else {
+                    [NotKnown, NotKnown, NotKnown, Beyond]
+                };
+                assert_eq!(stands, wanted);
+                let said = mark.source.text();
+                let number = if most == 4.0 {
+                    "4.0".into()
+                } else {
+                    most.to_string()
+                };
+                assert!(own.is_none() || said.contains(&number), "{said}");
+            }
+        }
+    }
+}
+
+/// What a jump is said to ask of a joint is its largest net torque by the body's mass, of the joint
+/// that stands worst; twice the closing time asks for less, a hundredth is beyond everybody.
+#[test]
+fn torques_are_held_against_strength() {
+    let grown = Scenario {
+        stature_m: 1.60,
+        ..start("half-a-turn-short")
+    };
+    let closing = |scenario: &Scenario| {
+        let jump = scenario.fly();
+        let all = [
+            scenario.beyond_seen(&jump),
+            scenario.at_edge_of_measured(&jump),
+        ];
+        let of = |key| all.concat().into_iter().find(|one| one.key == key);
+        let respect = of(CLOSING);
+        if let Some(respect) = respect {
+            let group = respect.joint.expect("a torque is a joint's");
+            let demand = jump.efforts().closing[group as usize];
+            assert_eq!(respect.value, demand.torque.value / scenario.body_mass_kg);
+        }
+        respect.map(|respect| respect.stand)
+    };
+    assert_eq!(closing(&grown), None);
+    let fast = Scenario {
+        close_time_s: 0.08,
+        ..grown.clone()
+    };
+    assert_eq!(closing(&fast), Some(Stand::Beyond));
+    // Of a child's shoulder and hip nothing is known.
+    let child = start("half-a-turn-short");
+    let not_known = keys(&child.not_known_for_size(&child.fly()));
+    assert!(not_known.contains(&CLOSING) && not_known.contains(&OPENING));
 }

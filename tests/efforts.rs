@@ -15,7 +15,10 @@ use turns_aloft::physics::motion;
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::physics::posture::Posture;
 use turns_aloft::physics::tree::Tree;
+use turns_aloft::scenario::report::Report;
 use turns_aloft::scenario::{Scenario, starts};
+use turns_aloft::session::Session;
+use turns_aloft::session::readings::readings;
 
 /// A term of the equations of motion that a twin leaves out.
 #[derive(Clone, Copy, PartialEq)]
@@ -469,4 +472,40 @@ fn free_fall_takes_no_force() {
         assert_eq!(DVec3::from(load.force_n), DVec3::ZERO);
         assert_eq!(DVec3::from(load.torque_n_m), DVec3::ZERO);
     }
+}
+
+/// The page's lines tell what the command's report has, and at which joint.
+#[test]
+fn lines_tell_the_report() {
+    let session = Session::default();
+    let lines = readings(&session);
+    let text = |quantity: &str| {
+        let line = lines.iter().find(|line| line.quantity == quantity);
+        line.expect("a line").text.clone()
+    };
+    let report = Report::new(session.scenario(), session.jump()).efforts;
+    let [closing, opening] = [
+        report.shoulder_torque_closing_peak_n_m,
+        report.shoulder_torque_opening_peak_n_m,
+    ];
+    assert_eq!(
+        text("shoulder_torque_peaks_n_m"),
+        format!("{closing:.0} / {opening:.0} N m")
+    );
+    let hip = report.hip_torque_closing_peak_n_m;
+    assert!(hip > closing);
+    let largest = session.jump().efforts().closing[JointGroup::Hip as usize].torque;
+    assert_eq!(largest.segment, Segment::RightThigh);
+    assert_eq!(
+        text("torque_closing_peak_n_m"),
+        format!("{hip:.0} N m, right hip")
+    );
+    assert_eq!(
+        text("joint_power_peak_w"),
+        format!("{:.0} W", report.joint_power_peak_w)
+    );
+    assert_eq!(
+        text("hand_force_peak_n"),
+        format!("{:.0} N", report.hand_force_peak_n)
+    );
 }

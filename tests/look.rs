@@ -153,6 +153,7 @@ fn figures_and_curves_stand_out() {
         ];
         for span in [c.card, c.closing, c.tight, c.opening] {
             pairs.extend([(c.inertia, span), (c.beside, span), (c.touch, span)]);
+            pairs.extend(c.torques.map(|torque| (torque, span)));
         }
         for (ink, ground) in pairs {
             let ratio = contrast(ink, ground);
@@ -172,7 +173,7 @@ fn meanings_stay_apart_for_all_eyes() {
     let mut faults = Vec::new();
     for (name, c) in BOTH {
         let s = &c.stage;
-        let pairs = [
+        let mut pairs = vec![
             (c.touch, c.short),
             (c.short, c.text),
             (c.beside, c.text),
@@ -184,6 +185,9 @@ fn meanings_stay_apart_for_all_eyes() {
             (s.wound, s.track),
             (s.ghost, s.suit),
         ];
+        for (i, torque) in c.torques.iter().enumerate() {
+            pairs.extend(c.torques[..i].iter().map(|other| (*other, *torque)));
+        }
         for (a, b) in pairs {
             for (sight, matrix) in &SIGHTS {
                 let apart = difference(a, b, matrix);

@@ -140,8 +140,8 @@ fn starting_points_are_called_as_in_their_files() {
 }
 
 /// Words that are the same in both languages: units, names of jumps and the sport's own signs.
-const ALIKE: [&str; 26] = [
-    "cm", "m", "kg", "lb", "s", "ms", "rad", "J", "N", "kB", "MB", "x", "q", "t", "Salchow",
+const ALIKE: [&str; 27] = [
+    "cm", "m", "kg", "lb", "s", "ms", "rad", "J", "N", "W", "kB", "MB", "x", "q", "t", "Salchow",
     "Flip", "Lutz", "Axel", "Phase", "Ideal", "in", "A", "B", "Turns", "Aloft", "Monday",
 ];
 

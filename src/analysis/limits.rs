@@ -161,7 +161,14 @@ impl Limits {
         } else {
             value
         };
-        let stand = marks.stand(flown);
+        let (mut stand, mut source) = (marks.stand(flown), marks.source);
+        if CLOSING.contains(&key) {
+            // How fast and how tight ends where the joints' strength does.
+            let asked = then.closing(jump);
+            if asked.stand > stand {
+                (stand, source) = (asked.stand, asked.source);
+            }
+        }
         let known_for_size = stand != Stand::NotKnown;
         let in_reach = self
             .reach(place, wanted.scenario, wanted.season)
@@ -190,8 +197,8 @@ impl Limits {
                     Stand::NotKnown => Verdict::NotKnown,
                     Stand::Beyond => Verdict::BeyondMeasured,
                 },
-                limit: seen_limit(place, &marks, stand),
-                source: marks.source,
+                limit: seen_limit(place, &marks, stand).filter(|limit| limit.range != whole(place)),
+                source,
                 known_for_size,
             },
         }
@@ -206,10 +213,10 @@ impl Limits {
         then: &Scenario,
         jump: &Jump,
     ) -> Judgement {
-        changed
-            .iter()
-            .map(|&i| self.judge(i, wanted, then, jump))
-            .chain(beyond(wanted, then, jump))
+        let all = (!changed.is_empty()).then(|| beyond(wanted, then, jump));
+        all.flatten()
+            .into_iter()
+            .chain(changed.iter().map(|&i| self.judge(i, wanted, then, jump)))
             .reduce(|worst, next| {
                 if next.verdict > worst.verdict {
                     next
@@ -243,6 +250,11 @@ fn beyond(wanted: &Wanted<'_>, then: &Scenario, jump: &Jump) -> Option<Judgement
     })
 }
 
+fn whole(place: usize) -> [f64; 2] {
+    let row = LEVERS[place].row();
+    [row.least, row.most]
+}
+
 /// What has been seen of a lever, as a limit.
 fn seen_limit(place: usize, marks: &Reach, stand: Stand) -> Option<Limit> {
     let row = LEVERS[place].row();
@@ -257,6 +269,9 @@ fn seen_limit(place: usize, marks: &Reach, stand: Stand) -> Option<Limit> {
         of: LimitOf::Seen,
     })
 }
+
+/// Levers that have no mark of their own, but what closing asks of the joints.
+const CLOSING: [&str; 3] = ["arm_tuck", "leg_tuck", "close_time_s"];
 
 pub(super) const RATE: &str = "takeoff_rate_rad_s";
 

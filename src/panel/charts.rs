@@ -1,9 +1,12 @@
-//! Turning rate, moment of inertia and turns so far over the flight, on one time line.
+//! Turning rate, moment of inertia and turns so far over the flight, on one time line; and the joint
+//! torques on one of their own.
 
 use bevy_egui::egui::{
     Align2, Color32, Rect, Sense, Shape, Stroke, Ui, UiBuilder, Vec2, Vec2b, pos2, vec2,
 };
-use egui_plot::{HLine, Line, LineStyle, Plot, PlotBounds, PlotPoint, PlotPoints, Span, VLine};
+use egui_plot::{
+    HLine, Line, LineStyle, Plot, PlotBounds, PlotPoint, PlotPoints, PlotUi, Span, VLine,
+};
 
 use super::look::{
     self, AMBER, APART, BESIDE, CLOSING, FROST, Hue, INK, NEAR, OPENING, SLATE, SNOW, TEAL, TIGHT,
@@ -11,12 +14,14 @@ use super::look::{
 };
 use super::spoken::Scale;
 use super::{spoken, targets};
+use crate::physics::efforts::{GROUPS, JointGroup};
 use crate::physics::flight::Moment;
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::Kind;
 use crate::session::compare::Beside;
+use crate::session::efforts::{NEWTON_METRES, group_text};
 use crate::session::readings::{phase, turns_of};
 use crate::session::{FRAME_S, Session};
 use crate::words::{decimal, text};
@@ -194,7 +199,40 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect
 
     ui.painter().rect_filled(rect, 4.0, SNOW.get());
     let mut child = ui.new_child(UiBuilder::new().max_rect(rect).id_salt(curve.name));
-    Plot::new(curve.name)
+    bare_plot(curve.name, rect).show(&mut child, |plot| {
+        plot.set_plot_bounds(PlotBounds::from_min_max(
+            [0.0, 0.0],
+            [session.end_s(), most * 1.18],
+        ));
+        shade(plot, session);
+        if let Some(mark) = mark {
+            plot.hline(HLine::new("", mark).stroke(Stroke::new(1.0, SLATE.get())));
+        }
+        if let Some(beside) = beside {
+            plot.line(
+                Line::new("", PlotPoints::from(beside))
+                    .color(BESIDE.get())
+                    .style(LineStyle::Dashed { length: 7.0 })
+                    .width(2.0),
+            );
+        }
+        plot.line(
+            Line::new("", PlotPoints::from(points))
+                .color(curve.colour.get())
+                .width(2.5),
+        );
+        plot.vline(VLine::new("", playhead_s).stroke(Stroke::new(2.0, AMBER.get())));
+        plot.points(
+            egui_plot::Points::new("", PlotPoints::Owned(vec![PlotPoint::new(now_s, now)]))
+                .radius(5.0)
+                .color(curve.colour.get()),
+        );
+    });
+}
+
+/// A plot of this size with nothing on it that could be touched.
+fn bare_plot(name: &str, rect: Rect) -> Plot<'_> {
+    Plot::new(name)
         .width(rect.width())
         .height(rect.height())
         .show_axes(Vec2b::FALSE)
@@ -209,43 +247,84 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect
         .allow_double_click_reset(false)
         .set_margin_fraction(Vec2::ZERO)
         .sense(Sense::hover())
-        .show(&mut child, |plot| {
-            plot.set_plot_bounds(PlotBounds::from_min_max(
-                [0.0, 0.0],
-                [session.end_s(), most * 1.18],
-            ));
-            for (from_s, to_s, colour, _) in spans(session) {
-                if to_s > from_s {
-                    plot.span(
-                        Span::new("", from_s..=to_s)
-                            .fill(colour)
-                            .border(Stroke::NONE),
-                    );
-                }
-            }
-            if let Some(mark) = mark {
-                plot.hline(HLine::new("", mark).stroke(Stroke::new(1.0, SLATE.get())));
-            }
-            if let Some(beside) = beside {
-                plot.line(
-                    Line::new("", PlotPoints::from(beside))
-                        .color(BESIDE.get())
-                        .style(LineStyle::Dashed { length: 7.0 })
-                        .width(2.0),
-                );
-            }
+}
+
+/// The spans of the flight behind the curves.
+fn shade(plot: &mut PlotUi<'_>, session: &Session) {
+    for (from_s, to_s, colour, _) in spans(session) {
+        if to_s > from_s {
+            plot.span(
+                Span::new("", from_s..=to_s)
+                    .fill(colour)
+                    .border(Stroke::NONE),
+            );
+        }
+    }
+}
+
+/// The net torques of the joints over the flight, and what they are at the playhead.
+pub fn torques(ui: &mut Ui, session: &Session) {
+    const CHART: f32 = 120.0;
+    const ROW: f32 = 22.0;
+    const ACROSS: usize = 2;
+    let rows = GROUPS.div_ceil(ACROSS) as f32;
+    let size = vec2(ui.available_width(), CHART + rows * ROW);
+    let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
+    let (rect, names) = rect.split_top_bottom_at_y(rect.top() + CHART);
+    targets::note("chart of torques", rect);
+    let samples = &session.jump().efforts().samples;
+    let curves = JointGroup::ALL.map(|group| -> Vec<[f64; 2]> {
+        let points = samples.iter();
+        points.map(|at| [at.t_s, at.torque_n_m(group)]).collect()
+    });
+    let most = curves.iter().flatten().map(|at| at[1]).fold(0.0, f64::max);
+    let colours = look::torques();
+    let playhead_s = session.playhead_s().clamp(0.0, session.end_s());
+
+    ui.painter().rect_filled(rect, 4.0, SNOW.get());
+    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).id_salt("torques"));
+    bare_plot("torques", rect).show(&mut child, |plot| {
+        let bounds = [session.end_s(), most * 1.18];
+        plot.set_plot_bounds(PlotBounds::from_min_max([0.0, 0.0], bounds));
+        shade(plot, session);
+        for (points, colour) in curves.into_iter().zip(colours) {
             plot.line(
                 Line::new("", PlotPoints::from(points))
-                    .color(curve.colour.get())
-                    .width(2.5),
+                    .color(colour)
+                    .width(2.0),
             );
-            plot.vline(VLine::new("", playhead_s).stroke(Stroke::new(2.0, AMBER.get())));
-            plot.points(
-                egui_plot::Points::new("", PlotPoints::Owned(vec![PlotPoint::new(now_s, now)]))
-                    .radius(5.0)
-                    .color(curve.colour.get()),
-            );
-        });
+        }
+        plot.vline(VLine::new("", playhead_s).stroke(Stroke::new(2.0, AMBER.get())));
+    });
+    ui.painter().text(
+        rect.left_top() + vec2(NEAR, 2.0),
+        Align2::LEFT_TOP,
+        say!("panel-torques-up-to", torque = NEWTON_METRES.text(most)),
+        look::text(13.0),
+        SLATE.get(),
+    );
+    let now = session.jump().flight.loads_at(session.now().t_s);
+    let width = names.width() / ACROSS as f32;
+    for (i, group) in JointGroup::ALL.into_iter().enumerate() {
+        let (column, row) = (i % ACROSS, i / ACROSS);
+        let at = names.left_top() + vec2(width * column as f32, ROW * (row as f32 + 0.5));
+        let swatch = [at + vec2(0.0, 1.0), at + vec2(18.0, 1.0)];
+        ui.painter()
+            .line_segment(swatch, Stroke::new(4.0, colours[i]));
+        let said = say!(
+            "panel-torque-now",
+            joints = group_text(group),
+            torque = NEWTON_METRES.text(now.largest_torque_n_m(group.segments()))
+        );
+        let size = look::fitting_text(ui, &said, 14.0, width - 18.0 - 2.0 * NEAR);
+        ui.painter().text(
+            at + vec2(18.0 + NEAR, 0.0),
+            Align2::LEFT_CENTER,
+            said,
+            look::text(size),
+            INK.get(),
+        );
+    }
 }
 
 fn points_of(curve: &Curve, scenario: &Scenario, jump: &Jump) -> Vec<[f64; 2]> {

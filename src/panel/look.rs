@@ -46,6 +46,11 @@ pub const SEEN: Hue = Hue(|colours| colours.seen);
 /// The curve of the moment of inertia.
 pub const VIOLET: Hue = Hue(|colours| colours.inertia);
 
+/// The curves of the joint torques, in the order of the groups.
+pub fn torques() -> [Color32; 5] {
+    colours().torques.map(drawn)
+}
+
 /// Spans of the flight behind the charts.
 pub const CLOSING: Hue = Hue(|colours| colours.closing);
 pub const TIGHT: Hue = Hue(|colours| colours.tight);

@@ -7,9 +7,10 @@ use bevy_egui::egui::{
 };
 
 use super::look::{self, FROST, INK, NEAR, SLATE, SNOW, TEAL};
-use super::{parts, spoken, targets};
+use super::{charts, parts, spoken, targets};
 use crate::session::Session;
 use crate::session::readings::{Group, Reading, readings};
+use crate::words::text;
 
 const TILE: f32 = 54.0;
 /// The mark's middle from the corner.
@@ -40,6 +41,11 @@ pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>
         let across = columns(ui.available_width(), most.min(lines.len()));
         for lines in lines.chunks(across) {
             row(ui, lines, across, about);
+        }
+        if group == Group::Efforts {
+            ui.add_space(NEAR);
+            charts::torques(ui, session);
+            parts::small(ui, text("panel-torques-note"));
         }
     }
 }

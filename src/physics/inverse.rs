@@ -272,6 +272,12 @@ impl Loads {
         torque
     }
 
+    /// The larger net torque about the joints of two segments, N m.
+    pub fn largest_torque_n_m(&self, segments: [Segment; 2]) -> f64 {
+        let size = |segment| DVec3::from(self.on(segment).torque_n_m).length();
+        size(segments[0]).max(size(segments[1]))
+    }
+
     /// Power of all joints together, W.
     pub fn power_w(&self) -> f64 {
         let limbs = self.arms.iter().chain(&self.legs);

@@ -66,8 +66,6 @@ impl Scenario {
     /// All respects of a flown jump, however they stand.
     fn respects(&self, jump: &Jump) -> [Respect; 4] {
         let jumper = self.jumper();
-        let efforts = jump.efforts();
-        let asked = |demands| Asked::most(jumper, self.body_mass_kg, demands);
         [
             Respect::new(
                 PEAK_RATE,
@@ -79,9 +77,21 @@ impl Scenario {
                 self.jump_height_m,
                 seen::height_m(jumper, self.ground),
             ),
-            Respect::of_joint(CLOSING, asked(&efforts.closing)),
-            Respect::of_joint(OPENING, asked(&efforts.opening)),
+            self.closing(jump),
+            self.opening(jump),
         ]
+    }
+
+    /// What closing asks of the joints in a flown jump, however it stands.
+    pub fn closing(&self, jump: &Jump) -> Respect {
+        let asked = Asked::most(self.jumper(), self.body_mass_kg, &jump.efforts().closing);
+        Respect::of_joint(CLOSING, asked)
+    }
+
+    /// The same of opening.
+    pub fn opening(&self, jump: &Jump) -> Respect {
+        let asked = Asked::most(self.jumper(), self.body_mass_kg, &jump.efforts().opening);
+        Respect::of_joint(OPENING, asked)
     }
 
     /// Those in which a flown jump of this scenario is beyond what has been seen.

@@ -30,9 +30,6 @@ const NOBODY_HIGHER_M: f64 = 0.90;
 /// The peak rate that five turns would ask for, rpm. Common practice, no source.
 const NOBODY_FASTER_RPM: f64 = 500.0;
 
-/// Shortest closing known to us, s: from memory, no source.
-const SHORTEST_CLOSING_S: f64 = 0.15;
-
 /// Latest opening known to us, s before touch-down: common practice, no source.
 const LATEST_OPENING_S: f64 = 0.05;
 
@@ -82,23 +79,17 @@ impl Scenario {
         let jumper = self.jumper();
         match key.key {
             "takeoff_rate_rad_s" => Some(rate(jumper, glance)),
-            // What is measured here is the body's own way from open to tight.
-            "arm_tuck" | "leg_tuck" => Some(Reach {
-                seen: Some([0.0, 1.0]),
-                beyond: None,
-                source: Message("reach-tuck"),
-            }),
+            // Where they end is for the body's shape and the strength of its joints to say
+            // ([`super::beyond`]).
+            "arm_tuck" | "leg_tuck" => Some(whole(key, "reach-tuck")),
+            "close_time_s" => Some(whole(key, "reach-close-time")),
+            "open_time_s" => Some(whole(key, "reach-open-time")),
             "hand_mass_kg" => Some(self.hand_mass(grip_m_s2())),
             "jump_height_m" => Some(self.height(key)),
             "close_delay_s" => Some(practice(
                 jumper,
                 [key.least, key.most],
                 ["reach-close-delay", "reach-close-delay-not-known"],
-            )),
-            "close_time_s" => Some(practice(
-                jumper,
-                [SHORTEST_CLOSING_S, key.most],
-                ["reach-close-time", "reach-close-time-not-known"],
             )),
             "open_lead_s" => Some(practice(
                 jumper,
@@ -146,6 +137,15 @@ impl Scenario {
             beyond: nobody,
             source,
         }
+    }
+}
+
+/// No mark of its own.
+const fn whole(key: &Key, source: &'static str) -> Reach {
+    Reach {
+        seen: Some([key.least, key.most]),
+        beyond: None,
+        source: Message(source),
     }
 }
 

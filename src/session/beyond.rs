@@ -33,10 +33,10 @@ fn name(respect: &Respect) -> String {
 
 fn joint_text(joint: JointGroup) -> &'static str {
     match joint {
-        JointGroup::Shoulder => text("strength-shoulder"),
-        JointGroup::Elbow => text("strength-elbow"),
-        JointGroup::Hip => text("strength-hip"),
-        JointGroup::Knee => text("strength-knee"),
+        JointGroup::Shoulder => text("joint-shoulder"),
+        JointGroup::Elbow => text("joint-elbow"),
+        JointGroup::Hip => text("joint-hip"),
+        JointGroup::Knee => text("joint-knee"),
         JointGroup::Spine => text("strength-spine"),
     }
 }

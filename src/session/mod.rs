@@ -5,6 +5,7 @@
 pub mod beyond;
 pub mod collection;
 pub mod compare;
+pub mod efforts;
 mod linked;
 pub mod map;
 mod question;

@@ -4,7 +4,7 @@
 
 use std::borrow::Cow;
 
-use super::{Session, beyond};
+use super::{Session, beyond, efforts};
 use crate::physics::call::{Call, OVER_ROTATED_FROM_DEG, QUARTER_BAND_FROM_DEG};
 use crate::physics::flight::Moment;
 use crate::say;
@@ -39,6 +39,7 @@ pub enum Group {
     Inertia,
     Energy,
     Hands,
+    Efforts,
     Axis,
     Landing,
     /// The answer to the question in sight.
@@ -46,7 +47,7 @@ pub enum Group {
 }
 
 impl Group {
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 11] = [
         Self::Turns,
         Self::HowSure,
         Self::Time,
@@ -54,6 +55,7 @@ impl Group {
         Self::Inertia,
         Self::Energy,
         Self::Hands,
+        Self::Efforts,
         Self::Axis,
         Self::Landing,
         Self::Answer,
@@ -68,6 +70,7 @@ impl Group {
             Self::Inertia => text("group-inertia"),
             Self::Energy => text("group-energy"),
             Self::Hands => text("group-hands"),
+            Self::Efforts => text("group-efforts"),
             Self::Axis => text("group-axis"),
             Self::Landing => text("group-landing"),
             Self::Answer => text("group-answer"),
@@ -76,7 +79,7 @@ impl Group {
 }
 
 const TURNS: Unit = fixed("unit-turns", 2);
-const SECONDS: Unit = fixed("unit-s", 2);
+pub(super) const SECONDS: Unit = fixed("unit-s", 2);
 const INERTIA: Unit = fixed("unit-kg-m2", 2);
 const MOMENTUM: Unit = fixed("unit-kg-m2-per-s", 1);
 const JOULES: Unit = fixed("unit-j", 0);
@@ -84,7 +87,7 @@ const NEWTONS: Unit = fixed("unit-n", 0);
 const TORQUE: Unit = fixed("unit-n-m", 0);
 const DEGREES: Unit = fixed("unit-degrees", 0);
 
-const fn fixed(sign: &'static str, decimals: usize) -> Unit {
+pub(super) const fn fixed(sign: &'static str, decimals: usize) -> Unit {
     Unit {
         si: 1.0,
         sign: Message(sign),
@@ -320,6 +323,7 @@ pub fn readings(session: &Session) -> Vec<Reading> {
     lines.extend(inertia(session, &now));
     lines.extend(energy(session, &now));
     lines.extend(hands(session, &now));
+    lines.extend(efforts::lines(session));
     lines.extend(axis(session, &now));
     lines.extend(landing(session));
     lines

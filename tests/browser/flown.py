@@ -35,6 +35,7 @@ NUMBERS = {
     "opening_work_j": 1,
     "energy_touchdown_j": 1,
     "hand_force_peak_n": 1,
+    "joint_power_peak_w": 1,
     "tilt_peak_rad": DEG,
     "tilt_touchdown_rad": DEG,
 }

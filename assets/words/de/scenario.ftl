@@ -65,11 +65,11 @@ half-width-inertia-ratio-share-about = Wie viele Male so groß das Trägheitsmom
 
 ## Woher die Marken an einer Zahl kommen.
 
-reach-tuck = Der ganze Bereich ist für den Körper erreichbar; ein veröffentlichtes Maß für das Anlegen wurde nicht gefunden.
+reach-tuck = Die Form des Körpers erlaubt den ganzen Bereich; ein veröffentlichtes Maß für das Anlegen wurde nicht gefunden. Markiert, wo ein Gelenk dieses Sprungs beim Schließen und Halten die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
 reach-close-delay = Das Schließen kann beginnen, sobald der Fuß das Eis verlässt (übliche Praxis, ohne Quelle).
 reach-close-delay-not-known = Für jemanden dieser Größe nicht bekannt: Dass das Schließen beginnen kann, sobald der Fuß das Eis verlässt, ist übliche Praxis bei Erwachsenen, ohne Quelle.
-reach-close-time = Arme und Beine, die in weniger als 0,15 s schließen, sind uns nicht bekannt (aus dem Gedächtnis, ohne Quelle).
-reach-close-time-not-known = Für jemanden dieser Größe nicht bekannt: Ein gemessenes Schließen bei einem Kind wurde nicht gefunden.
+reach-close-time = Wie schnell Menschen schließen, wurde nicht gemessen gefunden: markiert, wo ein Gelenk dieses Sprungs beim Schließen die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
+reach-open-time = Wie schnell Menschen öffnen, wurde nicht gemessen gefunden: markiert, wo ein Gelenk dieses Sprungs beim Öffnen die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
 reach-open-lead = Eine Landung, die weniger als 0,05 s lang vorbereitet wird, ist uns nicht bekannt (übliche Praxis, ohne Quelle).
 reach-open-lead-not-known = Für jemanden dieser Größe nicht bekannt: Ein gemessenes Öffnen bei einem Kind wurde nicht gefunden.
 reach-hand-mass = Trainingshandschuhe wiegen einige Hundert Gramm (übliche Praxis, ohne Quelle). Darüber: So bewegt wie in diesem Sprung bräuchte das Gewicht mehr als die Griffkraft Erwachsener im Median (Dodds et al. 2014).
@@ -101,7 +101,7 @@ strength-spine-man = Rumpf von Männern: die meisten etwa 3,5, die stärksten et
 strength-elbow-child = Ellenbogen von Kindern: die meisten etwa 0,63, die stärksten etwa 1,0 N m/kg (15 Jungen von 10 Jahren, Falk et al. 2009, mit der mittleren Masse abgeleitet; eine Studie).
 strength-knee-child = Knie von Kindern: die meisten etwa 2,3, die stärksten etwa 3,2 N m/kg (abgeleitet: Männer mal Verhältnis von Jungen zu Männern, Sarabon et al. 2021 und Dotan et al. 2013).
 strength-spine-child = Rumpf von Kindern: die meisten etwa 2,8, die stärksten etwa 4,0 N m/kg (377 Sportler von 13 Jahren, Mueller et al. 2014, Zusammenfassung).
-strength-not-known = Für dieses Gelenk wurde die Kraft von Kindern nicht gefunden: Die Zahl ist die der stärksten gemessenen Erwachsenen desselben Geschlechts.
+strength-not-known = Für jemanden dieser Größe nicht bekannt: Die Kraft von Kindern wurde für dieses Gelenk nicht gefunden. Die Zahl ist die der stärksten gemessenen Erwachsenen desselben Geschlechts.
 
 ## Einheiten, wie sie hinter einer Zahl stehen.
 

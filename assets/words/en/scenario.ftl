@@ -65,11 +65,11 @@ half-width-inertia-ratio-share-about = How many times the moment of inertia of t
 
 ## Where the marks on a number come from.
 
-reach-tuck = The whole range is within the body's reach; no published measure of tuck was found.
+reach-tuck = The body's shape allows the whole range; no published measure of tuck was found. Marked where a joint of this jump, while closing and held tight, meets the strength that people have been measured at, all else as now.
 reach-close-delay = Closing can begin as the ice is left (common practice, no source).
 reach-close-delay-not-known = Not known for a jumper of this size: that closing can begin as the ice is left is common practice of grown jumpers, without a source.
-reach-close-time = Arms and legs that close in less than 0.15 s are not known to us (from memory, no source).
-reach-close-time-not-known = Not known for a jumper of this size: no measured closing of a child was found.
+reach-close-time = How fast people close was not found to have been measured: marked where a joint of this jump, while closing, meets the strength that people have been measured at, all else as now.
+reach-open-time = How fast people open was not found to have been measured: marked where a joint of this jump, while opening, meets the strength that people have been measured at, all else as now.
 reach-open-lead = A landing prepared for less than 0.05 s is not known to us (common practice, no source).
 reach-open-lead-not-known = Not known for a jumper of this size: no measured opening of a child was found.
 reach-hand-mass = Training gloves weigh a few hundred grams (common practice, no source). Beyond: holding the weight would take more than the median adult hand grip (Dodds et al. 2014), moved as in this jump.
@@ -101,7 +101,7 @@ strength-spine-man = Trunk of men: most about 3.5, the strongest about 6.4 N m/k
 strength-elbow-child = Elbow of children: most about 0.63, the strongest about 1.0 N m/kg (15 boys of 10, Falk et al. 2009, derived with the median mass; one study).
 strength-knee-child = Knee of children: most about 2.3, the strongest about 3.2 N m/kg (derived: men's by the ratio of boys to men, Sarabon et al. 2021 and Dotan et al. 2013).
 strength-spine-child = Trunk of children: most about 2.8, the strongest about 4.0 N m/kg (377 athletes of 13, Mueller et al. 2014, abstract).
-strength-not-known = No child's strength was found for this joint: the figure is that of grown people of the same sex, the strongest that were measured.
+strength-not-known = Not known for a jumper of this size: no child's strength was found for this joint. The figure is that of the strongest grown people of the same sex that were measured.
 
 ## Units, as they stand behind a number.
 
