@@ -20,7 +20,9 @@ pub struct Reach {
     pub seen: Option<[f64; 2]>,
     /// From here on, out of reach for people; none where the range itself is the limit.
     pub beyond: Option<f64>,
-    /// Where both come from, or why they are not known.
+    /// Down from here, out of reach for people; none where the range itself is the limit.
+    pub beyond_below: Option<f64>,
+    /// Where they come from, or why they are not known.
     pub source: Message,
 }
 
@@ -56,6 +58,7 @@ impl Reach {
         Self {
             seen: None,
             beyond,
+            beyond_below: None,
             source: Message(source),
         }
     }
@@ -114,6 +117,7 @@ impl Scenario {
         Reach {
             seen: Some([0.0, beyond.min(GLOVES_KG)]),
             beyond: Some(beyond),
+            beyond_below: None,
             source: Message("reach-hand-mass"),
         }
     }
@@ -135,6 +139,7 @@ impl Scenario {
         Reach {
             seen,
             beyond: nobody,
+            beyond_below: None,
             source,
         }
     }
@@ -145,6 +150,7 @@ const fn whole(key: &Key, source: &'static str) -> Reach {
     Reach {
         seen: Some([key.least, key.most]),
         beyond: None,
+        beyond_below: None,
         source: Message(source),
     }
 }
@@ -158,6 +164,7 @@ fn practice(jumper: Jumper, seen: [f64; 2], [source, not_known]: [&'static str; 
     Reach {
         seen: Some(seen),
         beyond: None,
+        beyond_below: None,
         source: Message(source),
     }
 }
@@ -174,6 +181,7 @@ fn rate(jumper: Jumper, glance: &Glance) -> Reach {
     Reach {
         seen: Some([0.0, most]),
         beyond: Some(per_peak * RateUnit::Rpm.unit().to_si(NOBODY_FASTER_RPM)),
+        beyond_below: None,
         source: Message("reach-takeoff-rate"),
     }
 }

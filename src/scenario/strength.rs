@@ -130,6 +130,23 @@ impl Asked {
     }
 }
 
+/// The largest share of the most that has been measured, over all joints; where a child's isn't known,
+/// of the grown people's of the same sex.
+pub fn share(jumper: Jumper, body_mass_kg: f64, demands: &[Demand; GROUPS]) -> f64 {
+    let shares = JointGroup::ALL.map(|group| {
+        let torque_n_m_per_kg = demands[group as usize].torque.value / body_mass_kg;
+        torque_n_m_per_kg / mark(jumper, group).edge_from
+    });
+    shares.into_iter().fold(0.0, f64::max)
+}
+
+/// Whether every joint's strength is known for a jumper of this size.
+pub fn is_known(jumper: Jumper) -> bool {
+    JointGroup::ALL
+        .iter()
+        .all(|&group| mark(jumper, group).known)
+}
+
 /// A group of joints as it is published.
 pub const fn key(group: JointGroup) -> &'static str {
     match group {

@@ -70,6 +70,7 @@ reach-close-delay = Das Schließen kann beginnen, sobald der Fuß das Eis verlä
 reach-close-delay-not-known = Für jemanden dieser Größe nicht bekannt: Dass das Schließen beginnen kann, sobald der Fuß das Eis verlässt, ist übliche Praxis bei Erwachsenen, ohne Quelle.
 reach-close-time = Wie schnell Menschen schließen, wurde nicht gemessen gefunden: markiert, wo ein Gelenk dieses Sprungs beim Schließen die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
 reach-open-time = Wie schnell Menschen öffnen, wurde nicht gemessen gefunden: markiert, wo ein Gelenk dieses Sprungs beim Öffnen die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
+reach-effort-not-known = Für jemanden dieser Größe nicht bekannt: Die Kraft von Kindern in Schulter und Hüfte wurde nicht gefunden. Schraffiert: was mehr als das 1,4-Fache der Kraft der stärksten gemessenen Erwachsenen desselben Geschlechts bräuchte, alles andere wie jetzt.
 reach-open-lead = Eine Landung, die weniger als 0,05 s lang vorbereitet wird, ist uns nicht bekannt (übliche Praxis, ohne Quelle).
 reach-open-lead-not-known = Für jemanden dieser Größe nicht bekannt: Ein gemessenes Öffnen bei einem Kind wurde nicht gefunden.
 reach-hand-mass = Trainingshandschuhe wiegen einige Hundert Gramm (übliche Praxis, ohne Quelle). Darüber: So bewegt wie in diesem Sprung bräuchte das Gewicht mehr als die Griffkraft Erwachsener im Median (Dodds et al. 2014).

@@ -70,6 +70,7 @@ reach-close-delay = Closing can begin as the ice is left (common practice, no so
 reach-close-delay-not-known = Not known for a jumper of this size: that closing can begin as the ice is left is common practice of grown jumpers, without a source.
 reach-close-time = How fast people close was not found to have been measured: marked where a joint of this jump, while closing, meets the strength that people have been measured at, all else as now.
 reach-open-time = How fast people open was not found to have been measured: marked where a joint of this jump, while opening, meets the strength that people have been measured at, all else as now.
+reach-effort-not-known = Not known for a jumper of this size: no child's strength of shoulder and hip was found. Hatched: what would take more than 1.4 times the strength of the strongest grown people of the same sex that were measured, all else as now.
 reach-open-lead = A landing prepared for less than 0.05 s is not known to us (common practice, no source).
 reach-open-lead-not-known = Not known for a jumper of this size: no measured opening of a child was found.
 reach-hand-mass = Training gloves weigh a few hundred grams (common practice, no source). Beyond: holding the weight would take more than the median adult hand grip (Dodds et al. 2014), moved as in this jump.

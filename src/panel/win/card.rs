@@ -168,12 +168,15 @@ fn track(ui: &mut Ui, session: &Session, single: &Single, proposal: &Proposal) {
     let painter = ui.painter();
     let round = CornerRadius::same(3);
     painter.rect_filled(bar(x(key.least), x(key.most), 6.0), round, FROST.get());
-    if let Some(reach) = session.scenario().reach(key, session.jump()) {
+    if let Some(reach) = session.reach(key) {
         if let Some([least, most]) = reach.seen {
             painter.rect_filled(bar(x(least), x(most), 6.0), round, SEEN.get());
         }
         if let Some(beyond) = reach.beyond.filter(|beyond| *beyond < key.most) {
             hatch(ui, bar(x(beyond), x(key.most), 12.0));
+        }
+        if let Some(below) = reach.beyond_below.filter(|below| *below > key.least) {
+            hatch(ui, bar(x(key.least), x(below), 12.0));
         }
     }
     let (from, to) = (pos2(x(single.now), y), pos2(x(proposal.value), y));
