@@ -37,6 +37,10 @@ fn kept_jumps(names: &[&str]) -> (Collection, Vec<Id>) {
     (collection, ids)
 }
 
+fn taken_up(kept: &str) -> Collection {
+    Collection::from_kept(kept).expect("it was kept").read
+}
+
 fn one_sentence(why: &dyn std::fmt::Display) -> String {
     let said = why.to_string();
     assert!(!said.trim().is_empty() && !said.contains('\n'), "{said:?}");
@@ -118,7 +122,7 @@ fn an_id_lasts_over_a_reload_and_is_never_given_again() {
     for id in [ids[1], ids[3]] {
         collection.delete(id).expect("it is there");
     }
-    let mut reloaded = Collection::from_kept(&collection.to_kept()).expect("it was kept");
+    let mut reloaded = taken_up(&collection.to_kept());
     assert_eq!(reloaded.entries(), collection.entries());
     assert_eq!(reloaded.get(ids[2]).map(|it| &*it.scenario.name), Some("Z"));
     assert_eq!(reloaded.get(ids[1]), None);
@@ -151,7 +155,7 @@ fn there_is_an_end_of_room() {
         other.import(&kept_jumps(&["A"]).0.export()),
         Err(Unreadable::Refused(Refusal::TooMany))
     );
-    let reloaded = Collection::from_kept(&collection.to_kept()).expect("it was kept");
+    let reloaded = taken_up(&collection.to_kept());
     assert_eq!(reloaded.entries(), collection.entries());
 
     // Every one of them can be deleted and brought back.
@@ -196,7 +200,7 @@ fn what_is_kept_can_be_read_back_alone() {
     assert_eq!(collection.rename(id, "AB"), Err(Refusal::TooLarge));
     assert_eq!(collection.add(long), Err(Refusal::TooLarge), "the number");
     assert_eq!(names(&collection), ["A"]);
-    let reloaded = Collection::from_kept(&collection.to_kept()).expect("it was kept");
+    let reloaded = taken_up(&collection.to_kept());
     assert_eq!(reloaded.entries(), collection.entries());
 }
 
@@ -223,16 +227,19 @@ fn assert_refused(text: &str, words: &[&str]) {
 #[test]
 fn a_file_is_added_to_what_is_there() {
     let (mut collection, old) = kept_jumps(&["C", "D"]);
-    let new = collection.import(&changed(|_| ())).expect("a good file");
+    let new = collection
+        .import(&changed(|_| ()))
+        .expect("a good file")
+        .read;
     assert_eq!(names(&collection), ["C", "D", "A", "B", "C 2"]);
     assert_eq!(new.len(), 3);
     assert!(new.iter().all(|id| !old.contains(id)));
 
     let one = collection.import(&jump("Lutz").to_file());
-    assert_eq!(one.map(|ids| ids.len()), Ok(1));
+    assert_eq!(one.map(|added| added.read.len()), Ok(1));
     assert_eq!(names(&collection).last(), Some(&"Lutz"));
     let none = collection.import(&Collection::default().export());
-    assert_eq!(none, Ok(Vec::new()));
+    assert_eq!(none.map(|added| added.read), Ok(Vec::new()));
 }
 
 #[test]
@@ -248,7 +255,7 @@ fn a_broken_file_says_what_is_broken_and_adds_nothing() {
     }
     assert_refused(
         &changed(|file| file["turns_aloft_collection"] = json!(VERSION + 1)),
-        &["version 2", "update Turns Aloft"],
+        &["version 3", "update Turns Aloft"],
     );
     assert_refused(
         &changed(|file| file["jumps"] = json!({})),
@@ -285,8 +292,8 @@ fn a_broken_file_says_what_is_broken_and_adds_nothing() {
     // A scenario's own file is told by its own reader.
     let scenario = jump("Lutz").to_file();
     assert_refused(
-        &scenario.replace(": 1,", ": 2,"),
-        &["this scenario is of version 2"],
+        &scenario.replace("_scenario\": 2,", "_scenario\": 3,"),
+        &["this scenario is of version 3"],
     );
     assert_refused(&scenario.replace("\"note\"", "\"knot\""), &["knot"]);
 }
@@ -307,7 +314,7 @@ fn the_two_kinds_of_file_are_told_apart() {
         (&Collection::default().export(), Many),
         (&collection[..200], Many),
         (
-            &collection.replace("_collection\": 1", "_collection\": 7"),
+            &collection.replace("_collection\": 2", "_collection\": 7"),
             Many,
         ),
     ] {
@@ -323,12 +330,12 @@ fn collections_are_read_as_strictly_as_scenarios() {
     let marked = format!("\u{feff}{text}");
     assert_eq!(FileKind::of(&marked), FileKind::Collection);
     let mut other = Collection::default();
-    assert_eq!(other.import(&marked).map(|ids| ids.len()), Ok(2));
+    assert_eq!(other.import(&marked).map(|added| added.read.len()), Ok(2));
     let one = format!("\u{feff}{}", jump("C").to_file());
     assert_eq!(FileKind::of(&one), FileKind::Scenario);
-    assert_eq!(other.import(&one).map(|ids| ids.len()), Ok(1));
+    assert_eq!(other.import(&one).map(|added| added.read.len()), Ok(1));
     let kept = collection.to_kept();
-    let read = Collection::from_kept(&format!("\u{feff}{kept}")).expect("it is read");
+    let read = taken_up(&format!("\u{feff}{kept}"));
     assert_eq!(read.entries(), collection.entries());
 
     let before = other.clone();
@@ -378,7 +385,7 @@ fn rubbish_in_the_storage_is_said() {
         kept::Unreadable::Broken(_)
     ));
     let newer = change("/turns_aloft_kept_jumps", json!(kept::VERSION + 1));
-    assert_eq!(newer, kept::Unreadable::Newer(2));
+    assert_eq!(newer, kept::Unreadable::Newer(3));
     for (path, to) in [
         ("/turns_aloft_kept_jumps", json!(0)),
         ("/next_id", json!(1)),

@@ -67,12 +67,13 @@ fn assert_comes_back(jump: &Scenario, beside: Option<&Scenario>) {
         .expect("a link of ours")
         .expect("it opens");
     assert_eq!((&link.jump, link.beside.as_ref()), (jump, beside));
+    assert!(!link.earlier_body);
     for (read, written) in jumps(&link).into_iter().zip([Some(jump), beside]) {
         assert_eq!(Some(bits(read)), written.map(bits));
     }
     let plain = |c: char| c.is_ascii_alphanumeric() || "-._".contains(c);
     assert!(fragment.chars().all(plain), "{fragment}");
-    assert!(fragment.ends_with(".1"));
+    assert!(fragment.ends_with(".2"));
 }
 
 #[track_caller]
@@ -132,6 +133,7 @@ fn links_already_sent_still_open() {
     assert_eq!(one.jump, peculiar());
     assert_eq!(bits(&one.jump), bits(&peculiar()));
     assert_eq!(one.beside, None);
+    assert!(one.earlier_body);
     let two = link(GOLDEN_PAIR);
     assert_eq!(two.jump, peculiar());
     assert_eq!(two.beside.as_ref().map(|jump| &*jump.name), Some("Later"));
@@ -151,6 +153,7 @@ fn links_already_sent_still_open() {
         ]
         .map(of);
         assert_eq!(read.join(" "), words, "{fragment}");
+        assert!(link(fragment).earlier_body);
         assert_eq!((jump.stature_m, jump.takeoff_rate_rad_s), (1.5, 12.0));
     }
 }
@@ -235,7 +238,9 @@ fn what_is_not_ours_is_told_from_what_is_broken() {
         "jump..1",
         "jump.1",
         "jump.AAAA.1",
+        "jump.AAAA.2",
         "jump.AAAAAAAA.1",
+        "jump.AAAAAAAA.2",
         "jump.AAAAAAAA.0",
         "jump.AAAAAAAA.+1",
         "jump.AAAAAAAA.01",
@@ -250,11 +255,14 @@ fn what_is_not_ours_is_told_from_what_is_broken() {
 #[test]
 fn a_newer_link_says_so() {
     let fragment = to_fragment(&peculiar(), None);
-    let newer = format!("{}12", fragment.strip_suffix('1').expect("version 1"));
+    let newer = format!("{}12", fragment.strip_suffix('2').expect("version 2"));
     let why = refused(&newer);
     assert_eq!(why, Unreadable::Newer(12));
     assert!(why.to_string().contains("newer Turns Aloft"));
-    assert_eq!(refused("jump.not even ours.2"), Unreadable::Newer(2));
+    assert_eq!(refused("jump.not even ours.3"), Unreadable::Newer(3));
+    // What is of one version is not of another: its checksum is over the version too.
+    let other = fragment.strip_suffix('2').expect("version 2");
+    assert_eq!(refused(&format!("{other}1")), Unreadable::Damaged);
 }
 
 #[test]
@@ -325,8 +333,10 @@ proptest! {
     #[test]
     fn any_text_is_answered(text in "\\PC{0,300}") {
         prop_assert!(!matches!(from_fragment(&text), Some(Ok(_))));
-        let ours = format!("jump.{text}.1");
-        prop_assert!(!matches!(from_fragment(&ours), Some(Ok(_))));
+        for version in 1..=2 {
+            let ours = format!("jump.{text}.{version}");
+            prop_assert!(!matches!(from_fragment(&ours), Some(Ok(_))));
+        }
     }
 }
 

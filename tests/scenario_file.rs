@@ -198,7 +198,7 @@ fn an_entry_that_stands_twice_is_named() {
         (
             "turns_aloft_scenario",
             "\"scenario\"",
-            "\"turns_aloft_scenario\": 1, ",
+            "\"turns_aloft_scenario\": 2, ",
         ),
         ("scenario", "\"scenario\"", "\"scenario\": {}, "),
         // The same name, written otherwise.

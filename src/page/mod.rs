@@ -30,8 +30,9 @@ pub fn run() {
     appearance::take_up();
     let mut session = Session::default();
     kept::take_up(&mut session);
-    let shelf = shelf::take_up(&mut session);
+    let mut shelf = shelf::take_up(&mut session);
     address::take_up(&mut session);
+    shelf.tell(&mut session);
     if dom::wants_stillness() {
         session.keep_still();
     }

@@ -81,6 +81,15 @@ impl Shelf {
         self.text = Some(text);
     }
 
+    /// Says what there is to say of what was read; after all else has been opened, lest that be the
+    /// last word.
+    pub fn tell(&mut self, session: &mut Session) {
+        if let Some(news) = self.news.take() {
+            session.say(news);
+        }
+        session.say_kept_earlier();
+    }
+
     fn write(&mut self, text: String) -> Result<(), String> {
         if let Some(why) = &self.closed {
             return Err(why.clone());
@@ -132,9 +141,7 @@ fn follow(mut session: ResMut<Session>, mut shelf: ResMut<Shelf>) {
 
 /// Keeps every change of the kept jumps at once.
 fn keep(mut session: ResMut<Session>, mut shelf: ResMut<Shelf>) {
-    if let Some(news) = shelf.news.take() {
-        session.say(news);
-    }
+    shelf.tell(&mut session);
     if shelf.changes == session.kept_changes() {
         return;
     }

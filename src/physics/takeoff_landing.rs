@@ -16,7 +16,7 @@ pub const fn takeoff_arm(openness: f64) -> Arm {
 }
 
 /// The posture in which the ice is left: from a stretched left leg, on the toe; openness raises the
-/// arms and takes the free leg away. Thighs that are too thick to stand side by side keep the legs apart
+/// arms and takes the free leg away, as little as the turning lets a hip hold. Thighs that are too thick to stand side by side keep the legs apart
 /// by an angle at each hip.
 pub fn takeoff_posture(openness: f64, legs_apart_rad: f64) -> Posture {
     let arm = takeoff_arm(openness);
@@ -27,16 +27,17 @@ pub fn takeoff_posture(openness: f64, legs_apart_rad: f64) -> Posture {
         plantarflexion_rad: rad(35.0),
     };
     let free = Leg {
-        hip_flexion_rad: rad(8.0 + 32.0 * openness),
-        hip_abduction_rad: legs_apart_rad.max(rad(20.0 * openness)),
-        knee_flexion_rad: rad(15.0 + 35.0 * openness),
+        hip_flexion_rad: rad(4.0 + 16.0 * openness),
+        hip_abduction_rad: legs_apart_rad.max(rad(10.0 * openness)),
+        knee_flexion_rad: rad(10.0 + 25.0 * openness),
         plantarflexion_rad: rad(25.0),
     };
     Posture::new(arm, arm, stance, free)
 }
 
-/// The posture towards which the body opens: on the right toe with a soft knee, free leg behind,
-/// arms out.
+/// The posture towards which the body opens: over the right toe with a soft knee, arms out, free leg
+/// hardly away from the other. It swings back after the landing: before, the turning would throw it out
+/// harder than a hip can hold.
 pub fn landing_posture() -> Posture {
     let arm = Arm {
         plane_rad: rad(20.0),
@@ -45,14 +46,14 @@ pub fn landing_posture() -> Posture {
         elbow_flexion_rad: rad(15.0),
     };
     let free = Leg {
-        hip_flexion_rad: rad(-15.0),
-        hip_abduction_rad: rad(16.0),
-        knee_flexion_rad: rad(12.0),
-        plantarflexion_rad: rad(40.0),
+        hip_flexion_rad: rad(-4.0),
+        hip_abduction_rad: rad(5.0),
+        knee_flexion_rad: rad(15.0),
+        plantarflexion_rad: rad(30.0),
     };
     let landing = Leg {
-        hip_flexion_rad: rad(14.0),
-        hip_abduction_rad: rad(-3.0),
+        hip_flexion_rad: rad(10.0),
+        hip_abduction_rad: rad(-2.0),
         knee_flexion_rad: rad(22.0),
         plantarflexion_rad: rad(28.0),
     };

@@ -12,8 +12,11 @@ use super::reading::{NotText, Read, read};
 use crate::say;
 use crate::words::text;
 
-/// Version written by this build; older ones would be read by their own step here.
-pub const VERSION: u64 = 1;
+/// Version written by this build. Version 1 has the same fields and is read for ever.
+pub const VERSION: u64 = 2;
+
+/// First version whose jumps were flown with the body as it is now: limbs that have a thickness.
+const PRESENT_BODY: u64 = 2;
 
 /// A scenario takes well under a kilobyte; anything this large is something else.
 pub const LARGEST_BYTES: usize = 100_000;
@@ -27,6 +30,14 @@ const NUMBERS_BYTES: usize = 2_000;
 pub(crate) struct Saved<T> {
     turns_aloft_scenario: u64,
     scenario: T,
+}
+
+/// What was read, and how old it is.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Opened<T> {
+    pub read: T,
+    /// Saved before the body was refined: its turns may have been others then.
+    pub earlier_body: bool,
 }
 
 /// Why a file was not opened: one sentence that says what is wrong and what to do.
@@ -81,22 +92,27 @@ impl Scenario {
         text
     }
 
-    /// Reads a file's text.
+    /// Reads a file's text, whatever its age.
     pub fn from_file(text: &str) -> Result<Self, Unreadable> {
+        Self::open_file(text).map(|opened| opened.read)
+    }
+
+    /// Reads a file's text, and how old it is.
+    pub fn open_file(text: &str) -> Result<Opened<Self>, Unreadable> {
         if text.len() > LARGEST_BYTES {
             return Err(Unreadable::TooLarge);
         }
         let Read { value, twice } =
             read(text).map_err(|why| Unreadable::NotJson(complaint(&why)))?;
-        let scenario = Self::from_saved(value)?;
+        let opened = Self::from_saved(value)?;
         match twice {
             Some(twice) => Err(Unreadable::Broken(twice)),
-            None => Ok(scenario),
+            None => Ok(opened),
         }
     }
 
     /// Reads what [`Saved`] wrote.
-    pub(crate) fn from_saved(value: Value) -> Result<Self, Unreadable> {
+    pub(crate) fn from_saved(value: Value) -> Result<Opened<Self>, Unreadable> {
         let version = value
             .get("turns_aloft_scenario")
             .and_then(Value::as_u64)
@@ -104,7 +120,7 @@ impl Scenario {
         if version > VERSION {
             return Err(Unreadable::Newer(version));
         }
-        if version != VERSION {
+        if version == 0 {
             return Err(Unreadable::NotAScenario);
         }
         if let Some(entries) = value.get("scenario").and_then(Value::as_object) {
@@ -118,7 +134,10 @@ impl Scenario {
         if !saved.scenario.fits_a_file() {
             return Err(Unreadable::TooLarge);
         }
-        Ok(saved.scenario)
+        Ok(Opened {
+            read: saved.scenario,
+            earlier_body: version < PRESENT_BODY,
+        })
     }
 
     /// A name for the file: the scenario's own, in letters every file system takes.

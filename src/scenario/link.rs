@@ -1,11 +1,12 @@
 //! A jump, and if wanted a second one beside it, as the text behind the `#` of an address.
 //!
-//! `jump.PAYLOAD.1`: the jumps' fields and a checksum in base64, then the version. Only characters
+//! `jump.PAYLOAD.2`: the jumps' fields and a checksum in base64, then the version. Only characters
 //! that no program writes differently in an address (RFC 3986, unreserved); the version stands last
 //! because some programs cut punctuation off an address's end, and a payload may end in it.
 //!
-//! A link is kept for years in other people's messages, so version 1 is read for ever. A scenario
-//! with something new in it needs a version of its own.
+//! A link is kept for years in other people's messages, so every version is read for ever. Version 1
+//! has the same fields; it was made before the body was refined. A scenario with something new in it
+//! needs a version of its own.
 
 mod bytes;
 mod payload;
@@ -22,7 +23,10 @@ use crate::say;
 use crate::words::text;
 
 /// Version written by this build.
-pub const VERSION: u64 = 1;
+pub const VERSION: u64 = 2;
+
+/// First version whose jumps were flown with the body as it is now.
+const PRESENT_BODY: u64 = 2;
 
 /// Room for two scenarios that each fill a file, in base64.
 pub const LONGEST: usize = 2 * file::LARGEST_BYTES / 3 * 4;
@@ -35,12 +39,14 @@ const CHECKSUM_BYTES: usize = 4;
 /// No table: a link is short, and the page is downloaded.
 const CHECKSUM: Crc<u32, NoTable> = Crc::<u32, NoTable>::new(&CRC_32_ISO_HDLC);
 
-/// What a link holds.
+/// What a link holds, and how old it is.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Link {
     pub jump: Scenario,
     /// The one to compare with.
     pub beside: Option<Scenario>,
+    /// Made before the body was refined: the turns may have been others then.
+    pub earlier_body: bool,
 }
 
 /// Why a link was not opened: one sentence that says what is wrong and what to do.
@@ -68,7 +74,7 @@ impl std::error::Error for Unreadable {}
 /// The text for behind the `#`, without it.
 pub fn to_fragment(jump: &Scenario, beside: Option<&Scenario>) -> String {
     let mut bytes = payload::write(jump, beside);
-    bytes.extend(checksum(&bytes).to_le_bytes());
+    bytes.extend(checksum(&bytes, VERSION).to_le_bytes());
     let payload = Base64UrlUnpadded::encode_string(&bytes);
     format!("{OURS}{payload}.{VERSION}")
 }
@@ -83,19 +89,23 @@ fn read(rest: &str) -> Result<Link, Unreadable> {
         return Err(Unreadable::TooLong);
     }
     let (payload, version) = rest.split_once('.').ok_or(Unreadable::Damaged)?;
-    match version_of(version) {
-        Some(VERSION) => {}
-        Some(newer) if newer > VERSION => return Err(Unreadable::Newer(newer)),
-        _ => return Err(Unreadable::Damaged),
+    let version = version_of(version).ok_or(Unreadable::Damaged)?;
+    if version > VERSION {
+        return Err(Unreadable::Newer(version));
     }
     let bytes = Base64UrlUnpadded::decode_vec(payload).map_err(|_| Unreadable::Damaged)?;
     let (bytes, sum) = bytes
         .split_last_chunk::<CHECKSUM_BYTES>()
         .ok_or(Unreadable::Damaged)?;
-    if u32::from_le_bytes(*sum) != checksum(bytes) {
+    if u32::from_le_bytes(*sum) != checksum(bytes, version) {
         return Err(Unreadable::Damaged);
     }
-    payload::read(bytes)
+    let (jump, beside) = payload::read(bytes)?;
+    Ok(Link {
+        jump,
+        beside,
+        earlier_body: version < PRESENT_BODY,
+    })
 }
 
 /// Digits and nothing else, as they are written.
@@ -105,9 +115,9 @@ fn version_of(text: &str) -> Option<u64> {
 }
 
 /// Over the version too: the digit behind the payload may be what was damaged.
-fn checksum(payload: &[u8]) -> u32 {
+fn checksum(payload: &[u8], version: u64) -> u32 {
     let mut digest = CHECKSUM.digest();
-    digest.update(&VERSION.to_le_bytes());
+    digest.update(&version.to_le_bytes());
     digest.update(payload);
     digest.finalize()
 }

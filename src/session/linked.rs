@@ -31,6 +31,7 @@ impl Session {
         } else {
             self.rescue()?
         };
+        let jumps = 1 + usize::from(link.beside.is_some());
         self.open(link.jump);
         if let Some(beside) = link.beside {
             self.lay_linked_beside(beside);
@@ -38,6 +39,10 @@ impl Session {
         }
         if let Some(said) = said {
             self.say(said);
+        }
+        // Both at once would be the same twice.
+        if link.earlier_body && !self.kept_earlier {
+            self.say_too(&say!("earlier-body", jumps = jumps));
         }
         Ok(())
     }

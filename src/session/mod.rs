@@ -18,6 +18,7 @@ pub mod weights;
 pub mod why;
 pub mod win;
 
+use std::mem;
 use std::sync::Arc;
 
 use serde::{Deserialize, Serialize};
@@ -26,6 +27,7 @@ use crate::physics::flight::{Flight, Moment};
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::beyond::Respect;
+use crate::scenario::file::Opened;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{KEYS, Key};
 use crate::scenario::reading::unmarked;
@@ -85,6 +87,8 @@ pub struct Session {
     /// What a newcomer is told has been put away.
     greeted: bool,
     notice: Option<String>,
+    /// What the browser kept is older than the body, and that is still to be said.
+    kept_earlier: bool,
 }
 
 /// Where the playhead is and how it moves.
@@ -164,6 +168,7 @@ impl Session {
             still: false,
             greeted: false,
             notice: None,
+            kept_earlier: false,
         }
     }
 
@@ -219,6 +224,21 @@ impl Session {
 
     pub fn say(&mut self, sentence: impl Into<String>) {
         self.notice = Some(sentence.into());
+    }
+
+    /// Says something after what is said already.
+    fn say_too(&mut self, sentence: &str) {
+        self.notice = Some(match self.notice.take() {
+            Some(said) => format!("{said} {sentence}"),
+            None => sentence.to_owned(),
+        });
+    }
+
+    /// Says once, beside anything else, that what the browser kept is older than the body, where it is.
+    pub fn say_kept_earlier(&mut self) {
+        if mem::take(&mut self.kept_earlier) {
+            self.say_too(text("earlier-body-kept"));
+        }
     }
 
     pub fn dismiss(&mut self) {
@@ -308,8 +328,13 @@ impl Session {
             self.open_collection(file);
             return;
         }
-        match Scenario::from_file(file) {
-            Ok(scenario) => self.open(scenario),
+        match Scenario::open_file(file) {
+            Ok(opened) => {
+                self.open(opened.read);
+                if opened.earlier_body {
+                    self.say_too(&say!("earlier-body", jumps = 1));
+                }
+            }
             Err(why) => self.say(say!("not-opened", why = why.to_string())),
         }
     }
@@ -405,13 +430,16 @@ impl Session {
 
     /// Takes up what was kept. Where it is rubbish that is said, and the usual start stays; where the
     /// jump isn't, that at least is taken up.
+    ///
+    /// How old it is waits to be said ([`Self::say_kept_earlier`]): kept jumps are taken up, and a link
+    /// may be opened, at once after it.
     pub fn take_up(&mut self, kept: &str) {
         let whole: Result<Kept, _> = serde_json::from_str(unmarked(kept));
         let opened = whole.map_err(|why| why.to_string()).and_then(|mut kept| {
-            let read = |text: &str| Scenario::from_file(text).map_err(|why| why.to_string());
+            let read = |text: &str| Scenario::open_file(text).map_err(|why| why.to_string());
             let (scenario, base) = (read(&kept.scenario)?, read(&kept.base)?);
             kept.how_sure
-                .check(&scenario)
+                .check(&scenario.read)
                 .map_err(|why| why.to_string())?;
             let win = Win::of_kept(&kept.win)?;
             let beside = kept.beside.take().map(KeptBeside::take_up).transpose()?;
@@ -422,10 +450,13 @@ impl Session {
                 self.units = kept.units;
                 self.question = kept.question;
                 self.map.levers = kept.map;
-                self.compare.beside = beside;
+                self.kept_earlier |= scenario.earlier_body
+                    || base.earlier_body
+                    || beside.as_ref().is_some_and(|beside| beside.earlier_body);
+                self.compare.beside = beside.map(|beside| beside.read);
                 self.greeted = kept.greeted;
-                self.open(scenario);
-                self.base = base;
+                self.open(scenario.read);
+                self.base = base.read;
                 self.renew_as_opened();
                 // Another language may have been spoken then.
                 self.name_beside_in_words();
@@ -435,7 +466,8 @@ impl Session {
             }
             Err(_) => match jump_of(kept) {
                 Some(jump) => {
-                    self.open(jump);
+                    self.kept_earlier |= jump.earlier_body;
+                    self.open(jump.read);
                     self.say(text("last-visit-jump-only"));
                 }
                 None => self.say(text("last-visit-unreadable")),
@@ -445,9 +477,9 @@ impl Session {
 }
 
 /// The jump in what was kept, whatever else stands there.
-fn jump_of(kept: &str) -> Option<Scenario> {
+fn jump_of(kept: &str) -> Option<Opened<Scenario>> {
     let kept: KeptJump = serde_json::from_str(unmarked(kept)).ok()?;
-    Scenario::from_file(&kept.scenario).ok()
+    Scenario::open_file(&kept.scenario).ok()
 }
 
 /// The rows of the five numbers always in sight.

@@ -530,6 +530,7 @@ fn notices(ear: &mut Ear) {
     ear.notice("a link to somebody with another jump", &mut session);
     session.take_up("rubbish");
     ear.notice("the last visit", &mut session);
+    earlier_bodies(ear, &mut session);
 
     session.bring_back_kept();
     ear.notice("nothing to bring back", &mut session);
@@ -589,6 +590,23 @@ fn notices(ear: &mut Ear) {
         let why = session.take_up_kept_jumps(&text).expect_err("it is broken");
         ear.hear(place, why.to_string());
     }
+}
+
+/// What was saved before the body was refined.
+fn earlier_bodies(ear: &mut Ear, session: &mut Session) {
+    let one = own().to_file().replacen(": 2,", ": 1,", 1);
+    session.open_text(&one);
+    ear.notice("a jump of version 1", session);
+    session.open_text(&format!(
+        "{{\"turns_aloft_collection\": 1, \"jumps\": [{one}, {one}]}}"
+    ));
+    ear.notice("jumps of version 1", session);
+    let visit = session
+        .keep()
+        .replace("_scenario\\\": 2", "_scenario\\\": 1");
+    session.take_up(&visit);
+    session.say_kept_earlier();
+    ear.notice("a visit of version 1", session);
 }
 
 fn collection(jumps: &[&Scenario]) -> Value {

@@ -375,6 +375,11 @@ collection-added = { $jumps ->
     [one] Ein Sprung aus dieser Datei ist jetzt unter den gemerkten.
    *[other] { $jumps } Sprünge aus dieser Datei sind jetzt unter den gemerkten.
 }
+earlier-body = { $jumps ->
+    [one] Dieser Sprung wurde gespeichert, bevor das Körpermodell genauer wurde: Seine Drehungen sind neu berechnet und können von den früheren abweichen.
+   *[other] Diese Sprünge wurden gespeichert, bevor das Körpermodell genauer wurde: Ihre Drehungen sind neu berechnet und können von den früheren abweichen.
+}
+earlier-body-kept = Seit dem letzten Besuch ist das Körpermodell genauer geworden: Die Drehungen der Sprünge sind neu berechnet und können von den früheren abweichen.
 
 ## Warum etwas mit den gemerkten Sprüngen nicht getan wurde, als Teil eines Satzes.
 

@@ -377,6 +377,11 @@ collection-added = { $jumps ->
     [one] One jump of this file is among the kept ones now.
    *[other] { $jumps } jumps of this file are among the kept ones now.
 }
+earlier-body = { $jumps ->
+    [one] This jump was saved before the body was refined: its turns are computed anew and may differ from before.
+   *[other] These jumps were saved before the body was refined: their turns are computed anew and may differ from before.
+}
+earlier-body-kept = The body has been refined since your last visit: the turns of your jumps are computed anew and may differ from before.
 
 ## Why something was not done to the kept jumps, as part of a sentence.
 

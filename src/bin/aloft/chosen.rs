@@ -2,11 +2,13 @@
 
 use std::fs::File;
 use std::io::{self, Read as _};
+use std::sync::atomic::{AtomicUsize, Ordering};
 
 use clap::Args;
 
-use turns_aloft::scenario::file::{LARGEST_BYTES, Unreadable};
-use turns_aloft::scenario::link::from_fragment;
+use turns_aloft::say;
+use turns_aloft::scenario::file::{LARGEST_BYTES, Opened, Unreadable};
+use turns_aloft::scenario::link::{Link, from_fragment};
 use turns_aloft::scenario::reading::text_of;
 use turns_aloft::scenario::{Scenario, starts};
 
@@ -27,15 +29,39 @@ pub fn unknown_start(name: &str) -> String {
     format!("{name} is no starting point; they are {}", known.join(", "))
 }
 
-/// A link's jump, behind the `#` of an address; else a starting point by its name, else a scenario
+/// Jumps opened that were saved before the body was refined.
+static EARLIER: AtomicUsize = AtomicUsize::new(0);
+
+/// What is to be said of those, in one sentence however many they are; nothing where there is none.
+pub fn earlier_body() -> Option<String> {
+    match EARLIER.load(Ordering::Relaxed) {
+        0 => None,
+        jumps => Some(say!("earlier-body", jumps = jumps)),
+    }
+}
+
+/// A starting point by its name; else a link's jump, behind the `#` of an address; else a scenario
 /// file by its path.
 pub fn open(name: &str) -> Result<Scenario, String> {
-    if let Some(read) = name.split_once('#').and_then(|(_, of)| from_fragment(of)) {
-        return read.map(|link| link.jump).map_err(|why| why.to_string());
-    }
     if let Some(start) = starts::named(name) {
         return Ok(start.scenario.clone());
     }
+    let opened = match name.split_once('#').and_then(|(_, of)| from_fragment(of)) {
+        Some(link) => link.map(jump_of).map_err(|why| why.to_string()),
+        None => open_file(name),
+    }?;
+    EARLIER.fetch_add(usize::from(opened.earlier_body), Ordering::Relaxed);
+    Ok(opened.read)
+}
+
+fn jump_of(link: Link) -> Opened<Scenario> {
+    Opened {
+        read: link.jump,
+        earlier_body: link.earlier_body,
+    }
+}
+
+fn open_file(name: &str) -> Result<Opened<Scenario>, String> {
     let bytes = bytes_of(name).map_err(|why| {
         if why.kind() == io::ErrorKind::NotFound {
             format!("{}, and there is no such file", unknown_start(name))
@@ -54,11 +80,11 @@ fn bytes_of(name: &str) -> io::Result<Vec<u8>> {
     Ok(bytes)
 }
 
-fn scenario_in(bytes: Vec<u8>) -> Result<Scenario, Unreadable> {
+fn scenario_in(bytes: Vec<u8>) -> Result<Opened<Scenario>, Unreadable> {
     if bytes.len() > LARGEST_BYTES {
         return Err(Unreadable::TooLarge);
     }
-    Scenario::from_file(&text_of(bytes).map_err(Unreadable::NotText)?)
+    Scenario::open_file(&text_of(bytes).map_err(Unreadable::NotText)?)
 }
 
 impl Chosen {

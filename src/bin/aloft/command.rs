@@ -10,7 +10,7 @@ use turns_aloft::scenario::export::Export;
 use turns_aloft::scenario::starts;
 
 use crate::budget;
-use crate::chosen::{Chosen, unknown_start};
+use crate::chosen::{Chosen, earlier_body, unknown_start};
 use crate::compare::Compare;
 use crate::fly::Fly;
 use crate::link::Link;
@@ -64,17 +64,24 @@ pub fn main() -> ExitCode {
         ),
     };
     match answered {
-        Ok(()) => ExitCode::SUCCESS,
+        Ok(()) => {
+            if let Some(sentence) = earlier_body() {
+                say_beside(&sentence);
+            }
+            ExitCode::SUCCESS
+        }
         Err(why) => {
-            // One line, whatever the arguments hold; where it cannot be said, the status says it.
-            let _ = writeln!(
-                io::stderr(),
-                "aloft: {}",
-                why.replace(char::is_control, " ")
-            );
+            say_beside(&why);
             ExitCode::from(2)
         }
     }
+}
+
+/// One line beside the answer, whatever the arguments hold; where it cannot be said, the status says
+/// it.
+fn say_beside(what: &str) {
+    let line = what.replace(char::is_control, " ");
+    let _ = writeln!(io::stderr(), "aloft: {line}");
 }
 
 /// Whether it has been written, or why not.

@@ -1,11 +1,11 @@
-//! The fields of version 1, as bytes.
+//! The fields of versions 1 and 2, as bytes.
 //!
 //! A jump is written as what differs from the one before it; the first, from a blank one. A mask
 //! says which fields do; they follow in this order: the numbers, the words, name and note. Order
 //! and codes are those of links already sent: nothing here may ever change.
 
+use super::Unreadable;
 use super::bytes::{Reader, Writer};
-use super::{Link, Unreadable};
 use crate::physics::landing::Ground;
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
@@ -130,7 +130,8 @@ pub fn write(jump: &Scenario, beside: Option<&Scenario>) -> Vec<u8> {
     bytes.0
 }
 
-pub fn read(bytes: &[u8]) -> Result<Link, Unreadable> {
+/// The jump, and the one to compare with.
+pub fn read(bytes: &[u8]) -> Result<(Scenario, Option<Scenario>), Unreadable> {
     let mut bytes = Reader(bytes);
     let jump = read_difference(&mut bytes, &BLANK)?;
     let beside = if bytes.0.is_empty() {
@@ -139,7 +140,7 @@ pub fn read(bytes: &[u8]) -> Result<Link, Unreadable> {
         Some(read_difference(&mut bytes, &jump)?)
     };
     if bytes.0.is_empty() {
-        Ok(Link { jump, beside })
+        Ok((jump, beside))
     } else {
         Err(Unreadable::Damaged)
     }
@@ -149,7 +150,7 @@ pub fn read(bytes: &[u8]) -> Result<Link, Unreadable> {
 fn numbers() -> impl Iterator<Item = &'static Key> {
     NUMBERS
         .iter()
-        .map(|name| keys::key(name).expect("a number of version 1 stays settable"))
+        .map(|name| keys::key(name).expect("a number that a link may hold stays settable"))
 }
 
 /// What has to be said of a jump to somebody who knows the one before.

@@ -9,11 +9,12 @@ use super::{Collection, Entry, Id, LARGEST_BYTES, Refusal, tidy_name};
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::complaint::complaint;
+use crate::scenario::file::Opened;
 use crate::scenario::reading::{Read, read};
 use crate::words::text;
 
-/// Version written by this build.
-pub const VERSION: u64 = 1;
+/// Version written by this build. Version 1 has the same fields and is read for ever.
+pub const VERSION: u64 = 2;
 
 /// No collection ever gets that far; JSON's readers agree on numbers up to here.
 const MOST_IDS: u64 = 1 << 53;
@@ -73,19 +74,17 @@ impl Collection {
     }
 
     /// Reads what was kept. Where that fails it must not be written over unasked.
-    pub fn from_kept(kept: &str) -> Result<Self, Unreadable> {
+    pub fn from_kept(kept: &str) -> Result<Opened<Self>, Unreadable> {
         let broken = |why: &str| Unreadable::Broken(why.to_owned());
         let unread = |why| Unreadable::Broken(complaint(&why));
         if kept.len() > LARGEST_BYTES {
             return Err(broken(text("kept-too-long")));
         }
         let Read { value, twice } = read(kept).map_err(unread)?;
-        let version = value.get("turns_aloft_kept_jumps").and_then(Value::as_u64);
-        if let Some(newer) = version.filter(|&version| version > VERSION) {
-            return Err(Unreadable::Newer(newer));
-        }
-        if version != Some(VERSION) {
-            return Err(broken(text("kept-no-version")));
+        match value.get("turns_aloft_kept_jumps").and_then(Value::as_u64) {
+            Some(1..=VERSION) => {}
+            Some(newer) if newer > VERSION => return Err(Unreadable::Newer(newer)),
+            _ => return Err(broken(text("kept-no-version"))),
         }
         if let Some(twice) = twice {
             return Err(Unreadable::Broken(twice));
@@ -95,13 +94,18 @@ impl Collection {
             return Err(broken(text("kept-too-often")));
         }
         let mut taken_up = Self::default();
-        taken_up.attempt(|read| {
+        let earlier_body = taken_up.attempt(|read| {
             read.next_id = kept.next_id;
-            kept.jumps
-                .into_iter()
-                .try_for_each(|kept| read.take_up(kept))
+            let mut earlier_body = false;
+            for kept in kept.jumps {
+                earlier_body |= read.take_up(kept)?;
+            }
+            Ok::<_, Unreadable>(earlier_body)
         })?;
-        Ok(taken_up)
+        Ok(Opened {
+            read: taken_up,
+            earlier_body,
+        })
     }
 
     /// Becomes what another page has made of the kept jumps; what was deleted here can still be
@@ -113,9 +117,11 @@ impl Collection {
             .retain(|(_, entry)| self.entries.iter().all(|other| other.id != entry.id));
     }
 
-    fn take_up(&mut self, kept: KeptJump<Value>) -> Result<(), Unreadable> {
+    /// Whether the jump was kept before the body was refined.
+    fn take_up(&mut self, kept: KeptJump<Value>) -> Result<bool, Unreadable> {
         let broken = |why: &dyn fmt::Display| Unreadable::Broken(why.to_string());
-        let scenario = Scenario::from_saved(kept.jump).map_err(|why| broken(&why))?;
+        let opened = Scenario::from_saved(kept.jump).map_err(|why| broken(&why))?;
+        let scenario = opened.read;
         let name = tidy_name(&scenario.name)?;
         if self.free_name(name, None) != scenario.name {
             return Err(broken(&text("kept-odd-name")));
@@ -125,6 +131,6 @@ impl Collection {
         }
         let id = kept.id;
         self.entries.push(Entry { id, scenario });
-        Ok(())
+        Ok(opened.earlier_body)
     }
 }

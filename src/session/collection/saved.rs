@@ -9,12 +9,13 @@ use serde_json::Value;
 use super::{Collection, Id, LARGEST_BYTES, LONGEST_NAME, Refusal, tidy_name};
 use crate::say;
 use crate::scenario::complaint::complaint;
+use crate::scenario::file::Opened;
 use crate::scenario::reading::{Read, read, unmarked};
 use crate::scenario::{Scenario, file};
 use crate::words::text;
 
-/// Version written by this build.
-pub const VERSION: u64 = 1;
+/// Version written by this build. Version 1 has the same fields and is read for ever.
+pub const VERSION: u64 = 2;
 
 /// What says in a file that it is a collection.
 const MARK: &str = "turns_aloft_collection";
@@ -118,7 +119,7 @@ impl Collection {
 
     /// Adds every jump of a collection's file, or the one of a scenario's file, to those here: all
     /// of them or, where something is wrong, none.
-    pub fn import(&mut self, text: &str) -> Result<Vec<Id>, Unreadable> {
+    pub fn import(&mut self, text: &str) -> Result<Opened<Vec<Id>>, Unreadable> {
         if text.len() > LARGEST_BYTES {
             return Err(Unreadable::TooLarge);
         }
@@ -128,7 +129,7 @@ impl Collection {
             return self.import_one(text);
         };
         match version.as_u64() {
-            Some(VERSION) => {}
+            Some(1..=VERSION) => {}
             Some(newer) if newer > VERSION => return Err(Unreadable::Newer(newer)),
             _ => return Err(Unreadable::NotACollection),
         }
@@ -138,31 +139,43 @@ impl Collection {
         let saved: Saved<Value> =
             serde_json::from_value(value).map_err(|why| Unreadable::Broken(complaint(&why)))?;
         self.attempt(|changed| {
-            let jumps = saved.jumps.into_iter().enumerate();
-            jumps
-                .map(|(i, jump)| changed.import_jump(i + 1, jump))
-                .collect()
+            let mut added = Opened {
+                read: Vec::new(),
+                earlier_body: false,
+            };
+            for (i, jump) in saved.jumps.into_iter().enumerate() {
+                let one = changed.import_jump(i + 1, jump)?;
+                added.read.push(one.read);
+                added.earlier_body |= one.earlier_body;
+            }
+            Ok(added)
         })
     }
 
     /// A scenario's file.
-    fn import_one(&mut self, text: &str) -> Result<Vec<Id>, Unreadable> {
-        match Scenario::from_file(text) {
-            Ok(scenario) => Ok(vec![self.add(scenario)?]),
+    fn import_one(&mut self, text: &str) -> Result<Opened<Vec<Id>>, Unreadable> {
+        match Scenario::open_file(text) {
+            Ok(opened) => Ok(Opened {
+                read: vec![self.add(opened.read)?],
+                earlier_body: opened.earlier_body,
+            }),
             Err(file::Unreadable::NotAScenario) => Err(Unreadable::NotACollection),
             Err(why) => Err(Unreadable::Scenario(why)),
         }
     }
 
-    fn import_jump(&mut self, number: usize, jump: Value) -> Result<Id, Unreadable> {
+    fn import_jump(&mut self, number: usize, jump: Value) -> Result<Opened<Id>, Unreadable> {
         let name = name_in(&jump);
         let refused = |why: &dyn fmt::Display| Unreadable::Jump {
             number,
             name: name.clone(),
             why: why.to_string(),
         };
-        let scenario = Scenario::from_saved(jump).map_err(|why| refused(&why))?;
-        self.append(scenario).map_err(|why| refused(&why))
+        let opened = Scenario::from_saved(jump).map_err(|why| refused(&why))?;
+        Ok(Opened {
+            read: self.append(opened.read).map_err(|why| refused(&why))?,
+            earlier_body: opened.earlier_body,
+        })
     }
 }
 

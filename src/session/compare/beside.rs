@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::say;
 use crate::scenario::beyond::Respect;
+use crate::scenario::file::Opened;
 use crate::scenario::fly::Jump;
 use crate::scenario::{Scenario, starts};
 use crate::session::Session;
@@ -66,9 +67,12 @@ impl Beside {
 
 impl KeptBeside {
     /// The attempt again, or why what was kept of it cannot be flown.
-    pub fn take_up(self) -> Result<Beside, String> {
-        let scenario = Scenario::from_file(&self.scenario).map_err(|why| why.to_string())?;
-        Ok(Beside::new(self.which, self.name, scenario))
+    pub fn take_up(self) -> Result<Opened<Beside>, String> {
+        let opened = Scenario::open_file(&self.scenario).map_err(|why| why.to_string())?;
+        Ok(Opened {
+            read: Beside::new(self.which, self.name, opened.read),
+            earlier_body: opened.earlier_body,
+        })
     }
 }
 

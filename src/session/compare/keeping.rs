@@ -6,6 +6,7 @@ use std::fmt;
 
 use super::Which;
 use crate::say;
+use crate::scenario::file::Opened;
 use crate::scenario::fly::Owed;
 use crate::scenario::{Scenario, starts};
 use crate::session::collection::kept::Unreadable;
@@ -171,10 +172,14 @@ impl Session {
             return;
         };
         self.ask(Question::Compare);
-        self.say(match added.len() {
+        let jumps = added.read.len();
+        self.say(match jumps {
             0 => text("collection-empty").to_owned(),
-            added => say!("collection-added", jumps = added),
+            jumps => say!("collection-added", jumps = jumps),
         });
+        if added.earlier_body {
+            self.say_too(&say!("earlier-body", jumps = jumps));
+        }
     }
 
     /// Keeps the present jump where it was changed and is not kept yet, before another takes its
@@ -226,18 +231,21 @@ impl Session {
         self.keeping().collection.to_kept()
     }
 
-    /// Takes up the kept jumps of the last visit, or as another page has just left them.
+    /// Takes up the kept jumps of the last visit, or as another page has just left them. Those kept
+    /// before the body was refined are to be kept anew: what is kept then is no longer old.
     ///
     /// # Errors
     ///
     /// What was kept cannot be read; what is here stays.
     pub fn take_up_kept_jumps(&mut self, text: &str) -> Result<(), Unreadable> {
-        let read = Collection::from_kept(text)?;
+        let Opened { read, earlier_body } = Collection::from_kept(text)?;
         let keeping = &mut self.compare.keeping;
         keeping.collection.follow(read);
+        keeping.changes += u64::from(earlier_body);
         // An id may stand for another jump now.
         keeping.results.clear();
         self.name_beside_anew();
+        self.kept_earlier |= earlier_body;
         Ok(())
     }
 }

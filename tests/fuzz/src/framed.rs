@@ -2,24 +2,29 @@
 
 use crc::{CRC_32_ISO_HDLC, Crc};
 use data_encoding::BASE64URL_NOPAD;
+use turns_aloft::scenario::link::VERSION;
 
-/// The fields of a link of version 1, without frame and checksum.
-pub fn fields(link: &[u8]) -> Option<Vec<u8>> {
-    let payload = link.strip_prefix(b"jump.")?.strip_suffix(b".1")?;
+/// The version of a link that is read, and its fields without frame and checksum.
+pub fn fields(link: &[u8]) -> Option<(u64, Vec<u8>)> {
+    let rest = link.strip_prefix(b"jump.")?;
+    let (version, payload) = (1..=VERSION).find_map(|version| {
+        let payload = rest.strip_suffix(format!(".{version}").as_bytes())?;
+        Some((version, payload))
+    })?;
     let mut bytes = BASE64URL_NOPAD.decode(payload).ok()?;
     bytes.truncate(bytes.len().checked_sub(4)?);
-    Some(bytes)
+    Some((version, bytes))
 }
 
 /// A link with these fields.
-pub fn link(fields: &[u8]) -> String {
+pub fn link(version: u64, fields: &[u8]) -> String {
     let crc = Crc::<u32>::new(&CRC_32_ISO_HDLC);
     let mut digest = crc.digest();
-    digest.update(&1_u64.to_le_bytes());
+    digest.update(&version.to_le_bytes());
     digest.update(fields);
     let sum = digest.finalize().to_le_bytes();
     format!(
-        "jump.{}.1",
+        "jump.{}.{version}",
         BASE64URL_NOPAD.encode(&[fields, &sum].concat())
     )
 }

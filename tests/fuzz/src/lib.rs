@@ -24,14 +24,16 @@ pub fn said(why: &impl Display) {
 /// What was let in is flown without a number that is none, and can be given away again, whole.
 pub fn good(jump: &Scenario) {
     flies(jump);
-    let again = Scenario::from_file(&jump.to_file()).expect("a file is read back");
-    same(&again, jump);
+    let again = Scenario::open_file(&jump.to_file()).expect("a file is read back");
+    same(&again.read, jump);
+    assert!(!again.earlier_body);
     let fragment = to_fragment(jump, None);
     let link = from_fragment(&fragment)
         .expect("it is ours")
         .expect("a link is read back");
     same(&link.jump, jump);
     assert_eq!(link.beside, None);
+    assert!(!link.earlier_body);
 }
 
 /// To the last bit of every number.
@@ -86,13 +88,15 @@ pub fn in_order(collection: &Collection) {
         good(&entry.scenario);
     }
     let mut other = Collection::default();
-    other
+    let added = other
         .import(&collection.export())
         .expect("its file is read back");
+    assert!(!added.earlier_body);
     assert_eq!(other.entries().len(), entries.len());
     for (one, other) in entries.iter().zip(other.entries()) {
         same(&one.scenario, &other.scenario);
     }
     let kept = Collection::from_kept(&collection.to_kept()).expect("what is kept is read back");
-    assert_eq!(kept.entries(), entries);
+    assert_eq!(kept.read.entries(), entries);
+    assert!(!kept.earlier_body);
 }

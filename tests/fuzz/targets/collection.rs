@@ -18,8 +18,8 @@ fuzz_target!(|data: &[u8]| -> Corpus {
     collection.add(start).expect("a start can be kept");
     let before = collection.clone();
     match collection.import(text) {
-        Ok(ids) => {
-            assert_eq!(collection.entries().len(), 1 + ids.len());
+        Ok(added) => {
+            assert_eq!(collection.entries().len(), 1 + added.read.len());
             assert_eq!(collection.entries()[0], before.entries()[0]);
             in_order(&collection);
         }

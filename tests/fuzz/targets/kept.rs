@@ -12,7 +12,8 @@ fuzz_target!(|data: &[u8]| -> Corpus {
         return Corpus::Reject;
     };
     match Collection::from_kept(text) {
-        Ok(mut collection) => {
+        Ok(opened) => {
+            let mut collection = opened.read;
             in_order(&collection);
             let entries = collection.entries().to_vec();
             for entry in &entries {

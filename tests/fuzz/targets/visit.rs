@@ -27,6 +27,11 @@ fuzz_target!(|data: &[u8]| -> Corpus {
         if let Some(notice) = &notice {
             said(notice);
         }
+        session.say_kept_earlier();
+        if let Some(earlier) = session.notice() {
+            said(&earlier);
+        }
+        session.dismiss();
         if notice.is_none_or(|notice| notice == words::text("last-visit-jump-only")) {
             taken_up(session);
             *session = Session::default();
@@ -48,4 +53,6 @@ fn taken_up(session: &Session) {
     let mut again = Session::default();
     again.take_up(&session.keep());
     assert_eq!(again.keep(), session.keep());
+    again.say_kept_earlier();
+    assert_eq!(again.notice(), None);
 }

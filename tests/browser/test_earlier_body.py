@@ -1,0 +1,75 @@
+"""What was saved before the body was refined opens, and says once that its turns may differ."""
+
+import json
+from pathlib import Path
+
+import pytest
+
+from files import drop_file
+from flown import KEPT, aloft, assert_equal, fly, kept_scenario
+from page import wait_for_output
+from test_jump import at_rest
+
+KEPT_JUMPS = "turns-aloft/kept-jumps"
+SAMPLES = Path(__file__).parents[1] / "version_1"
+OF_ONE = (
+    "This jump was saved before the body was refined: "
+    "its turns are computed anew and may differ from before."
+)
+SINCE_THE_VISIT = (
+    "The body has been refined since your last visit: "
+    "the turns of your jumps are computed anew and may differ from before."
+)
+
+
+def sample(name):
+    return (SAMPLES / name).read_text().strip()
+
+
+def stored(page, name):
+    return page.run("return localStorage.getItem(arguments[0])", name)
+
+
+@pytest.mark.window(1024, 768)
+def test_what_the_browser_kept_says_so_once_and_is_kept_anew(new_page):
+    page = new_page().open().wait_ready()
+    for name, file in [(KEPT, "visit.json"), (KEPT_JUMPS, "kept-jumps.json")]:
+        page.run("localStorage.setItem(arguments[0], arguments[1])", name, sample(file))
+    page.open().wait_ready()
+    page.wait_until("told", page.notice)
+    assert page.notice() == SINCE_THE_VISIT
+    at_rest(page)
+    assert json.loads(kept_scenario(page))["turns_aloft_scenario"] == 2
+    assert json.loads(stored(page, KEPT_JUMPS))["turns_aloft_kept_jumps"] == 2
+
+    page.open().wait_ready()
+    at_rest(page)
+    assert page.notice() == ""
+    assert json.loads(kept_scenario(page))["scenario"]["name"] == "Triple on Monday"
+
+
+@pytest.mark.window(1024, 768)
+def test_a_file_says_so_once(page):
+    at_rest(page)
+    drop_file(page, "old.json", sample("scenario.aloft.json"))
+    page.wait_until("told", page.notice)
+    assert page.notice() == OF_ONE
+    at_rest(page)
+    assert_equal(page.outputs(), fly(SAMPLES / "scenario.aloft.json"))
+
+    drop_file(page, "new.json", aloft("starts", "four-turns"))
+    wait_for_output(page, "turns_owed", lambda text: text == "4")
+    assert page.notice() == ""
+
+
+@pytest.mark.window(1024, 768)
+def test_a_link_says_so_once(new_page):
+    link = "#" + sample("link.txt")
+    page = new_page().open(link).wait_ready()
+    page.wait_until("told", page.notice)
+    assert page.notice() == OF_ONE
+    assert_equal(page.outputs(), fly(link))
+
+    page.open().wait_ready()
+    at_rest(page)
+    assert page.notice() == ""
