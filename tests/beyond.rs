@@ -227,6 +227,12 @@ fn nothing_within_reach_flies_beyond() {
                 if !beyond.is_empty() {
                     assert_eq!(single.judgement.verdict, Verdict::BeyondMeasured);
                 }
+                // Nor is it said of what comes to the edge that people have been seen there.
+                let at_edge = |of: &Scenario| of.at_edge_of_measured(&of.fly());
+                let before = at_edge(scenario);
+                if at_edge(&then).iter().any(|one| one.is_worse_than(&before)) {
+                    assert_ne!(single.judgement.verdict, Verdict::WithinMeasured);
+                }
                 proposals += 1;
             }
         }

@@ -214,7 +214,8 @@ impl Limits {
         jump: &Jump,
     ) -> Judgement {
         let all = (!changed.is_empty()).then(|| beyond(wanted, then, jump));
-        all.flatten()
+        let worst = all
+            .flatten()
             .into_iter()
             .chain(changed.iter().map(|&i| self.judge(i, wanted, then, jump)))
             .reduce(|worst, next| {
@@ -224,8 +225,27 @@ impl Limits {
                     worst
                 }
             })
-            .unwrap_or(Judgement::ALREADY)
+            .unwrap_or(Judgement::ALREADY);
+        if worst.verdict == Verdict::WithinMeasured {
+            // The lever's value has been seen; what comes of it may have been hardly.
+            return at_edge(wanted, then, jump).unwrap_or(worst);
+        }
+        worst
     }
+}
+
+/// What is to be said of a jump that a change brings to the edge of what has been measured, or farther
+/// along it; none where it does not.
+fn at_edge(wanted: &Wanted<'_>, then: &Scenario, jump: &Jump) -> Option<Judgement> {
+    let before = wanted.scenario.at_edge_of_measured(wanted.now);
+    let at_edge = then.at_edge_of_measured(jump).into_iter();
+    let mut worse = at_edge.filter(|one| one.is_worse_than(&before));
+    worse.next().map(|respect| Judgement {
+        verdict: Verdict::AtEdge,
+        limit: None,
+        source: respect.source,
+        known_for_size: true,
+    })
 }
 
 /// What is to be said of a jump that is beyond what has been seen; none where it is not. First what the
