@@ -415,7 +415,7 @@ fn missed(scenario: &Scenario) -> [f64; 2] {
     [0..12, 12..14].map(|which| which.map(off).fold(0.0, f64::max))
 }
 
-/// Every second step and a polynomial are enough: torques, forces and powers within 0.1 % of a look at
+/// Every second step and a polynomial are enough: torques and forces within 0.1 %, powers within 0.2 % of a look at
 /// 3000 instants.
 #[test]
 fn peaks_are_those_of_a_fine_look() {
@@ -423,7 +423,7 @@ fn peaks_are_those_of_a_fine_look() {
         let [torque, power] = missed(&start.scenario);
         let name = start.name;
         assert!(
-            torque < 1e-3 && power < 1e-3,
+            torque < 1e-3 && power < 2e-3,
             "{name}: {torque:e} {power:e}"
         );
     }

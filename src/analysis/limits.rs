@@ -23,6 +23,8 @@ pub enum Verdict {
     WithinReach,
     /// Farther than that, but people have been seen there.
     WithinMeasured,
+    /// Farther than a season, and at the edge of what has been measured: neither seen nor beyond.
+    AtEdge,
     /// Farther than a season, and not known for a jumper of this size.
     NotKnown,
     /// Nobody has been seen there, or the jump asks for something else that nobody has been seen to do.
@@ -159,7 +161,14 @@ impl Limits {
         } else {
             value
         };
-        let stand = marks.stand(flown);
+        let (mut stand, mut source) = (marks.stand(flown), marks.source);
+        if CLOSING.contains(&key) {
+            // How fast and how tight ends where the joints' strength does.
+            let asked = then.closing(jump);
+            if asked.stand > stand {
+                (stand, source) = (asked.stand, asked.source);
+            }
+        }
         let known_for_size = stand != Stand::NotKnown;
         let in_reach = self
             .reach(place, wanted.scenario, wanted.season)
@@ -184,11 +193,12 @@ impl Limits {
             _ => Judgement {
                 verdict: match stand {
                     Stand::Seen => Verdict::WithinMeasured,
+                    Stand::AtEdge => Verdict::AtEdge,
                     Stand::NotKnown => Verdict::NotKnown,
                     Stand::Beyond => Verdict::BeyondMeasured,
                 },
-                limit: seen_limit(place, &marks, stand),
-                source: marks.source,
+                limit: seen_limit(place, &marks, stand).filter(|limit| limit.range != whole(place)),
+                source,
                 known_for_size,
             },
         }
@@ -203,10 +213,11 @@ impl Limits {
         then: &Scenario,
         jump: &Jump,
     ) -> Judgement {
-        changed
-            .iter()
-            .map(|&i| self.judge(i, wanted, then, jump))
-            .chain(beyond(wanted, then, jump))
+        let all = (!changed.is_empty()).then(|| beyond(wanted, then, jump));
+        let worst = all
+            .flatten()
+            .into_iter()
+            .chain(changed.iter().map(|&i| self.judge(i, wanted, then, jump)))
             .reduce(|worst, next| {
                 if next.verdict > worst.verdict {
                     next
@@ -214,8 +225,27 @@ impl Limits {
                     worst
                 }
             })
-            .unwrap_or(Judgement::ALREADY)
+            .unwrap_or(Judgement::ALREADY);
+        if worst.verdict == Verdict::WithinMeasured {
+            // The lever's value has been seen; what comes of it may have been hardly.
+            return at_edge(wanted, then, jump).unwrap_or(worst);
+        }
+        worst
     }
+}
+
+/// What is to be said of a jump that a change brings to the edge of what has been measured, or farther
+/// along it; none where it does not.
+fn at_edge(wanted: &Wanted<'_>, then: &Scenario, jump: &Jump) -> Option<Judgement> {
+    let before = wanted.scenario.at_edge_of_measured(wanted.now);
+    let at_edge = then.at_edge_of_measured(jump).into_iter();
+    let mut worse = at_edge.filter(|one| one.is_worse_than(&before));
+    worse.next().map(|respect| Judgement {
+        verdict: Verdict::AtEdge,
+        limit: None,
+        source: respect.source,
+        known_for_size: true,
+    })
 }
 
 /// What is to be said of a jump that is beyond what has been seen; none where it is not. First what the
@@ -240,6 +270,11 @@ fn beyond(wanted: &Wanted<'_>, then: &Scenario, jump: &Jump) -> Option<Judgement
     })
 }
 
+fn whole(place: usize) -> [f64; 2] {
+    let row = LEVERS[place].row();
+    [row.least, row.most]
+}
+
 /// What has been seen of a lever, as a limit.
 fn seen_limit(place: usize, marks: &Reach, stand: Stand) -> Option<Limit> {
     let row = LEVERS[place].row();
@@ -254,6 +289,9 @@ fn seen_limit(place: usize, marks: &Reach, stand: Stand) -> Option<Limit> {
         of: LimitOf::Seen,
     })
 }
+
+/// Levers that have no mark of their own, but what closing asks of the joints.
+const CLOSING: [&str; 3] = ["arm_tuck", "leg_tuck", "close_time_s"];
 
 pub(super) const RATE: &str = "takeoff_rate_rad_s";
 

@@ -4,6 +4,7 @@ pub mod budget;
 pub mod caution;
 pub mod compare;
 pub mod contour;
+pub mod effort_marks;
 pub mod field;
 pub mod joint;
 pub mod lever;

@@ -14,6 +14,37 @@ const NARROWINGS: usize = 15;
 /// The golden section's share, (sqrt 5 - 1) / 2.
 const GOLDEN: f64 = 0.618_033_988_749_894_8;
 
+/// Where a mark on a slider is good enough: in seconds or parts of a tuck, and in parts of the strength.
+const ROUGH: f64 = 2e-3;
+const ROUGH_TRIES: usize = 12;
+
+/// A root between two ends of opposite sign, whose values are known, to what can be seen on a slider:
+/// the false position, with the end that stays counted half (the Illinois method, Dowell & Jarratt
+/// 1971).
+pub fn roughly(
+    (mut a, mut at_a): (f64, f64),
+    (mut b, mut at_b): (f64, f64),
+    curve: impl Fn(f64) -> f64,
+) -> Option<f64> {
+    for _ in 0..ROUGH_TRIES {
+        let x = (a * at_b - b * at_a) / (at_b - at_a);
+        let y = curve(x);
+        if !y.is_finite() {
+            return None;
+        }
+        if y.abs() < ROUGH || (b - a).abs() < ROUGH {
+            return Some(x);
+        }
+        if (y < 0.0) == (at_b < 0.0) {
+            at_a *= 0.5;
+        } else {
+            (a, at_a) = (b, at_b);
+        }
+        (b, at_b) = (x, y);
+    }
+    Some(b)
+}
+
 /// The point nearest to a root between two ends of opposite sign, and the value there: at a step
 /// in the curve, which has no root, it is not small.
 pub fn crossing(from: f64, to: f64, curve: impl Fn(f64) -> f64) -> Option<(f64, f64)> {

@@ -227,7 +227,7 @@ fn about_the_jump(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layou
 
 fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
     for key in main_keys() {
-        let reach = session.scenario().reach(key, session.jump());
+        let reach = session.reach(key);
         slider::number(
             ui,
             session,

@@ -138,7 +138,8 @@ fn numbers(
 ) {
     let keys = KEYS.iter().filter(|key: &&Key| names.contains(&key.key));
     for key in keys {
-        slider::number(ui, session, typing, about, key, None);
+        let reach = session.reach(key);
+        slider::number(ui, session, typing, about, key, reach.as_ref());
     }
 }
 

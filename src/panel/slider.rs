@@ -245,6 +245,9 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
         if let Some(beyond) = reach.beyond.filter(|beyond| *beyond < key.most) {
             hatch(ui, bar(x_of(beyond), left + span, 2.0 * TRACK));
         }
+        if let Some(below) = reach.beyond_below.filter(|below| *below > key.least) {
+            hatch(ui, bar(left, x_of(below), 2.0 * TRACK));
+        }
     }
     let x = x_of((key.get)(session.scenario()));
     let held = response.dragged() || response.hovered();

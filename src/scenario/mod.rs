@@ -18,6 +18,7 @@ pub mod reading;
 pub mod report;
 pub mod seen;
 pub mod starts;
+pub mod strength;
 pub mod uncertainty;
 pub mod units;
 

@@ -20,7 +20,9 @@ pub struct Reach {
     pub seen: Option<[f64; 2]>,
     /// From here on, out of reach for people; none where the range itself is the limit.
     pub beyond: Option<f64>,
-    /// Where both come from, or why they are not known.
+    /// Down from here, out of reach for people; none where the range itself is the limit.
+    pub beyond_below: Option<f64>,
+    /// Where they come from, or why they are not known.
     pub source: Message,
 }
 
@@ -29,9 +31,6 @@ const NOBODY_HIGHER_M: f64 = 0.90;
 
 /// The peak rate that five turns would ask for, rpm. Common practice, no source.
 const NOBODY_FASTER_RPM: f64 = 500.0;
-
-/// Shortest closing known to us, s: from memory, no source.
-const SHORTEST_CLOSING_S: f64 = 0.15;
 
 /// Latest opening known to us, s before touch-down: common practice, no source.
 const LATEST_OPENING_S: f64 = 0.05;
@@ -59,6 +58,7 @@ impl Reach {
         Self {
             seen: None,
             beyond,
+            beyond_below: None,
             source: Message(source),
         }
     }
@@ -82,23 +82,17 @@ impl Scenario {
         let jumper = self.jumper();
         match key.key {
             "takeoff_rate_rad_s" => Some(rate(jumper, glance)),
-            // What is measured here is the body's own way from open to tight.
-            "arm_tuck" | "leg_tuck" => Some(Reach {
-                seen: Some([0.0, 1.0]),
-                beyond: None,
-                source: Message("reach-tuck"),
-            }),
+            // Where they end is for the body's shape and the strength of its joints to say
+            // ([`super::beyond`]).
+            "arm_tuck" | "leg_tuck" => Some(whole(key, "reach-tuck")),
+            "close_time_s" => Some(whole(key, "reach-close-time")),
+            "open_time_s" => Some(whole(key, "reach-open-time")),
             "hand_mass_kg" => Some(self.hand_mass(grip_m_s2())),
             "jump_height_m" => Some(self.height(key)),
             "close_delay_s" => Some(practice(
                 jumper,
                 [key.least, key.most],
                 ["reach-close-delay", "reach-close-delay-not-known"],
-            )),
-            "close_time_s" => Some(practice(
-                jumper,
-                [SHORTEST_CLOSING_S, key.most],
-                ["reach-close-time", "reach-close-time-not-known"],
             )),
             "open_lead_s" => Some(practice(
                 jumper,
@@ -123,6 +117,7 @@ impl Scenario {
         Reach {
             seen: Some([0.0, beyond.min(GLOVES_KG)]),
             beyond: Some(beyond),
+            beyond_below: None,
             source: Message("reach-hand-mass"),
         }
     }
@@ -132,6 +127,7 @@ impl Scenario {
             up_to,
             known,
             source,
+            ..
         } = seen::height_m(self.jumper(), self.ground);
         // Everybody can jump lower.
         let seen = known.then(|| [key.least, up_to.min(key.most)]);
@@ -143,8 +139,19 @@ impl Scenario {
         Reach {
             seen,
             beyond: nobody,
+            beyond_below: None,
             source,
         }
+    }
+}
+
+/// No mark of its own.
+const fn whole(key: &Key, source: &'static str) -> Reach {
+    Reach {
+        seen: Some([key.least, key.most]),
+        beyond: None,
+        beyond_below: None,
+        source: Message(source),
     }
 }
 
@@ -157,6 +164,7 @@ fn practice(jumper: Jumper, seen: [f64; 2], [source, not_known]: [&'static str; 
     Reach {
         seen: Some(seen),
         beyond: None,
+        beyond_below: None,
         source: Message(source),
     }
 }
@@ -173,6 +181,7 @@ fn rate(jumper: Jumper, glance: &Glance) -> Reach {
     Reach {
         seen: Some([0.0, most]),
         beyond: Some(per_peak * RateUnit::Rpm.unit().to_si(NOBODY_FASTER_RPM)),
+        beyond_below: None,
         source: Message("reach-takeoff-rate"),
     }
 }

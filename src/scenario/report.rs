@@ -31,6 +31,9 @@ pub struct Report {
     pub flying_mass_kg: f64,
     /// In which respects nobody has been seen to do what this jump asks; empty in none.
     pub beyond_seen: Vec<Respect>,
+    /// Keys of what is at the edge of what has been measured: neither seen nor beyond.
+    #[serde(serialize_with = "beyond::keys")]
+    pub at_edge_of_measured: Vec<Respect>,
     /// Keys of what is not known for a jumper of this size.
     #[serde(serialize_with = "beyond::keys")]
     pub not_known_for_size: Vec<Respect>,
@@ -54,6 +57,7 @@ impl Report {
             readout: jump.readout,
             flying_mass_kg: jump.flight.table.body.mass_kg,
             beyond_seen: scenario.beyond_seen(jump),
+            at_edge_of_measured: scenario.at_edge_of_measured(jump),
             not_known_for_size: scenario.not_known_for_size(jump),
             efforts: EffortReport::new(jump.efforts()),
         }

@@ -11,6 +11,8 @@ use crate::words::Message;
 pub enum Stand {
     /// Jumpers like this one have been seen there.
     Seen,
+    /// Neither can be said.
+    AtEdge,
     /// Not known for a jumper of this size; others have been seen there.
     NotKnown,
     /// No jumper like this one has been seen there, or nobody at all.
@@ -20,6 +22,8 @@ pub enum Stand {
 /// How far jumpers have been seen to go in something.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Mark {
+    /// From here on it is at the edge of what has been seen.
+    pub edge_from: f64,
     /// As far as that; infinite where no end was found.
     pub up_to: f64,
     /// Whether these were jumpers of this size; if not, they are the ones who went farthest of all.
@@ -31,10 +35,12 @@ impl Mark {
     pub fn stand(&self, value: f64) -> Stand {
         if value > self.up_to {
             Stand::Beyond
-        } else if self.known {
-            Stand::Seen
-        } else {
+        } else if !self.known {
             Stand::NotKnown
+        } else if value > self.edge_from {
+            Stand::AtEdge
+        } else {
+            Stand::Seen
         }
     }
 }
@@ -57,6 +63,7 @@ const PEAK_RPM: f64 = 440.0;
 /// The rise of the centre of mass.
 pub fn height_m(jumper: Jumper, ground: Ground) -> Mark {
     let mark = |up_to, source| Mark {
+        edge_from: up_to,
         up_to,
         known: true,
         source: Message(source),
@@ -79,8 +86,10 @@ pub fn height_m(jumper: Jumper, ground: Ground) -> Mark {
 /// The fastest that a body turns in its flight.
 pub fn peak_rate_rad_s(jumper: Jumper) -> Mark {
     let known = jumper.size == Size::Grown;
+    let up_to = RateUnit::Rpm.unit().to_si(PEAK_RPM);
     Mark {
-        up_to: RateUnit::Rpm.unit().to_si(PEAK_RPM),
+        edge_from: up_to,
+        up_to,
         known,
         source: Message(if known {
             "seen-peak-rate"

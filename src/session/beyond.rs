@@ -1,22 +1,43 @@
 //! What is beyond what has been seen, in words.
 
+use crate::physics::efforts::JointGroup;
 use crate::say;
-use crate::scenario::beyond::{PEAK_RATE, Respect};
+use crate::scenario::beyond::{CLOSING, HEIGHT, OPENING, PEAK_RATE, Respect};
 use crate::scenario::keys::Kind;
 use crate::scenario::units::{Unit, Units};
-use crate::words::text;
+use crate::words::{Message, text};
+
+/// Torque for each kilogram of body mass.
+const TORQUE: Unit = Unit {
+    si: 1.0,
+    sign: Message("unit-n-m-per-kg"),
+    decimals: 1,
+};
 
 fn unit(respect: &Respect, units: &Units) -> Unit {
-    units.of(match respect.key {
-        PEAK_RATE => Kind::Rate,
-        _ => Kind::Length,
-    })
+    match respect.key {
+        PEAK_RATE => units.of(Kind::Rate),
+        HEIGHT => units.of(Kind::Length),
+        _ => TORQUE,
+    }
 }
 
-fn name(respect: &Respect) -> &'static str {
-    match respect.key {
-        PEAK_RATE => text("respect-peak-rate"),
-        _ => text("respect-jump-height"),
+fn name(respect: &Respect) -> String {
+    match (respect.key, respect.joint) {
+        (PEAK_RATE, _) => text("respect-peak-rate").to_owned(),
+        (CLOSING, Some(joint)) => say!("respect-closing", joint = joint_text(joint)),
+        (OPENING, Some(joint)) => say!("respect-opening", joint = joint_text(joint)),
+        _ => text("respect-jump-height").to_owned(),
+    }
+}
+
+fn joint_text(joint: JointGroup) -> &'static str {
+    match joint {
+        JointGroup::Shoulder => text("joint-shoulder"),
+        JointGroup::Elbow => text("joint-elbow"),
+        JointGroup::Hip => text("joint-hip"),
+        JointGroup::Knee => text("joint-knee"),
+        JointGroup::Spine => text("strength-spine"),
     }
 }
 
@@ -60,6 +81,9 @@ pub fn meaning(respects: &[Respect], units: &Units) -> String {
         }
     };
     let mut said: Vec<String> = respects.iter().map(one).collect();
+    if respects.iter().any(|respect| respect.joint.is_some()) {
+        said.push(text("strength-meaning").to_owned());
+    }
     said.push(text("beyond-seen-meaning").to_owned());
     said.join(" ")
 }

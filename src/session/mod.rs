@@ -8,6 +8,7 @@ pub mod compare;
 pub mod efforts;
 mod linked;
 pub mod map;
+mod marks;
 mod question;
 pub mod readings;
 mod stepping;
@@ -75,6 +76,7 @@ pub struct Session {
     changes: u64,
     question: Question,
     map: map::Map,
+    marks: marks::Marks,
     thinking: bool,
     pub units: Units,
     pub playback: Playback,
@@ -153,6 +155,7 @@ impl Session {
             changes: 0,
             question: Question::default(),
             map: map::Map::default(),
+            marks: marks::Marks::default(),
             thinking: false,
             units: Units::default(),
             playback: Playback {

@@ -70,18 +70,20 @@ impl Session {
         }
     }
 
-    /// Does the next piece, of what the hands hold or of the answer in sight; whether there was one.
+    /// Does the next piece, of what the hands hold, of the answer in sight or of the marks on the numbers;
+    /// whether there was one.
     fn next_piece(&mut self) -> bool {
         if self.think_held() {
             return true;
         }
-        match self.question {
+        let answered = match self.question {
             Question::Jump => false,
             Question::Why => self.think_why(),
             Question::Win => self.think_win(),
             Question::Map => self.think_map(),
             Question::Compare => self.think_compare(),
-        }
+        };
+        answered || self.think_marks()
     }
 
     /// Whether the answer in sight has only just changed, and may not be complete yet.

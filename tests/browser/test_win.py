@@ -27,6 +27,7 @@ SCALES = {
 VERDICTS = {
     "within_reach": "within this jumper's reach",
     "within_measured": "people have been seen there",
+    "at_edge": "at the edge of what has been measured",
     "not_known": "not known for a jumper of this size",
     "beyond_measured": "beyond anything seen",
     "cannot_alone": "cannot do it alone",

@@ -45,12 +45,15 @@ proptest! {
                     }
                 }
                 "beyond_seen" => {
-                    let [a, b] = [one, other].map(|list| list.as_array().expect("a list"));
-                    prop_assert_eq!(a.len(), b.len());
-                    for (a, b) in a.iter().zip(b) {
-                        prop_assert_eq!(&a["key"], &b["key"]);
-                        let [a, b] = [a, b].map(|it| it["value"].as_f64().expect("a number"));
-                        prop_assert!((a - b).abs() <= 1e-6 * (1.0 + a.abs()));
+                    let of = |list: &serde_json::Value| {
+                        let of_one = |one: &serde_json::Value| {
+                            (one["key"].to_string(), one["value"].as_f64().expect("a number"))
+                        };
+                        list.as_array().expect("a list").iter().map(of_one).collect::<Vec<_>>()
+                    };
+                    for (a, b) in of(one).iter().zip(&of(other)) {
+                        prop_assert_eq!(&a.0, &b.0);
+                        prop_assert!((a.1 - b.1).abs() <= 1e-6 * (1.0 + a.1.abs()));
                     }
                 }
                 // The opposite way is 180 degrees, and just as well -180.

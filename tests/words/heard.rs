@@ -196,6 +196,7 @@ fn tables(ear: &mut Ear) {
         Verdict::AlreadyReached,
         Verdict::WithinReach,
         Verdict::WithinMeasured,
+        Verdict::AtEdge,
         Verdict::NotKnown,
         Verdict::BeyondMeasured,
         Verdict::CannotAlone,

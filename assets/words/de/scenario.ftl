@@ -65,11 +65,12 @@ half-width-inertia-ratio-share-about = Wie viele Male so groß das Trägheitsmom
 
 ## Woher die Marken an einer Zahl kommen.
 
-reach-tuck = Der ganze Bereich ist für den Körper erreichbar; ein veröffentlichtes Maß für das Anlegen wurde nicht gefunden.
+reach-tuck = Die Form des Körpers erlaubt den ganzen Bereich; ein veröffentlichtes Maß für das Anlegen wurde nicht gefunden. Markiert, wo ein Gelenk dieses Sprungs beim Schließen und Halten die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
 reach-close-delay = Das Schließen kann beginnen, sobald der Fuß das Eis verlässt (übliche Praxis, ohne Quelle).
 reach-close-delay-not-known = Für jemanden dieser Größe nicht bekannt: Dass das Schließen beginnen kann, sobald der Fuß das Eis verlässt, ist übliche Praxis bei Erwachsenen, ohne Quelle.
-reach-close-time = Arme und Beine, die in weniger als 0,15 s schließen, sind uns nicht bekannt (aus dem Gedächtnis, ohne Quelle).
-reach-close-time-not-known = Für jemanden dieser Größe nicht bekannt: Ein gemessenes Schließen bei einem Kind wurde nicht gefunden.
+reach-close-time = Wie schnell Menschen schließen, wurde nicht gemessen gefunden: markiert, wo ein Gelenk dieses Sprungs beim Schließen die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
+reach-open-time = Wie schnell Menschen öffnen, wurde nicht gemessen gefunden: markiert, wo ein Gelenk dieses Sprungs beim Öffnen die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
+reach-effort-not-known = Für jemanden dieser Größe nicht bekannt: Die Kraft von Kindern in Schulter und Hüfte wurde nicht gefunden. Schraffiert: was mehr als das 1,4-Fache der Kraft der stärksten gemessenen Erwachsenen desselben Geschlechts bräuchte, alles andere wie jetzt.
 reach-open-lead = Eine Landung, die weniger als 0,05 s lang vorbereitet wird, ist uns nicht bekannt (übliche Praxis, ohne Quelle).
 reach-open-lead-not-known = Für jemanden dieser Größe nicht bekannt: Ein gemessenes Öffnen bei einem Kind wurde nicht gefunden.
 reach-hand-mass = Trainingshandschuhe wiegen einige Hundert Gramm (übliche Praxis, ohne Quelle). Darüber: So bewegt wie in diesem Sprung bräuchte das Gewicht mehr als die Griffkraft Erwachsener im Median (Dodds et al. 2014).
@@ -85,6 +86,23 @@ reach-takeoff-rate = Die Marken folgen aus der höchsten Drehrate, die dieser K�
 reach-takeoff-rate-not-known = Für jemanden dieser Größe nicht bekannt. Die Marke folgt aus der höchsten Drehrate, die dieser Körper und dieser Ablauf daraus machen: Über 440 U/min wurde niemand gesehen, auch Erwachsene nicht (übliche Praxis, ohne Quelle).
 seen-peak-rate = Übliche Praxis, ohne Quelle; Pirouetten auf dem Eis mit 342 U/min sind belegt, und 500 U/min wurden bei niemandem gesehen.
 seen-peak-rate-not-known = Das gilt für Erwachsene, übliche Praxis, ohne Quelle: Wie schnell Kinder dieser Größe drehen, ist nicht bekannt.
+
+## Wie stark Gelenke gemessen wurden.
+
+strength-shoulder-woman = Schulter von Frauen: die meisten etwa 0,85, die stärksten etwa 1,4 N m/kg (Harbo et al. 2012, aus zweiter Hand; das obere Ende abgeleitet, eine Streuung wurde nicht gefunden).
+strength-shoulder-man = Schulter von Männern: die meisten etwa 1,1, die stärksten 1,85 N m/kg (Harbo et al. 2012 und die gemessenen Kurven eines Turners, beides aus zweiter Hand).
+strength-elbow-woman = Ellenbogen von Frauen: die meisten etwa 0,55, die stärksten etwa 0,95 N m/kg (Harbo et al. 2012, aus zweiter Hand; Gentil et al., trainierte Frauen, mit 60 kg abgeleitet).
+strength-elbow-man = Ellenbogen von Männern: die meisten etwa 0,75, die stärksten etwa 1,3 N m/kg (Lategan & Kruger 2003; Falk et al. 2009; Kurven eines Turners, aus zweiter Hand).
+strength-hip-woman = Hüfte von Frauen: die meisten etwa 2,8, die stärksten etwa 4,5 N m/kg (Anderson et al. 2007, aus zweiter Hand; Spitzensprinterinnen, Li 2016, Zusammenfassung).
+strength-hip-man = Hüfte von Männern: die meisten etwa 2,75, die stärksten etwa 4,5 N m/kg (Anderson et al. 2007 und Harbo et al. 2012, aus zweiter Hand).
+strength-knee-woman = Knie von Frauen: die meisten etwa 2,5, die stärksten 3,75 N m/kg (Sarabon et al. 2021; trainierte Frauen, doi 10.1016/j.asmr.2023.100861; Zusammenfassungen).
+strength-knee-man = Knie von Männern: die meisten etwa 3,1, die stärksten etwa 4,2 N m/kg (Sarabon et al. 2021, Zusammenfassung; Anderson et al. 2007, aus zweiter Hand; Eisläufer einer Nationalmannschaft haben 2,8, Wang & Liu).
+strength-spine-woman = Rumpf von Frauen: die meisten etwa 2,6, die stärksten etwa 4,0 N m/kg (junge Sportler beider Geschlechter, Mueller et al. 2014; die Zahl einer erwachsenen Frau wurde nicht gefunden; die Maschinen unterscheiden sich stark).
+strength-spine-man = Rumpf von Männern: die meisten etwa 3,5, die stärksten etwa 6,4 N m/kg (Spitzenruderer, Sportverletz Sportschaden 1994;8:134; nach Training, Pollock et al. 1989, mit 70 kg abgeleitet; die Maschinen unterscheiden sich stark).
+strength-elbow-child = Ellenbogen von Kindern: die meisten etwa 0,63, die stärksten etwa 1,0 N m/kg (15 Jungen von 10 Jahren, Falk et al. 2009, mit der mittleren Masse abgeleitet; eine Studie).
+strength-knee-child = Knie von Kindern: die meisten etwa 2,3, die stärksten etwa 3,2 N m/kg (abgeleitet: Männer mal Verhältnis von Jungen zu Männern, Sarabon et al. 2021 und Dotan et al. 2013).
+strength-spine-child = Rumpf von Kindern: die meisten etwa 2,8, die stärksten etwa 4,0 N m/kg (377 Sportler von 13 Jahren, Mueller et al. 2014, Zusammenfassung).
+strength-not-known = Für jemanden dieser Größe nicht bekannt: Die Kraft von Kindern wurde für dieses Gelenk nicht gefunden. Die Zahl ist die der stärksten gemessenen Erwachsenen desselben Geschlechts.
 
 ## Einheiten, wie sie hinter einer Zahl stehen.
 

@@ -29,6 +29,7 @@ unit-kg-m2-per-s = kg m²/s
 unit-j = J
 unit-n = N
 unit-n-m = N m
+unit-n-m-per-kg = N m/kg
 unit-w = W
 unit-degrees = °
 
@@ -193,6 +194,10 @@ beyond-seen-in-short = jenseits des Gesehenen
 respect-value = { $what } { $value }
 respect-peak-rate = höchste Drehrate
 respect-jump-height = Sprunghöhe
+respect-closing = { $joint } beim Schließen
+respect-opening = { $joint } beim Öffnen
+strength-spine = Wirbelsäule
+strength-meaning = Das sind Nettodrehmomente, was Muskeln, Bänder und Knochen zusammen geben, je Kilogramm Körpermasse. Maschinen messen ein Gelenk für sich, in seiner stärksten Richtung; gegen einen Zug gehalten wurde bis zum 1,4-Fachen gemessen, und das ist hier eingerechnet.
 reading-beyond-seen = Jenseits des Gesehenen
 
 picture = Der Springer, { $phase }, { $time } nach dem Absprung, bisher { $turns } Drehungen.
@@ -249,6 +254,7 @@ win-limits = Was der Springer erreichen kann, vom Kleinsten bis zum Größten. S
 win-verdict-already = hat sie schon jetzt
 win-verdict-within-reach = kann der Springer erreichen
 win-verdict-within-measured = bei Menschen schon gesehen
+win-verdict-at-edge = am Rand des Gemessenen
 win-verdict-not-known = für diese Körpergröße nicht bekannt
 win-verdict-beyond-measured = jenseits von allem, was gesehen wurde
 win-verdict-cannot-alone = reicht allein nicht

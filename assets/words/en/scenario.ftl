@@ -65,11 +65,12 @@ half-width-inertia-ratio-share-about = How many times the moment of inertia of t
 
 ## Where the marks on a number come from.
 
-reach-tuck = The whole range is within the body's reach; no published measure of tuck was found.
+reach-tuck = The body's shape allows the whole range; no published measure of tuck was found. Marked where a joint of this jump, while closing and held tight, meets the strength that people have been measured at, all else as now.
 reach-close-delay = Closing can begin as the ice is left (common practice, no source).
 reach-close-delay-not-known = Not known for a jumper of this size: that closing can begin as the ice is left is common practice of grown jumpers, without a source.
-reach-close-time = Arms and legs that close in less than 0.15 s are not known to us (from memory, no source).
-reach-close-time-not-known = Not known for a jumper of this size: no measured closing of a child was found.
+reach-close-time = How fast people close was not found to have been measured: marked where a joint of this jump, while closing, meets the strength that people have been measured at, all else as now.
+reach-open-time = How fast people open was not found to have been measured: marked where a joint of this jump, while opening, meets the strength that people have been measured at, all else as now.
+reach-effort-not-known = Not known for a jumper of this size: no child's strength of shoulder and hip was found. Hatched: what would take more than 1.4 times the strength of the strongest grown people of the same sex that were measured, all else as now.
 reach-open-lead = A landing prepared for less than 0.05 s is not known to us (common practice, no source).
 reach-open-lead-not-known = Not known for a jumper of this size: no measured opening of a child was found.
 reach-hand-mass = Training gloves weigh a few hundred grams (common practice, no source). Beyond: holding the weight would take more than the median adult hand grip (Dodds et al. 2014), moved as in this jump.
@@ -85,6 +86,23 @@ reach-takeoff-rate = Marked by the peak that this body and plan make of it: up t
 reach-takeoff-rate-not-known = Not known for a jumper of this size. Marked by the peak that this body and plan make of it: beyond 440 rpm nobody has been seen, grown people included (common practice, no source).
 seen-peak-rate = Common practice, no source; spins on the ice of 342 rpm are on record, and 500 rpm has been seen in nobody.
 seen-peak-rate-not-known = That is of grown people, common practice, no source: how fast children of this size turn is not known.
+
+## How strong joints have been measured to be.
+
+strength-shoulder-woman = Shoulder of women: most about 0.85, the strongest about 1.4 N m/kg (Harbo et al. 2012, secondary; the upper end derived, no deviation was found).
+strength-shoulder-man = Shoulder of men: most about 1.1, the strongest 1.85 N m/kg (Harbo et al. 2012 and a gymnast's measured curves, both secondary).
+strength-elbow-woman = Elbow of women: most about 0.55, the strongest about 0.95 N m/kg (Harbo et al. 2012, secondary; Gentil et al., trained women, derived with 60 kg).
+strength-elbow-man = Elbow of men: most about 0.75, the strongest about 1.3 N m/kg (Lategan & Kruger 2003; Falk et al. 2009; a gymnast's curves, secondary).
+strength-hip-woman = Hip of women: most about 2.8, the strongest about 4.5 N m/kg (Anderson et al. 2007, secondary; elite sprinters, Li 2016, abstract).
+strength-hip-man = Hip of men: most about 2.75, the strongest about 4.5 N m/kg (Anderson et al. 2007 and Harbo et al. 2012, secondary).
+strength-knee-woman = Knee of women: most about 2.5, the strongest 3.75 N m/kg (Sarabon et al. 2021; trained women, doi 10.1016/j.asmr.2023.100861; abstracts).
+strength-knee-man = Knee of men: most about 3.1, the strongest about 4.2 N m/kg (Sarabon et al. 2021, abstract; Anderson et al. 2007, secondary; skaters of a national team have 2.8, Wang & Liu).
+strength-spine-woman = Trunk of women: most about 2.6, the strongest about 4.0 N m/kg (young athletes of both sexes, Mueller et al. 2014; no grown woman's figure was found; machines differ much).
+strength-spine-man = Trunk of men: most about 3.5, the strongest about 6.4 N m/kg (elite rowers, Sportverletz Sportschaden 1994;8:134; after training, Pollock et al. 1989, derived with 70 kg; machines differ much).
+strength-elbow-child = Elbow of children: most about 0.63, the strongest about 1.0 N m/kg (15 boys of 10, Falk et al. 2009, derived with the median mass; one study).
+strength-knee-child = Knee of children: most about 2.3, the strongest about 3.2 N m/kg (derived: men's by the ratio of boys to men, Sarabon et al. 2021 and Dotan et al. 2013).
+strength-spine-child = Trunk of children: most about 2.8, the strongest about 4.0 N m/kg (377 athletes of 13, Mueller et al. 2014, abstract).
+strength-not-known = Not known for a jumper of this size: no child's strength was found for this joint. The figure is that of the strongest grown people of the same sex that were measured.
 
 ## Units, as they stand behind a number.
 

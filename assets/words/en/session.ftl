@@ -29,6 +29,7 @@ unit-kg-m2-per-s = kg m²/s
 unit-j = J
 unit-n = N
 unit-n-m = N m
+unit-n-m-per-kg = N m/kg
 unit-w = W
 unit-degrees = °
 
@@ -193,6 +194,10 @@ beyond-seen-in-short = beyond what has been seen
 respect-value = { $what } { $value }
 respect-peak-rate = peak rate
 respect-jump-height = jump height
+respect-closing = { $joint } in closing
+respect-opening = { $joint } in opening
+strength-spine = spine
+strength-meaning = These are net torques, what muscles, ligaments and bone give together, for each kilogram of body mass. Machines measure one joint at a time, in its strongest direction; held against a pull people have been measured at up to 1.4 times as much, which is counted here.
 reading-beyond-seen = Beyond what has been seen
 
 picture = The jumper, { $phase }, { $time } after take-off, { $turns } turns so far.
@@ -249,6 +254,7 @@ win-limits = How far this jumper gets, from the least to the most. Until you set
 win-verdict-already = has them as it is
 win-verdict-within-reach = within this jumper's reach
 win-verdict-within-measured = people have been seen there
+win-verdict-at-edge = at the edge of what has been measured
 win-verdict-not-known = not known for a jumper of this size
 win-verdict-beyond-measured = beyond anything seen
 win-verdict-cannot-alone = cannot do it alone

@@ -4,7 +4,6 @@ use bevy_egui::egui::{
     Align2, Color32, CornerRadius, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
 
-use super::super::beyond::in_row;
 use super::super::look::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::super::parts::small;
 use super::super::{spoken, targets};
@@ -17,8 +16,6 @@ use crate::session::{Session, beyond};
 use crate::words::text;
 
 const ROW: f32 = 50.0;
-/// Taller by so much where what is beyond has to be said.
-const BEYOND: f32 = 20.0;
 const THICK: f32 = 10.0;
 /// Inside a row, left and right.
 const INSIDE: f32 = 10.0;
@@ -80,7 +77,15 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         Sense::hover()
     };
     let beyond = beyond::short(&gain.beyond_seen, units);
-    let height = ROW + if beyond.is_some() { BEYOND } else { 0.0 };
+    let width = ui.available_width() - 2.0 * INSIDE;
+    let beyond_text = beyond.clone().map(|said| {
+        let font = look::text(14.0);
+        ui.painter().layout(said, font, VERMILION.get(), width)
+    });
+    let height = ROW
+        + beyond_text
+            .as_ref()
+            .map_or(0.0, |text| text.size().y + NEAR);
     let (row, response) = ui.allocate_exact_size(vec2(ui.available_width(), height), sense);
     let (step, number) = (gain.step.text(units), words::gain(gain));
     if possible {
@@ -133,10 +138,8 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         look::text(letters),
         ink,
     );
-    if let Some(said) = beyond {
-        let room =
-            Rect::from_x_y_ranges(inside.x_range(), row.top() + ROW - 4.0..=row.bottom() - 4.0);
-        in_row(ui, &said, room, VERMILION.get());
+    if let Some(text) = beyond_text {
+        painter.galley(pos2(inside.left(), row.top() + ROW), text, VERMILION.get());
     }
     let Some(gained) = gain.turns_gained else {
         return false;

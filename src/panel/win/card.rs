@@ -168,12 +168,15 @@ fn track(ui: &mut Ui, session: &Session, single: &Single, proposal: &Proposal) {
     let painter = ui.painter();
     let round = CornerRadius::same(3);
     painter.rect_filled(bar(x(key.least), x(key.most), 6.0), round, FROST.get());
-    if let Some(reach) = session.scenario().reach(key, session.jump()) {
+    if let Some(reach) = session.reach(key) {
         if let Some([least, most]) = reach.seen {
             painter.rect_filled(bar(x(least), x(most), 6.0), round, SEEN.get());
         }
         if let Some(beyond) = reach.beyond.filter(|beyond| *beyond < key.most) {
             hatch(ui, bar(x(beyond), x(key.most), 12.0));
+        }
+        if let Some(below) = reach.beyond_below.filter(|below| *below > key.least) {
+            hatch(ui, bar(x(key.least), x(below), 12.0));
         }
     }
     let (from, to) = (pos2(x(single.now), y), pos2(x(proposal.value), y));
@@ -196,7 +199,7 @@ fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
     spoken::toggle(&response, &said, open);
     let colour = match verdict {
         Verdict::AlreadyReached | Verdict::WithinReach => TEAL.get(),
-        Verdict::WithinMeasured | Verdict::NotKnown => SLATE.get(),
+        Verdict::WithinMeasured | Verdict::AtEdge | Verdict::NotKnown => SLATE.get(),
         Verdict::BeyondMeasured | Verdict::CannotAlone => VERMILION.get(),
     };
     sign(ui, verdict, row.left_center() + vec2(8.0, 0.0), colour);
@@ -224,7 +227,8 @@ fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
     open
 }
 
-/// A full disc, a ring, a question mark, a triangle: within reach, seen, not known, beyond.
+/// A full disc, a ring, a small one in a ring, a question mark, a triangle: within reach, seen, at the
+/// edge, not known, beyond.
 fn sign(ui: &Ui, verdict: Verdict, at: Pos2, colour: Color32) {
     let painter = ui.painter();
     match verdict {
@@ -233,6 +237,10 @@ fn sign(ui: &Ui, verdict: Verdict, at: Pos2, colour: Color32) {
         }
         Verdict::WithinMeasured => {
             painter.circle_stroke(at, 6.0, Stroke::new(2.5, colour));
+        }
+        Verdict::AtEdge => {
+            painter.circle_stroke(at, 6.5, Stroke::new(1.5, colour));
+            painter.circle_filled(at, 2.5, colour);
         }
         Verdict::NotKnown => {
             painter.text(at, Align2::CENTER_CENTER, "?", look::bold(18.0), colour);

@@ -35,6 +35,7 @@ pub fn verdict(verdict: Verdict) -> &'static str {
         Verdict::AlreadyReached => text("win-verdict-already"),
         Verdict::WithinReach => text("win-verdict-within-reach"),
         Verdict::WithinMeasured => text("win-verdict-within-measured"),
+        Verdict::AtEdge => text("win-verdict-at-edge"),
         Verdict::NotKnown => text("win-verdict-not-known"),
         Verdict::BeyondMeasured => text("win-verdict-beyond-measured"),
         Verdict::CannotAlone => text("win-verdict-cannot-alone"),
