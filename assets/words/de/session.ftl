@@ -197,7 +197,7 @@ respect-jump-height = Sprunghöhe
 respect-closing = { $joint } beim Schließen
 respect-opening = { $joint } beim Öffnen
 strength-spine = Wirbelsäule
-strength-meaning = Das sind Nettodrehmomente, was Muskeln, Bänder und Knochen zusammen geben, je Kilogramm Körpermasse. Maschinen messen ein Gelenk für sich, in seiner stärksten Richtung; gegen einen Zug gehalten wurde bis zum 1,4-Fachen gemessen, und das ist hier eingerechnet.
+strength-meaning = Das sind Nettodrehmomente, was Muskeln, Bänder und Knochen zusammen geben, je Kilogramm Körpermasse. Maschinen messen ein Gelenk für sich, in seiner stärksten Richtung; gegen einen Zug gehalten wurde bis zum 1,4-Fachen gemessen, und das ist hier eingerechnet. Glieder, die einander halten, wie gekreuzte Beine und verschränkte Hände, nehmen einen Teil davon ab, der hier nicht mitzählt.
 reading-beyond-seen = Jenseits des Gesehenen
 
 picture = Der Springer, { $phase }, { $time } nach dem Absprung, bisher { $turns } Drehungen.

@@ -197,7 +197,7 @@ respect-jump-height = jump height
 respect-closing = { $joint } in closing
 respect-opening = { $joint } in opening
 strength-spine = spine
-strength-meaning = These are net torques, what muscles, ligaments and bone give together, for each kilogram of body mass. Machines measure one joint at a time, in its strongest direction; held against a pull people have been measured at up to 1.4 times as much, which is counted here.
+strength-meaning = These are net torques, what muscles, ligaments and bone give together, for each kilogram of body mass. Machines measure one joint at a time, in its strongest direction; held against a pull people have been measured at up to 1.4 times as much, which is counted here. Limbs that hold each other, as crossed legs and clasped hands do, take a part that is not counted.
 reading-beyond-seen = Beyond what has been seen
 
 picture = The jumper, { $phase }, { $time } after take-off, { $turns } turns so far.
