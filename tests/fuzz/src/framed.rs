@@ -4,19 +4,17 @@ use crc::{CRC_32_ISO_HDLC, Crc};
 use data_encoding::BASE64URL_NOPAD;
 use turns_aloft::scenario::link::VERSION;
 
-/// The version of a link that is read, and its fields without frame and checksum.
-pub fn fields(link: &[u8]) -> Option<(u64, Vec<u8>)> {
+/// The fields of a link of either version, without frame and checksum.
+pub fn fields(link: &[u8]) -> Option<Vec<u8>> {
     let rest = link.strip_prefix(b"jump.")?;
-    let (version, payload) = (1..=VERSION).find_map(|version| {
-        let payload = rest.strip_suffix(format!(".{version}").as_bytes())?;
-        Some((version, payload))
-    })?;
+    let payload =
+        (1..=VERSION).find_map(|version| rest.strip_suffix(format!(".{version}").as_bytes()))?;
     let mut bytes = BASE64URL_NOPAD.decode(payload).ok()?;
     bytes.truncate(bytes.len().checked_sub(4)?);
-    Some((version, bytes))
+    Some(bytes)
 }
 
-/// A link with these fields.
+/// A link of this version with these fields.
 pub fn link(version: u64, fields: &[u8]) -> String {
     let crc = Crc::<u32>::new(&CRC_32_ISO_HDLC);
     let mut digest = crc.digest();

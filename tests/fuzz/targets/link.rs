@@ -3,7 +3,7 @@
 #![no_main]
 
 use libfuzzer_sys::{Corpus, fuzz_mutator, fuzz_target, fuzzer_mutate};
-use turns_aloft::scenario::link::{from_fragment, to_fragment};
+use turns_aloft::scenario::link::{VERSION, from_fragment, to_fragment};
 use turns_aloft_fuzz::{framed, good, said, same};
 
 fuzz_target!(|data: &[u8]| -> Corpus {
@@ -31,7 +31,7 @@ fuzz_target!(|data: &[u8]| -> Corpus {
 
 fuzz_mutator!(|data: &mut [u8], size: usize, max_size: usize, seed: u32| {
     let plain = seed.is_multiple_of(8);
-    let Some((version, mut fields)) = framed::fields(&data[..size]).filter(|_| !plain) else {
+    let Some(mut fields) = framed::fields(&data[..size]).filter(|_| !plain) else {
         return fuzzer_mutate(data, size, max_size);
     };
     let length = fields.len();
@@ -39,6 +39,7 @@ fuzz_mutator!(|data: &mut [u8], size: usize, max_size: usize, seed: u32| {
     let room = (max_size.saturating_sub(16) / 4 * 3).max(length);
     fields.resize(room, 0);
     let length = fuzzer_mutate(&mut fields, length, room);
+    let version = 1 + u64::from(seed / 8) % VERSION;
     let link = framed::link(version, &fields[..length]);
     if link.len() > max_size {
         return size;
