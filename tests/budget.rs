@@ -94,6 +94,7 @@ proptest! {
         prop_assert_eq!(budget.air_turns, jump.readout.air_turns);
         let left = budget.ideal_turns - budget.losses.iter().sum::<f64>();
         prop_assert!((left - budget.air_turns).abs() < 1e-9);
+        prop_assert!(budget.losses.iter().all(|&loss| loss >= -1e-6), "{:?}", budget.losses);
         let all = budget.air_turns + budget.pre_rotation_turns;
         prop_assert!((all - jump.turns).abs() < 1e-9);
         prop_assert_eq!(budget.turns, jump.turns);

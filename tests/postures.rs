@@ -1,17 +1,21 @@
 //! The postures of a jump are ones that a body can take.
 //!
 //! Segments have a published thickness (`physics/thickness.rs` names the sources); two that are not
-//! neighbours overlap by no more than 5 mm, which flesh gives way by. Ranges of motion: Soucie et al.
-//! 2011, Haemophilia 17:500 (men of 20 to 44, the least of the adult groups; through secondary notes,
-//! plantarflexion and hip extension from memory); shoulder: textbook table of normal ranges (AAOS,
-//! Boone & Azen 1979), and 130 degrees across the body (secondary); hip abduction and adduction: AAOS
-//! 1965, from memory.
+//! neighbours overlap by no more than 5 mm, which flesh gives way by. Ranges of motion, each the
+//! narrowest mean found: knee flexion 138 degrees (Soucie et al. 2011, Haemophilia 17:500, men of 20 to
+//! 44, secondary); elbow flexion 143 (Boone & Azen 1979, J Bone Joint Surg Am 61:756, males), shoulder
+//! elevation 156 and external rotation 84 (Greene & Wolf), internal rotation 62 (Walker), all four as in
+//! a textbook's table of normal ranges; 130 across the body (secondary; studies from 90, of an arm that
+//! is straight, to 141); hip flexion 120, extension 9, abduction 39 and plantarflexion 40 (Roaas & Andersson
+//! 1982, Acta Orthop Scand 53:205, from memory), hip adduction 28 (Boone & Azen, from memory). An arm
+//! that hangs behind the shoulders' line, or an ankle that bends upwards, is not needed.
 
 #[path = "support/space.rs"]
 mod space;
 
 use std::f64::consts::PI;
 
+use glam::DVec3;
 use proptest::prelude::*;
 use turns_aloft::physics::GRAVITY_M_S2;
 use turns_aloft::physics::body::{Body, BodySpec, Footwear, Segment};
@@ -19,6 +23,7 @@ use turns_aloft::physics::momentum::MassState;
 use turns_aloft::physics::overlap::overlap_m;
 use turns_aloft::physics::plan::Plan;
 use turns_aloft::physics::posture::{Posture, STILL};
+use turns_aloft::physics::rotation::{about, log};
 use turns_aloft::physics::segments::SegmentTable;
 use turns_aloft::physics::shape::Shape;
 use turns_aloft::physics::stance::Stance;
@@ -155,6 +160,109 @@ proptest! {
         let (less, turns) = (jump.turns, tight.turns);
         prop_assert!(turns >= less - 1e-9, "{less} {turns}");
     }
+}
+
+/// Joint angles of a posture, degrees, by the clinical motion; of the right side, the left one mirrored.
+struct Angles {
+    shoulder_elevation: f64,
+    /// Way across the body of a raised arm: 0 to the side, 90 forwards.
+    across_body: f64,
+    /// Inwards.
+    shoulder_rotation: f64,
+    elbow_flexion: f64,
+    hip_flexion: f64,
+    hip_abduction: f64,
+    knee_flexion: f64,
+    plantarflexion: f64,
+}
+
+impl Angles {
+    fn of(posture: &Posture) -> [Self; 2] {
+        [*posture, posture.mirrored()].map(|posture| {
+            let hinge =
+                |segment: Segment, axis: DVec3| log(posture[segment]).dot(axis).to_degrees();
+            let arm = posture[Segment::RightUpperArm];
+            let humerus = arm * DVec3::NEG_Y;
+            let elevation = humerus.dot(DVec3::NEG_Y).clamp(-1.0, 1.0).acos();
+            let plane = humerus.x.atan2(humerus.z);
+            // What is left of the rotation once the arm has been raised without turning about itself.
+            let raised =
+                about(DVec3::Y, plane) * about(DVec3::X, -elevation) * about(DVec3::Y, -plane);
+            let rotation = log(raised.conjugate() * arm).y;
+            let thigh = posture[Segment::RightThigh] * DVec3::NEG_Y;
+            Self {
+                shoulder_elevation: elevation.to_degrees(),
+                across_body: plane.to_degrees(),
+                shoulder_rotation: rotation.to_degrees(),
+                elbow_flexion: hinge(Segment::RightForearm, DVec3::Z),
+                hip_flexion: thigh.x.atan2(-thigh.y).to_degrees(),
+                hip_abduction: thigh.z.asin().to_degrees(),
+                knee_flexion: hinge(Segment::RightShank, DVec3::NEG_Z),
+                plantarflexion: hinge(Segment::RightFoot, DVec3::NEG_Z),
+            }
+        })
+    }
+
+    /// The motion that leaves its published range, if one does. Each range is the narrowest mean of the
+    /// studies named above.
+    fn out_of_range(&self) -> Option<(&'static str, f64)> {
+        [
+            ("shoulder elevation", self.shoulder_elevation, -1.0, 156.0),
+            ("across the body", self.across_body, -30.0, 130.0),
+            ("shoulder rotation", self.shoulder_rotation, -84.0, 62.0),
+            ("elbow flexion", self.elbow_flexion, -1.0, 143.0),
+            ("hip flexion", self.hip_flexion, -9.0, 120.0),
+            ("hip abduction", self.hip_abduction, -28.0, 39.0),
+            ("knee flexion", self.knee_flexion, -1.0, 138.0),
+            ("plantarflexion", self.plantarflexion, -12.0, 40.0),
+        ]
+        .into_iter()
+        .find(|&(_, angle, least, most)| !(least..=most).contains(&angle))
+        .map(|(motion, angle, ..)| (motion, angle))
+    }
+}
+
+proptest! {
+    #![proptest_config(space::cases(1000))]
+
+    /// At any instant of any plan, closing or opening, in time or not.
+    #[test]
+    fn joints_stay_inside_their_ranges_of_motion(scenario in jumper(), t_s in 0.0..2.0, open_s in 0.0..2.0) {
+        let plan = Plan::new(scenario.plan_spec());
+        let open_s = plan.closed_s() + open_s;
+        let (posture, _) = plan.at(t_s, open_s);
+        for angles in Angles::of(&posture) {
+            prop_assert_eq!(angles.out_of_range(), None);
+        }
+    }
+}
+
+/// The check sees an angle: an elbow that bends backwards, and the angles that a posture is made of.
+#[test]
+fn angles_are_those_of_the_posture() {
+    let tight = Tight::of(SegmentTable::Male, 1.75, 68.0);
+    let [right, _] = Angles::of(&tight.posture());
+    let arm = tight.arm();
+    let leg = tight.legs()[1];
+    for (found, expected_rad) in [
+        (right.shoulder_elevation, arm.elevation_rad),
+        (right.across_body, arm.plane_rad),
+        (right.shoulder_rotation, arm.axial_rad),
+        (right.elbow_flexion, arm.elbow_flexion_rad),
+        (right.hip_flexion, leg.hip_flexion_rad),
+        (right.hip_abduction, leg.hip_abduction_rad),
+        (right.knee_flexion, leg.knee_flexion_rad),
+        (right.plantarflexion, leg.plantarflexion_rad),
+    ] {
+        assert!((found - expected_rad.to_degrees()).abs() < 1e-9, "{found}");
+    }
+    let mut broken = Posture::STANDING;
+    broken[Segment::LeftForearm] = about(DVec3::Z, -0.3);
+    let [_, left] = Angles::of(&broken);
+    assert_eq!(
+        left.out_of_range().map(|(motion, _)| motion),
+        Some("elbow flexion")
+    );
 }
 
 /// The check sees an overlap: the hands' centres at the same place.
