@@ -58,7 +58,7 @@ class Aloft:
     def words(self, start, key):
         """The values a key takes that is not a number, as the command states them."""
         said = self._refusal(start, key, "nonsense")
-        return re.findall(r"`(\w+)`", said.split("expected", 1)[1])
+        return re.findall(r"`(\w+)`", said.split("it is one of", 1)[1])
 
 
 def _flags(settings):

@@ -17,7 +17,7 @@ TURNS = "descriptions of the six jumps (2nd hand); letters: ISU Communication 21
 SHORT = {"jump": "toe_loop", "jump_turns": 2}
 HAIR_DEG = 1e-7
 # Fast enough for half a turn to a whole one too far, some of it turned on the ice.
-RATE = 18.0
+RATE = 20.0
 
 
 def called(aloft, missing_deg):
