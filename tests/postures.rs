@@ -183,8 +183,8 @@ impl Angles {
                 |segment: Segment, axis: DVec3| log(posture[segment]).dot(axis).to_degrees();
             let arm = posture[Segment::RightUpperArm];
             let humerus = arm * DVec3::NEG_Y;
-            let elevation = humerus.dot(DVec3::NEG_Y).clamp(-1.0, 1.0).acos();
-            let plane = humerus.x.atan2(humerus.z);
+            let elevation = libm::acos(humerus.dot(DVec3::NEG_Y).clamp(-1.0, 1.0));
+            let plane = libm::atan2(humerus.x, humerus.z);
             // What is left of the rotation once the arm has been raised without turning about itself.
             let raised =
                 about(DVec3::Y, plane) * about(DVec3::X, -elevation) * about(DVec3::Y, -plane);
@@ -195,8 +195,8 @@ impl Angles {
                 across_body: plane.to_degrees(),
                 shoulder_rotation: rotation.to_degrees(),
                 elbow_flexion: hinge(Segment::RightForearm, DVec3::Z),
-                hip_flexion: thigh.x.atan2(-thigh.y).to_degrees(),
-                hip_abduction: thigh.z.asin().to_degrees(),
+                hip_flexion: libm::atan2(thigh.x, -thigh.y).to_degrees(),
+                hip_abduction: libm::asin(thigh.z).to_degrees(),
                 knee_flexion: hinge(Segment::RightShank, DVec3::NEG_Z),
                 plantarflexion: hinge(Segment::RightFoot, DVec3::NEG_Z),
             }
