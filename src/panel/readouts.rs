@@ -17,13 +17,18 @@ const TILE: f32 = 54.0;
 const MARK_IN: f32 = 14.0;
 /// A tile that is narrower cuts its text.
 const NARROWEST: f32 = 136.0;
+/// Too long for a tile, and always in sight beside the turns.
+const BESIDE_THE_TURNS: &str = "beyond_seen";
 /// The texts of the landing are long.
 const LANDING_ACROSS: usize = 2;
 
 pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>>) {
     let all = readings(session);
     for group in Group::ALL {
-        let lines: Vec<&Reading> = all.iter().filter(|line| line.group == group).collect();
+        let lines: Vec<&Reading> = all
+            .iter()
+            .filter(|line| line.group == group && line.quantity != BESIDE_THE_TURNS)
+            .collect();
         if lines.is_empty() {
             continue;
         }

@@ -50,7 +50,7 @@ pub fn list(respects: &[Respect], units: &Units) -> String {
     respects.iter().map(one).collect::<Vec<_>>().join(", ")
 }
 
-/// "beyond what has been seen: peak rate 494 rpm"; none where there is nothing.
+/// "Beyond what has been seen: peak rate 494 rpm"; none where there is nothing.
 pub fn short(respects: &[Respect], units: &Units) -> Option<String> {
     (!respects.is_empty()).then(|| say!("beyond-seen", what = list(respects, units)))
 }

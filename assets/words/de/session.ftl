@@ -185,7 +185,7 @@ summary-of-free = { $turns } Drehungen.
 
 ## Was jenseits dessen ist, was bei Menschen gesehen wurde.
 
-beyond-seen = jenseits des Gesehenen: { $what }
+beyond-seen = Jenseits des Gesehenen: { $what }
 beyond-seen-sentence = Jenseits dessen, was gesehen wurde: { $what }.
 beyond-seen-with-it = Damit ist der Sprung jenseits dessen, was gesehen wurde: { $what }.
 beyond-seen-up-to = Bei Menschen gesehen: { $what } bis { $limit }. { $source }
@@ -245,7 +245,7 @@ why-line-gain-about = Drehungen, die dieser kleine Schritt allein bringt.
 why-line-caution = Vorsicht
 why-line-caution-about = Was man wissen muss, bevor man es versucht.
 why-beyond-seen = Jenseits dessen, was gesehen wurde: { $what } { $value }. { $source }
-why-gain-beyond-seen = { $gain }; { $beyond }
+why-gain-beyond-seen = { $gain }. { $beyond }
 
 ## Gewinn.
 

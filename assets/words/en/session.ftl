@@ -185,7 +185,7 @@ summary-of-free = { $turns } turns.
 
 ## What is beyond what has been seen of people.
 
-beyond-seen = beyond what has been seen: { $what }
+beyond-seen = Beyond what has been seen: { $what }
 beyond-seen-sentence = Beyond what has been seen: { $what }.
 beyond-seen-with-it = With it the jump is beyond what has been seen: { $what }.
 beyond-seen-up-to = Seen in people: { $what } up to { $limit }. { $source }
@@ -245,7 +245,7 @@ why-line-gain-about = Turns that this small step alone gives.
 why-line-caution = To be known
 why-line-caution-about = What has to be known before it is tried.
 why-beyond-seen = Beyond what has been seen: { $what } { $value }. { $source }
-why-gain-beyond-seen = { $gain }; { $beyond }
+why-gain-beyond-seen = { $gain }. { $beyond }
 
 ## Win.
 
