@@ -54,6 +54,7 @@ def test_a_file_says_so_once(page):
     drop_file(page, "old.json", sample("scenario.aloft.json"))
     page.wait_until("told", page.notice)
     assert page.notice() == OF_ONE
+    wait_for_output(page, "turns_owed", lambda text: text == "3")
     at_rest(page)
     assert_equal(page.outputs(), fly(SAMPLES / "scenario.aloft.json"))
 
