@@ -60,7 +60,7 @@ def assert_steps(outputs, scenario):
     steps = json.loads(aloft("steps", scenario))["steps"]
     assert len(steps) == 7
     for step in steps:
-        gained, *beyond = outputs[f"gain:{step['key']}"].split("; ")
+        gained, *beyond = outputs[f"gain:{step['key']}"].split(". ")
         assert gained == gain_text(step), step["key"]
         assert bool(beyond) == bool(step["beyond_seen"]), step["key"]
     low, high = json.loads(aloft("steps", scenario))["landing_load_bw"]
