@@ -18,25 +18,32 @@ const MEANING: f32 = 0.2;
 pub fn under_turns(ui: &mut Ui, session: &Session) {
     let respects = session.beyond_seen();
     let units = &session.units;
+    let width = ui.available_width();
     let Some(said) = beyond::short(respects, units) else {
+        let height = steady_height(ui, session, 0.0);
+        if height > 0.0 {
+            ui.allocate_exact_size(vec2(width, height), Sense::hover());
+        }
         return;
     };
     let id = Id::new("beyond seen");
     let open = ui
         .data(|data| data.get_temp::<bool>(id))
         .unwrap_or_default();
-    let width = ui.available_width();
     let room = width - 2.0 * APART - 2.0 * parts::MARK - NEAR;
     let text = ui
         .painter()
         .layout(said.clone(), look::bold(17.0), VERMILION.get(), room);
-    let height = TOUCH.max(text.size().y + NEAR);
+    let height = steady_height(ui, session, TOUCH.max(text.size().y + NEAR));
+    if height == 0.0 {
+        return;
+    }
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::click());
     let response = response.on_hover_cursor(CursorIcon::Help);
     targets::note("beyond seen", rect);
     let meaning = || beyond::meaning(respects, units);
     spoken::meaning(ui, &response, open, || said.clone(), meaning);
-    let painter = ui.painter();
+    let painter = &ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
     painter.rect_filled(rect, CornerRadius::same(look::ROUND), SNOW.get());
     let middle = rect.center().y;
     let at = pos2(rect.left() + APART, middle - 0.5 * text.size().y);
@@ -53,6 +60,20 @@ pub fn under_turns(ui: &mut Ui, session: &Session) {
             .max_height(most)
             .min_scrolled_height(most)
             .show(ui, |ui| parts::small(ui, &meaning()));
+    }
+}
+
+/// The height to take: the one wanted, but while a control is held the one of before. Whatever comes and
+/// goes above it, what a finger holds stays under it.
+fn steady_height(ui: &Ui, session: &Session, wanted: f32) -> f32 {
+    let id = Id::new("height of beyond seen");
+    let before = ui.data(|data| data.get_temp::<f32>(id));
+    match before {
+        Some(before) if session.held => before,
+        _ => {
+            ui.data_mut(|data| data.insert_temp(id, wanted));
+            wanted
+        }
     }
 }
 
