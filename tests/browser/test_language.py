@@ -22,7 +22,7 @@ GERMAN = "de-DE,de,en"
 SAME = {"English", "Deutsch", "Ideal", "Axel", "Salchow", "Flip", "Lutz"}
 
 # Signs of units that are the same in both; a text of these and whole numbers may be, too.
-UNITS = {"cm", "m", "kg", "s", "lb", "J", "N", "rad", "x", "q"}
+UNITS = {"cm", "m", "kg", "s", "lb", "J", "N", "W", "rad", "x", "q"}
 
 
 def says(page):
