@@ -10,15 +10,18 @@
 //! 1982, Acta Orthop Scand 53:205, from memory), hip adduction 28 (Boone & Azen, from memory). An arm
 //! that hangs behind the shoulders' line, or an ankle that bends upwards, is not needed.
 
+#[path = "support/bare.rs"]
+mod bare;
 #[path = "support/space.rs"]
 mod space;
 
 use std::f64::consts::PI;
 
+use bare::bare;
 use glam::DVec3;
 use proptest::prelude::*;
 use turns_aloft::physics::GRAVITY_M_S2;
-use turns_aloft::physics::body::{Body, BodySpec, Footwear, Segment};
+use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::momentum::MassState;
 use turns_aloft::physics::overlap::overlap_m;
 use turns_aloft::physics::plan::Plan;
@@ -39,18 +42,6 @@ const SLOWEST_RAD_S: f64 = PI;
 
 /// What flesh gives way by, m.
 const GIVES_WAY_M: f64 = 0.005;
-
-fn bare(table: SegmentTable, stature_m: f64, body_mass_kg: f64) -> Body {
-    Body::new(BodySpec {
-        table,
-        stature_m,
-        body_mass_kg,
-        hand_mass_kg: 0.0,
-        boot_mass_kg: 0.0,
-        footwear: Footwear::Barefoot,
-        core_inertia: 1.0,
-    })
-}
 
 /// Joined by a joint; or parts whose flesh is one: the trunk with the head, the thighs with the trunk
 /// above the hips.
@@ -119,7 +110,7 @@ proptest! {
     /// On the way from open to tight, however far arms and legs go.
     #[test]
     fn no_limbs_pass_through_each_other(scenario in jumper(), part in 0.0..=1.0) {
-        let body = bare(scenario.table, scenario.stature_m, scenario.body_mass_kg);
+        let body = Body::new(bare(scenario.table, scenario.stature_m, scenario.body_mass_kg));
         let plan = Plan::new(symmetric(scenario).plan_spec());
         let spec = plan.spec;
         let t_s = spec.close_delay_s + part * spec.close_time_s;
@@ -268,7 +259,7 @@ fn angles_are_those_of_the_posture() {
 /// The check sees an overlap: the hands' centres at the same place.
 #[test]
 fn hands_in_one_place_are_seen() {
-    let body = bare(SegmentTable::Female, 1.6, 50.0);
+    let body = Body::new(bare(SegmentTable::Female, 1.6, 50.0));
     let tight = Tight {
         arm_axial_rad: 1.2,
         ..Tight::of(SegmentTable::Female, 1.6, 50.0)
@@ -280,7 +271,7 @@ fn hands_in_one_place_are_seen() {
 #[test]
 fn takeoff_and_landing_are_clear() {
     for table in [SegmentTable::Female, SegmentTable::Male] {
-        let body = bare(table, 1.6, 55.0);
+        let body = Body::new(bare(table, 1.6, 55.0));
         for openness in [0.0, 0.25, 0.5, 0.75, 1.0] {
             let (overlap_m, one, other) = deepest(&body, &takeoff_posture(openness, 0.0));
             assert!(

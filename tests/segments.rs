@@ -3,6 +3,10 @@
 //! Source of the figures: de Leva P. Adjustments to Zatsiorsky-Seluyanov's segment inertia
 //! parameters. J Biomech 1996;29(9):1223-1230, Table 4 and its notes.
 
+#[path = "support/bare.rs"]
+mod bare;
+
+use bare::bare;
 use turns_aloft::physics::body::{Body, BodySpec, Footwear, SEGMENTS, Segment};
 use turns_aloft::physics::momentum::MassState;
 use turns_aloft::physics::posture::{Posture, STILL};
@@ -15,15 +19,7 @@ fn reference(table: SegmentTable) -> BodySpec {
         SegmentTable::Female => (1.735, 61.9),
         SegmentTable::Male => (1.741, 73.0),
     };
-    BodySpec {
-        table,
-        stature_m,
-        body_mass_kg,
-        hand_mass_kg: 0.0,
-        boot_mass_kg: 0.0,
-        footwear: Footwear::Barefoot,
-        core_inertia: 1.0,
-    }
+    bare(table, stature_m, body_mass_kg)
 }
 
 fn near(found: f64, expected: f64, share: f64) -> bool {

@@ -219,11 +219,8 @@ impl Search {
 
     /// Whether the arms pass each other on their way in.
     fn passes_clear(&self, tight: &Tight) -> bool {
-        let wide = takeoff_arm(1.0);
-        let [from, to] = [wide, tight.arm()].map(|arm| {
-            let [left, right] = tight.legs();
-            Posture::new(arm, arm, left, right)
-        });
+        let (wide, [left, right]) = (takeoff_arm(1.0), tight.legs());
+        let (from, to) = (Posture::new(wide, wide, left, right), tight.posture());
         ON_THE_WAY.iter().all(|&part| {
             let posture = Posture {
                 joints: from_to(&from, &to, part),

@@ -66,6 +66,7 @@ def test_a_slider_is_set_by_the_arrow_keys(page, tmp_path):
     press(page, *[Keys.ARROW_RIGHT] * 5)
     wait_for_output(page, "turns", lambda text: text != before)
     page.wait_until("five steps", lambda: control(page, "Arm tuck")["text"] == "65 %")
+    at_rest(page)
     assert focused(page) == "Arm tuck"
     assert_equal(page.outputs(), fly_kept(page, tmp_path))
 
