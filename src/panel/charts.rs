@@ -271,7 +271,6 @@ pub fn torques(ui: &mut Ui, session: &Session) {
     let size = vec2(ui.available_width(), CHART + rows * ROW);
     let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
     let (rect, names) = rect.split_top_bottom_at_y(rect.top() + CHART);
-    targets::note("chart of torques", rect);
     let samples = &session.jump().efforts().samples;
     let curves = JointGroup::ALL.map(|group| -> Vec<[f64; 2]> {
         let points = samples.iter();
