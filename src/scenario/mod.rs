@@ -2,7 +2,7 @@
 //! way from there into the mechanics.
 
 pub mod beyond;
-pub(crate) mod complaint;
+pub(crate) mod parse_error;
 pub mod effort_report;
 pub mod export;
 pub mod facing;
@@ -13,7 +13,7 @@ pub mod jumper;
 pub mod keys;
 pub mod link;
 mod named;
-pub mod reach;
+pub mod marks;
 pub mod reading;
 pub mod report;
 pub mod seen;

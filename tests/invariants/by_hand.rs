@@ -175,9 +175,9 @@ fn refused_targets_change_nothing() {
     let mut stepper = stepper(&starts::all()[0].scenario);
     let arm = Segment::LeftUpperArm;
     let bad = DQuat::from_xyzw(f64::NAN, 0.0, 0.0, 1.0);
-    assert_eq!(stepper.aim(arm, bad, 0.2), Err(Refused::Target));
+    assert_eq!(stepper.aim(arm, bad, 0.2), Err(Refused::GoalTurns));
     let long = DQuat::from_xyzw(1.0, 0.0, 0.0, 1.0);
-    assert_eq!(stepper.aim(arm, long, 0.2), Err(Refused::Target));
+    assert_eq!(stepper.aim(arm, long, 0.2), Err(Refused::GoalTurns));
     for within_s in [0.0, -1.0, f64::NAN, f64::INFINITY] {
         assert_eq!(
             stepper.aim(arm, DQuat::IDENTITY, within_s),

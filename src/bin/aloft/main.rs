@@ -15,7 +15,7 @@ mod link;
 #[cfg(not(target_arch = "wasm32"))]
 mod map;
 #[cfg(not(target_arch = "wasm32"))]
-mod reach;
+mod goal;
 #[cfg(not(target_arch = "wasm32"))]
 mod steps;
 
