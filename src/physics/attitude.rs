@@ -1,4 +1,4 @@
-//! Which way up a body is and how far it has turned about the vertical, kept apart.
+//! The attitude of the pelvis as tilt and twist (swing-twist decomposition).
 //!
 //! Angular momentum is vertical, so how the body wobbles does not depend on how far it has turned:
 //! the two are computed one after the other, and turns are counted without any jump at half a
@@ -7,14 +7,14 @@
 
 use glam::{DQuat, DVec3};
 
-use super::rotation::{about, arc};
+use super::rotation::{about, smallest_rotation};
 
 /// The attitude of the pelvis.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Attitude {
     /// The world's vertical in pelvis axes, unit.
     pub up: DVec3,
-    /// Turn about the vertical since the pelvis was only tilted, rad, not wrapped.
+    /// RotationMatrix about the vertical since the pelvis was only tilted, rad, not wrapped.
     pub twist_rad: f64,
 }
 
@@ -22,7 +22,7 @@ impl Attitude {
     /// From pelvis axes to world axes.
     pub fn of(orientation: DQuat) -> Self {
         let up = orientation.conjugate() * DVec3::Y;
-        let twist = orientation * arc(up, DVec3::Y).conjugate();
+        let twist = orientation * smallest_rotation(up, DVec3::Y).conjugate();
         Self {
             up,
             twist_rad: 2.0 * libm::atan2(twist.y, twist.w),
@@ -31,7 +31,7 @@ impl Attitude {
 
     /// Pelvis axes to world axes.
     pub fn orientation(&self) -> DQuat {
-        (about(DVec3::Y, self.twist_rad) * arc(self.up, DVec3::Y)).normalize()
+        (about(DVec3::Y, self.twist_rad) * smallest_rotation(self.up, DVec3::Y)).normalize()
     }
 
     /// How far the pelvis's right-left axis has turned about the vertical, rad, since an attitude

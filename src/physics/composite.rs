@@ -5,7 +5,7 @@
 
 use std::ops::Add;
 
-use super::lanes::{Real, Sym3, Turn, Vec3, sum};
+use super::simd::{Real, RotationMatrix, SymmetricTensor, Vec3, sum};
 use wide::f64x2;
 
 /// Rigid bodies that are carried together. All sums are about the point they are seen from, which
@@ -16,7 +16,7 @@ pub struct Composite<T> {
     /// Mass times position, kg m.
     pub first_kg_m: Vec3<T>,
     /// Moments of inertia, kg m².
-    pub second_kg_m2: Sym3<T>,
+    pub second_kg_m2: SymmetricTensor<T>,
     /// Momentum, kg m/s.
     pub linear_kg_m_s: Vec3<T>,
     /// Angular momentum, kg m²/s.
@@ -27,8 +27,8 @@ pub struct Composite<T> {
 
 /// A joint that is not straight and still: its rotation, segment axes to parent's axes, and its
 /// rate in segment axes, rad/s.
-pub struct Moving<T> {
-    pub turn: Turn<T>,
+pub struct JointRotation<T> {
+    pub rotation: RotationMatrix<T>,
     pub rate_rad_s: Vec3<T>,
 }
 
@@ -36,9 +36,9 @@ impl<T: Real> Composite<T> {
     /// Seen through the joint that carries all this, from the parent's own point; `joint_m` is
     /// where the parent has the joint. A straight and still joint only moves the point.
     #[inline(always)]
-    pub fn through(self, moving: Option<&Moving<T>>, joint_m: Vec3<T>) -> Self {
+    pub fn through(self, moving: Option<&JointRotation<T>>, joint_m: Vec3<T>) -> Self {
         match moving {
-            Some(joint) => self.moved(joint.rate_rad_s).turned(&joint.turn),
+            Some(joint) => self.moved(joint.rate_rad_s).turned(&joint.rotation),
             None => self,
         }
         .seen_from(joint_m)
@@ -58,12 +58,12 @@ impl<T: Real> Composite<T> {
     }
 
     #[inline(always)]
-    fn turned(self, turn: &Turn<T>) -> Self {
+    fn turned(self, rotation: &RotationMatrix<T>) -> Self {
         Self {
-            first_kg_m: turn.vector(self.first_kg_m),
-            second_kg_m2: turn.tensor(self.second_kg_m2),
-            linear_kg_m_s: turn.vector(self.linear_kg_m_s),
-            angular_kg_m2_s: turn.vector(self.angular_kg_m2_s),
+            first_kg_m: rotation.vector(self.first_kg_m),
+            second_kg_m2: rotation.tensor(self.second_kg_m2),
+            linear_kg_m_s: rotation.vector(self.linear_kg_m_s),
+            angular_kg_m2_s: rotation.vector(self.angular_kg_m2_s),
             ..self
         }
     }
@@ -101,7 +101,7 @@ impl Composite<f64x2> {
         Self {
             mass_kg: f64x2::new([left.mass_kg, right.mass_kg]),
             first_kg_m: vector(|side| side.first_kg_m),
-            second_kg_m2: Sym3::pair(left.second_kg_m2, right.second_kg_m2),
+            second_kg_m2: SymmetricTensor::pair(left.second_kg_m2, right.second_kg_m2),
             linear_kg_m_s: vector(|side| side.linear_kg_m_s),
             angular_kg_m2_s: vector(|side| side.angular_kg_m2_s),
             twice_energy_j: f64x2::new([left.twice_energy_j, right.twice_energy_j]),
@@ -124,7 +124,7 @@ impl Composite<f64x2> {
 impl Composite<f64> {
     /// CM (m), inertia tensor about it (kg m²) and angular momentum about it (kg m²/s).
     #[inline(always)]
-    pub fn about_cm(&self) -> (Vec3<f64>, Sym3<f64>, Vec3<f64>) {
+    pub fn about_cm(&self) -> (Vec3<f64>, SymmetricTensor<f64>, Vec3<f64>) {
         let cm = self.first_kg_m * (1.0 / self.mass_kg);
         (
             cm,

@@ -1,19 +1,19 @@
-//! What a flight asks of the body: torques and power of the joints, forces on the hands.
+//! Loads over a flight: torques and powers of the joints, forces on the hands.
 //!
-//! By inverse dynamics of the flown motion at the flight's own steps; worked out only when somebody
-//! asks.
+//! By inverse dynamics of the flown motion at the flight's own steps; worked out only on
+//! request.
 
 use glam::DVec3;
 use wide::f64x2;
 
 use super::body::Segment;
 use super::flight::Flight;
-use super::inverse::{Frame, JointLoad, JointMotion, Loads};
-use super::moment::Moment;
+use super::inverse::{JointLoad, JointState, Loads, NewtonEuler};
 use super::peak::{self, Height};
 use super::plan::Plan;
+use super::sample::FlightSample;
 
-/// Joints that are told together: the left and the right one; of the spine the waist and the chest.
+/// Joints that are reported together: the left and the right one; of the spine the waist and the chest.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[repr(usize)]
 pub enum JointGroup {
@@ -50,7 +50,7 @@ impl JointGroup {
 
 /// One instant of the curves; vectors in pelvis axes.
 #[derive(Debug, Clone, Copy)]
-pub struct Sample {
+pub struct EffortSample {
     pub t_s: f64,
     /// A movement begins or ends: the curves may have a corner.
     corner: bool,
@@ -82,7 +82,7 @@ pub struct JointPeak {
     pub segment: Segment,
 }
 
-/// What a part of the flight asks of a group of joints: of the one that is asked most.
+/// Loads of a part of the flight on a group of joints: on the one with the largest.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Demand {
     /// N m.
@@ -93,10 +93,10 @@ pub struct Demand {
     pub least_power: JointPeak,
 }
 
-/// What a whole flight asks of the body.
+/// Loads of a whole flight.
 #[derive(Debug, Clone)]
 pub struct Efforts {
-    pub samples: Vec<Sample>,
+    pub samples: Vec<EffortSample>,
     /// From take-off until the opening begins, by group.
     pub closing: [Demand; GROUPS],
     /// From there to touch-down.
@@ -130,7 +130,7 @@ const CLEARLY_LESS: f64 = 0.9;
 /// Times that are no further apart are the same, s.
 const SAME_S: f64 = 1e-9;
 
-impl JointMotion {
+impl JointState {
     /// Of a plan whose opening begins at `open_s`.
     pub fn of(plan: &Plan, t_s: f64, open_s: f64) -> Self {
         Self {
@@ -142,19 +142,19 @@ impl JointMotion {
 
 impl Flight {
     /// How the joints move at a time in flight.
-    pub fn joint_motion_at(&self, t_s: f64) -> JointMotion {
-        JointMotion::of(&self.table.plan, t_s, self.open_s)
+    pub fn joint_state_at(&self, t_s: f64) -> JointState {
+        JointState::of(&self.table.plan, t_s, self.open_s)
     }
 
     /// The loads on the joints at any time, held at the flight's ends.
     pub fn loads_at(&self, t_s: f64) -> Loads {
-        let moment = self.at(t_s);
-        let motion = self.joint_motion_at(moment.t_s);
-        Loads::new(&self.table.tree, &motion, moment.own_rate_rad_s)
+        let at = self.at(t_s);
+        let motion = self.joint_state_at(at.t_s);
+        Loads::new(&self.table.tree, &motion, at.own_rate_rad_s)
     }
 }
 
-impl Sample {
+impl EffortSample {
     fn new(t_s: f64, corner: bool, loads: &Loads) -> Self {
         let [hand, elbow, shoulder] = &loads.arms;
         let [_, knee, hip] = &loads.legs;
@@ -200,7 +200,7 @@ impl Efforts {
             .unwrap_or(samples.len() - 1);
         let (closing, opening) = (&samples[..=opens], &samples[opens..]);
         let all = &samples[..];
-        let size = |of: fn(&Sample) -> [DVec3; 2]| largest_of_two(all, of).0;
+        let size = |of: fn(&EffortSample) -> [DVec3; 2]| largest_of_two(all, of).0;
         let grip = size(|sample| sample.grip_m_s2);
         let held_kg = flight.table.body.spec.hand_mass_kg;
         Self {
@@ -220,7 +220,7 @@ impl Efforts {
 }
 
 impl Demand {
-    fn of(samples: &[Sample], group: JointGroup) -> Self {
+    fn of(samples: &[EffortSample], group: JointGroup) -> Self {
         let i = group as usize;
         let joint = |(Peak { value, t_s }, side): (Peak, usize)| JointPeak {
             value,
@@ -228,7 +228,8 @@ impl Demand {
             segment: group.segments()[side],
         };
         let power = |sign: f64| {
-            let of = |side: usize| move |sample: &Sample| sign * sample.joint_power_w[i][side];
+            let of =
+                |side: usize| move |sample: &EffortSample| sign * sample.joint_power_w[i][side];
             let most = |side| samples.iter().map(of(side)).fold(f64::MIN, f64::max);
             let side = usize::from(most(1) > most(0));
             let Peak { value, t_s } = highest(samples, of(side));
@@ -244,21 +245,21 @@ impl Demand {
 }
 
 /// The samples of a flight: at every other of its steps, and wherever a movement begins or ends.
-fn samples(flight: &Flight) -> Vec<Sample> {
-    let moments = &flight.moments;
-    let mut samples = Vec::with_capacity(moments.len() + CORNERS);
-    let loads = |moment: &Moment| {
-        let motion = flight.joint_motion_at(moment.t_s);
-        Loads::new(&flight.table.tree, &motion, moment.own_rate_rad_s)
+fn samples(flight: &Flight) -> Vec<EffortSample> {
+    let flown = &flight.samples;
+    let mut samples = Vec::with_capacity(flown.len() + CORNERS);
+    let loads = |at: &FlightSample| {
+        let motion = flight.joint_state_at(at.t_s);
+        Loads::new(&flight.table.tree, &motion, at.own_rate_rad_s)
     };
     let start = flight.takeoff();
-    samples.push(Sample::new(0.0, true, &loads(start)));
+    samples.push(EffortSample::new(0.0, true, &loads(start)));
     let (mut next, mut begun_s) = (1, 0.0);
     for corner_s in corners_s(flight) {
         // Every movement begins and ends at a corner: what is still half-way is held all along.
-        let motion = flight.joint_motion_at(0.5 * (begun_s + corner_s));
+        let motion = flight.joint_state_at(0.5 * (begun_s + corner_s));
         begun_s = corner_s;
-        let end = moments.partition_point(|moment| moment.t_s < corner_s - SAME_S);
+        let end = flown.partition_point(|at| at.t_s < corner_s - SAME_S);
         let steps = end.saturating_sub(next) + 1;
         let stride = match (steps < FEW_STEPS, motion.is_still()) {
             (true, _) => 1,
@@ -266,31 +267,31 @@ fn samples(flight: &Flight) -> Vec<Sample> {
             (false, false) => STRIDE,
         };
         // The steps next to the corners count among them: a polynomial strays most at its ends.
-        let inside = moments[next.min(end)..end].iter().enumerate();
+        let inside = flown[next.min(end)..end].iter().enumerate();
         let inside = inside.filter(|(i, _)| *i == 0 || (i + 1) % stride == 0 || i + 2 == steps);
-        let inside = inside.map(|(_, moment)| moment);
+        let inside = inside.map(|(_, at)| at);
         if motion.is_still() {
-            let posture = Frame::new(&flight.table.tree, &motion, DVec3::ZERO);
-            for moment in inside {
-                let loads = posture.held(moment.own_rate_rad_s).loads();
-                samples.push(Sample::new(moment.t_s, false, &loads));
+            let posture = NewtonEuler::new(&flight.table.tree, &motion, DVec3::ZERO);
+            for at in inside {
+                let loads = posture.held(at.own_rate_rad_s).loads();
+                samples.push(EffortSample::new(at.t_s, false, &loads));
             }
         } else {
-            for moment in inside {
-                samples.push(Sample::new(moment.t_s, false, &loads(moment)));
+            for at in inside {
+                samples.push(EffortSample::new(at.t_s, false, &loads(at)));
             }
         }
-        let at = match moments.get(end) {
-            Some(moment) if moment.t_s < corner_s + SAME_S => {
+        let at = match flown.get(end) {
+            Some(at) if at.t_s < corner_s + SAME_S => {
                 next = end + 1;
-                *moment
+                *at
             }
             _ => {
                 next = end;
                 flight.at(corner_s)
             }
         };
-        samples.push(Sample::new(at.t_s, true, &loads(&at)));
+        samples.push(EffortSample::new(at.t_s, true, &loads(&at)));
     }
     samples
 }
@@ -331,8 +332,11 @@ fn corners_s(flight: &Flight) -> impl Iterator<Item = f64> {
 }
 
 /// The largest of two vectors, and which of both it is.
-fn largest_of_two(samples: &[Sample], of: impl Fn(&Sample) -> [DVec3; 2]) -> (Peak, usize) {
-    let size = |sample: &Sample| of(sample).map(DVec3::length_squared);
+fn largest_of_two(
+    samples: &[EffortSample],
+    of: impl Fn(&EffortSample) -> [DVec3; 2],
+) -> (Peak, usize) {
+    let size = |sample: &EffortSample| of(sample).map(DVec3::length_squared);
     let mut largest = [0; 2];
     let mut sizes = size(&samples[0]);
     for (i, sample) in samples.iter().enumerate().skip(1) {
@@ -344,7 +348,7 @@ fn largest_of_two(samples: &[Sample], of: impl Fn(&Sample) -> [DVec3; 2]) -> (Pe
         }
     }
     let top = |side: usize| {
-        let of = |sample: &Sample| of(sample)[side];
+        let of = |sample: &EffortSample| of(sample)[side];
         let (t_s, v) = about(samples, of, largest[side], peak::half_square);
         let value = v.length();
         (Peak { value, t_s }, side)
@@ -363,7 +367,7 @@ fn largest_of_two(samples: &[Sample], of: impl Fn(&Sample) -> [DVec3; 2]) -> (Pe
 }
 
 /// The highest point of a curve.
-fn highest(samples: &[Sample], of: impl Fn(&Sample) -> f64) -> Peak {
+fn highest(samples: &[EffortSample], of: impl Fn(&EffortSample) -> f64) -> Peak {
     let mut largest = 0;
     let mut value = of(&samples[0]);
     for (i, sample) in samples.iter().enumerate().skip(1) {
@@ -372,21 +376,21 @@ fn highest(samples: &[Sample], of: impl Fn(&Sample) -> f64) -> Peak {
             (largest, value) = (i, own);
         }
     }
-    let of = |sample: &Sample| DVec3::X * of(sample);
+    let of = |sample: &EffortSample| DVec3::X * of(sample);
     let (t_s, v) = about(samples, of, largest, peak::first);
     Peak { value: v.x, t_s }
 }
 
 /// The lowest one.
-fn lowest(samples: &[Sample], of: impl Fn(&Sample) -> f64) -> Peak {
+fn lowest(samples: &[EffortSample], of: impl Fn(&EffortSample) -> f64) -> Peak {
     let Peak { value, t_s } = highest(samples, |sample| -of(sample));
     Peak { value: -value, t_s }
 }
 
 /// The top of a curve about its largest sample.
 fn about(
-    samples: &[Sample],
-    of: impl Fn(&Sample) -> DVec3,
+    samples: &[EffortSample],
+    of: impl Fn(&EffortSample) -> DVec3,
     largest: usize,
     height: Height,
 ) -> (f64, DVec3) {

@@ -9,17 +9,17 @@ use glam::{DQuat, DVec3};
 
 use super::GRAVITY_M_S2;
 use super::body::{Body, Segment};
-use super::course::Course;
-use super::kept::Kept;
-use super::momentum::MassState;
+use super::centroidal::CentroidalState;
+use super::constants::FlightConstants;
+use super::forward_kinematics::ForwardKinematics;
 use super::posture::{JointRates, Posture};
-use super::shape::Shape;
+use super::step_record::StepRecord;
 use super::table::PlanTable;
 use super::touchdown;
 use super::tree::Tree;
 
 pub use super::launch::{Launch, Spin};
-pub use super::moment::Moment;
+pub use super::sample::FlightSample;
 
 /// A finished flight. Everything shown is read from it.
 #[derive(Debug, Clone)]
@@ -36,13 +36,13 @@ pub struct Flight {
     /// Beginning of the opening, s after take-off.
     pub open_s: f64,
     /// The flight step by step, from take-off to touch-down.
-    pub moments: Vec<Moment>,
+    pub samples: Vec<FlightSample>,
 }
 
-/// What is kept of a flight's steps, and what it was flown on.
-pub(super) struct Flown<K> {
+/// The recorded steps of a flight, and the table that it was flown on.
+pub(super) struct FlightSteps<K> {
     pub table: Arc<PlanTable>,
-    course: Course,
+    constants: FlightConstants,
     open_s: f64,
     pub steps: Vec<K>,
 }
@@ -53,7 +53,7 @@ const MOST_ADDED_UP: f64 = 0.7;
 
 /// Whether the steps of a flight were short enough for how fast the body turned: the error of a step
 /// grows with the fifth power of the angle turned in it, and the errors add up on the way.
-pub(super) fn is_resolved<K: Kept>(steps: &[K]) -> bool {
+pub(super) fn is_resolved<K: StepRecord>(steps: &[K]) -> bool {
     let added_up: f64 = steps
         .windows(2)
         .map(|pair| {
@@ -69,73 +69,73 @@ impl Flight {
     /// Flies a tabulated plan; where the body turns too fast for the table's steps, on a table
     /// with finer ones.
     pub fn new(table: Arc<PlanTable>, launch: Launch) -> Self {
-        let Flown {
+        let FlightSteps {
             table,
-            course,
+            constants,
             open_s,
-            steps: moments,
-        } = Self::kept::<Moment>(table, launch);
+            steps: samples,
+        } = Self::fly::<FlightSample>(table, launch);
         Self {
             launch,
-            h_kg_m2_s: DVec3::new(0.0, course.h_kg_m2_s, 0.0),
-            takeoff_speed_m_s: course.speed_m_s,
-            takeoff_cm_m: course.cm_m,
-            touchdown_s: moments[moments.len() - 1].t_s,
+            h_kg_m2_s: DVec3::new(0.0, constants.h_kg_m2_s, 0.0),
+            takeoff_speed_m_s: constants.speed_m_s,
+            takeoff_cm_m: constants.cm_m,
+            touchdown_s: samples[samples.len() - 1].t_s,
             open_s,
-            moments,
+            samples,
             table,
         }
     }
 
-    /// The same, of which less is kept.
-    pub(super) fn kept<K: Kept>(table: Arc<PlanTable>, launch: Launch) -> Flown<K> {
-        let course = Course::of(table.takeoff(), &launch, table.plan.spec.turning);
-        let (open_s, steps) = touchdown::fly(&course, &table);
+    /// The same, with `K` recorded of each step.
+    pub(super) fn fly<K: StepRecord>(table: Arc<PlanTable>, launch: Launch) -> FlightSteps<K> {
+        let constants = FlightConstants::of(table.takeoff(), &launch, table.plan.spec.turning);
+        let (open_s, steps) = touchdown::fly(&constants, &table);
         if is_resolved(&steps) {
-            return Flown {
+            return FlightSteps {
                 table,
-                course,
+                constants,
                 open_s,
                 steps,
             };
         }
-        Self::kept(table.finer(), launch)
+        Self::fly(table.finer(), launch)
     }
 
-    pub fn takeoff(&self) -> &Moment {
-        &self.moments[0]
+    pub fn takeoff(&self) -> &FlightSample {
+        &self.samples[0]
     }
 
-    pub fn touchdown(&self) -> &Moment {
-        &self.moments[self.moments.len() - 1]
+    pub fn touchdown(&self) -> &FlightSample {
+        &self.samples[self.samples.len() - 1]
     }
 
     /// The flight at any time, held at its ends.
-    pub fn at(&self, t_s: f64) -> Moment {
+    pub fn at(&self, t_s: f64) -> FlightSample {
         let t_s = t_s.clamp(0.0, self.touchdown_s);
-        let after = self.moments.partition_point(|moment| moment.t_s <= t_s);
-        let from = &self.moments[after.max(1) - 1];
-        let course = Course {
+        let after = self.samples.partition_point(|sample| sample.t_s <= t_s);
+        let from = &self.samples[after.max(1) - 1];
+        let constants = FlightConstants {
             h_kg_m2_s: self.h_kg_m2_s.y,
             attitude: self.takeoff().attitude,
             speed_m_s: self.takeoff_speed_m_s,
             cm_m: self.takeoff_cm_m,
             sign: self.table.plan.spec.turning.sign(),
         };
-        course.on_from(from, t_s, |t_s| self.table.state_at(t_s, self.open_s))
+        constants.advanced_to(from, t_s, |t_s| self.table.state_at(t_s, self.open_s))
     }
 
     /// Where every segment is at a time, and how it moves, relative to the CM.
     pub fn pose_at(&self, t_s: f64) -> Pose {
-        let moment = self.at(t_s);
-        let (posture, rates) = self.table.plan.at(moment.t_s, self.open_s);
+        let sample = self.at(t_s);
+        let (posture, rates) = self.table.plan.at(sample.t_s, self.open_s);
         let table = &self.table;
-        let falling_m_s = GRAVITY_M_S2 * moment.t_s - self.takeoff_speed_m_s;
+        let falling_m_s = GRAVITY_M_S2 * sample.t_s - self.takeoff_speed_m_s;
         Pose::new(
             &table.body,
             &table.tree,
             (&posture, &rates),
-            moment,
+            sample,
             falling_m_s,
         )
     }
@@ -144,13 +144,13 @@ impl Flight {
 /// Where every segment is in the world at one instant.
 #[derive(Debug, Clone, Copy)]
 pub struct Pose {
-    pub moment: Moment,
+    pub sample: FlightSample,
     /// Pelvis axes to world axes.
     orientation: DQuat,
     pub cm_velocity_m_s: DVec3,
-    shape: Shape,
-    shape_cm_m: DVec3,
-    shape_cm_velocity_m_s: DVec3,
+    kinematics: ForwardKinematics,
+    held_cm_m: DVec3,
+    held_cm_velocity_m_s: DVec3,
 }
 
 impl Pose {
@@ -159,42 +159,43 @@ impl Pose {
         body: &Body,
         tree: &Tree,
         (posture, rates): (&Posture, &JointRates),
-        moment: Moment,
+        sample: FlightSample,
         falling_m_s: f64,
     ) -> Self {
-        let state = MassState::new(tree, posture, rates);
+        let state = CentroidalState::new(tree, posture, rates);
         Self {
-            orientation: moment.orientation(),
-            shape: Shape::new(body, posture, rates),
-            shape_cm_m: state.cm_m,
-            shape_cm_velocity_m_s: state.cm_velocity_m_s,
+            orientation: sample.orientation(),
+            kinematics: ForwardKinematics::new(body, posture, rates),
+            held_cm_m: state.cm_m,
+            held_cm_velocity_m_s: state.cm_velocity_m_s,
             cm_velocity_m_s: DVec3::Y * -falling_m_s,
-            moment,
+            sample,
         }
     }
 
     /// A point fixed to a segment, in the world, m.
     pub fn point_m(&self, segment: Segment, own_m: DVec3) -> DVec3 {
-        let (p, _) = self.shape.point(segment, own_m);
-        self.moment.cm_m() + self.orientation * (p - self.shape_cm_m)
+        let (p, _) = self.kinematics.point(segment, own_m);
+        self.sample.cm_m() + self.orientation * (p - self.held_cm_m)
     }
 
     /// Velocity of that point in the world, m/s.
     pub fn velocity_m_s(&self, segment: Segment, own_m: DVec3) -> DVec3 {
-        let (p, v) = self.shape.point(segment, own_m);
+        let (p, v) = self.kinematics.point(segment, own_m);
         let turn = self.orientation;
         self.cm_velocity_m_s
-            + turn * (v - self.shape_cm_velocity_m_s)
-            + turn * self.moment.own_rate_rad_s.cross(p - self.shape_cm_m)
+            + turn * (v - self.held_cm_velocity_m_s)
+            + turn * self.sample.own_rate_rad_s.cross(p - self.held_cm_m)
     }
 
     /// Segment axes to world axes.
     pub fn orientation(&self, segment: Segment) -> DQuat {
-        self.orientation * self.shape.rotation[segment as usize]
+        self.orientation * self.kinematics.rotation[segment as usize]
     }
 
     /// Angular velocity of the segment in the world, rad/s.
     pub fn segment_rate_rad_s(&self, segment: Segment) -> DVec3 {
-        self.orientation * (self.moment.own_rate_rad_s + self.shape.rate_rad_s[segment as usize])
+        self.orientation
+            * (self.sample.own_rate_rad_s + self.kinematics.rate_rad_s[segment as usize])
     }
 }

@@ -9,14 +9,19 @@
 use glam::{DMat3, DVec3};
 
 use super::attitude::Attitude;
-use super::stance::RateLaw;
+use super::mass_properties::RateFromMomentum;
 
 /// The attitude after `step_s` of a body with the angular momentum `h` about the vertical, whose
-/// laws at the start, the middle and the end of the step are given.
+/// rates as functions of the momentum at the start, the middle and the end of the step are given.
 #[inline]
-pub fn step(from: Attitude, h_kg_m2_s: f64, step_s: f64, laws: [&RateLaw; 3]) -> Attitude {
-    let [start, middle, end] = laws;
-    let rate = |law: &RateLaw, up: DVec3| law.rate_rad_s(up * h_kg_m2_s);
+pub fn step(
+    from: Attitude,
+    h_kg_m2_s: f64,
+    step_s: f64,
+    rates_from_momentum: [&RateFromMomentum; 3],
+) -> Attitude {
+    let [start, middle, end] = rates_from_momentum;
+    let rate = |map: &RateFromMomentum, up: DVec3| map.rate_rad_s(up * h_kg_m2_s);
     let first = rate(start, from.up);
     let half_way = turned(first * (-0.5 * step_s));
     let up_2 = half_way * from.up;

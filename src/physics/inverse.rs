@@ -14,13 +14,13 @@ use wide::f64x2;
 
 use super::body::Segment;
 use super::composite::Composite;
-use super::lanes::{Real, Sym3, Turn, Vec3, sum};
 use super::posture::{JointAccelerations, JointRates, Posture, STILL};
+use super::simd::{Real, RotationMatrix, SymmetricTensor, Vec3, sum};
 use super::tree::{ARMS, LEGS, Limb, TRUNK, Tree};
 
 /// How the joints stand, move and change their motion at one instant.
 #[derive(Debug, Clone, Copy)]
-pub struct JointMotion {
+pub struct JointState {
     pub moving: (Posture, JointRates),
     pub accelerations: JointAccelerations,
 }
@@ -55,18 +55,18 @@ pub struct Loads {
 
 /// A joint that is not straight and still.
 struct Joint<T> {
-    turn: Turn<T>,
+    rotation: RotationMatrix<T>,
     rate_rad_s: Vec3<T>,
-    change_rad_s2: Vec3<T>,
+    acceleration_rad_s2: Vec3<T>,
 }
 
-/// A segment on its way, in pelvis axes; its accelerations as if the pelvis had none.
+/// Motion of a segment in pelvis axes, without the acceleration of the pelvis.
 #[derive(Clone, Copy)]
-struct Placed<T> {
+struct SegmentMotion<T> {
     /// Segment axes to pelvis axes; none where they are the same.
-    turn: Option<Turn<T>>,
+    rotation: Option<RotationMatrix<T>>,
     rate_rad_s: Vec3<T>,
-    change_rad_s2: Vec3<T>,
+    acceleration_rad_s2: Vec3<T>,
     /// Joint towards the pelvis.
     joint_m: Vec3<T>,
     joint_m_s2: Vec3<T>,
@@ -76,37 +76,37 @@ struct Placed<T> {
 
 /// Masses that are carried together, seen from the pelvis's origin, pelvis axes.
 #[derive(Debug, Clone, Copy, Default)]
-pub(super) struct Masses<T> {
+pub(super) struct SubtreeMass<T> {
     mass_kg: T,
     first_kg_m: Vec3<T>,
-    second_kg_m2: Sym3<T>,
+    second_kg_m2: SymmetricTensor<T>,
 }
 
 /// What is beyond a joint, and the force and the moment about the pelvis's origin that its motion
 /// takes.
 #[derive(Clone, Copy, Default)]
-struct Burden<T> {
-    masses: Masses<T>,
+struct SubtreeForces<T> {
+    masses: SubtreeMass<T>,
     force_n: Vec3<T>,
     moment_n_m: Vec3<T>,
 }
 
 /// A joint and what is beyond it.
 #[derive(Clone, Copy, Default)]
-struct Borne<T> {
+struct JointSubtree<T> {
     joint_m: Vec3<T>,
     /// Rate of the joint, pelvis axes.
     joint_rad_s: Vec3<T>,
-    beyond: Burden<T>,
+    beyond: SubtreeForces<T>,
 }
 
 /// All joints at one instant, as if the pelvis had no acceleration; the order is that of [`Loads`].
 #[derive(Clone, Copy)]
-pub(super) struct Frame {
-    arms: [Borne<f64x2>; 3],
-    legs: [Borne<f64x2>; 3],
-    trunk: [Borne<f64>; 3],
-    whole: Burden<f64>,
+pub(super) struct NewtonEuler {
+    arms: [JointSubtree<f64x2>; 3],
+    legs: [JointSubtree<f64x2>; 3],
+    trunk: [JointSubtree<f64>; 3],
+    whole: SubtreeForces<f64>,
     grip_m: Vec3<f64x2>,
     grip_m_s2: Vec3<f64x2>,
 }
@@ -115,7 +115,7 @@ pub(super) struct Frame {
 /// all of it; and where these joints are.
 #[derive(Debug, Clone)]
 pub(super) struct StraightTrunk {
-    masses: [Masses<f64>; 4],
+    masses: [SubtreeMass<f64>; 4],
     joints_m: [Vec3<f64>; 3],
 }
 
@@ -126,10 +126,10 @@ impl StraightTrunk {
         let waist_m = waist.1;
         let chest_m = waist_m + chest.1;
         let head_m = chest_m + head.1;
-        let head = Masses::at(head_m, head.0);
-        let chest = head + Masses::at(chest_m, chest.0);
-        let waist = chest + Masses::at(waist_m, waist.0);
-        let all = waist + Masses::at(Vec3::default(), lower.0);
+        let head = SubtreeMass::at(head_m, head.0);
+        let chest = head + SubtreeMass::at(chest_m, chest.0);
+        let waist = chest + SubtreeMass::at(waist_m, waist.0);
+        let all = waist + SubtreeMass::at(Vec3::default(), lower.0);
         Self {
             masses: [head, chest, waist, all],
             joints_m: [head_m, chest_m, waist_m],
@@ -137,22 +137,22 @@ impl StraightTrunk {
     }
 }
 
-impl Frame {
+impl NewtonEuler {
     /// Of a body that moves its joints so while its pelvis turns at `rate_rad_s` (pelvis axes).
     #[inline(never)]
-    pub fn new(tree: &Tree, motion: &JointMotion, rate_rad_s: DVec3) -> Self {
+    pub fn new(tree: &Tree, motion: &JointState, rate_rad_s: DVec3) -> Self {
         let rate = rate_rad_s.into();
-        let pelvis = Placed::root(rate);
+        let pelvis = SegmentMotion::root(rate);
         let joints = [TRUNK[0], TRUNK[1], TRUNK[2]].map(|segment| single(segment, motion));
         let (legs, _) = limb(&tree.legs, &pelvis.on_both_sides(), motion);
         let beyond_legs = legs[2].beyond.sum();
         if let [None, None, None] = joints {
             let trunk = &tree.still_trunk;
-            let chest_on = pelvis.carrying(trunk.joints_m[1], None);
+            let chest_on = pelvis.child(trunk.joints_m[1], None);
             let (arms, end_on) = limb(&tree.arms, &chest_on.on_both_sides(), motion);
             let beyond_arms = arms[2].beyond.sum();
-            let [head, chest, waist, all] = trunk.masses.map(|masses| masses.turning(rate));
-            let still = |i: usize, beyond| Borne {
+            let [head, chest, waist, all] = trunk.masses.map(|masses| masses.rotating(rate));
+            let still = |i: usize, beyond| JointSubtree {
                 joint_m: trunk.joints_m[i],
                 joint_rad_s: Vec3::default(),
                 beyond,
@@ -166,18 +166,18 @@ impl Frame {
             return Self::of(tree, arms, legs, trunk, whole, &end_on);
         }
         let [head, chest, waist, lower] = &tree.trunk;
-        let waist_on = pelvis.carrying(waist.joint_m, joints[2].as_ref());
-        let chest_on = waist_on.carrying(chest.joint_m, joints[1].as_ref());
-        let head_on = chest_on.carrying(head.joint_m, joints[0].as_ref());
+        let waist_on = pelvis.child(waist.joint_m, joints[2].as_ref());
+        let chest_on = waist_on.child(chest.joint_m, joints[1].as_ref());
+        let head_on = chest_on.child(head.joint_m, joints[0].as_ref());
         let (arms, end_on) = limb(&tree.arms, &chest_on.on_both_sides(), motion);
-        let head = head_on.burden(&head.own);
-        let chest = head + chest_on.burden(&chest.own) + arms[2].beyond.sum();
-        let waist = chest + waist_on.burden(&waist.own);
-        let whole = waist + pelvis.burden(&lower.own) + beyond_legs;
+        let head = head_on.own_forces(&head.own);
+        let chest = head + chest_on.own_forces(&chest.own) + arms[2].beyond.sum();
+        let waist = chest + waist_on.own_forces(&waist.own);
+        let whole = waist + pelvis.own_forces(&lower.own) + beyond_legs;
         let trunk = [
-            head_on.bearing(head),
-            chest_on.bearing(chest),
-            waist_on.bearing(waist),
+            head_on.with_subtree(head),
+            chest_on.with_subtree(chest),
+            waist_on.with_subtree(waist),
         ];
         Self::of(tree, arms, legs, trunk, whole, &end_on)
     }
@@ -185,13 +185,13 @@ impl Frame {
     #[inline(always)]
     fn of(
         tree: &Tree,
-        arms: [Borne<f64x2>; 3],
-        legs: [Borne<f64x2>; 3],
-        trunk: [Borne<f64>; 3],
-        whole: Burden<f64>,
-        hands_on: &Placed<f64x2>,
+        arms: [JointSubtree<f64x2>; 3],
+        legs: [JointSubtree<f64x2>; 3],
+        trunk: [JointSubtree<f64>; 3],
+        whole: SubtreeForces<f64>,
+        hands_on: &SegmentMotion<f64x2>,
     ) -> Self {
-        let grip = hands_on.carrying(tree.grip_m, None);
+        let grip = hands_on.child(tree.grip_m, None);
         Self {
             arms,
             legs,
@@ -211,7 +211,7 @@ impl Frame {
             arms: self.arms.map(|joint| joint.held(both)),
             legs: self.legs.map(|joint| joint.held(both)),
             trunk: self.trunk.map(|joint| joint.held(rate)),
-            whole: self.whole.masses.turning(rate),
+            whole: self.whole.masses.rotating(rate),
             grip_m: self.grip_m,
             grip_m_s2: both.cross(both.cross(self.grip_m)),
         }
@@ -220,7 +220,7 @@ impl Frame {
     /// In free flight.
     #[inline(never)]
     pub fn loads(&self) -> Loads {
-        let root = self.whole.let_go();
+        let root = self.whole.free_base();
         let both = root.on_both_sides();
         let ([hand, forearm, upper_arm], [foot, shank, thigh]) = (&self.arms, &self.legs);
         let [head, chest, waist] = &self.trunk;
@@ -238,8 +238,8 @@ impl Frame {
 impl Loads {
     /// Of a body that moves its joints so while its pelvis turns at `rate_rad_s` (pelvis axes) in free
     /// flight.
-    pub fn new(tree: &Tree, motion: &JointMotion, rate_rad_s: DVec3) -> Self {
-        Frame::new(tree, motion, rate_rad_s).loads()
+    pub fn new(tree: &Tree, motion: &JointState, rate_rad_s: DVec3) -> Self {
+        NewtonEuler::new(tree, motion, rate_rad_s).loads()
     }
 
     /// The load on a segment's joint towards the pelvis, whose own is none.
@@ -314,27 +314,27 @@ impl JointLoad<f64x2> {
 #[inline(never)]
 fn limb(
     limb: &Limb,
-    parent: &Placed<f64x2>,
-    motion: &JointMotion,
-) -> ([Borne<f64x2>; 3], Placed<f64x2>) {
+    parent: &SegmentMotion<f64x2>,
+    motion: &JointState,
+) -> ([JointSubtree<f64x2>; 3], SegmentMotion<f64x2>) {
     let mut on = *parent;
-    let mut joints = [Borne::<f64x2>::default(); 3];
+    let mut joints = [JointSubtree::<f64x2>::default(); 3];
     for i in (0..3).rev() {
         let member = &limb.members[i];
-        on.go_on(member.joint_m, both(limb.segments[i], motion).as_ref());
-        joints[i] = on.bearing(on.burden(&member.own));
+        on.advance(member.joint_m, both(limb.segments[i], motion).as_ref());
+        joints[i] = on.with_subtree(on.own_forces(&member.own));
     }
     joints[1].beyond = joints[1].beyond + joints[0].beyond;
     joints[2].beyond = joints[2].beyond + joints[1].beyond;
     (joints, on)
 }
 
-impl<T: Real> Placed<T> {
+impl<T: Real> SegmentMotion<T> {
     fn root(rate_rad_s: Vec3<T>) -> Self {
         Self {
-            turn: None,
+            rotation: None,
             rate_rad_s,
-            change_rad_s2: Vec3::default(),
+            acceleration_rad_s2: Vec3::default(),
             joint_m: Vec3::default(),
             joint_m_s2: Vec3::default(),
             joint_rad_s: Vec3::default(),
@@ -343,52 +343,57 @@ impl<T: Real> Placed<T> {
 
     /// The segment beyond a joint at `joint_m`.
     #[inline(always)]
-    fn carrying(&self, joint_m: Vec3<T>, joint: Option<&Joint<T>>) -> Self {
+    fn child(&self, joint_m: Vec3<T>, joint: Option<&Joint<T>>) -> Self {
         let mut next = *self;
-        next.go_on(joint_m, joint);
+        next.advance(joint_m, joint);
         next
     }
 
     /// On to the segment beyond a joint at `joint_m`.
     #[inline(always)]
-    fn go_on(&mut self, joint_m: Vec3<T>, joint: Option<&Joint<T>>) {
-        let arm = match &self.turn {
-            Some(turn) => turn.vector(joint_m),
+    fn advance(&mut self, joint_m: Vec3<T>, joint: Option<&Joint<T>>) {
+        let arm = match &self.rotation {
+            Some(rotation) => rotation.vector(joint_m),
             None => joint_m,
         };
-        let whirl = self.rate_rad_s.cross(self.rate_rad_s.cross(arm));
+        let centripetal_m_s2 = self.rate_rad_s.cross(self.rate_rad_s.cross(arm));
         self.joint_m = self.joint_m + arm;
-        self.joint_m_s2 = self.joint_m_s2 + self.change_rad_s2.cross(arm) + whirl;
+        self.joint_m_s2 = self.joint_m_s2 + self.acceleration_rad_s2.cross(arm) + centripetal_m_s2;
         self.joint_rad_s = Vec3::default();
         let Some(joint) = joint else {
             return;
         };
-        let turn = match &self.turn {
-            Some(turn) => turn.after(&joint.turn),
-            None => joint.turn,
+        let rotation = match &self.rotation {
+            Some(rotation) => rotation.after(&joint.rotation),
+            None => joint.rotation,
         };
-        self.joint_rad_s = turn.vector(joint.rate_rad_s);
-        self.change_rad_s2 = self.change_rad_s2
+        self.joint_rad_s = rotation.vector(joint.rate_rad_s);
+        self.acceleration_rad_s2 = self.acceleration_rad_s2
             + self.rate_rad_s.cross(self.joint_rad_s)
-            + turn.vector(joint.change_rad_s2);
+            + rotation.vector(joint.acceleration_rad_s2);
         self.rate_rad_s = self.rate_rad_s + self.joint_rad_s;
-        self.turn = Some(turn);
+        self.rotation = Some(rotation);
     }
 
     #[inline(always)]
-    fn burden(&self, own: &Composite<T>) -> Burden<T> {
-        let (first, second) = match &self.turn {
-            Some(turn) => (turn.vector(own.first_kg_m), turn.tensor(own.second_kg_m2)),
+    fn own_forces(&self, own: &Composite<T>) -> SubtreeForces<T> {
+        let (first, second) = match &self.rotation {
+            Some(rotation) => (
+                rotation.vector(own.first_kg_m),
+                rotation.tensor(own.second_kg_m2),
+            ),
             None => (own.first_kg_m, own.second_kg_m2),
         };
-        let (rate, change) = (self.rate_rad_s, self.change_rad_s2);
-        let force_n =
-            self.joint_m_s2 * own.mass_kg + change.cross(first) + rate.cross(rate.cross(first));
-        let moment_n_m =
-            first.cross(self.joint_m_s2) + second.times(change) + rate.cross(second.times(rate));
+        let (rate, acceleration) = (self.rate_rad_s, self.acceleration_rad_s2);
+        let force_n = self.joint_m_s2 * own.mass_kg
+            + acceleration.cross(first)
+            + rate.cross(rate.cross(first));
+        let moment_n_m = first.cross(self.joint_m_s2)
+            + second.times(acceleration)
+            + rate.cross(second.times(rate));
         let first_kg_m = first + self.joint_m * own.mass_kg;
-        Burden {
-            masses: Masses {
+        SubtreeForces {
+            masses: SubtreeMass {
                 mass_kg: own.mass_kg,
                 first_kg_m,
                 second_kg_m2: second.moved(self.joint_m, first + first_kg_m),
@@ -399,8 +404,8 @@ impl<T: Real> Placed<T> {
     }
 
     #[inline(always)]
-    fn bearing(&self, beyond: Burden<T>) -> Borne<T> {
-        Borne {
+    fn with_subtree(&self, beyond: SubtreeForces<T>) -> JointSubtree<T> {
+        JointSubtree {
             joint_m: self.joint_m,
             joint_rad_s: self.joint_rad_s,
             beyond,
@@ -408,7 +413,7 @@ impl<T: Real> Placed<T> {
     }
 }
 
-impl<T: Real> Masses<T> {
+impl<T: Real> SubtreeMass<T> {
     /// Of a segment whose axes are the pelvis's.
     fn at(joint_m: Vec3<T>, own: &Composite<T>) -> Self {
         let first_kg_m = own.first_kg_m + joint_m * own.mass_kg;
@@ -421,8 +426,8 @@ impl<T: Real> Masses<T> {
 
     /// Turning with the pelvis, and not moving against it.
     #[inline(always)]
-    fn turning(self, rate_rad_s: Vec3<T>) -> Burden<T> {
-        Burden {
+    fn rotating(self, rate_rad_s: Vec3<T>) -> SubtreeForces<T> {
+        SubtreeForces {
             masses: self,
             force_n: rate_rad_s.cross(rate_rad_s.cross(self.first_kg_m)),
             moment_n_m: rate_rad_s.cross(self.second_kg_m2.times(rate_rad_s)),
@@ -430,23 +435,23 @@ impl<T: Real> Masses<T> {
     }
 }
 
-impl<T: Real> Borne<T> {
+impl<T: Real> JointSubtree<T> {
     #[inline(always)]
     fn held(&self, rate_rad_s: Vec3<T>) -> Self {
         Self {
             joint_m: self.joint_m,
             joint_rad_s: Vec3::default(),
-            beyond: self.beyond.masses.turning(rate_rad_s),
+            beyond: self.beyond.masses.rotating(rate_rad_s),
         }
     }
 }
 
-impl Placed<f64> {
-    fn on_both_sides(&self) -> Placed<f64x2> {
-        Placed {
-            turn: self.turn.as_ref().map(Turn::both),
+impl SegmentMotion<f64> {
+    fn on_both_sides(&self) -> SegmentMotion<f64x2> {
+        SegmentMotion {
+            rotation: self.rotation.as_ref().map(RotationMatrix::both),
             rate_rad_s: Vec3::both(self.rate_rad_s),
-            change_rad_s2: Vec3::both(self.change_rad_s2),
+            acceleration_rad_s2: Vec3::both(self.acceleration_rad_s2),
             joint_m: Vec3::both(self.joint_m),
             joint_m_s2: Vec3::both(self.joint_m_s2),
             joint_rad_s: Vec3::both(self.joint_rad_s),
@@ -456,16 +461,16 @@ impl Placed<f64> {
 
 /// How the pelvis accelerates.
 #[derive(Clone, Copy)]
-struct Root<T> {
+struct PelvisAcceleration<T> {
     rad_s2: Vec3<T>,
     m_s2: Vec3<T>,
 }
 
-impl<T: Real> Root<T> {
+impl<T: Real> PelvisAcceleration<T> {
     /// The load on a joint, with the pelvis's acceleration.
     #[inline(always)]
-    fn load(&self, joint: &Borne<T>) -> JointLoad<T> {
-        let Burden {
+    fn load(&self, joint: &JointSubtree<T>) -> JointLoad<T> {
+        let SubtreeForces {
             masses,
             force_n,
             moment_n_m,
@@ -483,19 +488,19 @@ impl<T: Real> Root<T> {
     }
 }
 
-impl Root<f64> {
-    fn on_both_sides(&self) -> Root<f64x2> {
-        Root {
+impl PelvisAcceleration<f64> {
+    fn on_both_sides(&self) -> PelvisAcceleration<f64x2> {
+        PelvisAcceleration {
             rad_s2: Vec3::both(self.rad_s2),
             m_s2: Vec3::both(self.m_s2),
         }
     }
 }
 
-impl Burden<f64> {
+impl SubtreeForces<f64> {
     /// The acceleration of the pelvis with which the whole body takes no force and no moment.
-    fn let_go(&self) -> Root<f64> {
-        let Masses {
+    fn free_base(&self) -> PelvisAcceleration<f64> {
+        let SubtreeMass {
             mass_kg,
             first_kg_m: first,
             second_kg_m2: second,
@@ -504,17 +509,17 @@ impl Burden<f64> {
         let inertia = second.moved(cm, first * -1.0);
         let about_cm = self.moment_n_m - cm.cross(self.force_n);
         let rad_s2 = Vec3::from(DMat3::from(inertia).inverse() * -DVec3::from(about_cm));
-        Root {
+        PelvisAcceleration {
             rad_s2,
             m_s2: (self.force_n + rad_s2.cross(first)) * (-1.0 / mass_kg),
         }
     }
 }
 
-impl Burden<f64x2> {
-    fn sum(&self) -> Burden<f64> {
-        Burden {
-            masses: Masses {
+impl SubtreeForces<f64x2> {
+    fn sum(&self) -> SubtreeForces<f64> {
+        SubtreeForces {
+            masses: SubtreeMass {
                 mass_kg: sum(self.masses.mass_kg),
                 first_kg_m: self.masses.first_kg_m.sum(),
                 second_kg_m2: self.masses.second_kg_m2.sum(),
@@ -525,7 +530,7 @@ impl Burden<f64x2> {
     }
 }
 
-impl<T: Real> Add for Masses<T> {
+impl<T: Real> Add for SubtreeMass<T> {
     type Output = Self;
     fn add(self, other: Self) -> Self {
         Self {
@@ -536,7 +541,7 @@ impl<T: Real> Add for Masses<T> {
     }
 }
 
-impl<T: Real> Add for Burden<T> {
+impl<T: Real> Add for SubtreeForces<T> {
     type Output = Self;
     fn add(self, other: Self) -> Self {
         Self {
@@ -547,7 +552,7 @@ impl<T: Real> Add for Burden<T> {
     }
 }
 
-impl JointMotion {
+impl JointState {
     /// Whether no joint moves nor begins to.
     pub fn is_still(&self) -> bool {
         self.moving.1 == STILL && self.accelerations == STILL
@@ -561,21 +566,21 @@ impl JointMotion {
 }
 
 /// A joint of the trunk, if it is not straight and still.
-fn single(segment: Segment, motion: &JointMotion) -> Option<Joint<f64>> {
+fn single(segment: Segment, motion: &JointState) -> Option<Joint<f64>> {
     motion.moves(segment).then(|| Joint {
-        turn: Turn::from(motion.moving.0[segment]),
+        rotation: RotationMatrix::from(motion.moving.0[segment]),
         rate_rad_s: motion.moving.1[segment as usize].into(),
-        change_rad_s2: motion.accelerations[segment as usize].into(),
+        acceleration_rad_s2: motion.accelerations[segment as usize].into(),
     })
 }
 
 /// The same joint of both sides, if it is not straight and still on both.
 #[inline(always)]
-fn both([left, right]: [Segment; 2], motion: &JointMotion) -> Option<Joint<f64x2>> {
+fn both([left, right]: [Segment; 2], motion: &JointState) -> Option<Joint<f64x2>> {
     let pair = |of: &JointRates| Vec3::pair(of[left as usize], of[right as usize]);
     (motion.moves(left) || motion.moves(right)).then(|| Joint {
-        turn: Turn::pair(motion.moving.0[left], motion.moving.0[right]),
+        rotation: RotationMatrix::pair(motion.moving.0[left], motion.moving.0[right]),
         rate_rad_s: pair(&motion.moving.1),
-        change_rad_s2: pair(&motion.accelerations),
+        acceleration_rad_s2: pair(&motion.accelerations),
     })
 }

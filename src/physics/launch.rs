@@ -3,9 +3,9 @@
 use glam::{DQuat, DVec3};
 
 use super::GRAVITY_M_S2;
+use super::mass_properties::MassProperties;
 use super::plan::Turning;
-use super::rotation::{about, arc, heading_rad};
-use super::stance::Stance;
+use super::rotation::{about, heading_rad, smallest_rotation};
 
 /// What the take-off fixes about the angular momentum: it is vertical, and its size follows from
 /// one of these.
@@ -32,12 +32,12 @@ pub struct Launch {
 }
 
 impl Spin {
-    /// Angular momentum for a body of which a unit turns it at the rate `ease` (1/(kg m²)).
-    fn momentum(self, ease: f64) -> f64 {
+    /// Angular momentum for a body with this inverse inertia about the momentum, 1/(kg m²).
+    fn momentum(self, inverse_inertia: f64) -> f64 {
         match self {
-            Self::Rate(rate_rad_s) => rate_rad_s / ease,
+            Self::Rate(rate_rad_s) => rate_rad_s / inverse_inertia,
             Self::AngularMomentum(h) => h,
-            Self::Energy(energy_j) => (2.0 * energy_j / ease).sqrt(),
+            Self::Energy(energy_j) => (2.0 * energy_j / inverse_inertia).sqrt(),
         }
     }
 }
@@ -45,18 +45,25 @@ impl Spin {
 impl Launch {
     /// Attitude at take-off: balanced with the long axis on the vertical, then leaned sideways,
     /// then headed.
-    fn orientation(&self, stance: &Stance, turning: Turning) -> DQuat {
-        let leaned =
-            about(DVec3::X, -turning.sign() * self.lean_rad) * arc(stance.long_axis, DVec3::Y);
+    fn orientation(&self, properties: &MassProperties, turning: Turning) -> DQuat {
+        let leaned = about(DVec3::X, -turning.sign() * self.lean_rad)
+            * smallest_rotation(properties.long_axis, DVec3::Y);
         (about(DVec3::Y, self.heading_rad - heading_rad(leaned)) * leaned).normalize()
     }
 
     /// The same launch of the same posture with another body: what that body leaves the ice with.
     /// The returned spins keep its angular momentum and its rotational energy.
-    pub fn kept_from(&self, stance: &Stance, turning: Turning) -> (Spin, Spin) {
-        let ease = ease(stance, self.orientation(stance, turning));
-        let h = self.spin.momentum(ease);
-        (Spin::AngularMomentum(h), Spin::Energy(0.5 * h * h * ease))
+    pub fn same_momentum_and_energy(
+        &self,
+        properties: &MassProperties,
+        turning: Turning,
+    ) -> (Spin, Spin) {
+        let inverse_inertia = inverse_inertia(properties, self.orientation(properties, turning));
+        let h = self.spin.momentum(inverse_inertia);
+        (
+            Spin::AngularMomentum(h),
+            Spin::Energy(0.5 * h * h * inverse_inertia),
+        )
     }
 
     /// Vertical speed of the CM at take-off, m/s.
@@ -66,15 +73,15 @@ impl Launch {
 
     /// Angular momentum about the CM, upwards, for a body that leaves the ice in this posture,
     /// kg m²/s; and its attitude.
-    pub fn of(&self, stance: &Stance, turning: Turning) -> (f64, DQuat) {
-        let orientation = self.orientation(stance, turning);
-        let size = self.spin.momentum(ease(stance, orientation));
+    pub fn of(&self, properties: &MassProperties, turning: Turning) -> (f64, DQuat) {
+        let orientation = self.orientation(properties, turning);
+        let size = self.spin.momentum(inverse_inertia(properties, orientation));
         (turning.sign() * size, orientation)
     }
 }
 
 /// Vertical rate that a unit of vertical angular momentum gives to a still posture, 1/(kg m²).
-fn ease(stance: &Stance, orientation: DQuat) -> f64 {
+fn inverse_inertia(properties: &MassProperties, orientation: DQuat) -> f64 {
     let up = orientation.conjugate() * DVec3::Y;
-    up.dot(stance.law.ease * up)
+    up.dot(properties.rate_from_momentum.inverse_inertia * up)
 }

@@ -3,7 +3,7 @@
 use glam::DVec3;
 
 use super::body::Segment;
-use super::shape::Shape;
+use super::forward_kinematics::ForwardKinematics;
 use super::thickness::Solid;
 
 /// Points along a limb at which its distance from another segment is looked at.
@@ -13,23 +13,28 @@ const POINTS: u32 = 12;
 ///
 /// A limb is looked at in even points along it, each against the nearest point of the other's core:
 /// between two of the points, 2 to 4 cm apart, an overlap is deeper by less than 1 mm.
-pub fn overlap_m(shape: &Shape, solids: &[Solid], one: Segment, other: Segment) -> f64 {
-    let [a, b] = [one, other].map(|segment| Placed {
+pub fn overlap_m(
+    kinematics: &ForwardKinematics,
+    solids: &[Solid],
+    one: Segment,
+    other: Segment,
+) -> f64 {
+    let [a, b] = [one, other].map(|segment| PlacedSolid {
         solid: &solids[segment as usize],
-        shape,
+        kinematics,
         segment,
     });
     a.deepest_in_m(&b).max(b.deepest_in_m(&a))
 }
 
 /// A segment's form where the posture has it.
-struct Placed<'a> {
+struct PlacedSolid<'a> {
     solid: &'a Solid,
-    shape: &'a Shape,
+    kinematics: &'a ForwardKinematics,
     segment: Segment,
 }
 
-impl Placed<'_> {
+impl PlacedSolid<'_> {
     /// The deepest that the points of a limb reach into the other; a part of the trunk has none.
     fn deepest_in_m(&self, other: &Self) -> f64 {
         let Solid::Cone { ends_m, radii_m } = self.solid else {
@@ -39,7 +44,7 @@ impl Placed<'_> {
             .map(|i| {
                 let part = f64::from(i) / f64::from(POINTS);
                 let (point_m, _) = self
-                    .shape
+                    .kinematics
                     .point(self.segment, ends_m[0].lerp(ends_m[1], part));
                 let radius_m = radii_m[0] + part * (radii_m[1] - radii_m[0]);
                 radius_m + other.depth_m(point_m)
@@ -50,7 +55,8 @@ impl Placed<'_> {
     /// How deep a point (pelvis frame) lies under the surface, m.
     fn depth_m(&self, point_m: DVec3) -> f64 {
         let i = self.segment as usize;
-        let own_m = self.shape.rotation[i].conjugate() * (point_m - self.shape.joint_m[i]);
+        let own_m =
+            self.kinematics.rotation[i].conjugate() * (point_m - self.kinematics.joint_m[i]);
         match *self.solid {
             Solid::Cone { ends_m, radii_m } => {
                 let along = ends_m[1] - ends_m[0];

@@ -5,12 +5,12 @@ use std::sync::LazyLock;
 
 use glam::{DQuat, DVec3};
 
-use super::blend::{minimum_jerk, minimum_jerk_change};
 use super::body::{SEGMENTS, Segment};
+use super::minimum_jerk::{minimum_jerk, minimum_jerk_acceleration};
 use super::posture::{JointAccelerations, JointRates, Posture, STILL};
 use super::rotation::log;
 use super::takeoff_landing::{landing_posture, takeoff_posture};
-use super::tight::Tight;
+use super::tight_posture::TightPosture;
 
 /// Which way the jumper turns, seen from above.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
@@ -36,7 +36,7 @@ impl Turning {
 pub struct PlanSpec {
     pub turning: Turning,
     /// As tight as this body can get.
-    pub tight: Tight,
+    pub tight: TightPosture,
     /// 0: arms and free leg close to the body as the ice is left; 1: wide open.
     pub takeoff_openness: f64,
     /// 0: arms as at take-off; 1: as tight as this body can get.
@@ -73,16 +73,16 @@ pub struct Plan {
     pub spec: PlanSpec,
     takeoff: Posture,
     air: Posture,
-    ways: [Way; SEGMENTS],
+    blends: [JointBlends; SEGMENTS],
 }
 
 /// What one joint does; all at rest is a joint that stays straight.
 #[derive(Debug, Clone, Copy)]
-struct Way {
+struct JointBlends {
     /// From take-off to the air position, segment axes.
-    closing: Arc,
+    closing: FixedAxisRotation,
     /// From the air position to landing.
-    opening: Arc,
+    opening: FixedAxisRotation,
     /// Of the arm that closes late.
     late: bool,
     /// Straight from take-off to landing.
@@ -91,12 +91,12 @@ struct Way {
 
 /// A rotation about a fixed axis, to be made part by part.
 #[derive(Debug, Clone, Copy, PartialEq)]
-struct Arc {
+struct FixedAxisRotation {
     axis: DVec3,
     angle_rad: f64,
 }
 
-impl Arc {
+impl FixedAxisRotation {
     fn between(from: DQuat, to: DQuat, share: f64) -> Self {
         let vector = log(from.conjugate() * to) * share;
         Self {
@@ -150,11 +150,12 @@ impl Plan {
         let takeoff = takeoff_posture(spec.takeoff_openness, spec.tight.legs_apart_rad());
         let (tight, landing) = (spec.tight.posture(), &*LANDING);
         let mut air = takeoff;
-        let ways = Segment::ALL.map(|segment| {
-            let closing = Arc::between(takeoff[segment], tight[segment], spec.tuck(segment));
+        let blends = Segment::ALL.map(|segment| {
+            let closing =
+                FixedAxisRotation::between(takeoff[segment], tight[segment], spec.tuck(segment));
             air[segment] = takeoff[segment] * closing.part(1.0);
-            let opening = Arc::between(air[segment], landing[segment], 1.0);
-            Way {
+            let opening = FixedAxisRotation::between(air[segment], landing[segment], 1.0);
+            JointBlends {
                 closing,
                 opening,
                 late: is_left_arm(segment),
@@ -166,7 +167,7 @@ impl Plan {
             spec,
             takeoff,
             air,
-            ways,
+            blends,
         };
         match spec.turning {
             Turning::Anticlockwise => plan,
@@ -175,14 +176,14 @@ impl Plan {
     }
 
     fn mirrored(self) -> Self {
-        let ways = Segment::ALL.map(|segment| {
-            let Way {
+        let blends = Segment::ALL.map(|segment| {
+            let JointBlends {
                 closing,
                 opening,
                 late,
                 straight,
-            } = self.ways[segment.mirrored() as usize];
-            Way {
+            } = self.blends[segment.mirrored() as usize];
+            JointBlends {
                 closing: closing.mirrored(),
                 opening: opening.mirrored(),
                 late,
@@ -192,12 +193,12 @@ impl Plan {
         Self {
             takeoff: self.takeoff.mirrored(),
             air: self.air.mirrored(),
-            ways,
+            blends,
             ..self
         }
     }
 
-    /// The moment at which every joint has closed, s after take-off.
+    /// When every joint has closed, s after take-off.
     pub fn closed_s(&self) -> f64 {
         self.spec.close_delay_s + self.spec.close_time_s + self.spec.arm_lag_s
     }
@@ -209,20 +210,20 @@ impl Plan {
 
     /// When a joint's closing starts, s after take-off.
     pub fn close_start_s(&self, segment: Segment) -> f64 {
-        let late = self.ways[segment as usize].late;
+        let late = self.blends[segment as usize].late;
         self.spec.close_delay_s + if late { self.spec.arm_lag_s } else { 0.0 }
     }
 
-    /// A joint's way: its rotation at take-off, then the rotation vectors of closing and opening.
-    pub fn way(&self, segment: Segment) -> (DQuat, DVec3, DVec3) {
-        let way = &self.ways[segment as usize];
-        let vectors = (way.closing.vector_rad(), way.opening.vector_rad());
+    /// The rotation of a joint at take-off, then the rotation vectors of closing and opening, rad.
+    pub fn blend_rotations(&self, segment: Segment) -> (DQuat, DVec3, DVec3) {
+        let joint = &self.blends[segment as usize];
+        let vectors = (joint.closing.vector_rad(), joint.opening.vector_rad());
         (self.takeoff[segment], vectors.0, vectors.1)
     }
 
     /// Posture and joint rates at `t_s` after take-off when the opening begins at `open_s`.
     ///
-    /// A plan that cannot fit closes and opens at the same time: each joint's way is the product
+    /// A plan that cannot fit closes and opens at the same time: each joint's rotation is the product
     /// of both blends, so angle and rate stay continuous whatever the times are.
     pub fn at(&self, t_s: f64, open_s: f64) -> (Posture, JointRates) {
         let spec = &self.spec;
@@ -235,7 +236,7 @@ impl Plan {
         let opening = minimum_jerk(t_s, open_s, spec.open_time_s);
         // One value from the start: it is large, and would be copied.
         let mut moving = (Posture::STANDING, STILL);
-        self.put(0..SEGMENTS, [on_time, late, opening], &mut moving);
+        self.set_joints(0..SEGMENTS, [on_time, late, opening], &mut moving);
         moving
     }
 
@@ -248,7 +249,7 @@ impl Plan {
         let moving = |start_s, time_s| {
             (
                 minimum_jerk(t_s, start_s, time_s).1,
-                minimum_jerk_change(t_s, start_s, time_s),
+                minimum_jerk_acceleration(t_s, start_s, time_s),
             )
         };
         let on_time = moving(spec.close_delay_s, spec.close_time_s);
@@ -260,19 +261,19 @@ impl Plan {
         let opened = minimum_jerk(t_s, open_s, spec.open_time_s).0;
         let opening = moving(open_s, spec.open_time_s);
         let mut accelerations = STILL;
-        for (way, acceleration) in self.ways.iter().zip(&mut accelerations) {
-            let closing = if way.late { late } else { on_time };
+        for (joint, acceleration) in self.blends.iter().zip(&mut accelerations) {
+            let closing = if joint.late { late } else { on_time };
             let [closing_rate, closing_change] =
-                [closing.0, closing.1].map(|part| way.closing.vector_rad() * part);
+                [closing.0, closing.1].map(|part| joint.closing.vector_rad() * part);
             if opened == 0.0 {
                 *acceleration = closing_change;
                 continue;
             }
             let [opening_rate, opening_change] =
-                [opening.0, opening.1].map(|part| way.opening.vector_rad() * part);
+                [opening.0, opening.1].map(|part| joint.opening.vector_rad() * part);
             *acceleration = opening_change;
             if closing.0 != 0.0 {
-                let back = way.opening.part(opened).conjugate();
+                let back = joint.opening.part(opened).conjugate();
                 *acceleration += back * closing_change - opening_rate.cross(back * closing_rate);
             }
         }
@@ -301,9 +302,9 @@ impl Plan {
         self.spec.arm_lag_s / self.spec.close_time_s
     }
 
-    /// Puts these segments where one blend alone has them when it has gone on for `x` of the time
+    /// Sets the joints of these segments as one blend alone has them when it has gone on for `x` of the time
     /// that it takes; rates count in that time.
-    pub fn put_in(
+    pub fn set_joints_in_blend(
         &self,
         blend: Blend,
         x: f64,
@@ -315,34 +316,34 @@ impl Plan {
             Blend::Closing => [since(0.0), since(self.lag()), NOT_BEGUN],
             Blend::Opening => [OVER, OVER, since(0.0)],
         };
-        self.put(segments, progress, moving);
+        self.set_joints(segments, progress, moving);
     }
 
     /// Whether these segments do the same as in another plan in one blend alone, whatever time that
     /// takes.
-    pub fn is_alike(&self, other: &Self, blend: Blend, segments: Range<usize>) -> bool {
+    pub fn moves_like(&self, other: &Self, blend: Blend, segments: Range<usize>) -> bool {
         fn begin(plan: &Plan, blend: Blend) -> &Posture {
             match blend {
                 Blend::Closing => &plan.takeoff,
                 Blend::Opening => &plan.air,
             }
         }
-        let lag = |plan: &Self, i: usize| if plan.ways[i].late { plan.lag() } else { 0.0 };
+        let lag = |plan: &Self, i: usize| if plan.blends[i].late { plan.lag() } else { 0.0 };
         segments.into_iter().all(|i| {
-            let (way, other_way) = (&self.ways[i], &other.ways[i]);
+            let (joint, other_joint) = (&self.blends[i], &other.blends[i]);
             begin(self, blend).joints[i] == begin(other, blend).joints[i]
                 && match blend {
                     Blend::Closing => {
-                        way.closing == other_way.closing && lag(self, i) == lag(other, i)
+                        joint.closing == other_joint.closing && lag(self, i) == lag(other, i)
                     }
-                    Blend::Opening => way.opening == other_way.opening,
+                    Blend::Opening => joint.opening == other_joint.opening,
                 }
         })
     }
 
-    /// Puts these segments where they are at this progress of the closing, the closing that comes
+    /// Sets the joints of these segments as they are at this progress of the closing, the closing that comes
     /// late and the opening.
-    fn put(
+    fn set_joints(
         &self,
         segments: Range<usize>,
         [on_time, late, opening]: [Progress; 3],
@@ -350,28 +351,28 @@ impl Plan {
     ) {
         let (posture, rates) = moving;
         for i in segments {
-            let way = &self.ways[i];
-            if way.straight {
+            let joint = &self.blends[i];
+            if joint.straight {
                 (posture.joints[i], rates[i]) = (DQuat::IDENTITY, DVec3::ZERO);
                 continue;
             }
-            let closing = if way.late { late } else { on_time };
-            // The ends of the closing are known: trigonometry only on the way.
-            let closed = if closing.0 == 0.0 || way.closing.angle_rad == 0.0 {
+            let closing = if joint.late { late } else { on_time };
+            // The ends of the closing are known: trigonometry only in between.
+            let closed = if closing.0 == 0.0 || joint.closing.angle_rad == 0.0 {
                 self.takeoff.joints[i]
             } else if closing.0 == 1.0 {
                 self.air.joints[i]
             } else {
-                self.takeoff.joints[i] * way.closing.part(closing.0)
+                self.takeoff.joints[i] * joint.closing.part(closing.0)
             };
-            let closing_rate = way.closing.axis * (way.closing.angle_rad * closing.1);
+            let closing_rate = joint.closing.axis * (joint.closing.angle_rad * closing.1);
             if opening.0 == 0.0 {
                 posture.joints[i] = closed;
                 rates[i] = closing_rate;
             } else {
-                let opened = way.opening.part(opening.0);
+                let opened = joint.opening.part(opening.0);
                 posture.joints[i] = closed * opened;
-                rates[i] = way.opening.axis * (way.opening.angle_rad * opening.1);
+                rates[i] = joint.opening.axis * (joint.opening.angle_rad * opening.1);
                 if closing.1 != 0.0 {
                     rates[i] += opened.conjugate() * closing_rate;
                 }

@@ -6,7 +6,7 @@ use serde::{Serialize, Serializer};
 use super::GRAVITY_M_S2;
 use super::flight::Flight;
 use super::landing::Ground;
-use super::moment::Moment;
+use super::sample::FlightSample;
 
 /// The numbers of a whole flight, under their published names. Rates are about the vertical and positive in the jumper's own
 /// turning direction.
@@ -55,12 +55,12 @@ fn as_list<S: Serializer>(v: &DVec3, serializer: S) -> Result<S::Ok, S::Error> {
     v.to_array().serialize(serializer)
 }
 
-/// The extremes over a flight's moments.
+/// The extremes over a flight's samples.
 struct Extremes {
     rate_rad_s: f64,
     inertia_kg_m2: f64,
     energy_j: f64,
-    tilted: Moment,
+    tilted: FlightSample,
 }
 
 impl Extremes {
@@ -74,17 +74,17 @@ impl Extremes {
             tilted: first,
         };
         let (mut tilted, mut least) = (0, first.uprightness());
-        for (i, moment) in flight.moments.iter().enumerate() {
-            extremes.rate_rad_s = extremes.rate_rad_s.max(sign * moment.spin_rad_s);
-            extremes.inertia_kg_m2 = extremes.inertia_kg_m2.min(moment.inertia_kg_m2);
-            extremes.energy_j = extremes.energy_j.max(moment.energy_j);
+        for (i, sample) in flight.samples.iter().enumerate() {
+            extremes.rate_rad_s = extremes.rate_rad_s.max(sign * sample.spin_rad_s);
+            extremes.inertia_kg_m2 = extremes.inertia_kg_m2.min(sample.inertia_kg_m2);
+            extremes.energy_j = extremes.energy_j.max(sample.energy_j);
             // The tilt itself only of the one that is tilted most.
-            let upright = moment.uprightness();
+            let upright = sample.uprightness();
             if upright < least {
                 (tilted, least) = (i, upright);
             }
         }
-        extremes.tilted = flight.moments[tilted];
+        extremes.tilted = flight.samples[tilted];
         extremes
     }
 }
@@ -93,8 +93,8 @@ impl Extremes {
 /// touch-down where that comes first.
 fn energy_as_opening_begins_j(flight: &Flight) -> f64 {
     let open_s = flight.open_s.min(flight.touchdown_s);
-    let kept = flight.moments.iter().find(|moment| moment.t_s == open_s);
-    kept.map_or_else(|| flight.at(open_s).energy_j, |moment| moment.energy_j)
+    let found = flight.samples.iter().find(|sample| sample.t_s == open_s);
+    found.map_or_else(|| flight.at(open_s).energy_j, |sample| sample.energy_j)
 }
 
 /// What takes one energy to the other; none where they differ by no more than the

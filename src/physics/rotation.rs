@@ -54,7 +54,7 @@ pub fn about(axis: DVec3, angle_rad: f64) -> DQuat {
 /// The smallest rotation that carries unit vector `from` to unit vector `to`.
 ///
 /// Opposite vectors turn by pi about any perpendicular axis.
-pub fn arc(from: DVec3, to: DVec3) -> DQuat {
+pub fn smallest_rotation(from: DVec3, to: DVec3) -> DQuat {
     let w = 1.0 + from.dot(to);
     if w < 1e-12 {
         let p = from.any_orthonormal_vector();

@@ -6,10 +6,10 @@
 use std::sync::{Arc, OnceLock};
 
 use super::body::{Body, BodySpec};
-use super::momentum::MassState;
+use super::centroidal::CentroidalState;
+use super::mass_properties::MassProperties;
 use super::plan::{Blend, Plan, PlanSpec};
-use super::stance::Stance;
-use super::tape::{States, Stroke, Tape};
+use super::sample_table::{BlendPhase, SampleTable, TableStates};
 use super::tree::Tree;
 
 /// How finely a flight is computed.
@@ -39,7 +39,7 @@ impl Resolution {
     /// Steps of a span in which joints move: as many as keep a blend of `blend_s` well resolved.
     pub(super) fn moving_steps(&self, blend_s: f64, span_s: f64) -> usize {
         let blend = self.steps_per_blend.max(self.plain_steps(blend_s));
-        // In fours, so that blends of nearly the same time have as many and share their tapes.
+        // In fours, so that blends of nearly the same time have as many and share their samples.
         let blend = blend.next_multiple_of(4);
         let per_blend = span_s / blend_s * blend as f64;
         self.plain_steps(span_s)
@@ -61,9 +61,9 @@ pub struct PlanTable {
     pub plan: Plan,
     pub resolution: Resolution,
     /// From the first movement to the end of the closing.
-    pub closing: Tape,
+    pub closing: SampleTable,
     /// From the beginning of the opening to touch-down, if the closing is over by then.
-    pub opening: Option<Tape>,
+    pub opening: Option<SampleTable>,
     /// The same with steps half as long, once a flight has asked for it.
     pub finer: OnceLock<Arc<PlanTable>>,
 }
@@ -113,18 +113,18 @@ impl PlanTable {
         resolution: Resolution,
         earlier: &[&Self],
     ) -> Self {
-        let tape = |blend, starts_s| {
-            let stroke = Stroke::of(&plan, blend, &resolution)?;
-            let earlier = earlier.iter().filter_map(|table| table.stroke(blend));
-            Some(Tape {
+        let span = |blend, starts_s| {
+            let phase = BlendPhase::of(&plan, blend, &resolution)?;
+            let earlier = earlier.iter().filter_map(|table| table.phase(blend));
+            Some(SampleTable {
                 start_s: starts_s,
                 unit_s: plan.blend_s(blend),
-                step: stroke.step(),
-                states: stroke.states(&tree, earlier),
+                step: phase.step(),
+                states: phase.states(&tree, earlier),
             })
         };
-        let closing = tape(Blend::Closing, plan.spec.close_delay_s);
-        let opening = tape(Blend::Opening, plan.closed_s());
+        let closing = span(Blend::Closing, plan.spec.close_delay_s);
+        let opening = span(Blend::Opening, plan.closed_s());
         Self {
             closing: closing.expect("there always is a closing"),
             opening,
@@ -137,13 +137,13 @@ impl PlanTable {
     }
 
     /// A blend on its own, if it has been tabulated as one.
-    fn stroke(&self, blend: Blend) -> Option<(Stroke<'_>, &Arc<States>)> {
-        let tape = match blend {
+    fn phase(&self, blend: Blend) -> Option<(BlendPhase<'_>, &Arc<TableStates>)> {
+        let span = match blend {
             Blend::Closing => Some(&self.closing),
             Blend::Opening => self.opening.as_ref(),
         };
-        let stroke = Stroke::of(&self.plan, blend, &self.resolution)?;
-        tape.map(|tape| (stroke, &tape.states))
+        let phase = BlendPhase::of(&self.plan, blend, &self.resolution)?;
+        span.map(|span| (phase, &span.states))
     }
 
     /// The same with steps half as long.
@@ -161,41 +161,44 @@ impl PlanTable {
     }
 
     /// The posture in which the ice is left.
-    pub fn takeoff(&self) -> &Stance {
+    pub fn takeoff(&self) -> &MassProperties {
         self.closing.first()
     }
 
     /// The air position, held from the end of the closing to the beginning of the opening.
-    pub fn air(&self) -> &Stance {
+    pub fn air(&self) -> &MassProperties {
         self.closing.last()
     }
 
     /// A span in which closing and opening run together; depends on when the opening begins.
-    pub fn overlapping(&self, open_s: f64, start_s: f64, end_s: f64) -> Tape {
+    pub fn overlapping(&self, open_s: f64, start_s: f64, end_s: f64) -> SampleTable {
         let steps = self
             .resolution
             .moving_steps(self.plan.shortest_blend_s(), end_s - start_s);
-        Tape::of_plan(&self.tree, &self.plan, open_s, [start_s, end_s], steps)
+        SampleTable::of_plan(&self.tree, &self.plan, open_s, [start_s, end_s], steps)
     }
 
-    /// No flight to `end_s` has more moments.
-    pub fn most_moments(&self, end_s: f64) -> usize {
-        let opening = self.opening.as_ref().map_or(0, |tape| tape.stances().len());
+    /// No flight to `end_s` has more samples.
+    pub fn most_samples(&self, end_s: f64) -> usize {
+        let opening = self
+            .opening
+            .as_ref()
+            .map_or(0, |span| span.properties().len());
         let overlapping = self
             .resolution
             .moving_steps(self.plan.shortest_blend_s(), end_s);
-        let apart = self.closing.stances().len() + opening + self.resolution.plain_steps(end_s);
+        let apart = self.closing.properties().len() + opening + self.resolution.plain_steps(end_s);
         apart.max(overlapping) + 4
     }
 
     /// How many postures were evaluated for it.
     pub fn postures(&self) -> usize {
-        self.closing.postures() + self.opening.as_ref().map_or(0, Tape::postures)
+        self.closing.postures() + self.opening.as_ref().map_or(0, SampleTable::postures)
     }
 
     /// One state, computed afresh.
-    pub fn state_at(&self, t_s: f64, open_s: f64) -> MassState {
+    pub fn state_at(&self, t_s: f64, open_s: f64) -> CentroidalState {
         let (posture, rates) = self.plan.at(t_s, open_s);
-        MassState::new(&self.tree, &posture, &rates)
+        CentroidalState::new(&self.tree, &posture, &rates)
     }
 }

@@ -20,7 +20,7 @@ pub const fn takeoff_arm(openness: f64) -> Arm {
 /// by an angle at each hip.
 pub fn takeoff_posture(openness: f64, legs_apart_rad: f64) -> Posture {
     let arm = takeoff_arm(openness);
-    let stance = Leg {
+    let properties = Leg {
         hip_flexion_rad: 0.0,
         hip_abduction_rad: legs_apart_rad,
         knee_flexion_rad: rad(4.0),
@@ -32,7 +32,7 @@ pub fn takeoff_posture(openness: f64, legs_apart_rad: f64) -> Posture {
         knee_flexion_rad: rad(10.0 + 25.0 * openness),
         plantarflexion_rad: rad(25.0),
     };
-    Posture::new(arm, arm, stance, free)
+    Posture::new(arm, arm, properties, free)
 }
 
 /// The posture towards which the body opens: over the right toe with a soft knee, arms out, free leg

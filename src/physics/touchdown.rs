@@ -8,8 +8,8 @@
 use roots::{Convergency, SimpleConvergency, find_root_brent, find_root_secant};
 
 use super::attitude::Attitude;
-use super::course::{Course, Passed, Visit};
-use super::kept::Kept;
+use super::constants::{FlightConstants, StepObserver, TimedProperties};
+use super::step_record::StepRecord;
 use super::table::PlanTable;
 
 /// Touch-down is found to this, in seconds as in metres.
@@ -39,15 +39,15 @@ const CONTACT: f64 = 1e-12;
 /// dips further.
 const NEAR_ICE_M: f64 = 0.01;
 
-/// Flies until a foot meets the ice; the time at which the opening began, and what is kept of every
+/// Flies until a foot meets the ice; the time at which the opening began, and the record of every
 /// step.
-pub fn fly<K: Kept>(course: &Course, table: &PlanTable) -> (f64, Vec<K>) {
-    let mut attempts = Attempts::new(course, table);
+pub fn fly<K: StepRecord>(constants: &FlightConstants, table: &PlanTable) -> (f64, Vec<K>) {
+    let mut attempts = Attempts::new(constants, table);
     let end_s = attempts.planned_end_s();
     let open_s = attempts.open_for(end_s);
-    let mut kept = attempts.kept(end_s);
-    end_at_contact(course, table, open_s, &mut kept);
-    (open_s, kept)
+    let mut steps = attempts.steps_to(end_s);
+    end_at_contact(constants, table, open_s, &mut steps);
+    (open_s, steps)
 }
 
 /// When the secant is there.
@@ -69,7 +69,7 @@ impl Convergency<f64> for QuickEnd {
 
 /// Flights to one planned end after the other. Up to the opening all are the same one.
 struct Attempts<'a, K> {
-    course: &'a Course,
+    constants: &'a FlightConstants,
     table: &'a PlanTable,
     /// From take-off to the end of the closing.
     closing: Vec<K>,
@@ -78,20 +78,20 @@ struct Attempts<'a, K> {
     held: Vec<Attitude>,
 }
 
-impl<'a, K: Kept> Attempts<'a, K> {
-    fn new(course: &'a Course, table: &'a PlanTable) -> Self {
+impl<'a, K: StepRecord> Attempts<'a, K> {
+    fn new(constants: &'a FlightConstants, table: &'a PlanTable) -> Self {
         // Room for a fall from straight legs to bent ones.
-        let longest_s = course.falls_to_s(0.0);
-        let mut closing = Vec::with_capacity(table.most_moments(longest_s));
-        closing.push(course.begin(table.takeoff()));
-        let closed = course.close(table, |t_s, attitude, passed| {
-            course.go_on(t_s, attitude, passed, &mut closing);
+        let longest_s = constants.falls_to_s(0.0);
+        let mut closing = Vec::with_capacity(table.most_samples(longest_s));
+        closing.push(constants.begin(table.takeoff()));
+        let closed = constants.close(table, |t_s, attitude, timed| {
+            constants.record(t_s, attitude, timed, &mut closing);
         });
         let steps = longest_s / table.resolution.longest_step_s;
         let mut held = Vec::with_capacity(steps as usize + 2);
         held.push(closed);
         Self {
-            course,
+            constants,
             table,
             closing,
             held,
@@ -110,20 +110,20 @@ impl<'a, K: Kept> Attempts<'a, K> {
 
     /// The planned end if the body came down upright: a guess that is off by its tilt only.
     fn upright_end_s(&self) -> f64 {
-        let ballistic_s = self.course.falls_to_s(self.course.cm_m);
+        let ballistic_s = self.constants.falls_to_s(self.constants.cm_m);
         let open_s = self.open_for(ballistic_s);
         let at_end = match &self.table.opening {
             Some(opening) if open_s >= self.table.plan.closed_s() => *opening.last(),
             _ => self.table.state_at(ballistic_s, open_s).into(),
         };
         let below_m = at_end.state.lowest_m(at_end.long_axis);
-        self.course.falls_to_s(-below_m)
+        self.constants.falls_to_s(-below_m)
     }
 
     /// By the secant, starting as if the attitude stayed as it is: it hardly changes between one
     /// guess and the next. None where that leads astray.
     fn quick_end_s(&mut self, guess_s: f64, height_m: f64) -> Option<f64> {
-        let next_s = guess_s + height_m / self.course.falling_m_s(guess_s);
+        let next_s = guess_s + height_m / self.constants.falling_m_s(guess_s);
         let near = |end_s: f64| (end_s - guess_s).abs() <= NEAR_S;
         let height_at_end_m = |end_s| {
             if end_s == guess_s {
@@ -190,71 +190,83 @@ impl<'a, K: Kept> Attempts<'a, K> {
 
     /// Flies to a planned end; the height of the lower foot there, m.
     fn height_at_end_m(&mut self, end_s: f64) -> f64 {
-        let course = self.course;
+        let constants = self.constants;
         let mut height_m = 0.0;
-        self.end(end_s, |t_s, attitude, passed| {
-            height_m = course.lowest_m(t_s, attitude.up, passed.stance);
+        self.end(end_s, |t_s, attitude, timed| {
+            height_m = constants.lowest_m(t_s, attitude.up, timed.properties);
         });
         height_m
     }
 
     /// The part of a flight to a planned end that no other shares: the opening, or all of a flight
-    /// that opens before it has closed. `visit` is told time, attitude and stance after every step.
-    fn end(&mut self, end_s: f64, visit: impl Visit) {
-        let (course, table, open_s) = (self.course, self.table, self.open_for(end_s));
+    /// that opens before it has closed. `visit` is called after each step.
+    fn end(&mut self, end_s: f64, visit: impl StepObserver) {
+        let (constants, table, open_s) = (self.constants, self.table, self.open_for(end_s));
         if open_s < table.plan.closed_s() {
-            course.close_and_open(table, open_s, end_s, visit);
+            constants.close_and_open(table, open_s, end_s, visit);
             return;
         }
         let attitude = self.held_until(open_s);
-        course.open(table, open_s, attitude, visit);
+        constants.open(table, open_s, attitude, visit);
     }
 
     /// Attitude of the body that has closed and holds its position until then.
     fn held_until(&mut self, open_s: f64) -> Attitude {
-        let (course, laws) = (self.course, [&self.table.air().law; 3]);
+        let (constants, rates_from_momentum) =
+            (self.constants, [&self.table.air().rate_from_momentum; 3]);
         let step_s = self.table.resolution.longest_step_s;
         let span_s = open_s - self.table.plan.closed_s();
         let whole = (span_s / step_s) as usize;
         while self.held.len() <= whole {
             let last = self.held[self.held.len() - 1];
-            self.held.push(course.step(last, step_s, laws));
+            self.held
+                .push(constants.step(last, step_s, rates_from_momentum));
         }
-        course.step(self.held[whole], span_s - step_s * whole as f64, laws)
+        constants.step(
+            self.held[whole],
+            span_s - step_s * whole as f64,
+            rates_from_momentum,
+        )
     }
 
     /// The whole flight to a planned end, step by step.
-    fn kept(mut self, end_s: f64) -> Vec<K> {
-        let (course, table, open_s) = (self.course, self.table, self.open_for(end_s));
+    fn steps_to(mut self, end_s: f64) -> Vec<K> {
+        let (constants, table, open_s) = (self.constants, self.table, self.open_for(end_s));
         let closed_s = table.plan.closed_s();
-        let mut kept = std::mem::take(&mut self.closing);
+        let mut steps = std::mem::take(&mut self.closing);
         if open_s < closed_s {
-            kept.truncate(1);
+            steps.truncate(1);
         } else {
-            let air = Passed::in_seconds(table.air());
+            let air = TimedProperties::in_seconds(table.air());
             let opened = self.held_until(open_s);
             for (i, &attitude) in self.held.iter().enumerate().skip(1) {
                 let t_s = closed_s + table.resolution.longest_step_s * i as f64;
                 if t_s < open_s {
-                    course.go_on(t_s, attitude, air, &mut kept);
+                    constants.record(t_s, attitude, air, &mut steps);
                 }
             }
-            course.go_on(open_s, opened, air, &mut kept);
+            constants.record(open_s, opened, air, &mut steps);
         }
-        self.end(end_s, |t_s, attitude, passed| {
-            course.go_on(t_s, attitude, passed, &mut kept);
+        self.end(end_s, |t_s, attitude, timed| {
+            constants.record(t_s, attitude, timed, &mut steps);
         });
-        kept
+        steps
     }
 }
 
-/// Cuts the flight off at the first moment at which a foot is on the ice.
-fn end_at_contact<K: Kept>(course: &Course, table: &PlanTable, open_s: f64, kept: &mut Vec<K>) {
-    let on_from = |from: &K, t_s| course.on_from(from, t_s, |t_s| table.state_at(t_s, open_s));
-    let height_m = |from: &K, t_s| on_from(from, t_s).lowest_m();
+/// Cuts the flight off at the first instant at which a foot is on the ice.
+fn end_at_contact<K: StepRecord>(
+    constants: &FlightConstants,
+    table: &PlanTable,
+    open_s: f64,
+    steps: &mut Vec<K>,
+) {
+    let advanced_to =
+        |from: &K, t_s| constants.advanced_to(from, t_s, |t_s| table.state_at(t_s, open_s));
+    let height_m = |from: &K, t_s| advanced_to(from, t_s).lowest_m();
     let under_in = |i: usize| {
-        let (from, to) = (&kept[i - 1], &kept[i]);
-        let between = may_dip(course, kept, i).then_some([0.25, 0.5, 0.75]);
+        let (from, to) = (&steps[i - 1], &steps[i]);
+        let between = may_dip(constants, steps, i).then_some([0.25, 0.5, 0.75]);
         let mut between = between
             .into_iter()
             .flatten()
@@ -264,17 +276,17 @@ fn end_at_contact<K: Kept>(course: &Course, table: &PlanTable, open_s: f64, kept
             .or((to.lowest_m() < -UNDER_M).then_some(to.t_s()))
             .map(|under_s| (i, under_s))
     };
-    let Some((i, under_s)) = (1..kept.len()).find_map(under_in) else {
+    let Some((i, under_s)) = (1..steps.len()).find_map(under_in) else {
         return;
     };
-    let from = kept[i - 1];
-    kept.truncate(i);
-    kept.push(contact(&from, under_s, |t_s| on_from(&from, t_s)));
+    let from = steps[i - 1];
+    steps.truncate(i);
+    steps.push(contact(&from, under_s, |t_s| advanced_to(&from, t_s)));
 }
 
-/// The moment at which a foot meets the ice, between a moment and a time at which the foot is under
-/// it; `at` flies on from that moment.
-pub fn contact<K: Kept>(from: &K, under_s: f64, at: impl Fn(f64) -> K) -> K {
+/// The instant at which a foot meets the ice, between a step and a time at which the foot is under
+/// it; `at` flies on from that step.
+pub fn contact<K: StepRecord>(from: &K, under_s: f64, at: impl Fn(f64) -> K) -> K {
     let mut convergency = SimpleConvergency {
         eps: CONTACT,
         max_iter: TRIES,
@@ -285,20 +297,20 @@ pub fn contact<K: Kept>(from: &K, under_s: f64, at: impl Fn(f64) -> K) -> K {
     at(contact_s.unwrap_or(after_s))
 }
 
-/// Whether a foot may dip into the ice and leave it again within a step: near a moment at which it
+/// Whether a foot may dip into the ice and leave it again within a step: near an instant at which it
 /// is lower than before and after, and where it hardly leaves the ice with the body, or hardly
 /// comes down with it.
-fn may_dip<K: Kept>(course: &Course, kept: &[K], i: usize) -> bool {
-    let last = kept.len() - 1;
+fn may_dip<K: StepRecord>(constants: &FlightConstants, steps: &[K], i: usize) -> bool {
+    let last = steps.len() - 1;
     let low = |i: usize| {
-        let height_m = kept[i].lowest_m();
+        let height_m = steps[i].lowest_m();
         (1..last).contains(&i)
             && height_m < NEAR_ICE_M
-            && height_m < kept[i - 1].lowest_m()
-            && height_m < kept[i + 1].lowest_m()
+            && height_m < steps[i - 1].lowest_m()
+            && height_m < steps[i + 1].lowest_m()
     };
-    let (from, to) = (&kept[i - 1], &kept[i]);
-    let fall_m = course.cm_height_m(from.t_s()) - course.cm_height_m(to.t_s());
+    let (from, to) = (&steps[i - 1], &steps[i]);
+    let fall_m = constants.cm_height_m(from.t_s()) - constants.cm_height_m(to.t_s());
     let hardly = (to.lowest_m() - from.lowest_m()).abs() < 0.25 * fall_m.abs();
     low(i - 1) || low(i) || (i == 1 || i == last) && hardly
 }

@@ -7,14 +7,14 @@ use glam::DVec3;
 use wide::f64x2;
 
 use super::body::{Body, Link, SEGMENTS, Segment, point_inertia};
-use super::composite::{Composite, Moving};
+use super::composite::{Composite, JointRotation};
 use super::inverse::StraightTrunk;
-use super::lanes::{Turn, Vec3};
 use super::posture::{JointRates, Posture};
+use super::simd::{RotationMatrix, Vec3};
 
 /// A segment with all that it carries, seen from its joint, and where its parent has that joint.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Member<T> {
+pub(super) struct TreeLink<T> {
     pub own: Composite<T>,
     pub joint_m: Vec3<T>,
 }
@@ -23,7 +23,7 @@ pub(super) struct Member<T> {
 #[derive(Debug, Clone)]
 pub(super) struct Limb {
     pub segments: [[Segment; 2]; 3],
-    pub members: [Member<f64x2>; 3],
+    pub members: [TreeLink<f64x2>; 3],
     /// The first two as one, for a joint between them that is straight and still.
     straight_end: Composite<f64x2>,
 }
@@ -33,7 +33,7 @@ pub struct Tree {
     pub(super) arms: Limb,
     pub(super) legs: Limb,
     /// Head, upper, middle and lower trunk.
-    pub(super) trunk: [Member<f64>; 4],
+    pub(super) trunk: [TreeLink<f64>; 4],
     /// All four as one, for a trunk that is straight and still.
     straight_trunk: Composite<f64>,
     /// The same as inverse dynamics see it.
@@ -47,7 +47,7 @@ pub struct Tree {
 
 /// The upper or the lower half of a body as the pelvis sees it, and points of its limbs.
 #[derive(Debug, Clone, Copy)]
-pub struct Half<const N: usize> {
+pub struct HalfBody<const N: usize> {
     pub sums: Composite<f64>,
     pub points_m: [Vec3<f64x2>; N],
 }
@@ -123,7 +123,7 @@ impl Tree {
     /// Trunk, head and arms, and the mass centres of the hands with what they hold.
     #[cfg_attr(not(target_arch = "wasm32"), inline(always))]
     #[cfg_attr(target_arch = "wasm32", inline(never))]
-    pub fn upper(&self, posture: &Posture, rates: &JointRates) -> Half<1> {
+    pub fn upper(&self, posture: &Posture, rates: &JointRates) -> HalfBody<1> {
         let (arms, from_chest_m) = self.arms.gathered(posture, rates, [self.hand_m]);
         let [head, upper, middle, lower] = &self.trunk;
         let neck = single(TRUNK[0], posture, rates);
@@ -144,15 +144,15 @@ impl Tree {
             });
             Vec3::pair(left, right)
         });
-        Half { sums, points_m }
+        HalfBody { sums, points_m }
     }
 
     /// The legs, and the heels and the toes of the soles.
     #[cfg_attr(not(target_arch = "wasm32"), inline(always))]
     #[cfg_attr(target_arch = "wasm32", inline(never))]
-    pub fn lower(&self, posture: &Posture, rates: &JointRates) -> Half<2> {
+    pub fn lower(&self, posture: &Posture, rates: &JointRates) -> HalfBody<2> {
         let (legs, points_m) = self.legs.gathered(posture, rates, self.soles_m);
-        Half {
+        HalfBody {
             sums: legs.sum(),
             points_m,
         }
@@ -187,22 +187,22 @@ impl Limb {
 }
 
 #[inline(always)]
-fn carried<T: super::lanes::Real>(
+fn carried<T: super::simd::Real>(
     point: Vec3<T>,
-    moving: Option<&Moving<T>>,
+    moving: Option<&JointRotation<T>>,
     joint_m: Vec3<T>,
 ) -> Vec3<T> {
     match moving {
-        Some(joint) => joint.turn.vector(point) + joint_m,
+        Some(joint) => joint.rotation.vector(point) + joint_m,
         None => point + joint_m,
     }
 }
 
 /// A joint of the trunk, if it is not straight and still.
 #[inline(always)]
-fn single(segment: Segment, posture: &Posture, rates: &JointRates) -> Option<Moving<f64>> {
-    posture.moves(segment, rates).then(|| Moving {
-        turn: Turn::from(posture[segment]),
+fn single(segment: Segment, posture: &Posture, rates: &JointRates) -> Option<JointRotation<f64>> {
+    posture.moves(segment, rates).then(|| JointRotation {
+        rotation: RotationMatrix::from(posture[segment]),
         rate_rad_s: rates[segment as usize].into(),
     })
 }
@@ -213,16 +213,16 @@ fn both(
     [left, right]: [Segment; 2],
     posture: &Posture,
     rates: &JointRates,
-) -> Option<Moving<f64x2>> {
-    (posture.moves(left, rates) || posture.moves(right, rates)).then(|| Moving {
-        turn: Turn::pair(posture[left], posture[right]),
+) -> Option<JointRotation<f64x2>> {
+    (posture.moves(left, rates) || posture.moves(right, rates)).then(|| JointRotation {
+        rotation: RotationMatrix::pair(posture[left], posture[right]),
         rate_rad_s: Vec3::pair(rates[left as usize], rates[right as usize]),
     })
 }
 
-fn member(link: &Link) -> Member<f64> {
+fn member(link: &Link) -> TreeLink<f64> {
     let second = link.inertia_kg_m2 + point_inertia(link.mass_kg, link.cm_m);
-    Member {
+    TreeLink {
         own: Composite {
             mass_kg: link.mass_kg,
             first_kg_m: (link.cm_m * link.mass_kg).into(),
@@ -233,9 +233,9 @@ fn member(link: &Link) -> Member<f64> {
     }
 }
 
-fn pair(left: &Link, right: &Link) -> Member<f64x2> {
+fn pair(left: &Link, right: &Link) -> TreeLink<f64x2> {
     let (left, right) = (member(left), member(right));
-    Member {
+    TreeLink {
         own: Composite::pair(&left.own, &right.own),
         joint_m: Vec3::pair(left.joint_m.into(), right.joint_m.into()),
     }

@@ -23,7 +23,7 @@ use std::sync::Arc;
 
 use serde::{Deserialize, Serialize};
 
-use crate::physics::flight::{Flight, Moment};
+use crate::physics::flight::{Flight, FlightSample};
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::beyond::Respect;
@@ -205,7 +205,7 @@ impl Session {
     }
 
     /// The flight at the playhead, held at its ends.
-    pub fn now(&self) -> Moment {
+    pub fn now(&self) -> FlightSample {
         self.jump.flight.at(self.playback.t_s)
     }
 

@@ -105,11 +105,11 @@ fn follow(
     mut line: Single<&mut Transform, Moved<Line, Momentum, LongAxis>>,
     mut long_axis: Single<&mut Transform, Moved<LongAxis, Momentum, Line>>,
 ) {
-    let moment = &shown.pose.moment;
-    let cm = moment.cm_m().as_vec3();
+    let sample = &shown.pose.sample;
+    let cm = sample.cm_m().as_vec3();
     momentum.translation = cm;
     long_axis.translation = cm;
-    long_axis.rotation = Quat::from_rotation_arc(Vec3::Y, moment.long_axis().as_vec3().normalize());
+    long_axis.rotation = Quat::from_rotation_arc(Vec3::Y, sample.long_axis().as_vec3().normalize());
     // From the arrow to a little under the feet, but not into the ice.
     let top = crown_m(&flight) + GAP_M;
     let under_feet = flight.flight.takeoff_cm_m as f32 + 0.12;

@@ -10,7 +10,7 @@ use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
 use super::{Dress, ShownFlight, ShownMoment, StageSystems};
 use crate::physics::call::QUARTER_BAND_FROM_DEG;
-use crate::physics::flight::{Flight, Moment};
+use crate::physics::flight::{Flight, FlightSample};
 use crate::physics::rotation::heading_rad;
 
 /// The spiral begins at this radius and moves out by the pitch each turn.
@@ -267,7 +267,7 @@ fn wind(
     wound: Single<(&mut Mesh3d, &mut Visibility), With<Wound>>,
 ) {
     let spiral = Spiral::new(&flight);
-    let turned_rad = moment.pose.moment.turned_rad as f32;
+    let turned_rad = moment.pose.sample.turned_rad as f32;
     let (mut mesh, mut visibility) = wound.into_inner();
     if turned_rad <= 0.0 {
         *visibility = Visibility::Hidden;
@@ -310,12 +310,12 @@ pub fn needle(ink: Ink) -> Clay {
 }
 
 fn point(moment: Res<ShownMoment>, mut pointer: Single<&mut Transform, With<Pointer>>) {
-    **pointer = pointing(&moment.pose.moment, level::POINTER);
+    **pointer = pointing(&moment.pose.sample, level::POINTER);
 }
 
 /// Where a needle lies that points where the pelvis faces.
-pub fn pointing(moment: &Moment, lift_m: f32) -> Transform {
-    let heading = heading_rad(moment.orientation());
+pub fn pointing(sample: &FlightSample, lift_m: f32) -> Transform {
+    let heading = heading_rad(sample.orientation());
     Transform {
         translation: Vec3::Y * lift_m,
         rotation: Quat::from_rotation_y(heading as f32),

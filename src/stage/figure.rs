@@ -106,8 +106,8 @@ fn place_shadow(
     paints: Res<Paints>,
     mut all: ResMut<Assets<Paint>>,
 ) {
-    let moment = &shown.pose.moment;
-    let height_m = (moment.lowest_m as f32).max(0.0);
+    let sample = &shown.pose.sample;
+    let height_m = (sample.lowest_m as f32).max(0.0);
     let near = 0.5_f32.powf(height_m / SHADOW_HALF_M);
     transform.translation = Vec3::Y * level::SHADOW;
     transform.scale = Vec3::splat(SHADOW_RADIUS_M * (0.7 + 0.3 * near));

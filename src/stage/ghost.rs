@@ -86,10 +86,10 @@ fn pose(
         *transform = match *part {
             Part::Limb(segment) => placed(pose, segment),
             Part::Hand => {
-                dial::pointing(&pose.moment, level::GHOST).with_scale(Vec3::new(1.0, 1.0, THIN))
+                dial::pointing(&pose.sample, level::GHOST).with_scale(Vec3::new(1.0, 1.0, THIN))
             }
             Part::Bead => Transform::from_translation(
-                dial::turned_to(flight, pose.moment.turned_rad) + Vec3::Y * level::GHOST,
+                dial::turned_to(flight, pose.sample.turned_rad) + Vec3::Y * level::GHOST,
             ),
         };
     }

@@ -78,7 +78,7 @@ fn draw(
     mut meshes: ResMut<Assets<Mesh>>,
     trails: Query<(&Trail, &mut Mesh3d, &mut Visibility)>,
 ) {
-    let now_s = moment.pose.moment.t_s;
+    let now_s = moment.pose.sample.t_s;
     // The trail goes on ageing after touch-down, while the pose stands still.
     let oldest_s = moment.playhead_s - AGE_S;
     for (trail, mut mesh, mut visibility) in trails {

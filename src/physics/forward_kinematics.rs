@@ -7,7 +7,7 @@ use super::posture::{JointRates, Posture};
 
 /// Where each segment is while the pelvis is held still at the origin.
 #[derive(Debug, Clone, Copy)]
-pub struct Shape {
+pub struct ForwardKinematics {
     /// Joint towards the pelvis, pelvis frame, m.
     pub joint_m: [DVec3; SEGMENTS],
     /// Segment axes to pelvis axes.
@@ -18,10 +18,10 @@ pub struct Shape {
     pub rate_rad_s: [DVec3; SEGMENTS],
 }
 
-impl Shape {
+impl ForwardKinematics {
     /// Forward kinematics from the pelvis outwards.
     pub fn new(body: &Body, posture: &Posture, rates: &JointRates) -> Self {
-        let mut shape = Self {
+        let mut kinematics = Self {
             joint_m: [DVec3::ZERO; SEGMENTS],
             rotation: [DQuat::IDENTITY; SEGMENTS],
             velocity_m_s: [DVec3::ZERO; SEGMENTS],
@@ -33,13 +33,14 @@ impl Shape {
                 continue;
             };
             let p = parent as usize;
-            let arm = shape.rotation[p] * body.links[i].joint_m;
-            shape.joint_m[i] = shape.joint_m[p] + arm;
-            shape.velocity_m_s[i] = shape.velocity_m_s[p] + shape.rate_rad_s[p].cross(arm);
-            shape.rotation[i] = shape.rotation[p] * posture.joints[i];
-            shape.rate_rad_s[i] = shape.rate_rad_s[p] + shape.rotation[i] * rates[i];
+            let arm = kinematics.rotation[p] * body.links[i].joint_m;
+            kinematics.joint_m[i] = kinematics.joint_m[p] + arm;
+            kinematics.velocity_m_s[i] =
+                kinematics.velocity_m_s[p] + kinematics.rate_rad_s[p].cross(arm);
+            kinematics.rotation[i] = kinematics.rotation[p] * posture.joints[i];
+            kinematics.rate_rad_s[i] = kinematics.rate_rad_s[p] + kinematics.rotation[i] * rates[i];
         }
-        shape
+        kinematics
     }
 
     /// A point fixed to a segment: position (m) and velocity (m/s) in the pelvis frame.

@@ -1,13 +1,14 @@
-//! Inertia, joint-motion momentum and reach of a body in a posture, about the CM in pelvis axes.
+//! Inertia, joint-motion momentum and foot and hand positions of a body in a posture, about the CM in pelvis axes.
 
 use glam::{DMat3, DVec3};
 
 use super::posture::{JointRates, Posture};
-use super::tree::{Half, Tree};
+use super::tree::{HalfBody, Tree};
 
-/// What a posture that moves makes of the body's masses. About the CM, in pelvis axes.
+/// Inertia and momentum of a moving posture about the CM, in pelvis axes (centroidal quantities:
+/// Orin, Goswami & Lee 2013, Auton Robots 35:161).
 #[derive(Debug, Clone, Copy)]
-pub struct MassState {
+pub struct CentroidalState {
     /// Inertia tensor I(q), kg m².
     pub inertia_kg_m2: DMat3,
     /// Angular momentum k(q, q') of the joint motion alone (pelvis held), kg m²/s.
@@ -31,7 +32,7 @@ pub fn inertia_and_momentum(tree: &Tree, posture: &Posture, rates: &JointRates) 
     (inertia.into(), momentum.into())
 }
 
-impl MassState {
+impl CentroidalState {
     #[inline]
     pub fn new(tree: &Tree, posture: &Posture, rates: &JointRates) -> Self {
         let (upper, lower) = (tree.upper(posture, rates), tree.lower(posture, rates));
@@ -40,7 +41,7 @@ impl MassState {
 
     /// Of both halves of the body.
     #[inline]
-    pub fn of(upper: &Half<1>, lower: &Half<2>) -> Self {
+    pub fn of(upper: &HalfBody<1>, lower: &HalfBody<2>) -> Self {
         let whole = upper.sums + lower.sums;
         let (cm, inertia, momentum) = whole.about_cm();
         let linear = whole.linear_kg_m_s;

@@ -14,7 +14,7 @@ pub fn minimum_jerk(t_s: f64, start_s: f64, time_s: f64) -> (f64, f64) {
 }
 
 /// Second derivative of that progress, 1/s²; 0 before and after.
-pub fn minimum_jerk_change(t_s: f64, start_s: f64, time_s: f64) -> f64 {
+pub fn minimum_jerk_acceleration(t_s: f64, start_s: f64, time_s: f64) -> f64 {
     let x = ((t_s - start_s) / time_s).clamp(0.0, 1.0);
     let y = 1.0 - x;
     60.0 * x * y * (y - x) / (time_s * time_s)

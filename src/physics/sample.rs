@@ -1,4 +1,4 @@
-//! The flight at one instant.
+//! A sample of the flight: all that is known at one instant.
 
 use std::f64::consts::TAU;
 
@@ -8,7 +8,7 @@ use super::attitude::Attitude;
 
 /// The flight at one instant.
 #[derive(Debug, Clone, Copy)]
-pub struct Moment {
+pub struct FlightSample {
     pub t_s: f64,
     pub attitude: Attitude,
     /// Angular velocity of the pelvis, pelvis axes, rad/s.
@@ -17,7 +17,7 @@ pub struct Moment {
     pub spin_rad_s: f64,
     /// Turned since take-off in the turning direction, rad, unwrapped.
     pub turned_rad: f64,
-    /// Moment of inertia about h, kg m².
+    /// FlightSample of inertia about h, kg m².
     pub inertia_kg_m2: f64,
     /// The body's long axis (least principal axis), pelvis axes.
     pub own_long_axis: DVec3,
@@ -32,7 +32,7 @@ pub struct Moment {
 /// Sine of the largest tilt that is none.
 const UPRIGHT: f64 = 4.0 * f64::EPSILON;
 
-impl Moment {
+impl FlightSample {
     /// Turned since take-off, in whole turns.
     pub fn air_turns(&self) -> f64 {
         self.turned_rad / TAU

@@ -4,24 +4,24 @@ use std::f64::consts::TAU;
 use std::sync::Arc;
 
 use super::flight::{Flight, Launch};
-use super::kept::Bare;
 use super::readout::Readout;
+use super::step_record::RateRecord;
 use super::table::PlanTable;
 
-/// The few numbers of a flight that a map of many asks for, each as the whole flight's readout has
+/// The few numbers of a flight that a map of many flights needs, each as the whole flight's readout has
 /// it, to rounding.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Glance {
+pub struct FlightSummary {
     /// Turned from take-off to touch-down.
     pub air_turns: f64,
     pub takeoff_rate_rad_s: f64,
     pub peak_rate_rad_s: f64,
 }
 
-impl Glance {
+impl FlightSummary {
     /// Flies like [`Flight::new`].
     pub fn new(table: &Arc<PlanTable>, launch: Launch) -> Self {
-        let flown = Flight::kept::<Bare>(Arc::clone(table), launch);
+        let flown = Flight::fly::<RateRecord>(Arc::clone(table), launch);
         let (first, last) = (flown.steps[0], flown.steps[flown.steps.len() - 1]);
         let sign = flown.table.plan.spec.turning.sign();
         // From end to end: a tilt alone turns the right-left axis by half a turn only if the body lies

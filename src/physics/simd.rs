@@ -132,7 +132,7 @@ impl Vec3<f64x2> {
 
 /// A symmetric tensor.
 #[derive(Debug, Clone, Copy, Default)]
-pub struct Sym3<T> {
+pub struct SymmetricTensor<T> {
     pub xx: T,
     pub yy: T,
     pub zz: T,
@@ -141,7 +141,7 @@ pub struct Sym3<T> {
     pub yz: T,
 }
 
-impl<T: Real> Sym3<T> {
+impl<T: Real> SymmetricTensor<T> {
     /// This and (p . u) 1 - (p uᵀ + u pᵀ) / 2: moments of inertia about a point, seen from -p, for
     /// u = the sum of both first moments.
     pub fn moved(self, p: Vec3<T>, u: Vec3<T>) -> Self {
@@ -165,7 +165,7 @@ impl<T: Real> Sym3<T> {
     }
 }
 
-impl<T: Real> Add for Sym3<T> {
+impl<T: Real> Add for SymmetricTensor<T> {
     type Output = Self;
     fn add(self, other: Self) -> Self {
         Self {
@@ -179,7 +179,7 @@ impl<T: Real> Add for Sym3<T> {
     }
 }
 
-impl From<DMat3> for Sym3<f64> {
+impl From<DMat3> for SymmetricTensor<f64> {
     fn from(m: DMat3) -> Self {
         Self {
             xx: m.x_axis.x,
@@ -192,8 +192,8 @@ impl From<DMat3> for Sym3<f64> {
     }
 }
 
-impl From<Sym3<f64>> for DMat3 {
-    fn from(s: Sym3<f64>) -> Self {
+impl From<SymmetricTensor<f64>> for DMat3 {
+    fn from(s: SymmetricTensor<f64>) -> Self {
         Self::from_cols(
             DVec3::new(s.xx, s.xy, s.xz),
             DVec3::new(s.xy, s.yy, s.yz),
@@ -202,8 +202,8 @@ impl From<Sym3<f64>> for DMat3 {
     }
 }
 
-impl Sym3<f64x2> {
-    pub fn pair(left: Sym3<f64>, right: Sym3<f64>) -> Self {
+impl SymmetricTensor<f64x2> {
+    pub fn pair(left: SymmetricTensor<f64>, right: SymmetricTensor<f64>) -> Self {
         let pair = |left, right| f64x2::new([left, right]);
         Self {
             xx: pair(left.xx, right.xx),
@@ -215,8 +215,8 @@ impl Sym3<f64x2> {
         }
     }
 
-    pub fn sum(self) -> Sym3<f64> {
-        Sym3 {
+    pub fn sum(self) -> SymmetricTensor<f64> {
+        SymmetricTensor {
             xx: sum(self.xx),
             yy: sum(self.yy),
             zz: sum(self.zz),
@@ -234,13 +234,13 @@ pub fn sum(pair: f64x2) -> f64 {
 
 /// A rotation by its matrix.
 #[derive(Debug, Clone, Copy)]
-pub struct Turn<T> {
+pub struct RotationMatrix<T> {
     x_axis: Vec3<T>,
     y_axis: Vec3<T>,
     z_axis: Vec3<T>,
 }
 
-impl<T: Real> Turn<T> {
+impl<T: Real> RotationMatrix<T> {
     /// Of a unit quaternion.
     #[inline(always)]
     fn of(v: Vec3<T>, w: T) -> Self {
@@ -284,12 +284,12 @@ impl<T: Real> Turn<T> {
 
     /// R S Rᵀ.
     #[inline(always)]
-    pub fn tensor(&self, s: Sym3<T>) -> Sym3<T> {
+    pub fn tensor(&self, s: SymmetricTensor<T>) -> SymmetricTensor<T> {
         let (a, b, c) = (self.x_axis, self.y_axis, self.z_axis);
         let x = a * s.xx + b * s.xy + c * s.xz;
         let y = a * s.xy + b * s.yy + c * s.yz;
         let z = a * s.xz + b * s.yz + c * s.zz;
-        Sym3 {
+        SymmetricTensor {
             xx: x.x * a.x + y.x * b.x + z.x * c.x,
             yy: x.y * a.y + y.y * b.y + z.y * c.y,
             zz: x.z * a.z + y.z * b.z + z.z * c.z,
@@ -300,15 +300,15 @@ impl<T: Real> Turn<T> {
     }
 }
 
-impl From<DQuat> for Turn<f64> {
+impl From<DQuat> for RotationMatrix<f64> {
     fn from(q: DQuat) -> Self {
         Self::of(DVec3::new(q.x, q.y, q.z).into(), q.w)
     }
 }
 
-impl Turn<f64x2> {
+impl RotationMatrix<f64x2> {
     /// The same on both sides.
-    pub fn both(turn: &Turn<f64>) -> Self {
+    pub fn both(turn: &RotationMatrix<f64>) -> Self {
         Self {
             x_axis: Vec3::both(turn.x_axis),
             y_axis: Vec3::both(turn.y_axis),

@@ -1,20 +1,20 @@
-//! What a flight keeps of its steps: all that is known of each, or only what it takes to end it and
-//! to say how far and how fast it turned.
+//! What is recorded of each integration step: a whole sample, or only what it takes to end the
+//! flight and to say how far and how fast the body turned.
 
 use super::attitude::Attitude;
-use super::course::{Course, Passed};
-use super::moment::Moment;
+use super::constants::{FlightConstants, TimedProperties};
+use super::sample::FlightSample;
 
 use glam::DVec3;
 
-/// What is kept of an instant.
-pub trait Kept: Copy {
+/// What is recorded of an instant.
+pub trait StepRecord: Copy {
     /// Without an instant before, that of take-off.
     fn of(
-        course: &Course,
+        constants: &FlightConstants,
         t_s: f64,
         attitude: Attitude,
-        passed: Passed<'_>,
+        timed: TimedProperties<'_>,
         before: Option<&Self>,
     ) -> Self;
     fn t_s(&self) -> f64;
@@ -25,16 +25,16 @@ pub trait Kept: Copy {
     fn lowest_m(&self) -> f64;
 }
 
-impl Kept for Moment {
+impl StepRecord for FlightSample {
     #[inline]
     fn of(
-        course: &Course,
+        constants: &FlightConstants,
         t_s: f64,
         attitude: Attitude,
-        passed: Passed<'_>,
+        timed: TimedProperties<'_>,
         before: Option<&Self>,
     ) -> Self {
-        course.moment(t_s, attitude, passed, before)
+        constants.sample(t_s, attitude, timed, before)
     }
 
     fn t_s(&self) -> f64 {
@@ -54,9 +54,9 @@ impl Kept for Moment {
     }
 }
 
-/// The least of it.
+/// The least that is recorded.
 #[derive(Debug, Clone, Copy)]
-pub struct Bare {
+pub struct RateRecord {
     pub t_s: f64,
     pub attitude: Attitude,
     pub own_rate_rad_s: DVec3,
@@ -65,23 +65,23 @@ pub struct Bare {
     pub spin_rad_s: f64,
 }
 
-impl Kept for Bare {
+impl StepRecord for RateRecord {
     #[inline]
     fn of(
-        course: &Course,
+        constants: &FlightConstants,
         t_s: f64,
         attitude: Attitude,
-        passed: Passed<'_>,
+        timed: TimedProperties<'_>,
         _: Option<&Self>,
     ) -> Self {
         let up = attitude.up;
-        let own_rate_rad_s = course.own_rate_rad_s(up, passed);
+        let own_rate_rad_s = constants.own_rate_rad_s(up, timed);
         let spin_rad_s = own_rate_rad_s.dot(up);
         Self {
             t_s,
             attitude,
             own_rate_rad_s,
-            lowest_m: course.lowest_m(t_s, up, passed.stance),
+            lowest_m: constants.lowest_m(t_s, up, timed.properties),
             spin_rad_s,
         }
     }

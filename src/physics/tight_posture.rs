@@ -17,17 +17,17 @@ use glam::DQuat;
 
 use super::angles::rad;
 use super::body::{Body, BodySpec, Footwear, SEGMENTS, Segment};
+use super::forward_kinematics::ForwardKinematics;
 use super::overlap::overlap_m;
 use super::posture::{Arm, Leg, Posture, STILL};
 use super::rotation::{exp, log};
 use super::segments::SegmentTable;
-use super::shape::Shape;
 use super::takeoff_landing::takeoff_arm;
 use super::thickness::{Solid, solids};
 
 /// The angles of the tightest posture, rad.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Tight {
+pub struct TightPosture {
     /// Plane of elevation of both shoulders.
     pub arm_plane_rad: f64,
     /// Inward rotation of both shoulders.
@@ -93,7 +93,7 @@ const BETWEEN_LEGS: [[Segment; 2]; 7] = [
     [Segment::LeftShank, Segment::RightFoot],
 ];
 
-impl Tight {
+impl TightPosture {
     /// Of a body by one of the published tables, without boots and empty-handed.
     pub fn of(table: SegmentTable, stature_m: f64, body_mass_kg: f64) -> Self {
         let build = (body_mass_kg / (stature_m * stature_m * stature_m)).sqrt();
@@ -151,7 +151,7 @@ impl Tight {
 
     /// Of one of the builds, found when it is first asked for.
     fn known(table: SegmentTable, build: usize) -> &'static Self {
-        static FOUND: [[OnceLock<Tight>; BUILDS]; 2] =
+        static FOUND: [[OnceLock<TightPosture>; BUILDS]; 2] =
             [const { [const { OnceLock::new() }; BUILDS] }; 2];
         let of_table = &FOUND[match table {
             SegmentTable::Female => 0,
@@ -184,14 +184,14 @@ impl Search {
         Self { body, solids }
     }
 
-    fn tightest(&self) -> Tight {
-        let apart = Tight {
+    fn tightest(&self) -> TightPosture {
+        let apart = TightPosture {
             arm_plane_rad: ARM_PLANE_RAD[0],
             arm_axial_rad: ARM_AXIAL_RAD[0],
             leg_adduction_rad: LEG_ADDUCTION_RAD[0],
         };
         let leg_adduction_rad = farthest(LEG_ADDUCTION_RAD, |leg_adduction_rad| {
-            let tight = Tight {
+            let tight = TightPosture {
                 leg_adduction_rad,
                 ..apart
             };
@@ -199,14 +199,14 @@ impl Search {
         });
         let hands_together = |arm_plane_rad| {
             let arm_axial_rad = farthest(ARM_AXIAL_RAD, |arm_axial_rad| {
-                let tight = Tight {
+                let tight = TightPosture {
                     arm_plane_rad,
                     arm_axial_rad,
                     ..apart
                 };
                 self.passes_clear(&tight)
             });
-            Tight {
+            TightPosture {
                 arm_plane_rad,
                 arm_axial_rad,
                 leg_adduction_rad,
@@ -218,7 +218,7 @@ impl Search {
     }
 
     /// Whether the arms pass each other on their way in.
-    fn passes_clear(&self, tight: &Tight) -> bool {
+    fn passes_clear(&self, tight: &TightPosture) -> bool {
         let (wide, [left, right]) = (takeoff_arm(1.0), tight.legs());
         let (from, to) = (Posture::new(wide, wide, left, right), tight.posture());
         ON_THE_WAY.iter().all(|&part| {
@@ -229,15 +229,15 @@ impl Search {
         })
     }
 
-    fn is_clear(&self, tight: &Tight, pairs: &[[Segment; 2]]) -> bool {
+    fn is_clear(&self, tight: &TightPosture, pairs: &[[Segment; 2]]) -> bool {
         self.is_clear_in(&tight.posture(), pairs)
     }
 
     fn is_clear_in(&self, posture: &Posture, pairs: &[[Segment; 2]]) -> bool {
-        let shape = Shape::new(&self.body, posture, &STILL);
+        let kinematics = ForwardKinematics::new(&self.body, posture, &STILL);
         pairs
             .iter()
-            .all(|&[one, other]| overlap_m(&shape, &self.solids, one, other) <= TOUCH_M)
+            .all(|&[one, other]| overlap_m(&kinematics, &self.solids, one, other) <= TOUCH_M)
     }
 }
 
