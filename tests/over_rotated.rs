@@ -1,7 +1,7 @@
 //! A jump that turned too far is not full, wherever it is told of. More than a quarter turn beyond
 //! what is owed is over-rotated: common practice, no source; the sport's rule has no call for it.
 
-use turns_aloft::physics::call::Call;
+use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::facing::Facing;
 use turns_aloft::scenario::jump::JumpName;
 use turns_aloft::scenario::report::Report;

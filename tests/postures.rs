@@ -1,6 +1,6 @@
 //! The postures of a jump are ones that a body can take.
 //!
-//! Segments have a published thickness (`physics/thickness.rs` names the sources); two that are not
+//! Segments have a published thickness (`physics/body/thickness.rs` names the sources); two that are not
 //! neighbours overlap by no more than 5 mm, which flesh gives way by. Ranges of motion, each the
 //! narrowest mean found: knee flexion 138 degrees (Soucie et al. 2011, Haemophilia 17:500, men of 20 to
 //! 44, secondary); elbow flexion 143 (Boone & Azen 1979, J Bone Joint Surg Am 61:756, males), shoulder

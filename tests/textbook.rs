@@ -14,7 +14,6 @@ use std::f64::consts::{PI, TAU};
 use glam::{DMat3, DQuat, DVec3};
 use turns_aloft::physics::GRAVITY_M_S2;
 use turns_aloft::physics::body::{Body, Segment};
-use turns_aloft::physics::call::{Call, QUARTER_BAND_FROM_DEG};
 use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::flight::{Launch, Spin};
 use turns_aloft::physics::inverse::{JointState, Loads};
@@ -22,6 +21,7 @@ use turns_aloft::physics::landing::Ground;
 use turns_aloft::physics::posture::{Arm, Leg, Posture, STILL};
 use turns_aloft::physics::readout::Readout;
 use turns_aloft::physics::tree::Tree;
+use turns_aloft::scenario::call::{Call, QUARTER_BAND_FROM_DEG};
 use turns_aloft::scenario::starts;
 use turns_aloft::scenario::units::RateUnit;
 

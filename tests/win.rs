@@ -5,7 +5,7 @@ use turns_aloft::analysis::lever::{LEVERS, Season, place};
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::wanted::{MET_TURNS, Wanted};
 use turns_aloft::analysis::weights::{OBSERVED, WeightsNeeded};
-use turns_aloft::physics::call::Call;
+use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::keys::key;
 use turns_aloft::scenario::starts;
 use turns_aloft::session::win::Target;

@@ -7,8 +7,8 @@ use bevy_egui::egui::{
 
 use super::look::{self, AMBER, APART, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::sure;
-use crate::physics::call::Call;
 use crate::say;
+use crate::scenario::call::Call;
 use crate::scenario::starts;
 use crate::scenario::uncertainty::Range;
 use crate::session::Session;

@@ -7,44 +7,20 @@
 //!
 //! This package knows no scenario file, no screen and no browser.
 
-pub mod angles;
-pub mod attitude;
 pub mod body;
-pub mod call;
-pub mod centroidal;
-pub mod composite;
-pub mod constants;
-pub mod efforts;
-pub mod fixed_time;
+pub mod dynamics;
 pub mod flight;
-pub mod flight_summary;
-pub mod forward_kinematics;
-pub mod integrate;
-pub mod inverse;
-pub mod joint_trajectory;
-pub mod landing;
-pub mod launch;
-pub mod live_flight;
-pub mod mass_properties;
-pub mod minimum_jerk;
-pub mod motion_table;
-pub mod overlap;
-pub mod peak;
-pub mod plan;
-pub mod posture;
-pub mod readout;
-pub mod rotation;
-pub mod sample;
-pub mod sample_table;
-pub mod segments;
-pub mod simd;
-pub mod step_record;
-pub mod table;
-pub mod takeoff_landing;
-pub mod thickness;
-pub mod tight_posture;
-pub mod touchdown;
-pub mod tree;
+pub mod math;
+pub mod motion;
 
-/// Standard gravity, m/s² (3rd CGPM 1901, exact by definition).
-pub const GRAVITY_M_S2: f64 = 9.806_65;
+pub use body::{forward_kinematics, overlap, posture, segments, thickness};
+pub use dynamics::gravity::GRAVITY_M_S2;
+pub use dynamics::{attitude, centroidal, composite, integrate, inverse, mass_properties, tree};
+pub use flight::{
+    constants, efforts, fixed_time, flight_summary, landing, launch, live_flight, motion_table,
+    readout, sample, sample_table, step_record, table, touchdown,
+};
+pub use math::{angles, peak, rotation, simd};
+pub use motion::{
+    joint_trajectory, minimum_jerk, plan, resolution, takeoff_landing, tight_posture,
+};

@@ -6,7 +6,6 @@ use super::facing::past_deg;
 use super::jump::JumpName;
 use super::{HandsKeep, Scenario};
 use crate::physics::body::{Body, BodySpec};
-use crate::physics::call::{Call, over_rotated_deg};
 use crate::physics::centroidal::CentroidalState;
 use crate::physics::efforts::Efforts;
 use crate::physics::flight::{Flight, Launch, Spin};
@@ -18,6 +17,7 @@ use crate::physics::segments::Rows;
 use crate::physics::table::{PlanTable, Resolution};
 use crate::physics::tight_posture::TightPosture;
 use crate::physics::tree::Tree;
+use crate::scenario::call::{Call, over_rotated_deg};
 
 /// A scenario that has been flown.
 #[derive(Debug, Clone)]

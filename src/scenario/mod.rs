@@ -2,6 +2,7 @@
 //! way from there into the mechanics.
 
 pub mod beyond;
+pub mod call;
 pub(crate) mod complaint;
 pub mod effort_report;
 pub mod export;

@@ -11,7 +11,6 @@ use super::jumper::Size;
 use super::keys::{self, Kind, Refused, plain, shown};
 use super::named::named;
 use crate::physics::body::{Body, BodySpec, Segment};
-use crate::physics::call::Call;
 use crate::physics::centroidal::CentroidalState;
 use crate::physics::posture::STILL;
 use crate::physics::segments::SegmentTable;
@@ -19,6 +18,7 @@ use crate::physics::takeoff_landing::takeoff_posture;
 use crate::physics::tight_posture::TightPosture;
 use crate::physics::tree::Tree;
 use crate::say;
+use crate::scenario::call::Call;
 use crate::words::Message;
 
 /// Half-widths of what is uncertain about a jump.

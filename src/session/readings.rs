@@ -5,9 +5,9 @@
 use std::borrow::Cow;
 
 use super::{Session, beyond, efforts};
-use crate::physics::call::{Call, OVER_ROTATED_FROM_DEG, QUARTER_BAND_FROM_DEG};
 use crate::physics::flight::FlightSample;
 use crate::say;
+use crate::scenario::call::{Call, OVER_ROTATED_FROM_DEG, QUARTER_BAND_FROM_DEG};
 use crate::scenario::facing::Facing;
 use crate::scenario::fly::Owed;
 use crate::scenario::keys::{Kind, plain};

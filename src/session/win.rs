@@ -17,7 +17,7 @@ use crate::analysis::limits::{Limits, Verdict};
 use crate::analysis::wanted::{MET_TURNS, Single, TARGET_TURNS, Wanted};
 use crate::analysis::weights::{KEEPS, Needed};
 use crate::order::by_number;
-use crate::physics::call::QUARTER_BAND_FROM_DEG;
+use crate::scenario::call::QUARTER_BAND_FROM_DEG;
 use crate::words::Message;
 
 /// How many turns are asked for.

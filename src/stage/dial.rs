@@ -9,9 +9,9 @@ use super::ice::level;
 use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
 use super::{Dress, ShownFlight, ShownMoment, StageSystems};
-use crate::physics::call::QUARTER_BAND_FROM_DEG;
 use crate::physics::flight::{Flight, FlightSample};
 use crate::physics::rotation::heading_rad;
+use crate::scenario::call::QUARTER_BAND_FROM_DEG;
 
 /// The spiral begins at this radius and moves out by the pitch each turn.
 const FIRST_M: f32 = 0.62;
