@@ -6,10 +6,10 @@ use turns_aloft::physics::body::Body;
 use turns_aloft::physics::efforts::Efforts;
 use turns_aloft::physics::flight::{Flight, Launch};
 use turns_aloft::physics::landing::Ground;
+use turns_aloft::physics::live_flight::LiveFlight;
 use turns_aloft::physics::plan::{Plan, PlanSpec};
 use turns_aloft::physics::posture::Posture;
 use turns_aloft::physics::readout::Readout;
-use turns_aloft::physics::stepper::Stepper;
 use turns_aloft::physics::table::{PlanTable, Resolution};
 use turns_aloft::scenario::starts;
 
@@ -29,13 +29,13 @@ fn requests(plan: PlanSpec, launch: Launch, resolution: Resolution) -> (u64, u64
     let body = Body::new(starts::all()[0].scenario.body_spec());
     let (table, made) = counted(|| PlanTable::new(body, Plan::new(plan), resolution));
     let made = Arc::new(made);
-    let (flight, moments) = counted(|| {
+    let (flight, samples) = counted(|| {
         let flight = Flight::new(made, launch);
         let _readout = Readout::new(&flight, Ground::Ice);
         let _efforts = Efforts::new(&flight);
-        flight.moments.len()
+        flight.samples.len()
     });
-    (table, flight, moments)
+    (table, flight, samples)
 }
 
 /// Sixteen times the steps, not one request more: neither for the table nor for the flight, its
@@ -58,15 +58,14 @@ fn stepping_asks_for_nothing() {
     let scenario = &starts::all()[0].scenario;
     let (takeoff, _) = Plan::new(scenario.plan_spec()).at(0.0, f64::INFINITY);
     let body = Body::new(scenario.body_spec());
-    let mut stepper = Stepper::new(body, &takeoff, &scenario.launch(), scenario.turning);
+    let mut live = LiveFlight::new(body, &takeoff, &scenario.launch(), scenario.turning);
     let (asked, landed) = counted(|| {
-        stepper
-            .aim_all(&Posture::STANDING, 0.2)
+        live.aim_all(&Posture::STANDING, 0.2)
             .expect("a posture and a fair time");
         for _ in 0..120 {
-            stepper.step(0.01);
+            live.step(0.01);
         }
-        stepper.has_landed()
+        live.has_landed()
     });
     assert!(landed);
     assert_eq!(asked, 0);

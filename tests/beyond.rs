@@ -7,10 +7,10 @@
 //! abstract). Men: 0.7 s in the air (press). Peaks of 440 rpm: common practice, no source.
 
 use turns_aloft::analysis::effort_marks::{self, MARKED};
+use turns_aloft::analysis::goal::{GOAL_TURNS, Goal, Single};
 use turns_aloft::analysis::lever::{LEVERS, Season, place};
 use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict, marks};
 use turns_aloft::analysis::steps::ranked;
-use turns_aloft::analysis::goal::{Single, GOAL_TURNS, Goal};
 use turns_aloft::physics::efforts::JointGroup;
 use turns_aloft::physics::landing::Ground;
 use turns_aloft::physics::segments::SegmentTable;
@@ -21,8 +21,8 @@ use turns_aloft::scenario::strength;
 use turns_aloft::scenario::units::RateUnit;
 use turns_aloft::scenario::{Scenario, starts};
 use turns_aloft::session::compare::Which;
-use turns_aloft::session::readings::{readings, summary};
 use turns_aloft::session::goal::GoalTurns;
+use turns_aloft::session::readings::{readings, summary};
 use turns_aloft::session::{Question, Session};
 
 fn start(name: &str) -> Scenario {

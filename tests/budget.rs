@@ -12,12 +12,12 @@ use command::aloft;
 use proptest::prelude::*;
 use turns_aloft::analysis::budget::{Budget, Cause};
 use turns_aloft::physics::body::Body;
+use turns_aloft::physics::fixed_time::FixedTimeFlight;
 use turns_aloft::physics::flight::{Flight, Launch, Spin};
+use turns_aloft::physics::live_flight::LiveFlight;
+use turns_aloft::physics::mass_properties::MassProperties;
 use turns_aloft::physics::plan::{Plan, PlanSpec, Turning};
-use turns_aloft::physics::stance::Stance;
-use turns_aloft::physics::stepper::Stepper;
 use turns_aloft::physics::table::{PlanTable, Resolution};
-use turns_aloft::physics::timed::Timed;
 use turns_aloft::scenario::{Scenario, keys, starts};
 
 fn budget(scenario: &Scenario) -> Budget {
@@ -48,7 +48,7 @@ fn straight(scenario: &Scenario) -> Scenario {
 }
 
 /// The tightest posture of a scenario's jumper.
-fn tightest(scenario: &Scenario) -> Stance {
+fn tightest(scenario: &Scenario) -> MassProperties {
     let spec = PlanSpec {
         arm_tuck: 1.0,
         leg_tuck: 1.0,
@@ -70,8 +70,8 @@ fn closed_form_turns(scenario: &Scenario, flight: &Flight) -> f64 {
 }
 
 /// A flight for its own time in the air, and the launch with its angular momentum.
-fn as_flown(flight: &Flight) -> (Timed, Launch) {
-    let timed = Timed {
+fn as_flown(flight: &Flight) -> (FixedTimeFlight, Launch) {
+    let timed = FixedTimeFlight {
         closed: false,
         open_s: flight.open_s,
         hang_s: flight.touchdown_s,
@@ -165,8 +165,8 @@ proptest! {
     fn a_timed_flight_is_the_flight(scenario in space::scenario()) {
         let flight = scenario.fly().flight;
         let (timed, launch) = as_flown(&flight);
-        let moments = timed.fly(&flight.table, &launch);
-        let (end, expected) = (moments[moments.len() - 1], flight.touchdown());
+        let samples = timed.fly(&flight.table, &launch);
+        let (end, expected) = (samples[samples.len() - 1], flight.touchdown());
         prop_assert!((end.t_s - expected.t_s).abs() < 1e-12);
         prop_assert!((end.air_turns() - expected.air_turns()).abs() < 2e-5);
         prop_assert!((end.tilt_rad() - expected.tilt_rad()).abs() < 1e-4);
@@ -178,21 +178,21 @@ proptest! {
     fn closed_from_the_start_is_as_stepped_by_hand(scenario in space::scenario()) {
         let flight = scenario.fly().flight;
         let (timed, launch) = as_flown(&flight);
-        let moments = Timed { closed: true, ..timed }.fly(&flight.table, &launch);
+        let samples = FixedTimeFlight { closed: true, ..timed }.fly(&flight.table, &launch);
 
         let plan = &flight.table.plan;
         let (closed, _) = plan.at(plan.closed_s(), f64::INFINITY);
         let (landing, _) = plan.at(1e3, plan.closed_s());
         let high = Launch { jump_height_m: 50.0, ..launch };
         let body = Body::new(scenario.body_spec());
-        let mut stepper = Stepper::new(body, &closed, &high, scenario.turning);
-        stepper.step(flight.open_s);
-        stepper
+        let mut live = LiveFlight::new(body, &closed, &high, scenario.turning);
+        live.step(flight.open_s);
+        live
             .aim_all(&landing, scenario.open_time_s)
             .expect("a posture, in an admissible time");
-        stepper.step(flight.touchdown_s - flight.open_s);
-        prop_assert!(!stepper.has_landed());
-        let (end, expected) = (moments[moments.len() - 1], stepper.moment());
+        live.step(flight.touchdown_s - flight.open_s);
+        prop_assert!(!live.has_landed());
+        let (end, expected) = (samples[samples.len() - 1], live.sample());
         prop_assert!((end.t_s - expected.t_s).abs() < 1e-12);
         prop_assert!(
             (end.air_turns() - expected.air_turns()).abs() < 1e-4,

@@ -37,7 +37,11 @@ fn what_has_been_told_is_told_in_the_other_language() {
             set_language(Language::German);
             session.retranslate();
             let german = describe(&mut session);
-            assert_eq!(german, describe(&mut asked(question, &reference)), "{question:?}");
+            assert_eq!(
+                german,
+                describe(&mut asked(question, &reference)),
+                "{question:?}"
+            );
             assert_ne!(german, english, "{question:?}");
 
             set_language(Language::English);

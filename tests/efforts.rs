@@ -10,8 +10,8 @@ use turns_aloft::physics::GRAVITY_M_S2;
 use turns_aloft::physics::body::{SEGMENTS, Segment};
 use turns_aloft::physics::efforts::{Efforts, JointGroup};
 use turns_aloft::physics::flight::Flight;
-use turns_aloft::physics::inverse::{JointMotion, Loads};
-use turns_aloft::physics::motion;
+use turns_aloft::physics::inverse::{JointState, Loads};
+use turns_aloft::physics::motion_table;
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::physics::posture::Posture;
 use turns_aloft::physics::tree::Tree;
@@ -47,7 +47,7 @@ struct Moved {
 /// matrices (Newton's and Euler's laws; the product sums over links about one point).
 fn by_hand(
     flight: &Flight,
-    joints: &JointMotion,
+    joints: &JointState,
     rate: DVec3,
     loads: &Loads,
     left: Left,
@@ -125,7 +125,7 @@ fn by_hand(
 /// How far the loads are from those by hand, and how large the wrench on the root by hand is, both in
 /// parts of the largest load.
 fn apart(flight: &Flight, t_s: f64, left: Left) -> [f64; 2] {
-    let joints = flight.joint_motion_at(t_s);
+    let joints = flight.joint_state_at(t_s);
     let rate = flight.at(t_s).own_rate_rad_s;
     let loads = flight.loads_at(t_s);
     let sums = by_hand(flight, &joints, rate, &loads, left);
@@ -210,7 +210,7 @@ fn a_term_left_out_is_seen() {
 #[test]
 fn any_joint_may_move() {
     let flight = starts::all()[0].scenario.fly().flight;
-    let mut joints = flight.joint_motion_at(0.15);
+    let mut joints = flight.joint_state_at(0.15);
     let mut posture = Posture::STANDING;
     for segment in &Segment::ALL[1..] {
         let i = *segment as usize;
@@ -287,7 +287,7 @@ fn finer(scenario: &Scenario) -> Flight {
 
 /// Positions of the hands' parts out of the exported motion, by time and part.
 fn exported(flight: &Flight, step_s: f64) -> Vec<(f64, String, f64, DVec3)> {
-    motion::table(flight, step_s)
+    motion_table::table(flight, step_s)
         .lines()
         .skip(1)
         .map(|line| {
@@ -447,7 +447,7 @@ fn torques_in_the_parents_axes() {
     let flight = starts::all()[0].scenario.fly().flight;
     let pose = flight.pose_at(0.15);
     let loads = flight.loads_at(0.15);
-    let (posture, _) = &flight.joint_motion_at(0.15).moving;
+    let (posture, _) = &flight.joint_state_at(0.15).moving;
     for segment in &Segment::ALL[1..] {
         let parent = segment.parent().expect("not the pelvis");
         let own = pose.orientation(Segment::LowerTrunk).conjugate() * pose.orientation(parent);
@@ -462,7 +462,7 @@ fn torques_in_the_parents_axes() {
 fn free_fall_takes_no_force() {
     let body = starts::all()[0].scenario.body_spec();
     let tree = Tree::new(&turns_aloft::physics::body::Body::new(body));
-    let joints = JointMotion {
+    let joints = JointState {
         moving: (Posture::STANDING, turns_aloft::physics::posture::STILL),
         accelerations: turns_aloft::physics::posture::STILL,
     };

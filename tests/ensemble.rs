@@ -7,7 +7,7 @@
 
 use serde::Deserialize;
 use turns_aloft::physics::body::{Body, BodySpec, Footwear, Segment};
-use turns_aloft::physics::momentum::MassState;
+use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::posture::{Arm, Leg, Posture, STILL};
 use turns_aloft::physics::segments::{FEMALE, MALE, Row, Rows, SegmentTable};
 use turns_aloft::physics::tree::Tree;
@@ -184,7 +184,7 @@ impl Outside {
 }
 
 fn long_kg_m2(body: &Body, posture: &Posture) -> f64 {
-    let state = MassState::new(&Tree::new(body), posture, &STILL);
+    let state = CentroidalState::new(&Tree::new(body), posture, &STILL);
     state.inertia_kg_m2.y_axis.y
 }
 

@@ -5,10 +5,10 @@ mod space;
 
 use proptest::prelude::*;
 use turns_aloft::analysis::caution;
+use turns_aloft::analysis::goal::{Goal, MET_TURNS, Single};
 use turns_aloft::analysis::joint::Combination;
 use turns_aloft::analysis::lever::{LEVERS, Season, place};
 use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict, marks};
-use turns_aloft::analysis::goal::{MET_TURNS, Single, Goal};
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::physics::segments::SegmentTable;
 use turns_aloft::scenario::beyond::{PEAK_RATE, Respect};
@@ -347,13 +347,8 @@ fn what_is_reached_needs_no_change() {
             assert_eq!(single.judgement.verdict, Verdict::AlreadyReached);
             assert_eq!(single.proposal.expect("nothing to do").change, 0.0);
         }
-        let found = joint(
-            scenario,
-            goal_turns,
-            &Limits::default(),
-            &Season::default(),
-        )
-        .expect("nothing to do");
+        let found = joint(scenario, goal_turns, &Limits::default(), &Season::default())
+            .expect("nothing to do");
         assert_eq!((found.effort_seasons, found.turns), (0.0, turns));
         assert_eq!(found.judgement.verdict, Verdict::AlreadyReached);
         assert!(found.cautions.is_empty());

@@ -5,10 +5,10 @@ mod command;
 
 use command::aloft;
 use serde_json::{Value, json};
+use turns_aloft::analysis::goal::Goal;
 use turns_aloft::analysis::lever::Season;
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::steps::ranked;
-use turns_aloft::analysis::goal::Goal;
 use turns_aloft::analysis::weights::{Weights, WeightsNeeded};
 use turns_aloft::scenario::starts;
 
@@ -48,12 +48,7 @@ fn the_same_answers_as_the_analysis() {
         let goal = Goal::new(scenario, &now, now.turns.floor() + 1.0, &limits, &season);
         let singles = goal.singles();
         let joint = goal.joint(&singles);
-        let printed = report(&[
-            "reach",
-            start.name,
-            "--turns",
-            &goal.goal_turns.to_string(),
-        ]);
+        let printed = report(&["reach", start.name, "--turns", &goal.goal_turns.to_string()]);
         assert_eq!(printed["turns"], json!(now.turns));
         assert_eq!(printed["target_turns"], json!(goal.goal_turns));
         assert_eq!(printed["hands_keep"], json!(scenario.hands_keep));

@@ -1,11 +1,11 @@
 //! What would win it, as a session answers it piece by piece.
 
 use turns_aloft::analysis::caution;
+use turns_aloft::analysis::goal::{Goal, MET_TURNS};
 use turns_aloft::analysis::lever::{LEVERS, Season, place};
 use turns_aloft::analysis::limits::Limits;
-use turns_aloft::analysis::goal::{MET_TURNS, Goal};
 use turns_aloft::analysis::weights::{OBSERVED, WeightsNeeded};
-use turns_aloft::physics::call::Call;
+use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::keys::key;
 use turns_aloft::scenario::starts;
 use turns_aloft::session::goal::GoalTurns;
@@ -50,7 +50,7 @@ fn the_same_answers_as_the_analysis() {
         }
         let (joint, fits) = session.combination();
         assert!(fits);
-        assert_eq!(joint, goal.joint(&singles).as_ref());
+        assert_eq!(joint, goal.combination(&singles).as_ref());
     }
 }
 
@@ -66,7 +66,11 @@ fn the_mildest_verdict_stands_first() {
 #[test]
 fn what_is_tried_has_the_turns_and_can_be_gone_back_on() {
     let before = Session::default();
-    for target in [GoalTurns::Full, GoalTurns::NotCalled, GoalTurns::Turns(1.75)] {
+    for target in [
+        GoalTurns::Full,
+        GoalTurns::NotCalled,
+        GoalTurns::Turns(1.75),
+    ] {
         let mut session = asked();
         session.set_goal(target);
         session.poll(|| true);
@@ -97,14 +101,8 @@ fn not_called_is_a_full_rotation_by_the_rule_and_hardly_more() {
     session.set_goal(GoalTurns::NotCalled);
     let owed = session.jump().owed.expect("a named jump").turns;
     let call_at = |turns: f64| Call::of(360.0 * (owed - turns));
-    assert_eq!(
-        call_at(session.goal_turns() - 0.9 * MET_TURNS),
-        Call::Full
-    );
-    assert_ne!(
-        call_at(session.goal_turns() - 2.0 * MET_TURNS),
-        Call::Full
-    );
+    assert_eq!(call_at(session.goal_turns() - 0.9 * MET_TURNS), Call::Full);
+    assert_ne!(call_at(session.goal_turns() - 2.0 * MET_TURNS), Call::Full);
 }
 
 #[test]
@@ -125,23 +123,23 @@ fn limits_move_by_steps_and_are_this_jumpers() {
     let mut session = asked();
     let height = place("jump_height_m").expect("a lever");
     let now_m = session.scenario().jump_height_m;
-    let marks = session.marks_of(height).expect("a season");
+    let marks = session.limit_of(height).expect("a season");
     assert!(!marks.own);
     assert!((marks.range[1] - (now_m + 0.03)).abs() < 1e-12);
     session.step_limit(height, 1, 1.0);
-    let marks = session.marks_of(height).expect("own");
+    let marks = session.limit_of(height).expect("own");
     assert!(marks.own);
     assert!((marks.range[1] - (now_m + 0.04)).abs() < 1e-9);
     // The lower end pushes the higher one.
     for _ in 0..20 {
         session.step_limit(height, 0, 1.0);
     }
-    let [least_m, most_m] = session.marks_of(height).expect("own").range;
+    let [least_m, most_m] = session.limit_of(height).expect("own").range;
     assert!(least_m > now_m + 0.1 && most_m == least_m);
 
     let mut again = Session::default();
     again.restore(&session.keep());
-    assert_eq!(again.marks_of(height), session.marks_of(height));
+    assert_eq!(again.limit_of(height), session.limit_of(height));
     again.open(starts::all()[1].scenario.clone());
     assert!(!again.has_own_limits());
 }
@@ -185,7 +183,7 @@ fn what_was_kept_of_the_hand_mass_is_passed_over() {
     assert_eq!(again.notice(), None);
     assert_eq!(again.goal_turns(), session.goal_turns());
     let [height, legs] = ["jump_height_m", "leg_tuck"].map(|name| place(name).expect("a lever"));
-    assert_eq!(again.marks_of(height).expect("own").range, [0.2, 0.4]);
+    assert_eq!(again.limit_of(height).expect("own").range, [0.2, 0.4]);
     assert_eq!(again.season_of(legs), Some(0.2));
     assert!(!again.keep().contains(r#""hand_mass_kg":["#));
 }
@@ -214,7 +212,11 @@ fn weights_stand_beside_the_answers() {
     session.apply_single("hand_mass_kg");
     assert_eq!((session.scenario(), session.tried()), (&before, 0));
     let lines = session.answers();
-    assert!(lines.iter().all(|line| line.quantity != "goal:hand_mass_kg"));
+    assert!(
+        lines
+            .iter()
+            .all(|line| line.quantity != "goal:hand_mass_kg")
+    );
     let said = |quantity: &str| {
         let line = lines.iter().find(|line| line.quantity == quantity);
         line.expect("a line").text.clone()

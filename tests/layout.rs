@@ -8,7 +8,7 @@ use std::f64::consts::{FRAC_PI_2, PI};
 
 use bare::bare;
 use turns_aloft::physics::body::{Body, Segment};
-use turns_aloft::physics::momentum::MassState;
+use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::posture::{Arm, Leg, Posture, STILL};
 use turns_aloft::physics::segments::SegmentTable;
 use turns_aloft::physics::tree::Tree;
@@ -39,7 +39,7 @@ fn standing(elevation_rad: f64, plantarflexion_rad: f64) -> Posture {
 }
 
 fn about_long_axis(body: &Body, posture: &Posture) -> f64 {
-    MassState::new(&Tree::new(body), posture, &STILL)
+    CentroidalState::new(&Tree::new(body), posture, &STILL)
         .inertia_kg_m2
         .y_axis
         .y
@@ -129,7 +129,8 @@ fn the_ratio_and_the_size_are_those_of_adults() {
 #[test]
 fn the_front_back_axis_is_much_the_heavier() {
     for body in [female(), male()] {
-        let inertia = MassState::new(&Tree::new(&body), &Posture::STANDING, &STILL).inertia_kg_m2;
+        let inertia =
+            CentroidalState::new(&Tree::new(&body), &Posture::STANDING, &STILL).inertia_kg_m2;
         let ratio = inertia.x_axis.x / inertia.y_axis.y;
         assert!((10.0..=14.0).contains(&ratio), "{ratio}");
     }

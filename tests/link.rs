@@ -136,7 +136,10 @@ fn links_already_sent_still_open() {
     assert!(one.earlier_body);
     let two = link(GOLDEN_PAIR);
     assert_eq!(two.jump, peculiar());
-    assert_eq!(two.reference.as_ref().map(|jump| &*jump.name), Some("Later"));
+    assert_eq!(
+        two.reference.as_ref().map(|jump| &*jump.name),
+        Some("Later")
+    );
     assert_eq!(two.reference.map(|jump| jump.arm_tuck), Some(0.125));
 
     for (fragment, words) in GOLDEN_WORDS {

@@ -65,7 +65,10 @@ fn a_picture_at_once_and_the_whole_map_in_the_end() {
         Some("25 of 3721 flown")
     );
     complete(&mut session);
-    assert_eq!(describe(&session, "map:done").as_deref(), Some("61 x 61 flown"));
+    assert_eq!(
+        describe(&session, "map:done").as_deref(),
+        Some("61 x 61 flown")
+    );
 
     let [across, up] = session.map_sides();
     let mut map = TurnMap::new(session.scenario(), across, up).expect("two levers");

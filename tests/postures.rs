@@ -1,6 +1,6 @@
 //! The postures of a jump are ones that a body can take.
 //!
-//! Segments have a published thickness (`physics/thickness.rs` names the sources); two that are not
+//! Segments have a published thickness (`physics/body/thickness.rs` names the sources); two that are not
 //! neighbours overlap by no more than 5 mm, which flesh gives way by. Ranges of motion, each the
 //! narrowest mean found: knee flexion 138 degrees (Soucie et al. 2011, Haemophilia 17:500, men of 20 to
 //! 44, secondary); elbow flexion 143 (Boone & Azen 1979, J Bone Joint Surg Am 61:756, males), shoulder
@@ -22,17 +22,17 @@ use glam::DVec3;
 use proptest::prelude::*;
 use turns_aloft::physics::GRAVITY_M_S2;
 use turns_aloft::physics::body::{Body, Segment};
-use turns_aloft::physics::momentum::MassState;
+use turns_aloft::physics::centroidal::CentroidalState;
+use turns_aloft::physics::forward_kinematics::ForwardKinematics;
+use turns_aloft::physics::mass_properties::MassProperties;
 use turns_aloft::physics::overlap::overlap_m;
 use turns_aloft::physics::plan::Plan;
 use turns_aloft::physics::posture::{Posture, STILL};
 use turns_aloft::physics::rotation::{about, log};
 use turns_aloft::physics::segments::SegmentTable;
-use turns_aloft::physics::shape::Shape;
-use turns_aloft::physics::stance::Stance;
 use turns_aloft::physics::takeoff_landing::{landing_posture, takeoff_posture};
 use turns_aloft::physics::thickness::solids;
-use turns_aloft::physics::tight::Tight;
+use turns_aloft::physics::tight_posture::TightPosture;
 use turns_aloft::physics::tree::Tree;
 use turns_aloft::scenario::Scenario;
 
@@ -58,12 +58,12 @@ fn are_neighbours(one: Segment, other: Segment) -> bool {
 
 /// The deepest overlap in a posture.
 fn deepest(body: &Body, posture: &Posture) -> (f64, Segment, Segment) {
-    let (shape, solids) = (Shape::new(body, posture, &STILL), solids(body));
+    let (kinematics, solids) = (ForwardKinematics::new(body, posture, &STILL), solids(body));
     let mut deepest = (f64::NEG_INFINITY, Segment::Head, Segment::Head);
     for (i, &one) in Segment::ALL.iter().enumerate() {
         for &other in &Segment::ALL[i + 1..] {
             if !are_neighbours(one, other) {
-                let overlap_m = overlap_m(&shape, &solids, one, other);
+                let overlap_m = overlap_m(&kinematics, &solids, one, other);
                 if overlap_m > deepest.0 {
                     deepest = (overlap_m, one, other);
                 }
@@ -131,8 +131,8 @@ proptest! {
         let long = |s: &Scenario| {
             let plan = Plan::new(s.plan_spec());
             let (posture, rates) = plan.at(plan.closed_s(), f64::INFINITY);
-            let stance = Stance::from(MassState::new(&tree, &posture, &rates));
-            stance.long_axis.dot(stance.state.inertia_kg_m2 * stance.long_axis)
+            let properties = MassProperties::from(CentroidalState::new(&tree, &posture, &rates));
+            properties.long_axis.dot(properties.state.inertia_kg_m2 * properties.long_axis)
         };
         prop_assert!(long(&tighter) <= long(&scenario));
     }
@@ -231,7 +231,7 @@ proptest! {
 /// The check sees an angle: an elbow that bends backwards, and the angles that a posture is made of.
 #[test]
 fn angles_are_those_of_the_posture() {
-    let tight = Tight::of(SegmentTable::Male, 1.75, 68.0);
+    let tight = TightPosture::of(SegmentTable::Male, 1.75, 68.0);
     let [right, _] = Angles::of(&tight.posture());
     let arm = tight.arm();
     let leg = tight.legs()[1];
@@ -260,9 +260,9 @@ fn angles_are_those_of_the_posture() {
 #[test]
 fn hands_in_one_place_are_seen() {
     let body = Body::new(bare(SegmentTable::Female, 1.6, 50.0));
-    let tight = Tight {
+    let tight = TightPosture {
         arm_axial_rad: 1.2,
-        ..Tight::of(SegmentTable::Female, 1.6, 50.0)
+        ..TightPosture::of(SegmentTable::Female, 1.6, 50.0)
     };
     assert!(deepest(&body, &tight.posture()).0 > 0.02);
 }

@@ -11,12 +11,12 @@ mod made;
 use std::f64::consts::{FRAC_PI_2, TAU};
 
 use glam::DVec3;
-use turns_aloft::physics::blend::{minimum_jerk, minimum_jerk_change};
 use turns_aloft::physics::body::{Body, BodySpec, Footwear, Segment};
+use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::flight::{Flight, Launch, Spin};
-use turns_aloft::physics::inverse::{JointMotion, Loads};
+use turns_aloft::physics::inverse::{JointState, Loads};
 use turns_aloft::physics::landing::Ground;
-use turns_aloft::physics::momentum::MassState;
+use turns_aloft::physics::minimum_jerk::{minimum_jerk, minimum_jerk_acceleration};
 use turns_aloft::physics::posture::{Arm, Leg, Posture, STILL};
 use turns_aloft::physics::readout::Readout;
 use turns_aloft::physics::segments::SegmentTable;
@@ -60,7 +60,7 @@ fn posture(elevation_rad: f64) -> Posture {
 }
 
 /// Arms straight out at take-off, down at the sides 0.2 s later: two states a step.
-fn states(body: &Body) -> Vec<MassState> {
+fn states(body: &Body) -> Vec<CentroidalState> {
     let tree = Tree::new(body);
     (0..=2 * STEPS)
         .map(|i| {
@@ -71,7 +71,7 @@ fn states(body: &Body) -> Vec<MassState> {
             let rate = DVec3::X * FRAC_PI_2 * part_rate;
             rates[Segment::RightUpperArm as usize] = rate;
             rates[Segment::LeftUpperArm as usize] = -rate;
-            MassState::new(&tree, &posture(FRAC_PI_2 * (1.0 - part)), &rates)
+            CentroidalState::new(&tree, &posture(FRAC_PI_2 * (1.0 - part)), &rates)
         })
         .collect()
 }
@@ -93,11 +93,11 @@ fn rate_follows_the_inertia_at_every_instant() {
     let flight = flight(Spin::Rate(8.0));
     let first = flight.takeoff();
     let mut least = f64::INFINITY;
-    for moment in &flight.moments {
-        let expected = 8.0 * first.inertia_kg_m2 / moment.inertia_kg_m2;
-        assert!((moment.spin_rad_s / expected - 1.0).abs() < 1e-12);
-        assert!(moment.tilt_rad() < 1e-12);
-        least = least.min(moment.inertia_kg_m2);
+    for sample in &flight.samples {
+        let expected = 8.0 * first.inertia_kg_m2 / sample.inertia_kg_m2;
+        assert!((sample.spin_rad_s / expected - 1.0).abs() < 1e-12);
+        assert!(sample.tilt_rad() < 1e-12);
+        least = least.min(sample.inertia_kg_m2);
     }
     // The arms did come in: with a kilogram in each hand by far more than a factor of three.
     assert!(first.inertia_kg_m2 / least > 3.0);
@@ -110,7 +110,7 @@ fn both_ends_are_the_two_position_pull_in() {
     let flight = flight(Spin::Rate(8.0));
     let r = Readout::new(&flight, Ground::Ice);
     let still = |elevation_rad| {
-        MassState::new(&Tree::new(&body()), &posture(elevation_rad), &STILL)
+        CentroidalState::new(&Tree::new(&body()), &posture(elevation_rad), &STILL)
             .inertia_kg_m2
             .y_axis
             .y
@@ -162,8 +162,8 @@ fn every_rate_is_in_proportion_to_h() {
         (Spin::AngularMomentum(h), 1.0),
     ] {
         let fast = flight(spin);
-        assert_eq!(fast.moments.len(), slow.moments.len());
-        for (a, b) in slow.moments.iter().zip(&fast.moments) {
+        assert_eq!(fast.samples.len(), slow.samples.len());
+        for (a, b) in slow.samples.iter().zip(&fast.samples) {
             assert!((b.spin_rad_s / (times * a.spin_rad_s) - 1.0).abs() < 1e-12);
         }
         let peaks = [&slow, &fast].map(|f| Readout::new(f, Ground::Ice).peak_rate_rad_s);
@@ -172,16 +172,16 @@ fn every_rate_is_in_proportion_to_h() {
 }
 
 /// How the arms move in [`states`], some time after take-off.
-fn joint_motion(t_s: f64) -> JointMotion {
+fn joint_motion(t_s: f64) -> JointState {
     let (part, part_rate) = minimum_jerk(t_s, 0.0, CLOSE_TIME_S);
-    let part_change = minimum_jerk_change(t_s, 0.0, CLOSE_TIME_S);
+    let part_change = minimum_jerk_acceleration(t_s, 0.0, CLOSE_TIME_S);
     let both = |of: f64| {
         let mut joints = STILL;
         joints[Segment::RightUpperArm as usize] = DVec3::X * FRAC_PI_2 * of;
         joints[Segment::LeftUpperArm as usize] = DVec3::NEG_X * FRAC_PI_2 * of;
         joints
     };
-    JointMotion {
+    JointState {
         moving: (posture(FRAC_PI_2 * (1.0 - part)), both(part_rate)),
         accelerations: both(part_change),
     }
@@ -197,7 +197,7 @@ fn hands_are_held_on_their_circle() {
         - body.link(Segment::RightForearm).joint_m.y
         - body.link(Segment::RightHand).joint_m.y;
     let tree = Tree::new(&body);
-    let still = JointMotion {
+    let still = JointState {
         moving: (posture(FRAC_PI_2), STILL),
         accelerations: STILL,
     };
@@ -251,9 +251,9 @@ fn shoulder_torque_of_the_pull_in() {
     for i in 0..=20 {
         let t_s = CLOSE_TIME_S * f64::from(i) / 20.0;
         let joints = joint_motion(t_s);
-        let state = MassState::new(&tree, &joints.moving.0, &joints.moving.1);
+        let state = CentroidalState::new(&tree, &joints.moving.0, &joints.moving.1);
         let h = 8.0
-            * MassState::new(&tree, &posture(FRAC_PI_2), &STILL)
+            * CentroidalState::new(&tree, &posture(FRAC_PI_2), &STILL)
                 .inertia_kg_m2
                 .y_axis
                 .y;
@@ -264,7 +264,7 @@ fn shoulder_torque_of_the_pull_in() {
         let (part, part_rate) = minimum_jerk(t_s, 0.0, CLOSE_TIME_S);
         let f = FRAC_PI_2 * (1.0 - part);
         let f1 = -FRAC_PI_2 * part_rate;
-        let f2 = -FRAC_PI_2 * minimum_jerk_change(t_s, 0.0, CLOSE_TIME_S);
+        let f2 = -FRAC_PI_2 * minimum_jerk_acceleration(t_s, 0.0, CLOSE_TIME_S);
         let (sin, cos) = libm::sincos(f);
         let own = mass * z0 * z0 + 2.0 * z0 * first * sin + raised * sin * sin + long * cos * cos;
         let slope = 2.0 * z0 * first * cos + 2.0 * (raised - long) * sin * cos;

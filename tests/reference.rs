@@ -54,7 +54,10 @@ fn nothing_is_beside_until_asked_for() {
 
     session.set_reference(reference("four-turns"));
     let reference_changes = session.reference().expect("it was asked for");
-    assert_eq!(reference_changes.jump.turns, start("four-turns").fly().turns);
+    assert_eq!(
+        reference_changes.jump.turns,
+        start("four-turns").fly().turns
+    );
 
     session.clear_reference();
     assert!(session.reference().is_none());

@@ -8,7 +8,7 @@ mod bare;
 
 use bare::bare;
 use turns_aloft::physics::body::{Body, BodySpec, Footwear, SEGMENTS, Segment};
-use turns_aloft::physics::momentum::MassState;
+use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::posture::{Posture, STILL};
 use turns_aloft::physics::segments::{FEMALE, MALE, Row, Rows, SegmentTable};
 use turns_aloft::physics::tree::Tree;
@@ -245,7 +245,8 @@ fn masses_add_up_to_the_body_mass() {
 #[test]
 fn inertia_scales_with_mass_and_stature_squared() {
     for table in [SegmentTable::Female, SegmentTable::Male] {
-        let of = |spec| MassState::new(&Tree::new(&Body::new(spec)), &Posture::STANDING, &STILL);
+        let of =
+            |spec| CentroidalState::new(&Tree::new(&Body::new(spec)), &Posture::STANDING, &STILL);
         let spec = reference(table);
         let small = of(spec);
         let large = of(BodySpec {

@@ -4,7 +4,7 @@
 use std::sync::Arc;
 
 use proptest::prelude::*;
-use turns_aloft::physics::glance::Glance;
+use turns_aloft::physics::flight_summary::FlightSummary;
 use turns_aloft::physics::table::{PlanTable, Resolution};
 use turns_aloft::scenario::keys::KEYS;
 use turns_aloft::scenario::{Scenario, starts};
@@ -81,8 +81,8 @@ proptest! {
             let near = changed(&scenario, KEYS[i].key, (KEYS[i].get)(&other));
             table(&near, &[])
         });
-        let (alone, _) = scenario.glance(&[]);
-        let (shared, _) = scenario.glance(&[&earlier[0], &earlier[1]]);
+        let (alone, _) = scenario.fly_summary(&[]);
+        let (shared, _) = scenario.fly_summary(&[&earlier[0], &earlier[1]]);
         prop_assert_eq!(alone, shared);
     }
 
@@ -90,17 +90,17 @@ proptest! {
     #[test]
     fn a_glance_is_the_readout(scenario in space::scenario()) {
         let jump = scenario.fly();
-        let (glance, whole) = (scenario.glance(&[]).0, Glance::of(&jump.readout));
-        prop_assert!((glance.air_turns - whole.air_turns).abs() < 1e-11);
-        prop_assert_eq!(glance.takeoff_rate_rad_s, whole.takeoff_rate_rad_s);
-        prop_assert_eq!(glance.peak_rate_rad_s, whole.peak_rate_rad_s);
+        let (summary, whole) = (scenario.fly_summary(&[]).0, FlightSummary::of(&jump.readout));
+        prop_assert!((summary.air_turns - whole.air_turns).abs() < 1e-11);
+        prop_assert_eq!(summary.takeoff_rate_rad_s, whole.takeoff_rate_rad_s);
+        prop_assert_eq!(summary.peak_rate_rad_s, whole.peak_rate_rad_s);
     }
 
     /// No jumper lies down on the way, so that turns can be counted from end to end.
     #[test]
     fn nobody_lies_down(scenario in space::scenario()) {
-        for moment in &scenario.fly().flight.moments {
-            prop_assert!(moment.attitude.up.y > 0.0, "{moment:?}");
+        for sample in &scenario.fly().flight.samples {
+            prop_assert!(sample.attitude.up.y > 0.0, "{sample:?}");
         }
     }
 }

@@ -4,9 +4,9 @@
 
 use std::f64::consts::TAU;
 
-use turns_aloft::physics::call::Call;
 use turns_aloft::physics::landing::Ground;
 use turns_aloft::physics::segments::SegmentTable;
+use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::fly::Jump;
 use turns_aloft::scenario::jump::JumpName;
 use turns_aloft::scenario::units::RateUnit;

@@ -14,14 +14,14 @@ use std::f64::consts::{PI, TAU};
 use glam::{DMat3, DQuat, DVec3};
 use turns_aloft::physics::GRAVITY_M_S2;
 use turns_aloft::physics::body::{Body, Segment};
-use turns_aloft::physics::call::{Call, QUARTER_BAND_FROM_DEG};
+use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::flight::{Launch, Spin};
-use turns_aloft::physics::inverse::{JointMotion, Loads};
+use turns_aloft::physics::inverse::{JointState, Loads};
 use turns_aloft::physics::landing::Ground;
-use turns_aloft::physics::momentum::MassState;
 use turns_aloft::physics::posture::{Arm, Leg, Posture, STILL};
 use turns_aloft::physics::readout::Readout;
 use turns_aloft::physics::tree::Tree;
+use turns_aloft::scenario::call::{Call, QUARTER_BAND_FROM_DEG};
 use turns_aloft::scenario::starts;
 use turns_aloft::scenario::units::RateUnit;
 
@@ -152,13 +152,13 @@ fn rods_out(body: &Body) -> f64 {
         plantarflexion_rad: 0.0,
     };
     let posture = Posture::new(arm, arm, leg, leg);
-    MassState::new(&Tree::new(body), &posture, &STILL)
+    CentroidalState::new(&Tree::new(body), &posture, &STILL)
         .inertia_kg_m2
         .y_axis
         .y
 }
 
-/// 3. Moment of inertia of a skater, CP 10.3: a 60.0 kg cylinder of radius 0.110 m has 0.363; a
+/// 3. FlightSample of inertia of a skater, CP 10.3: a 60.0 kg cylinder of radius 0.110 m has 0.363; a
 ///    52.5 kg one with two 3.75 kg rods of 0.900 m turned about their ends has 2.34 kg m2.
 #[test]
 fn cylinders_and_rods() {
@@ -242,7 +242,7 @@ fn circled(hand_kg: f64, radius_m: f64, rate_rad_s: f64) -> Loads {
         link.cm_m.z = side * (radius_m - shoulder_m);
         link.end_m.z = link.cm_m.z;
     }
-    let still = JointMotion {
+    let still = JointState {
         moving: (Posture::STANDING, STILL),
         accelerations: STILL,
     };

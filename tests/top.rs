@@ -19,8 +19,8 @@ use turns_aloft::physics::attitude::Attitude;
 use turns_aloft::physics::body::Body;
 use turns_aloft::physics::flight::{Flight, Launch, Spin};
 use turns_aloft::physics::integrate;
+use turns_aloft::physics::mass_properties::RateFromMomentum;
 use turns_aloft::physics::rotation::{about, exp, log};
-use turns_aloft::physics::stance::RateLaw;
 use turns_aloft::scenario::{Scenario, starts};
 
 /// Moments of a body much like a tight jumper, the same about both axes across, kg m2.
@@ -37,10 +37,10 @@ fn symmetric_top(start: DQuat, h: DVec3, t_s: f64) -> DQuat {
 
 /// The same attitude by the product's integrator in even steps.
 fn stepped(start: DQuat, moments: DVec3, h: f64, t_s: f64, steps: usize) -> DQuat {
-    let law = RateLaw::from(&shape::still(moments));
+    let rate_from_momentum = RateFromMomentum::from(&shape::still(moments));
     (0..steps)
         .fold(Attitude::of(start), |attitude, _| {
-            integrate::step(attitude, h, t_s / steps as f64, [&law; 3])
+            integrate::step(attitude, h, t_s / steps as f64, [&rate_from_momentum; 3])
         })
         .orientation()
 }
@@ -78,12 +78,12 @@ fn a_flight_meets_the_symmetric_top() {
     let flight = made::fly(body, made::closing_only(0.1), vec![state; 41], launch);
     let start = flight.takeoff().orientation();
     let azimuth = |axis: DVec3| libm::atan2(axis.x, axis.z);
-    for moment in &flight.moments {
-        let exact = symmetric_top(start, H, moment.t_s);
-        assert!(angle_between(moment.orientation(), exact) < 1e-6);
-        assert!((moment.tilt_rad() - 0.25).abs() < 1e-7);
-        let gone = azimuth(moment.long_axis()) - azimuth(flight.takeoff().long_axis());
-        let expected = H.y / ACROSS * moment.t_s;
+    for sample in &flight.samples {
+        let exact = symmetric_top(start, H, sample.t_s);
+        assert!(angle_between(sample.orientation(), exact) < 1e-6);
+        assert!((sample.tilt_rad() - 0.25).abs() < 1e-7);
+        let gone = azimuth(sample.long_axis()) - azimuth(flight.takeoff().long_axis());
+        let expected = H.y / ACROSS * sample.t_s;
         let off = (gone - expected).rem_euclid(TAU);
         assert!(off.min(TAU - off) < 1e-6, "{gone} {expected}");
     }
@@ -162,7 +162,7 @@ fn a_rigid_posture_meets_the_asymmetric_top() {
         assert!(error < 1e-6, "{lean_rad}: {error}");
         // Not by standing still: it wobbled, and went round more than once.
         assert!(flight.touchdown().turned_rad > TAU);
-        let tilts = flight.moments.iter().map(|m| m.tilt_rad());
+        let tilts = flight.samples.iter().map(|m| m.tilt_rad());
         let most = tilts.clone().fold(0.0, f64::max);
         let least = tilts.fold(f64::INFINITY, f64::min);
         assert!(most - least > 5e-4, "{lean_rad}: {least} {most}");
@@ -175,8 +175,8 @@ fn a_rigid_posture_keeps_its_energy() {
     for lean_rad in [-0.3, 0.1, 0.2, 0.35] {
         let flight = rigid_flight(lean_rad);
         let first = flight.takeoff().energy_j;
-        for moment in &flight.moments {
-            assert!((moment.energy_j / first - 1.0).abs() < 1e-8);
+        for sample in &flight.samples {
+            assert!((sample.energy_j / first - 1.0).abs() < 1e-8);
         }
     }
 }

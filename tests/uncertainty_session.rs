@@ -25,7 +25,11 @@ fn a_range_is_shown_only_when_asked_for() {
     let mut session = Session::default();
     let before = readings(&session);
     assert!(session.range().is_none());
-    assert!(before.iter().all(|line| line.group != Group::UncertaintyInputs));
+    assert!(
+        before
+            .iter()
+            .all(|line| line.group != Group::UncertaintyInputs)
+    );
 
     session.show_range(true);
     let range = session.range().expect("it was asked for").clone();

@@ -6,10 +6,10 @@ mod space;
 
 use proptest::prelude::*;
 use turns_aloft::analysis::caution;
+use turns_aloft::analysis::goal::{Goal, MET_TURNS};
 use turns_aloft::analysis::lever::{LEVERS, Season};
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::steps::ranked;
-use turns_aloft::analysis::goal::{MET_TURNS, Goal};
 use turns_aloft::analysis::weights::{KEEPS, OBSERVED, Weights, WeightsNeeded};
 use turns_aloft::scenario::keys::key;
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};

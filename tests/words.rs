@@ -16,7 +16,7 @@ use turns_aloft::scenario::{link, starts};
 use turns_aloft::session::Session;
 use turns_aloft::session::compare::Which;
 use turns_aloft::session::readings::readings;
-use turns_aloft::words::{Language, decimal, number, with_decimal_sign, set_language, text};
+use turns_aloft::words::{Language, decimal, number, set_language, text, with_decimal_sign};
 
 use words::heard::{BROKEN_JSON, Heard, everything, everything_kept, has_word};
 use words::messages::{Message, all_messages};
@@ -228,8 +228,13 @@ fn the_readers_complaints_are_its_own_in_english() {
             let why = Scenario::from_file(text).expect_err("it is broken");
             why.to_string()
         });
-        let parse_error = serde_json::from_str::<serde_json::Value>(text).expect_err("it is broken");
-        assert!(describe[0].contains(&parse_error.to_string()), "{}", describe[0]);
+        let parse_error =
+            serde_json::from_str::<serde_json::Value>(text).expect_err("it is broken");
+        assert!(
+            describe[0].contains(&parse_error.to_string()),
+            "{}",
+            describe[0]
+        );
         let parse_error = parse_error.to_string();
         let (what, _) = parse_error.split_once(" at line").expect("a place");
         assert!(!describe[1].contains(what), "{}", describe[1]);
@@ -263,7 +268,8 @@ fn what_was_kept_over_a_reload_is_told_in_the_language_spoken() {
         session.restore(&kept);
         session.reference().expect("it was laid").name.clone()
     };
-    let start = |session: &mut Session| session.set_reference(Which::Start("trampoline".to_owned()));
+    let start =
+        |session: &mut Session| session.set_reference(Which::Start("trampoline".to_owned()));
     let opened = |session: &mut Session| session.set_reference(Which::AsOpened);
     let linked = |session: &mut Session| session.open_link(&link);
     assert_eq!(name(&start, Language::English), "Trampoline turn");

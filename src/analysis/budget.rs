@@ -17,9 +17,9 @@ use std::sync::Arc;
 use serde::Serialize;
 
 use super::one_change::OneChange;
+use crate::physics::fixed_time::FixedTimeFlight;
 use crate::physics::flight::{Flight, Launch, Spin};
 use crate::physics::table::PlanTable;
-use crate::physics::timed::Timed;
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
@@ -160,7 +160,7 @@ impl Removed {
     /// Turns of the same body with the same angular momentum in the same time, without these
     /// causes; the ice is not looked at.
     fn air_turns(self, actual: &Flight) -> f64 {
-        let timed = Timed {
+        let timed = FixedTimeFlight {
             closed: self.closing,
             open_s: if self.opening {
                 f64::INFINITY
@@ -178,8 +178,8 @@ impl Removed {
             },
             ..actual.launch
         };
-        let moments = timed.fly(&self.table(&actual.table), &launch);
-        moments[moments.len() - 1].air_turns()
+        let samples = timed.fly(&self.table(&actual.table), &launch);
+        samples[samples.len() - 1].air_turns()
     }
 
     fn table(self, actual: &Arc<PlanTable>) -> Arc<PlanTable> {

@@ -10,10 +10,10 @@
 use serde::Serialize;
 
 use super::caution;
+use super::goal::{Goal, MET_TURNS, Single};
 use super::lever::LEVERS;
 use super::limits::Judgement;
 use super::search::crossing;
-use super::goal::{MET_TURNS, Single, Goal};
 use crate::scenario::Scenario;
 use crate::scenario::beyond::{self, Respect};
 use crate::words::Message;
@@ -104,10 +104,7 @@ impl CombinationSearch {
     pub fn new(goal: &Goal<'_>, singles: &[Single]) -> Self {
         let axes = Axis::all(goal);
         let nothing = vec![0.0; axes.len()];
-        let search = Search {
-            goal,
-            axes: &axes,
-        };
+        let search = Search { goal, axes: &axes };
         let (starts, best, single) = if goal.reached() {
             (Vec::new(), Some((nothing, true)), None)
         } else {
@@ -321,7 +318,12 @@ impl Search<'_> {
         })
     }
 
-    fn answer(&self, mix: &[f64], settled: bool, single_effort_seasons: Option<f64>) -> Combination {
+    fn answer(
+        &self,
+        mix: &[f64],
+        settled: bool,
+        single_effort_seasons: Option<f64>,
+    ) -> Combination {
         let goal = self.goal;
         let then = self.scenario(mix);
         let jump = goal.fly(&then);

@@ -6,9 +6,9 @@ use serde::{Serialize, Serializer};
 
 use super::search::crossing;
 use crate::physics::body::Body;
-use crate::physics::momentum::MassState;
+use crate::physics::centroidal::CentroidalState;
+use crate::physics::mass_properties::MassProperties;
 use crate::physics::plan::Plan;
-use crate::physics::stance::Stance;
 use crate::physics::tree::Tree;
 use crate::say;
 use crate::scenario::Scenario;
@@ -191,11 +191,11 @@ impl Lever {
 fn hands_radius_m(tree: &Tree, scenario: &Scenario) -> f64 {
     let plan = Plan::new(scenario.plan_spec());
     let (posture, rates) = plan.at(plan.closed_s(), f64::INFINITY);
-    let stance = Stance::from(MassState::new(tree, &posture, &rates));
-    let radii_m = stance
+    let properties = MassProperties::from(CentroidalState::new(tree, &posture, &rates));
+    let radii_m = properties
         .state
         .hands_m
-        .map(|hand| hand.cross(stance.long_axis).length());
+        .map(|hand| hand.cross(properties.long_axis).length());
     0.5 * (radii_m[0] + radii_m[1])
 }
 

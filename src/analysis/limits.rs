@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use super::lever::{COUNT, LEVERS, Season, place, unknown};
 use super::goal::Goal;
+use super::lever::{COUNT, LEVERS, Season, place, unknown};
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::beyond;

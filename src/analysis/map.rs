@@ -251,12 +251,12 @@ impl TurnMap {
         }
         let (column, row) = (&mut self.columns[x], &mut self.rows[y]);
         let earlier: Vec<_> = [&*column, &*row].into_iter().flatten().collect();
-        let (glance, table) = self.scenario.glance(&earlier);
+        let (summary, table) = self.scenario.fly_summary(&earlier);
         let scenario = &self.scenario;
         let grip_m_s2 = || scenario.grip_m_s2(&table);
         let node = Node {
-            turns: glance.air_turns + scenario.pre_rotation_turns,
-            seen_margin: seen::margin(scenario, [self.x.key, self.y.key], &glance, grip_m_s2),
+            turns: summary.air_turns + scenario.pre_rotation_turns,
+            seen_margin: seen::margin(scenario, [self.x.key, self.y.key], &summary, grip_m_s2),
         };
         *column = Some(Arc::clone(&table));
         *row = Some(table);

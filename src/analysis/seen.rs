@@ -1,7 +1,7 @@
 //! How far a jump is inside what has been seen of people.
 
 use super::limits::RATE;
-use crate::physics::glance::Glance;
+use crate::physics::flight_summary::FlightSummary;
 use crate::scenario::Scenario;
 use crate::scenario::keys::{self, Key};
 
@@ -17,17 +17,17 @@ use crate::scenario::keys::{self, Key};
 pub fn margin(
     scenario: &Scenario,
     numbers: [&Key; 2],
-    glance: &Glance,
+    summary: &FlightSummary,
     grip_m_s2: impl Fn() -> f64,
 ) -> f64 {
     let rate = keys::key(RATE).filter(|rate| !numbers.contains(rate));
     let margins = numbers.into_iter().chain(rate).filter_map(|key| {
         let value = if key.key == RATE {
-            glance.takeoff_rate_rad_s
+            summary.takeoff_rate_rad_s
         } else {
             (key.get)(scenario)
         };
-        let marks = scenario.marks_of(key, glance, &grip_m_s2)?;
+        let marks = scenario.marks_of(key, summary, &grip_m_s2)?;
         let [least, most] = marks
             .seen
             .or(marks.beyond.map(|beyond| [key.least, beyond]))?;

@@ -7,7 +7,7 @@
 use serde::Serialize;
 
 use super::caution;
-use super::goal::{MET_TURNS, Proof, Goal};
+use super::goal::{Goal, MET_TURNS, Proof};
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{self, Key};
 use crate::scenario::{HandsKeep, Scenario};

@@ -58,7 +58,11 @@ pub fn poll(mut session: ResMut<Session>) {
     session.poll(|| started.elapsed() < COMPUTING);
 }
 
-fn choose_frame_pacing(mut settings: ResMut<WinitSettings>, session: Res<Session>, mut frames: Local<u32>) {
+fn choose_frame_pacing(
+    mut settings: ResMut<WinitSettings>,
+    session: Res<Session>,
+    mut frames: Local<u32>,
+) {
     *frames = frames.saturating_add(1);
     if *frames == FIRST_FRAMES {
         dom::ready();

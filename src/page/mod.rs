@@ -6,14 +6,14 @@ mod appearance;
 mod controls;
 mod dom;
 mod files;
+mod frame_pacing;
+mod frame_times;
 mod kept;
+mod kept_storage;
 mod language;
 mod outputs;
-mod frame_pacing;
 mod resized;
-mod kept_storage;
 mod wake;
-mod frame_times;
 
 use bevy::prelude::*;
 use bevy::window::{PresentMode, WindowPlugin};

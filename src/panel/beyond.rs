@@ -6,7 +6,7 @@ use bevy_egui::egui::{
 };
 
 use super::style::{self, APART, NEAR, SNOW, TOUCH, VERMILION};
-use super::{parts, accessibility, targets};
+use super::{accessibility, parts, targets};
 use crate::scenario::beyond::Respect;
 use crate::session::{Session, beyond};
 

@@ -8,14 +8,14 @@ use egui_plot::{
     HLine, Line, LineStyle, Plot, PlotBounds, PlotPoint, PlotPoints, PlotUi, Span, VLine,
 };
 
-use super::style::{
-    self, AMBER, APART, REFERENCE, CLOSING, FROST, Hue, INK, NEAR, OPENING, SLATE, SNOW, TEAL, TIGHT,
-    VIOLET,
-};
 use super::accessibility::Scale;
+use super::style::{
+    self, AMBER, APART, CLOSING, FROST, Hue, INK, NEAR, OPENING, REFERENCE, SLATE, SNOW, TEAL,
+    TIGHT, VIOLET,
+};
 use super::{accessibility, targets};
 use crate::physics::efforts::{GROUPS, JointGroup};
-use crate::physics::flight::Moment;
+use crate::physics::flight::FlightSample;
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
@@ -31,7 +31,7 @@ struct Curve {
     /// The message with its name.
     name: &'static str,
     colour: Hue,
-    of: fn(&Scenario, &Moment) -> f64,
+    of: fn(&Scenario, &FlightSample) -> f64,
     text: fn(&Session, f64) -> String,
     /// A value worth a line across.
     mark: fn(&Session) -> Option<f64>,
@@ -41,14 +41,14 @@ const CURVES: [Curve; 3] = [
     Curve {
         name: "panel-curve-rate",
         colour: INK,
-        of: |scenario, moment| scenario.turning.sign() * moment.spin_rad_s,
+        of: |scenario, sample| scenario.turning.sign() * sample.spin_rad_s,
         text: |session, value| session.units.of(Kind::Rate).text(value),
         mark: |_| None,
     },
     Curve {
         name: "panel-curve-inertia",
         colour: VIOLET,
-        of: |_, moment| moment.inertia_kg_m2,
+        of: |_, sample| sample.inertia_kg_m2,
         text: |_, value| format!("{} kg m²", decimal(value, 2)),
         mark: |_| None,
     },
@@ -182,7 +182,7 @@ fn spans(session: &Session) -> [(f64, f64, Color32, &'static str); 3] {
     ]
 }
 
-fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect) {
+fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &FlightSample, rect: Rect) {
     let points = points_of(curve, session.scenario(), session.jump());
     let reference = session
         .reference()
@@ -327,14 +327,14 @@ pub fn torques(ui: &mut Ui, session: &Session) {
 }
 
 fn points_of(curve: &Curve, scenario: &Scenario, jump: &Jump) -> Vec<[f64; 2]> {
-    let moments = jump.flight.moments.iter();
-    moments
-        .map(|moment| [moment.t_s, (curve.of)(scenario, moment)])
+    let samples = jump.flight.samples.iter();
+    samples
+        .map(|sample| [sample.t_s, (curve.of)(scenario, sample)])
         .collect()
 }
 
 /// What the curve is, and its value at the playhead, of both where there are two.
-fn name(ui: &Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect) {
+fn name(ui: &Ui, session: &Session, curve: &Curve, now: &FlightSample, rect: Rect) {
     let now = (curve.of)(session.scenario(), now);
     let painter = ui.painter();
     let across = rect.height() < LOW;
@@ -356,7 +356,7 @@ fn name(ui: &Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect) {
         curve.colour.get(),
     );
     if let Some(reference) = session.reference() {
-        let moment = reference.jump.flight.at(session.playhead_s());
+        let sample = reference.jump.flight.at(session.playhead_s());
         let at = if across {
             pos2(own.right() + NEAR + 2.0, own.top() + 4.0)
         } else {
@@ -365,7 +365,7 @@ fn name(ui: &Ui, session: &Session, curve: &Curve, now: &Moment, rect: Rect) {
         painter.text(
             at,
             Align2::LEFT_TOP,
-            (curve.text)(session, (curve.of)(&reference.scenario, &moment)),
+            (curve.text)(session, (curve.of)(&reference.scenario, &sample)),
             style::bold(14.0),
             REFERENCE.get(),
         );

@@ -7,9 +7,9 @@ use bevy_egui::egui::{Align2, Color32, FontId, Rect, Response, RichText, Sense, 
 
 use super::bar::PageCommand;
 use super::beyond::{self, in_row};
-use super::style::{self, APART, INK, NEAR, ON_TEAL, SLATE, TOUCH, VERMILION};
 use super::parts::{card, heading, small};
-use super::{caution, fold, folded_charts, accessibility, transport};
+use super::style::{self, APART, INK, NEAR, ON_TEAL, SLATE, TOUCH, VERMILION};
+use super::{accessibility, caution, fold, folded_charts, transport};
 use crate::say;
 use crate::scenario::starts;
 use crate::session::Session;

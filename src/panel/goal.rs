@@ -5,8 +5,8 @@ mod own;
 
 use bevy_egui::egui::{Rect, RichText, Sense, Ui, pos2, vec2};
 
-use super::style::{self, APART, NEAR, SLATE, TEAL, TOUCH};
 use super::parts::{heading, small};
+use super::style::{self, APART, NEAR, SLATE, TEAL, TOUCH};
 use super::{caution, fold, stepper, transport, weights};
 use crate::analysis::goal::Single;
 use crate::session::Session;

@@ -2,30 +2,30 @@
 //!
 //! Panels read the session's finished flight and call the session's methods; they compute nothing.
 
+mod accessibility;
 mod bar;
 mod beyond;
 mod caution;
 mod charts;
 mod choice;
 mod compare;
+mod goal;
 mod greeting;
 mod layout;
-mod style;
 mod map;
 mod parts;
 mod questions;
 mod readouts;
 mod rest;
 mod slider;
-mod accessibility;
 mod stepper;
-mod uncertainty;
+mod style;
 pub mod targets;
 mod transport;
 mod turns;
+mod uncertainty;
 mod weights;
 mod why;
-mod goal;
 
 use std::borrow::Cow;
 
@@ -38,8 +38,8 @@ use bevy_egui::{EguiContexts, EguiPrimaryContextPass};
 
 pub use bar::PageCommand;
 use layout::Layout;
-use style::{APART, FROST, ICE, INK, NEAR, SNOW, TEAL, TOUCH};
 use slider::Typing;
+use style::{APART, FROST, ICE, INK, NEAR, SNOW, TEAL, TOUCH};
 
 use crate::appearance::{Light, chosen, shown};
 use crate::session::{Question, Session, main_keys};

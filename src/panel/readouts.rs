@@ -7,7 +7,7 @@ use bevy_egui::egui::{
 };
 
 use super::style::{self, FROST, INK, NEAR, SLATE, SNOW, TEAL};
-use super::{charts, parts, accessibility, targets};
+use super::{accessibility, charts, parts, targets};
 use crate::session::Session;
 use crate::session::readings::{Group, Reading, readings};
 use crate::words::text;

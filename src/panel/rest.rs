@@ -5,8 +5,8 @@ use std::borrow::Cow;
 use bevy_egui::egui::{RichText, Ui};
 
 use super::choice;
-use super::style::{self, APART, NEAR, SLATE};
 use super::slider::{self, Typing};
+use super::style::{self, APART, NEAR, SLATE};
 use crate::physics::landing::Ground;
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;

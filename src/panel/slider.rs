@@ -9,10 +9,10 @@ use bevy_egui::egui::{
     TextEdit, Ui, UiBuilder, pos2, vec2,
 };
 
+use super::accessibility::{self, Scale};
 use super::style::{
     self, APART, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
 };
-use super::accessibility::{self, Scale};
 use super::{parts, targets};
 use crate::say;
 use crate::scenario::keys::Key;

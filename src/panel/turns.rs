@@ -7,8 +7,9 @@ use bevy_egui::egui::{
 
 use super::style::{self, AMBER, APART, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::uncertainty;
-use crate::physics::call::Call;
+
 use crate::say;
+use crate::scenario::call::Call;
 use crate::scenario::starts;
 use crate::scenario::uncertainty::Range;
 use crate::session::Session;
@@ -16,7 +17,7 @@ use crate::session::readings::{
     call_text, possible_calls, range_figures, shortfall_range_text, shortfall_text, uncalled_text,
     verdict_text,
 };
-use crate::words::{decimal, with_decimal_sign, text};
+use crate::words::{decimal, text, with_decimal_sign};
 
 /// Height of the big figures' font. A digit is then about 80 CSS pixels high, 15 mm on a tablet:
 /// a two-hundredth of three metres, as signs are made to be read.

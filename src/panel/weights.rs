@@ -2,8 +2,8 @@
 
 use bevy_egui::egui::{Sense, Stroke, Ui, pos2, vec2};
 
-use super::style::{self, INK, NEAR, SLATE};
 use super::parts::{card, heading, small};
+use super::style::{self, INK, NEAR, SLATE};
 use crate::analysis::caution::{ASK, HANDS};
 use crate::analysis::weights::OBSERVED;
 use crate::scenario::HandsKeep;

@@ -5,8 +5,8 @@ mod waterfall;
 
 use bevy_egui::egui::{Id, Rect, RichText, Sense, Ui, pos2, vec2};
 
-use super::style::{self, NEAR, TOUCH};
 use super::parts::{card, heading, small};
+use super::style::{self, NEAR, TOUCH};
 use super::{transport, weights};
 use crate::session::Session;
 use crate::session::why::{Went, words};

@@ -7,44 +7,20 @@
 //!
 //! This package knows no scenario file, no screen and no browser.
 
-pub mod angles;
-pub mod attitude;
-pub mod blend;
 pub mod body;
-pub mod call;
-pub mod composite;
-pub mod course;
-pub mod efforts;
+pub mod dynamics;
 pub mod flight;
-pub mod glance;
-pub mod integrate;
-pub mod inverse;
-pub mod joint;
-pub mod kept;
-pub mod landing;
-pub mod lanes;
-pub mod launch;
-pub mod moment;
-pub mod momentum;
+pub mod math;
 pub mod motion;
-pub mod overlap;
-pub mod peak;
-pub mod plan;
-pub mod posture;
-pub mod readout;
-pub mod rotation;
-pub mod segments;
-pub mod shape;
-pub mod stance;
-pub mod stepper;
-pub mod table;
-pub mod takeoff_landing;
-pub mod tape;
-pub mod thickness;
-pub mod tight;
-pub mod timed;
-pub mod touchdown;
-pub mod tree;
 
-/// Standard gravity, m/s² (3rd CGPM 1901, exact by definition).
-pub const GRAVITY_M_S2: f64 = 9.806_65;
+pub use body::{forward_kinematics, overlap, posture, segments, thickness};
+pub use dynamics::gravity::GRAVITY_M_S2;
+pub use dynamics::{attitude, centroidal, composite, integrate, inverse, mass_properties, tree};
+pub use flight::{
+    constants, efforts, fixed_time, flight_summary, landing, launch, live_flight, motion_table,
+    readout, sample, sample_table, step_record, table, touchdown,
+};
+pub use math::{angles, peak, rotation, simd};
+pub use motion::{
+    joint_trajectory, minimum_jerk, plan, resolution, takeoff_landing, tight_posture,
+};

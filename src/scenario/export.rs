@@ -147,18 +147,18 @@ impl Export {
 
 impl Sample {
     fn new(flight: &Flight, t_s: f64) -> Self {
-        let moment = flight.at(t_s);
+        let sample = flight.at(t_s);
         let state = flight.table.state_at(t_s, flight.open_s);
-        let motion = flight.joint_motion_at(t_s);
+        let motion = flight.joint_state_at(t_s);
         let loads = flight.loads_at(t_s);
         let torque = |&segment: &Segment| loads.torque_in_parent_n_m(&motion.moving.0, segment);
         let held_kg = flight.table.body.spec.hand_mass_kg;
         Self {
             t_s,
-            orientation: wxyz(moment.orientation()),
-            rate_rad_s: moment.rate_rad_s().to_array(),
-            turned_rad: moment.turned_rad,
-            energy_j: moment.energy_j,
+            orientation: wxyz(sample.orientation()),
+            rate_rad_s: sample.rate_rad_s().to_array(),
+            turned_rad: sample.turned_rad,
+            energy_j: sample.energy_j,
             cm_in_pelvis_m: state.cm_m.to_array(),
             inertia_kg_m2: state.inertia_kg_m2.transpose().to_cols_array_2d(),
             joint_momentum_kg_m2_s: state.joint_momentum_kg_m2_s.to_array(),
@@ -176,7 +176,7 @@ impl Sample {
 impl SegmentData {
     fn new(jump: &Jump, segment: Segment) -> Self {
         let plan = &jump.flight.table.plan;
-        let (takeoff, closing, opening) = plan.way(segment);
+        let (takeoff, closing, opening) = plan.blend_rotations(segment);
         Self {
             name: segment.name(),
             parent: segment.parent().map(Segment::name),

@@ -1,8 +1,8 @@
 //! Which way a landing faces, against the way it has to.
 
-use crate::physics::moment::Moment;
 use crate::physics::plan::Turning;
 use crate::physics::rotation::heading_rad;
+use crate::physics::sample::FlightSample;
 
 /// Within this of the heading owed a landing faces as it has to, and within this of the opposite one
 /// the opposite way. Our own limit: half-way to sideways.
@@ -29,8 +29,8 @@ impl Facing {
 }
 
 /// How far past the heading owed the hips face, degrees in (-180, 180], positive turned further.
-pub fn past_deg(moment: &Moment, owed_heading_rad: f64, turning: Turning) -> f64 {
-    let past_rad = turning.sign() * (heading_rad(moment.orientation()) - owed_heading_rad);
+pub fn past_deg(sample: &FlightSample, owed_heading_rad: f64, turning: Turning) -> f64 {
+    let past_rad = turning.sign() * (heading_rad(sample.orientation()) - owed_heading_rad);
     let around_deg = past_rad.to_degrees().rem_euclid(360.0);
     if around_deg > 180.0 {
         around_deg - 360.0

@@ -6,8 +6,8 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use super::Scenario;
-use super::parse_error::parse_error;
 use super::keys::{Refused, check_entry};
+use super::parse_error::parse_error;
 use super::reading::{NotText, Read, read};
 use crate::say;
 use crate::words::text;

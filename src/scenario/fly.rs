@@ -6,18 +6,18 @@ use super::facing::past_deg;
 use super::jump::JumpName;
 use super::{HandsKeep, Scenario};
 use crate::physics::body::{Body, BodySpec};
-use crate::physics::call::{Call, over_rotated_deg};
+use crate::physics::centroidal::CentroidalState;
 use crate::physics::efforts::Efforts;
 use crate::physics::flight::{Flight, Launch, Spin};
-use crate::physics::glance::Glance;
-use crate::physics::momentum::MassState;
+use crate::physics::flight_summary::FlightSummary;
+use crate::physics::mass_properties::MassProperties;
 use crate::physics::plan::{Plan, PlanSpec, Turning};
 use crate::physics::readout::Readout;
 use crate::physics::segments::Rows;
-use crate::physics::stance::Stance;
 use crate::physics::table::{PlanTable, Resolution};
-use crate::physics::tight::Tight;
+use crate::physics::tight_posture::TightPosture;
 use crate::physics::tree::Tree;
+use crate::scenario::call::{Call, over_rotated_deg};
 
 /// A scenario that has been flown.
 #[derive(Debug, Clone)]
@@ -73,7 +73,7 @@ impl Scenario {
     pub fn plan_spec(&self) -> PlanSpec {
         PlanSpec {
             turning: self.turning,
-            tight: Tight::of(self.table, self.stature_m, self.body_mass_kg),
+            tight: TightPosture::of(self.table, self.stature_m, self.body_mass_kg),
             takeoff_openness: self.takeoff_openness,
             arm_tuck: self.arm_tuck,
             leg_tuck: self.leg_tuck,
@@ -109,8 +109,8 @@ impl Scenario {
         };
         let bare = Body::with_rows(bare, rows);
         let (posture, rates) = Plan::new(self.plan_spec()).at(0.0, f64::INFINITY);
-        let bare = Stance::from(MassState::new(&Tree::new(&bare), &posture, &rates));
-        let (momentum, energy) = launch.kept_from(&bare, self.turning);
+        let bare = MassProperties::from(CentroidalState::new(&Tree::new(&bare), &posture, &rates));
+        let (momentum, energy) = launch.same_momentum_and_energy(&bare, self.turning);
         let spin = match self.hands_keep {
             HandsKeep::Rate => launch.spin,
             HandsKeep::AngularMomentum => momentum,
@@ -165,12 +165,12 @@ impl Scenario {
         self.fly_as(self.body_spec(), last)
     }
 
-    /// Flies the scenario and keeps no more than [`Glance`] says; what earlier tables have in common with its table is used again.
-    pub fn glance(&self, earlier: &[&Arc<PlanTable>]) -> (Glance, Arc<PlanTable>) {
+    /// Flies the scenario and keeps no more than [`FlightSummary`] says; what earlier tables have in common with its table is used again.
+    pub fn fly_summary(&self, earlier: &[&Arc<PlanTable>]) -> (FlightSummary, Arc<PlanTable>) {
         let (body, plan) = (self.body_spec(), self.plan_spec());
         let table = PlanTable::after(earlier, body, plan, Resolution::STANDARD);
         (
-            Glance::new(&table, self.launch_of(body, self.table.rows())),
+            FlightSummary::new(&table, self.launch_of(body, self.table.rows())),
             table,
         )
     }

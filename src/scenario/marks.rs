@@ -6,7 +6,7 @@ use super::fly::Jump;
 use super::jumper::{Jumper, Size};
 use super::keys::Key;
 use super::seen::{self, Mark, Stand};
-use crate::physics::glance::Glance;
+use crate::physics::flight_summary::FlightSummary;
 use crate::physics::landing::Ground;
 use crate::physics::segments::SegmentTable;
 use crate::scenario::units::RateUnit;
@@ -68,7 +68,7 @@ impl Scenario {
     /// The marks of a number for this jumper's flown jump.
     pub fn marks(&self, key: &Key, jump: &Jump) -> Option<Marks> {
         let grip_m_s2 = || jump.efforts().grip_m_s2;
-        self.marks_of(key, &Glance::of(&jump.readout), grip_m_s2)
+        self.marks_of(key, &FlightSummary::of(&jump.readout), grip_m_s2)
     }
 
     /// The same for a flight of which no more is known; `grip_m_s2`, the largest acceleration of what
@@ -76,12 +76,12 @@ impl Scenario {
     pub fn marks_of(
         &self,
         key: &Key,
-        glance: &Glance,
+        summary: &FlightSummary,
         grip_m_s2: impl FnOnce() -> f64,
     ) -> Option<Marks> {
         let jumper = self.jumper();
         match key.key {
-            "takeoff_rate_rad_s" => Some(rate(jumper, glance)),
+            "takeoff_rate_rad_s" => Some(rate(jumper, summary)),
             // Where they end is for the body's shape and the strength of its joints to say
             // ([`super::beyond`]).
             "arm_tuck" | "leg_tuck" => Some(whole(key, "marks-tuck")),
@@ -171,8 +171,8 @@ fn practice(jumper: Jumper, seen: [f64; 2], [source, not_known]: [&'static str; 
 
 /// Take-off rates that lead to the highest peaks seen, on this plan: the peak grows with the
 /// take-off rate in proportion.
-fn rate(jumper: Jumper, glance: &Glance) -> Marks {
-    let per_peak = glance.takeoff_rate_rad_s / glance.peak_rate_rad_s;
+fn rate(jumper: Jumper, summary: &FlightSummary) -> Marks {
+    let per_peak = summary.takeoff_rate_rad_s / summary.peak_rate_rad_s;
     let Mark { up_to, known, .. } = seen::peak_rate_rad_s(jumper);
     let most = per_peak * up_to;
     if !known {

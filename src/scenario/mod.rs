@@ -2,7 +2,7 @@
 //! way from there into the mechanics.
 
 pub mod beyond;
-pub(crate) mod parse_error;
+pub mod call;
 pub mod effort_report;
 pub mod export;
 pub mod facing;
@@ -12,8 +12,9 @@ pub mod jump;
 pub mod jumper;
 pub mod keys;
 pub mod link;
-mod named;
 pub mod marks;
+mod named;
+pub(crate) mod parse_error;
 pub mod reading;
 pub mod report;
 pub mod seen;

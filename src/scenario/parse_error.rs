@@ -43,10 +43,17 @@ pub(crate) fn parse_error(why: &serde_json::Error) -> String {
     let (line, column) = (why.line(), why.column());
     let whole = why.to_string();
     let translated = match whole.strip_suffix(&format!(" at line {line} column {column}")) {
-        Some(what) => say!("json-at", what = translated(what), line = line, column = column),
+        Some(what) => say!(
+            "json-at",
+            what = translated(what),
+            line = line,
+            column = column
+        ),
         None => translated(&whole),
     };
-    let mut plain = translated.chars().map(|c| if c.is_control() { ' ' } else { c });
+    let mut plain = translated
+        .chars()
+        .map(|c| if c.is_control() { ' ' } else { c });
     let mut line: String = plain.by_ref().take(LONGEST).collect();
     if plain.next().is_some() {
         line.push('\u{2026}');

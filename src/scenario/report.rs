@@ -7,9 +7,9 @@ use super::beyond::{self, Respect};
 use super::effort_report::EffortReport;
 use super::fly::Jump;
 use super::uncertainty::{Range, Uncertainty};
-use crate::physics::call::Call;
 use crate::physics::plan::Turning;
 use crate::physics::readout::Readout;
+use crate::scenario::call::Call;
 
 /// Keys in snake case, SI units in the name. Turns and rates are positive in the jumper's own
 /// turning direction; the angular momentum is a world vector (X travel, Y up, Z right).

@@ -11,14 +11,14 @@ use super::jumper::Size;
 use super::keys::{self, Kind, Refused, plain, shown};
 use super::named::named;
 use crate::physics::body::{Body, BodySpec, Segment};
-use crate::physics::call::Call;
-use crate::physics::momentum::MassState;
+use crate::physics::centroidal::CentroidalState;
 use crate::physics::posture::STILL;
 use crate::physics::segments::SegmentTable;
 use crate::physics::takeoff_landing::takeoff_posture;
-use crate::physics::tight::Tight;
+use crate::physics::tight_posture::TightPosture;
 use crate::physics::tree::Tree;
 use crate::say;
+use crate::scenario::call::Call;
 use crate::words::Message;
 
 /// Half-widths of what is uncertain about a jump.
@@ -169,10 +169,10 @@ impl HalfWidth {
 pub fn open_and_tight_kg_m2(body: &Body) -> [f64; 2] {
     let tree = Tree::new(body);
     let spec = &body.spec;
-    let tight = Tight::of(spec.table, spec.stature_m, spec.body_mass_kg);
+    let tight = TightPosture::of(spec.table, spec.stature_m, spec.body_mass_kg);
     let open = takeoff_posture(OPENNESS, tight.legs_apart_rad());
     [open, tight.posture()].map(|posture| {
-        MassState::new(&tree, &posture, &STILL)
+        CentroidalState::new(&tree, &posture, &STILL)
             .inertia_kg_m2
             .y_axis
             .y

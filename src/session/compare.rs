@@ -1,14 +1,14 @@
 //! How the jump differs from another attempt, and the jumps kept to be that other one.
 
-mod reference;
-mod keeping;
 pub mod describe;
+mod keeping;
+mod reference;
 
-pub use reference::{Reference, Which};
 pub use keeping::{CameTo, Keeping};
+pub use reference::{Reference, Which};
 
-pub(super) use reference::SavedReference;
 use describe::{Compared, signed_text, turns_text};
+pub(super) use reference::SavedReference;
 
 use super::readings::{Group, Reading, line, verdict_text};
 use super::{Session, beyond};

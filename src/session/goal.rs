@@ -12,12 +12,12 @@ use super::Session;
 use super::readings::Reading;
 use super::stepping::moved;
 use crate::analysis::combination::{Combination, CombinationSearch};
+use crate::analysis::goal::{GOAL_TURNS, Goal, MET_TURNS, Single};
 use crate::analysis::lever::{COUNT, LEVERS, Season};
 use crate::analysis::limits::{Limits, Verdict};
-use crate::analysis::goal::{MET_TURNS, Single, GOAL_TURNS, Goal};
 use crate::analysis::weights::{KEEPS, Needed};
 use crate::order::by_number;
-use crate::physics::call::QUARTER_BAND_FROM_DEG;
+use crate::scenario::call::QUARTER_BAND_FROM_DEG;
 use crate::words::Message;
 
 /// How many turns are asked for.
@@ -121,7 +121,9 @@ impl Session {
             // On the safe side of the limit by what a proposal may miss.
             (GoalTurns::NotCalled, Some(owed)) => owed - QUARTER_BAND_FROM_DEG / 360.0 + MET_TURNS,
             // A free jump owes nothing: half a turn more, to the half.
-            (GoalTurns::Full | GoalTurns::NotCalled, None) => 0.5 * (2.0 * self.jump.turns + 1.0).floor(),
+            (GoalTurns::Full | GoalTurns::NotCalled, None) => {
+                0.5 * (2.0 * self.jump.turns + 1.0).floor()
+            }
         };
         turns.clamp(GOAL_TURNS[0], GOAL_TURNS[1])
     }
@@ -209,7 +211,8 @@ impl Session {
         let singles = (self.singles().into_iter())
             .filter_map(|(single, _)| single.proposal.as_ref())
             .flat_map(|proposal| &proposal.cautions);
-        let combination = (self.combination().0.into_iter()).flat_map(|combination| &combination.cautions);
+        let combination =
+            (self.combination().0.into_iter()).flat_map(|combination| &combination.cautions);
         let mut said: Vec<Message> = Vec::new();
         for caution in singles.chain(combination) {
             if !said.contains(caution) {

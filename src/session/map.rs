@@ -1,10 +1,10 @@
 //! The turn map of the jump at hand: over which two levers, how far it has been flown, and where on
 //! it the jump is.
 
+mod describe;
 mod levers;
 mod picture;
 mod span;
-mod describe;
 
 pub use levers::Levers;
 pub use picture::Picture;

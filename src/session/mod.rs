@@ -6,24 +6,24 @@ pub mod beyond;
 pub mod collection;
 pub mod compare;
 pub mod efforts;
+pub mod goal;
 mod linked;
 pub mod map;
 mod marks;
 mod question;
 pub mod readings;
 mod stepping;
-mod uncertainty;
 mod tried;
+mod uncertainty;
 pub mod weights;
 pub mod why;
-pub mod goal;
 
 use std::mem;
 use std::sync::Arc;
 
 use serde::{Deserialize, Serialize};
 
-use crate::physics::flight::{Flight, Moment};
+use crate::physics::flight::{Flight, FlightSample};
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::beyond::Respect;
@@ -37,11 +37,11 @@ use crate::scenario::units::Units;
 use crate::words::text;
 use collection::saved::FileKind;
 use compare::{Compare, SavedReference};
-pub use question::Question;
-use uncertainty::UncertaintyInputs;
-use tried::Tried;
-use why::Why;
 use goal::GoalAnswer;
+pub use question::Question;
+use tried::Tried;
+use uncertainty::UncertaintyInputs;
+use why::Why;
 
 /// Shown before take-off and after touch-down, s.
 pub const BEFORE_S: f64 = 0.25;
@@ -205,7 +205,7 @@ impl Session {
     }
 
     /// The flight at the playhead, held at its ends.
-    pub fn now(&self) -> Moment {
+    pub fn now(&self) -> FlightSample {
         self.jump.flight.at(self.playback.t_s)
     }
 
@@ -355,8 +355,9 @@ impl Session {
     /// Touch-down, or the later one of two, s after take-off.
     pub fn end_s(&self) -> f64 {
         let own_s = self.jump.flight.touchdown_s;
-        self.reference()
-            .map_or(own_s, |reference| own_s.max(reference.jump.flight.touchdown_s))
+        self.reference().map_or(own_s, |reference| {
+            own_s.max(reference.jump.flight.touchdown_s)
+        })
     }
 
     fn last_s(&self) -> f64 {
@@ -438,11 +439,16 @@ impl Session {
         let opened = whole.map_err(|why| why.to_string()).and_then(|mut visit| {
             let read = |text: &str| Scenario::open_file(text).map_err(|why| why.to_string());
             let (scenario, base) = (read(&visit.scenario)?, read(&visit.base)?);
-            visit.uncertainty
+            visit
+                .uncertainty
                 .check(&scenario.read)
                 .map_err(|why| why.to_string())?;
             let goal = GoalAnswer::restore(&visit.goal)?;
-            let reference = visit.reference.take().map(SavedReference::restore).transpose()?;
+            let reference = visit
+                .reference
+                .take()
+                .map(SavedReference::restore)
+                .transpose()?;
             Ok((scenario, base, goal, reference, visit))
         });
         match opened {
@@ -452,7 +458,9 @@ impl Session {
                 self.map.levers = visit.map;
                 self.earlier_body_unreported |= scenario.earlier_body
                     || base.earlier_body
-                    || reference.as_ref().is_some_and(|reference| reference.earlier_body);
+                    || reference
+                        .as_ref()
+                        .is_some_and(|reference| reference.earlier_body);
                 self.compare.reference = reference.map(|reference| reference.read);
                 self.greeted = visit.greeted;
                 self.open(scenario.read);

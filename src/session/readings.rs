@@ -5,9 +5,9 @@
 use std::borrow::Cow;
 
 use super::{Session, beyond, efforts};
-use crate::physics::call::{Call, OVER_ROTATED_FROM_DEG, QUARTER_BAND_FROM_DEG};
-use crate::physics::flight::Moment;
+use crate::physics::flight::FlightSample;
 use crate::say;
+use crate::scenario::call::{Call, OVER_ROTATED_FROM_DEG, QUARTER_BAND_FROM_DEG};
 use crate::scenario::facing::Facing;
 use crate::scenario::fly::Owed;
 use crate::scenario::keys::{Kind, plain};
@@ -303,13 +303,13 @@ pub fn picture(session: &Session) -> String {
 }
 
 /// Turns up to a moment, the part turned on the ice included.
-pub fn turns_at(session: &Session, moment: &Moment) -> f64 {
-    turns_of(session.scenario(), moment)
+pub fn turns_at(session: &Session, sample: &FlightSample) -> f64 {
+    turns_of(session.scenario(), sample)
 }
 
 /// The same of any attempt.
-pub fn turns_of(scenario: &Scenario, moment: &Moment) -> f64 {
-    moment.air_turns() + scenario.pre_rotation_turns
+pub fn turns_of(scenario: &Scenario, sample: &FlightSample) -> f64 {
+    sample.air_turns() + scenario.pre_rotation_turns
 }
 
 /// All lines, those of one group together.
@@ -456,7 +456,13 @@ fn uncertainty(session: &Session) -> Vec<Reading> {
                 source = row.about()
             );
             let text = change_text(change);
-            line(Group::UncertaintyInputs, quantity, label.text(), text, about)
+            line(
+                Group::UncertaintyInputs,
+                quantity,
+                label.text(),
+                text,
+                about,
+            )
         })
         .collect()
 }
@@ -466,7 +472,7 @@ pub fn change_text(change: f64) -> String {
     say!("range-change", turns = TURNS.number(change.abs()))
 }
 
-fn time(session: &Session, now: &Moment) -> Vec<Reading> {
+fn time(session: &Session, now: &FlightSample) -> Vec<Reading> {
     let length = session.units.of(Kind::Length);
     let readout = &session.jump().readout;
     vec![
@@ -501,7 +507,7 @@ fn time(session: &Session, now: &Moment) -> Vec<Reading> {
     ]
 }
 
-fn rate(session: &Session, now: &Moment) -> Vec<Reading> {
+fn rate(session: &Session, now: &FlightSample) -> Vec<Reading> {
     let unit = session.units.of(Kind::Rate);
     let readout = &session.jump().readout;
     let sign = session.scenario().turning.sign();
@@ -542,7 +548,7 @@ fn rate(session: &Session, now: &Moment) -> Vec<Reading> {
     ]
 }
 
-fn inertia(session: &Session, now: &Moment) -> Vec<Reading> {
+fn inertia(session: &Session, now: &FlightSample) -> Vec<Reading> {
     let readout = &session.jump().readout;
     let line = |quantity: &'static str, label: &'static str, inertia, about: &str| {
         line(
@@ -575,7 +581,7 @@ fn inertia(session: &Session, now: &Moment) -> Vec<Reading> {
     ]
 }
 
-fn energy(session: &Session, now: &Moment) -> Vec<Reading> {
+fn energy(session: &Session, now: &FlightSample) -> Vec<Reading> {
     let readout = &session.jump().readout;
     let h = readout.angular_momentum_kg_m2_s.length();
     let line = |quantity: &'static str, label: &'static str, text, about: &str| {
@@ -621,7 +627,7 @@ fn energy(session: &Session, now: &Moment) -> Vec<Reading> {
     ]
 }
 
-fn hands(session: &Session, now: &Moment) -> Vec<Reading> {
+fn hands(session: &Session, now: &FlightSample) -> Vec<Reading> {
     let efforts = session.jump().efforts();
     let [left, right] = session.flight().loads_at(now.t_s).hand_n();
     let holds = session.scenario().hand_mass_kg > 0.0;
@@ -666,7 +672,7 @@ fn hands(session: &Session, now: &Moment) -> Vec<Reading> {
     lines
 }
 
-fn axis(session: &Session, now: &Moment) -> Vec<Reading> {
+fn axis(session: &Session, now: &FlightSample) -> Vec<Reading> {
     let readout = &session.jump().readout;
     let unit = session.units.of(Kind::Angle);
     let line = |quantity: &'static str, label: &'static str, angle_rad, about: &str| {

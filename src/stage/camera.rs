@@ -10,7 +10,7 @@ use bevy::window::{PrimaryWindow, RequestRedraw};
 use super::framing::Subject;
 use super::gesture::Pointers;
 use super::orbit::Orbit;
-use super::{ShownReference, ShownFlight, StageArea, StageSystems, axis, dial};
+use super::{ShownFlight, ShownReference, StageArea, StageSystems, axis, dial};
 use crate::physics::flight::Flight;
 
 /// Half of the upright field of view, rad: long enough a lens not to bend the figure.

@@ -4,14 +4,14 @@ use std::f32::consts::{FRAC_PI_4, TAU};
 
 use bevy::prelude::*;
 
-use super::mesh_builder::MeshBuilder;
 use super::ice::level;
+use super::mesh_builder::MeshBuilder;
 use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
-use super::{Themed, ShownFlight, ShownMoment, StageSystems};
-use crate::physics::call::QUARTER_BAND_FROM_DEG;
-use crate::physics::flight::{Flight, Moment};
+use super::{ShownFlight, ShownSample, StageSystems, Themed};
+use crate::physics::flight::{Flight, FlightSample};
 use crate::physics::rotation::heading_rad;
+use crate::scenario::call::QUARTER_BAND_FROM_DEG;
 
 /// The spiral begins at this radius and moves out by the pitch each turn.
 const FIRST_M: f32 = 0.62;
@@ -29,7 +29,7 @@ pub fn plugin(app: &mut App) {
         PostUpdate,
         (
             draw_face.run_if(resource_exists_and_changed::<ShownFlight>),
-            (wind, point, show_gap).run_if(resource_exists_and_changed::<ShownMoment>),
+            (wind, point, show_gap).run_if(resource_exists_and_changed::<ShownSample>),
         )
             .chain()
             .in_set(StageSystems::Follow),
@@ -204,7 +204,14 @@ fn draw_face(
     }
     let half = 0.5 * BAND_M;
     let start = [FACE_M, FIRST_M + half];
-    bar(&mut mesh_builder, &spiral, 0.0, start, 0.03, palette::now().mark);
+    bar(
+        &mut mesh_builder,
+        &spiral,
+        0.0,
+        start,
+        0.03,
+        palette::now().mark,
+    );
     if let Some(owed_rad) = spiral.owed_rad {
         draw_owed(&mut mesh_builder, &spiral, owed_rad);
         gap.0 = meshes.add(gap_between(&spiral, owed_rad).mesh());
@@ -262,12 +269,12 @@ fn gap_between(spiral: &Spiral, owed_rad: f32) -> MeshBuilder {
 
 fn wind(
     flight: Res<ShownFlight>,
-    moment: Res<ShownMoment>,
+    moment: Res<ShownSample>,
     mut meshes: ResMut<Assets<Mesh>>,
     wound: Single<(&mut Mesh3d, &mut Visibility), With<Wound>>,
 ) {
     let spiral = Spiral::new(&flight);
-    let turned_rad = moment.pose.moment.turned_rad as f32;
+    let turned_rad = moment.pose.sample.turned_rad as f32;
     let (mut mesh, mut visibility) = wound.into_inner();
     if turned_rad <= 0.0 {
         *visibility = Visibility::Hidden;
@@ -309,13 +316,13 @@ pub fn needle(ink: Ink) -> MeshBuilder {
     mesh_builder
 }
 
-fn point(moment: Res<ShownMoment>, mut pointer: Single<&mut Transform, With<Pointer>>) {
-    **pointer = pointing(&moment.pose.moment, level::POINTER);
+fn point(moment: Res<ShownSample>, mut pointer: Single<&mut Transform, With<Pointer>>) {
+    **pointer = pointing(&moment.pose.sample, level::POINTER);
 }
 
 /// Where a needle lies that points where the pelvis faces.
-pub fn pointing(moment: &Moment, lift_m: f32) -> Transform {
-    let heading = heading_rad(moment.orientation());
+pub fn pointing(sample: &FlightSample, lift_m: f32) -> Transform {
+    let heading = heading_rad(sample.orientation());
     Transform {
         translation: Vec3::Y * lift_m,
         rotation: Quat::from_rotation_y(heading as f32),
@@ -325,7 +332,7 @@ pub fn pointing(moment: &Moment, lift_m: f32) -> Transform {
 
 fn show_gap(
     flight: Res<ShownFlight>,
-    moment: Res<ShownMoment>,
+    moment: Res<ShownSample>,
     mut gap: Single<&mut Visibility, With<Gap>>,
 ) {
     let down = moment.playhead_s >= flight.flight.touchdown_s;

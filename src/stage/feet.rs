@@ -2,8 +2,8 @@
 
 use bevy::math::{DVec3, Vec3};
 
-use super::mesh_builder::MeshBuilder;
 use super::mannequin::Mannequin;
+use super::mesh_builder::MeshBuilder;
 use super::palette::{self, Ink};
 use crate::physics::body::Footwear;
 use crate::physics::segments::ANKLE_HEIGHT_PER_STATURE;

@@ -6,7 +6,7 @@ use glam::DVec3;
 use super::mesh_builder::{MeshBuilder, basis, circle};
 use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
-use super::{Themed, ShownFlight, ShownMoment, StageSystems};
+use super::{ShownFlight, ShownSample, StageSystems, Themed};
 use crate::physics::body::{Body, Segment};
 use crate::physics::flight::Pose;
 
@@ -24,7 +24,7 @@ pub fn plugin(app: &mut App) {
         PostUpdate,
         (
             trace.run_if(resource_exists_and_changed::<ShownFlight>),
-            draw.run_if(resource_exists_and_changed::<ShownMoment>),
+            draw.run_if(resource_exists_and_changed::<ShownSample>),
         )
             .chain()
             .in_set(StageSystems::Follow),
@@ -74,11 +74,11 @@ fn hand_at(pose: &Pose, body: &Body, hand: Segment) -> Vec3 {
 
 fn draw(
     flight: Res<ShownFlight>,
-    moment: Res<ShownMoment>,
+    moment: Res<ShownSample>,
     mut meshes: ResMut<Assets<Mesh>>,
     trails: Query<(&Trail, &mut Mesh3d, &mut Visibility)>,
 ) {
-    let now_s = moment.pose.moment.t_s;
+    let now_s = moment.pose.sample.t_s;
     // The trail goes on ageing after touch-down, while the pose stands still.
     let oldest_s = moment.playhead_s - AGE_S;
     for (trail, mut mesh, mut visibility) in trails {

@@ -16,7 +16,7 @@ use std::time::Instant;
 
 use glam::{DQuat, DVec3};
 use turns_aloft::physics::body::{Body, SEGMENTS};
-use turns_aloft::physics::momentum::inertia_and_momentum;
+use turns_aloft::physics::centroidal::inertia_and_momentum;
 use turns_aloft::physics::posture::{JointRates, Posture, STILL};
 use turns_aloft::physics::tree::Tree;
 use turns_aloft::scenario::starts;

@@ -4,11 +4,11 @@ use std::hint::black_box;
 use std::sync::Arc;
 
 use turns_aloft::analysis::map::{Axis, TurnMap};
+use turns_aloft::physics::centroidal::{CentroidalState, inertia_and_momentum};
 use turns_aloft::physics::efforts::Efforts;
 use turns_aloft::physics::flight::Flight;
-use turns_aloft::physics::glance::Glance;
+use turns_aloft::physics::flight_summary::FlightSummary;
 use turns_aloft::physics::inverse::Loads;
-use turns_aloft::physics::momentum::{MassState, inertia_and_momentum};
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::starts;
 
@@ -47,7 +47,8 @@ fn mass_state(bencher: divan::Bencher) {
     let jump = scenario().fly();
     let table = Arc::clone(&jump.flight.table);
     let (posture, rates) = table.plan.at(0.1, 0.5);
-    bencher.bench_local(|| MassState::new(&table.tree, black_box(&posture), black_box(&rates)));
+    bencher
+        .bench_local(|| CentroidalState::new(&table.tree, black_box(&posture), black_box(&rates)));
 }
 
 /// A whole jump from its scenario, all readouts included.
@@ -80,7 +81,7 @@ fn efforts_of_flight(bencher: divan::Bencher) {
 fn loads(bencher: divan::Bencher) {
     let jump = scenario().fly();
     let tree = Arc::clone(&jump.flight.table.tree);
-    let motion = jump.flight.joint_motion_at(0.1);
+    let motion = jump.flight.joint_state_at(0.1);
     let rate_rad_s = jump.flight.at(0.1).own_rate_rad_s;
     bencher.bench_local(|| Loads::new(&tree, black_box(&motion), black_box(rate_rad_s)));
 }
@@ -106,7 +107,7 @@ fn flight_on_table(bencher: divan::Bencher) {
 fn glance_on_table(bencher: divan::Bencher) {
     let jump = scenario().fly();
     let (table, launch) = (Arc::clone(&jump.flight.table), jump.flight.launch);
-    bencher.bench_local(|| Glance::new(&table, black_box(launch)));
+    bencher.bench_local(|| FlightSummary::new(&table, black_box(launch)));
 }
 
 /// Numbers, and from where to where people have them (common practice, no source).

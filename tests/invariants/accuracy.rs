@@ -70,21 +70,21 @@ proptest! {
             .contains(&key.as_str());
             prop_assert!(number.is_some_and(f64::is_finite) || absent && number.is_none(), "{}", key);
         }
-        let moment = jump.flight.at(share * jump.flight.touchdown_s);
-        for moment in jump.flight.moments.iter().chain([&moment]) {
-            prop_assert!(moment.orientation().is_finite() && moment.orientation().is_normalized());
-            prop_assert!(moment.rate_rad_s().is_finite() && moment.long_axis().is_finite());
+        let sample = jump.flight.at(share * jump.flight.touchdown_s);
+        for sample in jump.flight.samples.iter().chain([&sample]) {
+            prop_assert!(sample.orientation().is_finite() && sample.orientation().is_normalized());
+            prop_assert!(sample.rate_rad_s().is_finite() && sample.long_axis().is_finite());
             for number in [
-                moment.t_s,
-                moment.turned_rad,
-                moment.inertia_kg_m2,
-                moment.energy_j,
-                moment.lowest_m,
-                moment.tilt_rad(),
+                sample.t_s,
+                sample.turned_rad,
+                sample.inertia_kg_m2,
+                sample.energy_j,
+                sample.lowest_m,
+                sample.tilt_rad(),
             ] {
                 prop_assert!(number.is_finite());
             }
-            prop_assert!(moment.inertia_kg_m2 > 0.0 && moment.energy_j > 0.0);
+            prop_assert!(sample.inertia_kg_m2 > 0.0 && sample.energy_j > 0.0);
         }
     }
 
@@ -95,12 +95,12 @@ proptest! {
     #[test]
     fn extremes_are_not_missed(scenario in space::scenario(), share in 0.0..=1.0_f64) {
         let jump = scenario.fly();
-        let moment = jump.flight.at(share * jump.flight.touchdown_s);
+        let sample = jump.flight.at(share * jump.flight.touchdown_s);
         let r = &jump.readout;
-        let rate = scenario.turning.sign() * moment.spin_rad_s;
+        let rate = scenario.turning.sign() * sample.spin_rad_s;
         prop_assert!(rate <= r.peak_rate_rad_s + 1.5e-2 * r.peak_rate_rad_s.abs());
-        prop_assert!(moment.inertia_kg_m2 >= r.inertia_least_kg_m2 * 0.999);
-        prop_assert!(moment.energy_j <= r.energy_peak_j * 1.01);
-        prop_assert!(moment.tilt_rad() <= r.tilt_peak_rad + 3e-3);
+        prop_assert!(sample.inertia_kg_m2 >= r.inertia_least_kg_m2 * 0.999);
+        prop_assert!(sample.energy_j <= r.energy_peak_j * 1.01);
+        prop_assert!(sample.tilt_rad() <= r.tilt_peak_rad + 3e-3);
     }
 }

@@ -5,18 +5,18 @@ use glam::{DQuat, DVec3};
 use proptest::prelude::*;
 use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::flight::Flight;
+use turns_aloft::physics::live_flight::{LiveFlight, TargetError};
 use turns_aloft::physics::plan::{Plan, Turning};
 use turns_aloft::physics::posture::Posture;
 use turns_aloft::physics::rotation::log;
-use turns_aloft::physics::stepper::{Refused, Stepper};
 use turns_aloft::physics::takeoff_landing::landing_posture;
 use turns_aloft::scenario::{Scenario, starts};
 
 use crate::{space, whole};
 
-fn stepper(scenario: &Scenario) -> Stepper {
+fn live(scenario: &Scenario) -> LiveFlight {
     let (takeoff, _) = Plan::new(scenario.plan_spec()).at(0.0, f64::INFINITY);
-    Stepper::new(
+    LiveFlight::new(
         Body::new(scenario.body_spec()),
         &takeoff,
         &scenario.launch(),
@@ -25,19 +25,19 @@ fn stepper(scenario: &Scenario) -> Stepper {
 }
 
 /// Steps of a screen's frame to a time or to the ice.
-fn fly_to(stepper: &mut Stepper, until_s: f64, frame_s: f64) {
-    while !stepper.has_landed() && stepper.moment().t_s < until_s {
-        let left_s = until_s - stepper.moment().t_s;
+fn fly_to(live: &mut LiveFlight, until_s: f64, frame_s: f64) {
+    while !live.has_landed() && live.sample().t_s < until_s {
+        let left_s = until_s - live.sample().t_s;
         // A time that rounding has missed by its last digits is reached.
         if left_s < 1e-12 {
             return;
         }
-        stepper.step(frame_s.min(left_s));
+        live.step(frame_s.min(left_s));
     }
 }
 
 /// The plan of a flight, told as it goes: close, close the late arm, open.
-fn fly_by_hand(planned: &Flight, scenario: &Scenario, frame_s: f64) -> Stepper {
+fn fly_by_hand(planned: &Flight, scenario: &Scenario, frame_s: f64) -> LiveFlight {
     let (plan, spec) = (&planned.table.plan, &planned.table.plan.spec);
     let (tight, _) = plan.at(plan.closed_s(), f64::INFINITY);
     let landing = match scenario.turning {
@@ -45,26 +45,24 @@ fn fly_by_hand(planned: &Flight, scenario: &Scenario, frame_s: f64) -> Stepper {
         Turning::Clockwise => landing_posture().mirrored(),
     };
     let late = |segment: &Segment| plan.close_start_s(*segment) > spec.close_delay_s;
-    let mut stepper = stepper(scenario);
-    let close = |stepper: &mut Stepper, is_late: bool| {
+    let mut live = live(scenario);
+    let close = |live: &mut LiveFlight, is_late: bool| {
         for segment in Segment::ALL.into_iter().filter(|s| late(s) == is_late) {
-            stepper
-                .aim(segment, tight[segment], spec.close_time_s)
+            live.aim(segment, tight[segment], spec.close_time_s)
                 .expect("a posture of the plan");
         }
     };
-    fly_to(&mut stepper, spec.close_delay_s, frame_s);
-    close(&mut stepper, false);
-    fly_to(&mut stepper, spec.close_delay_s + spec.arm_lag_s, frame_s);
-    close(&mut stepper, true);
-    fly_to(&mut stepper, planned.open_s, frame_s);
+    fly_to(&mut live, spec.close_delay_s, frame_s);
+    close(&mut live, false);
+    fly_to(&mut live, spec.close_delay_s + spec.arm_lag_s, frame_s);
+    close(&mut live, true);
+    fly_to(&mut live, planned.open_s, frame_s);
     if spec.open_lead_s > 0.0 {
-        stepper
-            .aim_all(&landing, spec.open_time_s)
+        live.aim_all(&landing, spec.open_time_s)
             .expect("a posture of the plan");
     }
-    fly_to(&mut stepper, planned.touchdown_s + 0.1, frame_s);
-    stepper
+    fly_to(&mut live, planned.touchdown_s + 0.1, frame_s);
+    live
 }
 
 /// Scenarios whose plan fits: closed before it opens.
@@ -100,7 +98,7 @@ proptest! {
         prop_assume!(planned.open_s >= planned.table.plan.closed_s());
         let stepped = fly_by_hand(&planned, &scenario, frame_s);
         prop_assert!(stepped.has_landed());
-        let (end, expected) = (stepped.moment(), planned.touchdown());
+        let (end, expected) = (stepped.sample(), planned.touchdown());
         prop_assert!((end.air_turns() - expected.air_turns()).abs() < 1e-5);
         prop_assert!((end.t_s - expected.t_s).abs() < 1e-5);
         let off = log(end.orientation().conjugate() * expected.orientation()).length();
@@ -115,20 +113,20 @@ proptest! {
         scenario in space::scenario(),
         orders in prop::collection::vec((1..16_usize, rotation(), 0.05..0.5_f64, 0.0..0.1_f64), 12),
     ) {
-        let mut stepper = stepper(&scenario);
+        let mut live = live(&scenario);
         for (segment, target, within_s, pause_s) in orders {
             let segment = Segment::ALL[segment];
             // Part of the way, so that the feet do not at once go through the ice.
             let target = DQuat::IDENTITY.lerp(target, 0.2);
-            let before = stepper.pose();
-            stepper.aim(segment, target, within_s).expect("a rotation and a fair time");
-            let after = stepper.pose();
+            let before = live.pose();
+            live.aim(segment, target, within_s).expect("a rotation and a fair time");
+            let after = live.pose();
             for segment in Segment::ALL {
                 let jump = before.segment_rate_rad_s(segment) - after.segment_rate_rad_s(segment);
-                prop_assert!(jump.length() < 1e-9 * (1.0 + stepper.moment().own_rate_rad_s.length()));
+                prop_assert!(jump.length() < 1e-9 * (1.0 + live.sample().own_rate_rad_s.length()));
             }
-            stepper.step(pause_s);
-            let (body, pose) = (Body::new(scenario.body_spec()), stepper.pose());
+            live.step(pause_s);
+            let (body, pose) = (Body::new(scenario.body_spec()), live.pose());
             let moving = whole::cm_velocity(&body, &pose);
             let h: DVec3 = whole::angular_momentum(
                 &body,
@@ -136,13 +134,13 @@ proptest! {
                 |i, _| pose.velocity_m_s(body.parts[i].segment, body.parts[i].cm_m) - moving,
                 |i| pose.segment_rate_rad_s(body.parts[i].segment),
             );
-            let expected = stepper.h_kg_m2_s();
+            let expected = live.h_kg_m2_s();
             prop_assert!((h - expected).length() < 1e-10 * expected.length(), "{h} {expected}");
         }
-        stepper.step(10.0);
-        prop_assert!(stepper.has_landed());
-        prop_assert!(stepper.moment().lowest_m.abs() < 1e-9, "{:e}", stepper.moment().lowest_m);
-        let (landed_s, there) = (stepper.moment().t_s, stepper.step(1.0).t_s);
+        live.step(10.0);
+        prop_assert!(live.has_landed());
+        prop_assert!(live.sample().lowest_m.abs() < 1e-9, "{:e}", live.sample().lowest_m);
+        let (landed_s, there) = (live.sample().t_s, live.step(1.0).t_s);
         prop_assert_eq!(landed_s, there);
     }
 
@@ -150,18 +148,18 @@ proptest! {
     #[test]
     fn frames_do_not_matter(scenario in space::scenario(), frames in 1..30_u32) {
         let fly = |frames: u32| {
-            let mut stepper = stepper(&scenario);
+            let mut live = live(&scenario);
             let standing = Posture::STANDING;
-            stepper.aim_all(&standing, 0.3).expect("a posture");
+            live.aim_all(&standing, 0.3).expect("a posture");
             for _ in 0..frames {
-                stepper.step(0.09 / f64::from(frames));
+                live.step(0.09 / f64::from(frames));
             }
             let arm = DQuat::from_xyzw(0.6, 0.0, 0.0, 0.8);
-            stepper.aim(Segment::LeftUpperArm, arm, 0.2).expect("a rotation");
+            live.aim(Segment::LeftUpperArm, arm, 0.2).expect("a rotation");
             for _ in 0..frames {
-                stepper.step(5.0 / f64::from(frames));
+                live.step(5.0 / f64::from(frames));
             }
-            *stepper.moment()
+            *live.sample()
         };
         let (one, other) = (fly(1), fly(frames));
         prop_assert!((one.air_turns() - other.air_turns()).abs() < 1e-5);
@@ -172,24 +170,24 @@ proptest! {
 /// What is no rotation or no time is refused and changes nothing.
 #[test]
 fn refused_targets_change_nothing() {
-    let mut stepper = stepper(&starts::all()[0].scenario);
+    let mut live = live(&starts::all()[0].scenario);
     let arm = Segment::LeftUpperArm;
     let bad = DQuat::from_xyzw(f64::NAN, 0.0, 0.0, 1.0);
-    assert_eq!(stepper.aim(arm, bad, 0.2), Err(Refused::GoalTurns));
+    assert_eq!(live.aim(arm, bad, 0.2), Err(TargetError::NotARotation));
     let long = DQuat::from_xyzw(1.0, 0.0, 0.0, 1.0);
-    assert_eq!(stepper.aim(arm, long, 0.2), Err(Refused::GoalTurns));
+    assert_eq!(live.aim(arm, long, 0.2), Err(TargetError::NotARotation));
     for within_s in [0.0, -1.0, f64::NAN, f64::INFINITY] {
         assert_eq!(
-            stepper.aim(arm, DQuat::IDENTITY, within_s),
-            Err(Refused::Time)
+            live.aim(arm, DQuat::IDENTITY, within_s),
+            Err(TargetError::TimeOutOfRange)
         );
     }
-    let before = stepper.pose();
-    stepper.step(-1.0);
-    stepper.step(f64::NAN);
-    assert_eq!(stepper.moment().t_s, 0.0);
-    stepper.step(0.05);
-    let after = stepper.pose();
-    assert_eq!(before.segment_rate_rad_s(arm), before.moment.rate_rad_s());
-    assert!((after.segment_rate_rad_s(arm) - after.moment.rate_rad_s()).length() < 1e-12);
+    let before = live.pose();
+    live.step(-1.0);
+    live.step(f64::NAN);
+    assert_eq!(live.sample().t_s, 0.0);
+    live.step(0.05);
+    let after = live.pose();
+    assert_eq!(before.segment_rate_rad_s(arm), before.sample.rate_rad_s());
+    assert!((after.segment_rate_rad_s(arm) - after.sample.rate_rad_s()).length() < 1e-12);
 }

@@ -83,7 +83,7 @@ proptest! {
     fn the_flight_is_the_mirror_image(scenario in space::scenario(), share in 0.0..=1.0_f64) {
         let fly = |turning| Scenario { turning, ..scenario.clone() }.fly().flight;
         let (left, right) = (fly(Turning::Anticlockwise), fly(Turning::Clockwise));
-        prop_assert_eq!(left.moments.len(), right.moments.len());
+        prop_assert_eq!(left.samples.len(), right.samples.len());
         let t_s = share * left.touchdown_s;
         let (a, b) = (left.at(t_s), right.at(t_s));
         prop_assert!((a.turned_rad - b.turned_rad).abs() < 1e-6);

@@ -25,7 +25,7 @@ fn relative_error(flight: &Flight, t_s: f64) -> f64 {
 /// The same with the joints' motion left out: every part carried round rigidly by the pelvis.
 fn relative_error_without_joint_motion(flight: &Flight, t_s: f64) -> f64 {
     let (body, pose) = (&flight.table.body, flight.pose_at(t_s));
-    let rate: DVec3 = pose.moment.rate_rad_s();
+    let rate: DVec3 = pose.sample.rate_rad_s();
     let h = whole::angular_momentum(body, &pose, |_, at| rate.cross(at), |_| rate);
     (h - flight.h_kg_m2_s).length() / flight.h_kg_m2_s.length()
 }
@@ -56,7 +56,7 @@ proptest! {
     ) {
         let flight = scenario.fly().flight;
         let (body, pose) = (&flight.table.body, flight.pose_at(share * flight.touchdown_s));
-        let t_s = pose.moment.t_s;
+        let t_s = pose.sample.t_s;
         let g = 9.806_65;
         let speed_m_s = (2.0 * g * scenario.jump_height_m).sqrt();
         let height_m = flight.takeoff_cm_m + speed_m_s * t_s - 0.5 * g * t_s * t_s;

@@ -6,9 +6,9 @@
 use glam::{DMat3, DQuat, DVec3};
 use proptest::prelude::*;
 use turns_aloft::physics::body::{Body, SEGMENTS, Segment};
-use turns_aloft::physics::momentum::MassState;
+use turns_aloft::physics::centroidal::CentroidalState;
+use turns_aloft::physics::mass_properties::MassProperties;
 use turns_aloft::physics::posture::{JointRates, Posture};
-use turns_aloft::physics::stance::Stance;
 use turns_aloft::physics::tree::Tree;
 
 use crate::space;
@@ -109,7 +109,7 @@ proptest! {
             energy += 0.5 * (s.rate.dot(own * s.rate) + part.mass_kg * v.length_squared());
             sizes += (own * s.rate).length() + (r.length() * v.length()) * part.mass_kg;
         }
-        let state = MassState::new(&Tree::new(&body), &posture, &rates);
+        let state = CentroidalState::new(&Tree::new(&body), &posture, &rates);
         let size = inertia.x_axis.x + inertia.y_axis.y + inertia.z_axis.z;
         let off = state.inertia_kg_m2 - inertia;
         prop_assert!(off.abs_diff_eq(DMat3::ZERO, 1e-12 * size), "{off}");
@@ -119,11 +119,11 @@ proptest! {
         prop_assert!((state.cm_m - cm).length() <= 1e-13);
         prop_assert!((state.cm_velocity_m_s - cm_velocity).length() <= 1e-11);
         prop_assert!((body.mass_kg - mass).abs() <= 1e-13 * mass);
-        let stance = Stance::from(state);
-        let turned = state.inertia_kg_m2 * stance.law.ease;
+        let properties = MassProperties::from(state);
+        let turned = state.inertia_kg_m2 * properties.rate_from_momentum.inverse_inertia;
         prop_assert!(turned.abs_diff_eq(DMat3::IDENTITY, 1e-10));
         // The axis that everything tilts against is a principal one, and the least.
-        let axis = stance.long_axis;
+        let axis = properties.long_axis;
         let least = axis.dot(state.inertia_kg_m2 * axis);
         prop_assert!((axis.length() - 1.0).abs() < 1e-12);
         for other in [DVec3::X, DVec3::Y, DVec3::Z] {

@@ -39,8 +39,8 @@ proptest! {
         shares in prop::array::uniform8(0.0..=1.0_f64),
     ) {
         let flight = scenario.fly().flight;
-        for moment in &flight.moments {
-            prop_assert!(moment.lowest_m > -1e-6, "{} m at {} s", moment.lowest_m, moment.t_s);
+        for sample in &flight.samples {
+            prop_assert!(sample.lowest_m > -1e-6, "{} m at {} s", sample.lowest_m, sample.t_s);
         }
         for share in shares {
             let t_s = share * flight.touchdown_s;
@@ -54,7 +54,7 @@ proptest! {
     fn time_goes_on(scenario in space::scenario()) {
         let flight = scenario.fly().flight;
         prop_assert_eq!(flight.takeoff().t_s, 0.0);
-        for pair in flight.moments.windows(2) {
+        for pair in flight.samples.windows(2) {
             prop_assert!(pair[0].t_s < pair[1].t_s);
         }
         prop_assert!(flight.touchdown().t_s <= flight.touchdown_s);

@@ -4,20 +4,20 @@ use std::f64::consts::{PI, TAU};
 
 use glam::{DMat3, DVec3};
 use proptest::prelude::*;
-use turns_aloft::physics::flight::Moment;
+use turns_aloft::physics::flight::FlightSample;
 
 use crate::space;
 
 /// Heading of the pelvis's right-left axis, anticlockwise from above, rad.
-fn heading(moment: &Moment) -> f64 {
-    let right = DMat3::from_quat(moment.orientation()).z_axis;
+fn heading(sample: &FlightSample) -> f64 {
+    let right = DMat3::from_quat(sample.orientation()).z_axis;
     libm::atan2(right.x, right.z)
 }
 
 /// How fast that heading turns: u' = w x u, then the derivative of the arc tangent.
-fn heading_rate(moment: &Moment) -> f64 {
-    let u: DVec3 = DMat3::from_quat(moment.orientation()).z_axis;
-    let du = moment.rate_rad_s().cross(u);
+fn heading_rate(sample: &FlightSample) -> f64 {
+    let u: DVec3 = DMat3::from_quat(sample.orientation()).z_axis;
+    let du = sample.rate_rad_s().cross(u);
     (u.z * du.x - u.x * du.z) / (u.x * u.x + u.z * u.z)
 }
 
@@ -51,7 +51,7 @@ proptest! {
         let jump = scenario.fly();
         let turned: f64 = jump
             .flight
-            .moments
+            .samples
             .windows(2)
             .map(|pair| {
                 let step_s = pair[1].t_s - pair[0].t_s;

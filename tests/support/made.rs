@@ -4,12 +4,12 @@
 use std::sync::{Arc, OnceLock};
 
 use turns_aloft::physics::body::Body;
+use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::flight::{Flight, Launch};
-use turns_aloft::physics::momentum::MassState;
+use turns_aloft::physics::mass_properties::{MassProperties, RateFromMomentum};
 use turns_aloft::physics::plan::{Plan, PlanSpec, Turning};
-use turns_aloft::physics::stance::{RateLaw, Stance};
+use turns_aloft::physics::sample_table::{SampleTable, TableStates};
 use turns_aloft::physics::table::{PlanTable, Resolution};
-use turns_aloft::physics::tape::{States, Tape};
 use turns_aloft::physics::tree::Tree;
 use turns_aloft::scenario::starts;
 
@@ -27,21 +27,25 @@ pub fn closing_only(close_time_s: f64) -> PlanSpec {
 }
 
 /// Flies these states, evenly spaced over the closing (two a step), then the last one.
-pub fn fly(body: Body, spec: PlanSpec, states: Vec<MassState>, launch: Launch) -> Flight {
+pub fn fly(body: Body, spec: PlanSpec, states: Vec<CentroidalState>, launch: Launch) -> Flight {
     let steps = (states.len() - 1) / 2;
-    let stances = states.iter().step_by(2).map(|&s| Stance::from(s)).collect();
-    let middles = states.iter().skip(1).step_by(2).map(RateLaw::from);
+    let properties = states
+        .iter()
+        .step_by(2)
+        .map(|&s| MassProperties::from(s))
+        .collect();
+    let middles = states.iter().skip(1).step_by(2).map(RateFromMomentum::from);
     let table = PlanTable {
         tree: Arc::new(Tree::new(&body)),
         body: Arc::new(body),
         plan: Plan::new(spec),
         resolution: Resolution::STANDARD,
-        closing: Tape {
+        closing: SampleTable {
             start_s: spec.close_delay_s,
             unit_s: 1.0,
             step: spec.close_time_s / steps as f64,
-            states: Arc::new(States {
-                stances,
+            states: Arc::new(TableStates {
+                properties,
                 middles: middles.collect(),
                 halves: None,
             }),

@@ -8,8 +8,8 @@ use turns_aloft::analysis::lever::{LEVERS, Season};
 use turns_aloft::analysis::limits::{Limits, Verdict};
 use turns_aloft::analysis::map::{Axis, TurnMap};
 use turns_aloft::analysis::weights::KEEPS;
-use turns_aloft::physics::call::Call;
 use turns_aloft::physics::landing::Ground;
+use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::jump::JumpName;
 use turns_aloft::scenario::keys::{KEYS, key};
 use turns_aloft::scenario::link;
@@ -18,11 +18,11 @@ use turns_aloft::scenario::uncertainty::{HALF_WIDTHS, Uncertainty};
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit};
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
 use turns_aloft::session::compare::{Which, describe};
+use turns_aloft::session::goal::{GoalTurns, words as goal};
 use turns_aloft::session::readings::{
     Group, call_text, change_text, facing_text, mark, phase, picture, readings,
     shortfall_range_text, shortfall_text, summary, uncalled_text,
 };
-use turns_aloft::session::goal::{GoalTurns, words as goal};
 use turns_aloft::session::{Question, Session, weights, why};
 
 /// A text, and where it came from.
@@ -441,7 +441,7 @@ fn win_answers(ear: &mut Ear, jump: &Scenario, turns: f64) {
     }
     for (place, lever) in LEVERS.iter().enumerate() {
         // A number and its unit alone may be the same.
-        ear.hear(lever.key, format!("{}!", goal::marks(&session, place)));
+        ear.hear(lever.key, format!("{}!", goal::limit(&session, place)));
         ear.hear(lever.key, format!("{}!", goal::season(&session, place)));
     }
     for said in session.goal_cautions() {

@@ -13,9 +13,9 @@ use crate::budget;
 use crate::chosen::{Chosen, earlier_body, unknown_start};
 use crate::compare::Compare;
 use crate::fly::Fly;
+use crate::goal::GoalArguments;
 use crate::link::Link;
 use crate::map::Map;
-use crate::goal::GoalArguments;
 use crate::steps::Steps;
 
 /// How many turns a body completes before it comes down.

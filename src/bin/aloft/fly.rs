@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use clap::Args;
 
-use turns_aloft::physics::motion;
+use turns_aloft::physics::motion_table;
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::report::{RangeReport, Report};
 use turns_aloft::scenario::uncertainty::Uncertainty;
@@ -46,7 +46,7 @@ impl Fly {
         let half_widths = self.half_widths(&scenario)?;
         let jump = scenario.fly();
         if let Some(path) = motion {
-            let table = motion::table(&jump.flight, step_s);
+            let table = motion_table::table(&jump.flight, step_s);
             written(&path.display().to_string(), fs::write(path, table))?;
         }
         match half_widths {

@@ -4,9 +4,9 @@ use clap::Args;
 use serde::Serialize;
 
 use turns_aloft::analysis::combination::Combination;
+use turns_aloft::analysis::goal::{GOAL_TURNS, Goal, Single};
 use turns_aloft::analysis::lever::Season;
 use turns_aloft::analysis::limits::Limits;
-use turns_aloft::analysis::goal::{GOAL_TURNS, Goal, Single};
 use turns_aloft::analysis::weights::WeightsNeeded;
 use turns_aloft::scenario::{HandsKeep, Scenario};
 use turns_aloft::words::Message;

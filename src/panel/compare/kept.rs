@@ -5,8 +5,8 @@ use bevy_egui::egui::text_edit::TextEditState;
 use bevy_egui::egui::{Key as Keyboard, Rect, TextEdit, Ui, UiBuilder, pos2, vec2};
 
 use super::super::bar::PageCommand;
-use super::super::style::{self, INK, NEAR, TOUCH};
 use super::super::parts::small;
+use super::super::style::{self, INK, NEAR, TOUCH};
 use super::super::{accessibility, targets, transport};
 use super::{allocate, attempt, lay, write};
 use crate::say;

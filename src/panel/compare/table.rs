@@ -3,7 +3,7 @@
 use bevy_egui::egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
 
 use super::super::beyond;
-use super::super::style::{self, REFERENCE, FROST, INK, NEAR, SLATE, TEAL, VERMILION};
+use super::super::style::{self, FROST, INK, NEAR, REFERENCE, SLATE, TEAL, VERMILION};
 use super::{allocate, write};
 use crate::say;
 use crate::session::Session;

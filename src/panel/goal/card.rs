@@ -4,14 +4,14 @@ use bevy_egui::egui::{
     Align2, Color32, CornerRadius, Id, Pos2, Rect, RichText, Sense, Shape, Stroke, Ui, pos2, vec2,
 };
 
+use super::super::parts::{card, small};
+use super::super::slider::{hatch, place};
 use super::super::style::{
     self, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
 };
-use super::super::parts::{card, small};
-use super::super::slider::{hatch, place};
-use super::super::{beyond, accessibility, targets, transport};
-use crate::analysis::limits::{Judgement, Verdict};
+use super::super::{accessibility, beyond, targets, transport};
 use crate::analysis::goal::{Proposal, Single};
+use crate::analysis::limits::{Judgement, Verdict};
 use crate::say;
 use crate::scenario::beyond::Respect;
 use crate::scenario::keys::{Key, key};
@@ -87,7 +87,13 @@ pub fn combination(ui: &mut Ui, session: &mut Session) {
                 ui.label(RichText::new(words::part(session, change)).size(16.0));
             }
             let open = verdict(ui, "joint", together, combination.judgement.verdict);
-            with_verdict(ui, session, &combination.judgement, &combination.beyond_seen, open);
+            with_verdict(
+                ui,
+                session,
+                &combination.judgement,
+                &combination.beyond_seen,
+                open,
+            );
             if open {
                 small(ui, combination.judgement.source.text());
             }

@@ -2,8 +2,8 @@
 
 use bevy_egui::egui::{Id, RichText, Sense, Ui, vec2};
 
-use super::super::style::{self, NEAR, SLATE, TOUCH};
 use super::super::parts::small;
+use super::super::style::{self, NEAR, SLATE, TOUCH};
 use super::super::{accessibility, stepper, targets, transport};
 use crate::analysis::lever::LEVERS;
 use crate::say;

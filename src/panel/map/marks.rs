@@ -4,11 +4,11 @@ use bevy_egui::egui::{Rect, RichText, Sense, Stroke, Ui, Vec2, pos2, vec2};
 
 use super::picture::{self, outline, whole};
 use super::shades;
-use crate::panel::style::{self, NEAR, SEEN, SLATE, SNOW};
 use crate::panel::parts;
+use crate::panel::style::{self, NEAR, SEEN, SLATE, SNOW};
 use crate::say;
 use crate::session::Session;
-use crate::words::{with_decimal_sign, text};
+use crate::words::{text, with_decimal_sign};
 
 const SWATCH: Vec2 = vec2(30.0, 14.0);
 

@@ -11,8 +11,8 @@ use bevy_egui::egui::{
 
 use std::sync::Arc;
 
-use crate::panel::style::{self, INK, ON_TEAL, SLATE, SNOW, TEAL};
 use crate::panel::accessibility::{self, Scale};
+use crate::panel::style::{self, INK, ON_TEAL, SLATE, SNOW, TEAL};
 use crate::panel::targets;
 use crate::say;
 use crate::session::Session;

@@ -4,8 +4,8 @@ use bevy_egui::egui::{
     Align2, Color32, CornerRadius, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
 
-use super::super::style::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::super::parts::small;
+use super::super::style::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::super::{accessibility, targets};
 use super::{go_back, split};
 use crate::analysis::steps::{Flown, Gain};

@@ -5,10 +5,10 @@ use bevy_egui::egui::{
     pos2, vec2,
 };
 
+use super::super::parts::small;
 use super::super::style::{
     self, AMBER, CLOSING, FROST, INK, NEAR, OPENING, SLATE, TEAL, TIGHT, TOUCH, VERMILION,
 };
-use super::super::parts::small;
 use super::super::{accessibility, targets};
 use crate::analysis::budget::Cause;
 use crate::session::Session;

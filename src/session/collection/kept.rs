@@ -8,8 +8,8 @@ use serde_json::Value;
 use super::{Collection, Entry, Id, LARGEST_BYTES, Refusal, tidy_name};
 use crate::say;
 use crate::scenario::Scenario;
-use crate::scenario::parse_error::parse_error;
 use crate::scenario::file::Opened;
+use crate::scenario::parse_error::parse_error;
 use crate::scenario::reading::{Read, read};
 use crate::words::text;
 

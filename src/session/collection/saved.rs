@@ -8,8 +8,8 @@ use serde_json::Value;
 
 use super::{Collection, Id, LARGEST_BYTES, LONGEST_NAME, Refusal, tidy_name};
 use crate::say;
-use crate::scenario::parse_error::parse_error;
 use crate::scenario::file::Opened;
+use crate::scenario::parse_error::parse_error;
 use crate::scenario::reading::{Read, read, unmarked};
 use crate::scenario::{Scenario, file};
 use crate::words::text;

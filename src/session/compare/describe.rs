@@ -12,7 +12,7 @@ use crate::say;
 use crate::scenario::keys::{Key, key};
 use crate::scenario::units::{Unit, Units};
 use crate::scenario::{HandsKeep, Scenario};
-use crate::words::{Message, with_decimal_sign, text};
+use crate::words::{Message, text, with_decimal_sign};
 
 pub const ORDER: Message = Message("compare-order");
 

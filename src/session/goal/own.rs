@@ -6,10 +6,10 @@ use serde::{Deserialize, Serialize};
 
 use super::super::Session;
 use super::super::stepping::moved;
-use super::{GoalTurns, GoalAnswer};
+use super::{GoalAnswer, GoalTurns};
+use crate::analysis::goal::GOAL_TURNS;
 use crate::analysis::lever::{LEVERS, Lever, Season};
 use crate::analysis::limits::{LimitOf, Limits};
-use crate::analysis::goal::GOAL_TURNS;
 
 /// What survives a reload: the target, own limits and own seasons by key, in the key's own unit.
 #[derive(Debug, Clone, Default, Serialize, Deserialize)]

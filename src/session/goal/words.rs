@@ -2,9 +2,9 @@
 
 use super::super::{Session, beyond};
 use crate::analysis::combination::{Change, Combination};
+use crate::analysis::goal::Single;
 use crate::analysis::lever::LEVERS;
 use crate::analysis::limits::{Judgement, LimitOf, Verdict};
-use crate::analysis::goal::Single;
 use crate::order::by_number;
 use crate::say;
 use crate::scenario::beyond::Respect;

@@ -7,7 +7,7 @@ use crate::analysis::budget::Cause;
 use crate::analysis::steps::{Flown, Gain};
 use crate::say;
 use crate::scenario::keys::plain;
-use crate::words::{Message, decimal, with_decimal_sign, text};
+use crate::words::{Message, decimal, text, with_decimal_sign};
 
 pub const IDEAL: Message = Message("why-ideal");
 pub const ICE: Message = Message("why-ice");
