@@ -1,15 +1,13 @@
-//! What the widgets are called, and what they say, for those who cannot see or touch the canvas.
+//! Describes the controls to AccessKit, by way of egui, for people who cannot see or touch the canvas.
 //!
-//! The panels tell AccessKit through egui; `page/controls.rs` makes real elements of the page out
-//! of what is told here.
+//! `page/controls.rs` makes an element of the page for each control described here.
 
 use egui::accesskit::{Action, ActionData, Role};
 use egui::{Response, Ui, WidgetInfo, WidgetType};
 
+use super::Scale;
 use crate::say;
-use crate::scenario::units::Unit;
 
-/// A button.
 pub fn button(response: &Response, label: &str) {
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, label));
 }
@@ -19,9 +17,9 @@ pub fn toggle(response: &Response, label: &str, on: bool) {
     response.widget_info(|| WidgetInfo::selected(WidgetType::Button, true, on, label));
 }
 
-/// A button that tells what something means, in a sentence or two. Put into words only where they
-/// are asked for: there are many, and in most frames of a flight nobody does.
-pub fn meaning(
+/// A button that explains something in a sentence or two. Name and explanation are put together only
+/// where AccessKit asks for them: there are many, and in most frames of a flight it does not.
+pub fn explanation(
     ui: &Ui,
     response: &Response,
     open: bool,
@@ -29,20 +27,18 @@ pub fn meaning(
     about: impl FnOnce() -> String,
 ) {
     response.widget_info(|| {
-        let said = say!("panel-meaning", what = what());
-        WidgetInfo::selected(WidgetType::Button, true, open, said)
+        let label = say!("panel-meaning", what = what());
+        WidgetInfo::selected(WidgetType::Button, true, open, label)
     });
     ui.ctx().accesskit_node_builder(response.id, |node| {
         node.set_description(about());
     });
 }
 
-/// A field to type a name into.
-pub fn name_field(ui: &Ui, response: &Response, label: &str, value: &str) {
+pub fn text_field(ui: &Ui, response: &Response, label: &str, value: &str) {
     field(ui, response, Role::TextInput, || label.to_owned(), value);
 }
 
-/// A field to type a number into.
 pub fn number_field(ui: &Ui, response: &Response, label: impl Fn() -> String, value: &str) {
     field(ui, response, Role::NumberInput, label, value);
 }
@@ -56,50 +52,25 @@ fn field(ui: &Ui, response: &Response, role: Role, label: impl Fn() -> String, v
     });
 }
 
-/// What has been typed into a field from outside the canvas.
-pub fn typed_into(ui: &Ui, response: &Response) -> Option<String> {
-    asked_for(ui, response, |data| match data {
+/// The text that AccessKit has put into a field in this frame.
+pub fn text_set(ui: &Ui, response: &Response) -> Option<String> {
+    value_set(ui, response, |data| match data {
         ActionData::Value(text) => Some(text.into()),
         _ => None,
     })
 }
 
-/// A slider's value, its ends, and the smallest step of the keyboard, all in one unit; and the
-/// value in words.
-#[derive(Debug, Clone)]
-pub struct Scale {
-    pub value: f64,
-    pub least: f64,
-    pub most: f64,
-    pub step: f64,
-    pub text: String,
-}
-
-impl Scale {
-    /// Of a value between two ends, all in SI, in the unit shown.
-    pub fn of(unit: &Unit, [least, most]: [f64; 2], value: f64) -> Self {
-        Self {
-            value: unit.from_si(value),
-            least: unit.from_si(least),
-            most: unit.from_si(most),
-            step: 10.0_f64.powi(-(unit.decimals as i32)),
-            text: unit.text(value),
-        }
-    }
-}
-
-/// The value that a slider has been set to from outside the canvas, in the unit of its scale. To be
-/// asked before the slider is told of: what is told is to be what came of it, or the next step from
-/// outside would start from the value before.
-pub fn set_to(ui: &Ui, response: &Response) -> Option<f64> {
-    asked_for(ui, response, |data| match data {
+/// The value that AccessKit has set a slider to in this frame, in the unit of its scale. To be asked
+/// before the slider is described: the description has to have what came of it, or the next step would
+/// start from the value before.
+pub fn number_set(ui: &Ui, response: &Response) -> Option<f64> {
+    value_set(ui, response, |data| match data {
         ActionData::NumericValue(value) => Some(value),
         _ => None,
     })
 }
 
-/// The last value that a widget has been given from outside.
-fn asked_for<T>(ui: &Ui, response: &Response, of: fn(ActionData) -> Option<T>) -> Option<T> {
+fn value_set<T>(ui: &Ui, response: &Response, of: fn(ActionData) -> Option<T>) -> Option<T> {
     ui.input(|input| {
         input
             .accesskit_action_requests(response.id, Action::SetValue)
@@ -108,7 +79,6 @@ fn asked_for<T>(ui: &Ui, response: &Response, of: fn(ActionData) -> Option<T>) -
     })
 }
 
-/// A slider.
 pub fn slider(ui: &Ui, response: &Response, label: &str, scale: &Scale) {
     response.widget_info(|| WidgetInfo::slider(true, scale.value, label));
     ui.ctx().accesskit_node_builder(response.id, |node| {
