@@ -192,7 +192,7 @@ fn follow(
     time: Res<Time<Real>>,
     mut next: Local<Duration>,
 ) {
-    let moves = session.playback.playing || session.dragging;
+    let moves = session.playback.playing || session.is_dragging();
     let due = !moves || time.elapsed() >= *next;
     for (output, mut context) in &mut contexts {
         let context = context.get_mut();

@@ -155,7 +155,7 @@ fn show(
     }
     let views = views(&ui, &mut orbit, &layout);
     greeting::show(&ui, &mut session, layout.stage, views);
-    session.dragging = ui.ctx().dragged_id().is_some();
+    session.set_dragging(ui.ctx().dragged_id().is_some());
     notice(&ui, &mut session, layout.stage);
     Ok(())
 }
