@@ -16,7 +16,7 @@ use turns_aloft::scenario::starts;
 fn report(arguments: &[&str]) -> Value {
     let output = aloft(arguments);
     let parse_error = String::from_utf8_lossy(&output.stderr);
-    assert!(output.status.success(), "{arguments:?}: {complaint}");
+    assert!(output.status.success(), "{arguments:?}: {parse_error}");
     serde_json::from_slice(&output.stdout).expect("it prints JSON")
 }
 
