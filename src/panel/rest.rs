@@ -2,7 +2,7 @@
 
 use std::borrow::Cow;
 
-use bevy_egui::egui::{RichText, Ui};
+use egui::{RichText, Ui};
 
 use super::choice;
 use super::slider::{self, Typing};
