@@ -1,7 +1,7 @@
 //! Turns Aloft: how many turns a body completes before it comes down.
 
 pub mod analysis;
-pub mod look;
+pub mod appearance;
 mod order;
 pub mod scenario;
 pub mod session;

@@ -40,7 +40,7 @@ static BUNDLES: LazyLock<[Bundle; 2]> = LazyLock::new(|| Language::ALL.map(bundl
 
 thread_local! {
     /// The page has one thread; tests that run beside each other have one each.
-    static SPOKEN: Cell<Language> = const { Cell::new(Language::English) };
+    static LANGUAGE: Cell<Language> = const { Cell::new(Language::English) };
 }
 
 impl Language {
@@ -90,13 +90,13 @@ impl Language {
 }
 
 /// The language spoken now.
-pub fn spoken() -> Language {
-    SPOKEN.get()
+pub fn language() -> Language {
+    LANGUAGE.get()
 }
 
 /// Speaks another language from now on.
-pub fn speak(language: Language) {
-    SPOKEN.set(language);
+pub fn set_language(language: Language) {
+    LANGUAGE.set(language);
 }
 
 fn bundle(language: Language) -> Bundle {
@@ -139,7 +139,7 @@ impl Serialize for Message {
 ///
 /// A name without a message gives the name; tests hold that there is none.
 pub fn text(name: &'static str) -> &'static str {
-    text_in(spoken(), name)
+    text_in(language(), name)
 }
 
 fn text_in(language: Language, name: &'static str) -> &'static str {
@@ -152,8 +152,8 @@ fn text_in(language: Language, name: &'static str) -> &'static str {
 }
 
 /// A message with its values; `say!` is the way to write it.
-pub fn told(name: &str, values: &FluentArgs<'_>) -> String {
-    let bundle = &BUNDLES[spoken() as usize];
+pub fn format(name: &str, values: &FluentArgs<'_>) -> String {
+    let bundle = &BUNDLES[language() as usize];
     let pattern = bundle.get_message(name).and_then(|message| message.value());
     pattern.map_or_else(
         || name.to_owned(),
@@ -173,18 +173,18 @@ macro_rules! say {
     ($name:literal $(, $key:ident = $value:expr)+ $(,)?) => {{
         let mut values = ::fluent_bundle::FluentArgs::new();
         $(values.set(stringify!($key), $value);)+
-        $crate::words::told($name, &values)
+        $crate::words::format($name, &values)
     }};
 }
 
 /// A number with so many decimals and the language's decimal sign.
 pub fn decimal(value: f64, decimals: usize) -> String {
-    signed_as_spoken(format!("{value:.decimals$}"))
+    with_decimal_sign(format!("{value:.decimals$}"))
 }
 
 /// The language's decimal sign in a number as a program writes it.
-pub fn signed_as_spoken(number: String) -> String {
-    match spoken().decimal_sign() {
+pub fn with_decimal_sign(number: String) -> String {
+    match language().decimal_sign() {
         "." => number,
         sign => number.replace('.', sign),
     }

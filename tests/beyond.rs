@@ -7,10 +7,10 @@
 //! abstract). Men: 0.7 s in the air (press). Peaks of 440 rpm: common practice, no source.
 
 use turns_aloft::analysis::effort_marks::{self, MARKED};
+use turns_aloft::analysis::goal::{GOAL_TURNS, Goal, Single};
 use turns_aloft::analysis::lever::{LEVERS, Season, place};
 use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict, marks};
 use turns_aloft::analysis::steps::ranked;
-use turns_aloft::analysis::wanted::{Single, TARGET_TURNS, Wanted};
 use turns_aloft::physics::efforts::JointGroup;
 use turns_aloft::physics::segments::SegmentTable;
 use turns_aloft::scenario::beyond::{CLOSING, HEIGHT, OPENING, PEAK_RATE, Respect};
@@ -21,8 +21,8 @@ use turns_aloft::scenario::strength;
 use turns_aloft::scenario::units::RateUnit;
 use turns_aloft::scenario::{Scenario, starts};
 use turns_aloft::session::compare::Which;
+use turns_aloft::session::goal::GoalTurns;
 use turns_aloft::session::readings::{readings, summary};
-use turns_aloft::session::win::Target;
 use turns_aloft::session::{Question, Session};
 
 fn start(name: &str) -> Scenario {
@@ -73,13 +73,13 @@ fn heights_are_marked_by_sex_and_size() {
         (Male, 1.24, 0.61, Beyond),
     ] {
         let scenario = jumper(table, stature_m, height_m);
-        let told = format!("{table:?} {stature_m} {height_m}");
-        assert_eq!(height_stands(&scenario), stands, "{told}");
+        let describe = format!("{table:?} {stature_m} {height_m}");
+        assert_eq!(height_stands(&scenario), stands, "{describe}");
         let jump = scenario.fly();
         let beyond = keys(&scenario.beyond_seen(&jump)).contains(&HEIGHT);
-        assert_eq!(beyond, stands == Beyond, "{told}");
+        assert_eq!(beyond, stands == Beyond, "{describe}");
         let not_known = keys(&scenario.not_known_for_size(&jump)).contains(&HEIGHT);
-        assert_eq!(not_known, stands == NotKnown, "{told}");
+        assert_eq!(not_known, stands == NotKnown, "{describe}");
     }
 }
 
@@ -138,10 +138,10 @@ fn the_first_jumps_height_is_no_girls() {
     }
 }
 
-fn singles(scenario: &Scenario, target_turns: f64) -> Vec<Single> {
+fn singles(scenario: &Scenario, goal_turns: f64) -> Vec<Single> {
     let now = scenario.fly();
     let (limits, season) = (Limits::default(), Season::default());
-    Wanted::new(scenario, &now, target_turns, &limits, &season).singles()
+    Goal::new(scenario, &now, goal_turns, &limits, &season).singles()
 }
 
 /// What a season may bring is taken for within reach, but where nothing is known of jumpers of this
@@ -189,15 +189,15 @@ fn five_turns_are_beyond_what_has_been_seen() {
 
     let mut session = Session::default();
     session.open(scenario);
-    session.ask(Question::Win);
-    session.set_target(Target::Turns(session.jump().turns + 0.1));
-    session.think(|| true);
+    session.ask(Question::Goal);
+    session.set_goal(GoalTurns::Turns(session.jump().turns + 0.1));
+    session.poll(|| true);
     assert!(!session.singles().is_empty());
     for (single, _) in session.singles() {
         let verdict = single.judgement.verdict;
         assert!(verdict >= Verdict::BeyondMeasured, "{}", single.key);
     }
-    let joint = session.joint().0.expect("found");
+    let joint = session.combination().0.expect("found");
     assert_eq!(joint.judgement.verdict, Verdict::BeyondMeasured);
     assert!(keys(&joint.beyond_seen).contains(&PEAK_RATE));
 }
@@ -211,8 +211,8 @@ fn nothing_within_reach_flies_beyond() {
         let scenario = &start.scenario;
         let turns = scenario.fly().turns;
         for more in [0.05, 0.4] {
-            let target_turns = (turns + more).min(TARGET_TURNS[1]);
-            for single in singles(scenario, target_turns) {
+            let goal_turns = (turns + more).min(GOAL_TURNS[1]);
+            for single in singles(scenario, goal_turns) {
                 let Some(proposal) = &single.proposal else {
                     continue;
                 };
@@ -254,8 +254,8 @@ fn own_limits_do_not_outdo_what_has_been_seen() {
     let mut limits = Limits::default();
     limits.set("jump_height_m", [0.2, 1.0]).expect("admissible");
     let season = Season::default();
-    let wanted = Wanted::new(&scenario, &now, now.turns + 0.05, &limits, &season);
-    let height = wanted.single(place("jump_height_m").expect("a lever"));
+    let goal = Goal::new(&scenario, &now, now.turns + 0.05, &limits, &season);
+    let height = goal.single(place("jump_height_m").expect("a lever"));
     assert_eq!(height.judgement.verdict, Verdict::BeyondMeasured);
 }
 
@@ -276,12 +276,12 @@ fn it_is_told_with_the_turns() {
             assert!(line.about.contains("up to 440 rpm"), "{}", line.about);
         }
         session.keep_jump();
-        session.lay_beside(Which::Start(name.to_owned()));
+        session.set_reference(Which::Start(name.to_owned()));
         session.open(start("senior-triple"));
         session.ask(Question::Compare);
-        session.think(|| true);
-        let beside = session.beside().expect("laid");
-        assert_eq!(!beside.beyond_seen.is_empty(), beyond);
+        session.poll(|| true);
+        let reference = session.reference().expect("laid");
+        assert_eq!(!reference.beyond_seen.is_empty(), beyond);
         let answers = session.answers();
         let of = |quantity: &str| answers.iter().find(|line| line.quantity == quantity);
         assert_eq!(of("compare:beyond_seen").is_some(), beyond);
@@ -316,12 +316,12 @@ fn strengths_are_marked_by_sex_and_size() {
                 assert!((mark.up_to / most - 1.4).abs() < 1e-12);
                 let stands = [0.99, 1.01, 1.39, 1.41].map(|times| mark.stand(times * most));
                 use Stand::{AtEdge, Beyond, NotKnown, Seen};
-                let wanted = if own.is_some() {
+                let goal = if own.is_some() {
                     [Seen, AtEdge, AtEdge, Beyond]
                 } else {
                     [NotKnown, NotKnown, NotKnown, Beyond]
                 };
-                assert_eq!(stands, wanted);
+                assert_eq!(stands, goal);
                 let said = mark.source.text();
                 let number = if most == 4.0 {
                     "4.0".into()
@@ -410,21 +410,21 @@ fn marks_by_strength_wait_for_the_hand() {
     let close_time = key("close_time_s").expect("a key");
     let mut session = Session::default();
     session.open(start("senior-triple"));
-    assert_eq!(session.reach(close_time).expect("a row").seen, None);
-    session.think(|| true);
-    let before = session.reach(close_time).expect("marked");
+    assert_eq!(session.marks(close_time).expect("a row").seen, None);
+    session.poll(|| true);
+    let before = session.marks(close_time).expect("marked");
     assert!(before.seen.is_some());
-    session.held = true;
+    session.dragging = true;
     session.set(key("takeoff_rate_rad_s").expect("a key"), 16.0);
-    session.think(|| true);
-    assert_eq!(session.reach(close_time).as_ref(), Some(&before));
-    session.held = false;
-    session.think(|| true);
-    assert_ne!(session.reach(close_time), Some(before));
+    session.poll(|| true);
+    assert_eq!(session.marks(close_time).as_ref(), Some(&before));
+    session.dragging = false;
+    session.poll(|| true);
+    assert_ne!(session.marks(close_time), Some(before));
     // Of a child not all strength is known: no end of what is seen.
     session.open(start("half-a-turn-short"));
-    session.think(|| true);
-    let of_child = session.reach(close_time).expect("marked");
+    session.poll(|| true);
+    let of_child = session.marks(close_time).expect("marked");
     assert_eq!(of_child.seen, None);
     assert!(
         of_child

@@ -21,9 +21,9 @@ use turns_aloft::scenario::starts;
 #[track_caller]
 fn printed(arguments: &[&str]) -> String {
     let output = aloft(arguments);
-    let complaint = String::from_utf8_lossy(&output.stderr);
+    let parse_error = String::from_utf8_lossy(&output.stderr);
     assert!(output.status.success(), "{arguments:?}: {complaint}");
-    assert_eq!(complaint, "");
+    assert_eq!(parse_error, "");
     String::from_utf8(output.stdout).expect("it prints text")
 }
 

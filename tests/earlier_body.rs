@@ -31,12 +31,12 @@ fn monday() -> Scenario {
 /// What a page says at its start, of what the browser kept and of a link.
 fn started(visit: &str, kept_jumps: &str, link: Option<&str>) -> Session {
     let mut session = Session::default();
-    session.take_up(visit);
-    session.take_up_kept_jumps(kept_jumps).expect("it is read");
+    session.restore(visit);
+    session.restore_kept_jumps(kept_jumps).expect("it is read");
     if let Some(link) = link {
         session.open_link(link.trim_end());
     }
-    session.say_kept_earlier();
+    session.report_earlier_body();
     session
 }
 
@@ -59,7 +59,7 @@ fn links_open_and_say_so_once() {
         let mut session = Session::default();
         session.open_link(link.trim_end());
         assert_eq!(session.scenario().name, "Triple on Monday");
-        assert_eq!(session.beside().is_some(), link == LINK_OF_TWO);
+        assert_eq!(session.reference().is_some(), link == LINK_OF_TWO);
         assert_eq!(session.notice(), Some(says));
 
         let anew = session.link();
@@ -97,14 +97,14 @@ fn the_last_visit_and_the_kept_jumps_say_so_once_together() {
     let (jump, base) = (session.scenario(), monday());
     assert_eq!((jump.arm_tuck, jump.name.as_str()), (0.8, &*base.name));
     assert_eq!(session.question(), Question::Compare);
-    let beside = session.beside().expect("it was kept");
-    assert_eq!(beside.which, Which::Start("four-turns".to_owned()));
+    let reference = session.reference().expect("it was kept");
+    assert_eq!(reference.which, Which::Start("four-turns".to_owned()));
     assert!(session.range().is_some() && !session.greets());
     assert_eq!(session.keeping().collection().entries().len(), 3);
     assert_eq!(session.notice(), Some(SINCE_THE_VISIT));
     assert!(session.kept_changes() > 0, "they are to be kept anew");
     session.dismiss();
-    session.say_kept_earlier();
+    session.report_earlier_body();
     assert_eq!(session.notice(), None);
 
     let again = started(&session.keep(), &session.kept_jumps(), None);
@@ -143,8 +143,8 @@ fn it_stands_beside_what_else_is_said() {
     assert!(said.ends_with(SINCE_THE_VISIT), "{said}");
 
     let mut session = Session::default();
-    session.take_up(&VISIT.replace("\"units\"", "\"unites\""));
-    session.say_kept_earlier();
+    session.restore(&VISIT.replace("\"units\"", "\"unites\""));
+    session.report_earlier_body();
     let said = session.notice().expect("it is said");
     assert!(
         said.starts_with("The jump of the last visit is here"),
@@ -166,8 +166,8 @@ fn what_is_broken_says_that_alone() {
         assert!(said.starts_with("Not opened: "), "{said}");
         assert!(!said.contains("refined"), "{said}");
     }
-    session.take_up("rubbish");
-    session.say_kept_earlier();
+    session.restore("rubbish");
+    session.report_earlier_body();
     let said = session.notice().expect("it is said");
     assert!(!said.contains("refined"), "{said}");
     assert_eq!(

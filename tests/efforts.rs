@@ -387,16 +387,16 @@ fn looked_at(flight: &Flight, count: usize) -> Vec<f64> {
 }
 
 /// The same as the efforts have them.
-fn told(efforts: &Efforts) -> Vec<f64> {
+fn describe(efforts: &Efforts) -> Vec<f64> {
     let torques = efforts.closing.iter().chain(&efforts.opening);
-    let mut told: Vec<f64> = torques.map(|demand| demand.torque.value).collect();
-    told.extend([
+    let mut describe: Vec<f64> = torques.map(|demand| demand.torque.value).collect();
+    describe.extend([
         efforts.hand_force.value,
         efforts.grip_m_s2,
         efforts.power.value,
         -efforts.least_power.value,
     ]);
-    told
+    describe
 }
 
 /// How far the told torques and forces, and the told powers, are from those of a fine look, in parts of
@@ -404,14 +404,14 @@ fn told(efforts: &Efforts) -> Vec<f64> {
 fn missed(scenario: &Scenario) -> [f64; 2] {
     let jump = scenario.fly();
     let fine = looked_at(&jump.flight, 3000);
-    let told = told(jump.efforts());
+    let describe = describe(jump.efforts());
     let power_w = fine[12].max(fine[13]);
     let size = |i: usize| match i {
         0..10 => fine[i % 5].max(fine[5 + i % 5]),
         10 | 11 => fine[i],
         _ => power_w,
     };
-    let off = |i: usize| (told[i] - fine[i]).abs() / size(i).max(1e-9);
+    let off = |i: usize| (describe[i] - fine[i]).abs() / size(i).max(1e-9);
     [0..12, 12..14].map(|which| which.map(off).fold(0.0, f64::max))
 }
 

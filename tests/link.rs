@@ -57,18 +57,18 @@ fn bits(jump: &Scenario) -> Vec<u64> {
 }
 
 fn jumps(link: &Link) -> Vec<&Scenario> {
-    [&link.jump].into_iter().chain(&link.beside).collect()
+    [&link.jump].into_iter().chain(&link.reference).collect()
 }
 
 #[track_caller]
-fn assert_comes_back(jump: &Scenario, beside: Option<&Scenario>) {
-    let fragment = to_fragment(jump, beside);
+fn assert_comes_back(jump: &Scenario, reference: Option<&Scenario>) {
+    let fragment = to_fragment(jump, reference);
     let link = from_fragment(&fragment)
         .expect("a link of ours")
         .expect("it opens");
-    assert_eq!((&link.jump, link.beside.as_ref()), (jump, beside));
+    assert_eq!((&link.jump, link.reference.as_ref()), (jump, reference));
     assert!(!link.earlier_body);
-    for (read, written) in jumps(&link).into_iter().zip([Some(jump), beside]) {
+    for (read, written) in jumps(&link).into_iter().zip([Some(jump), reference]) {
         assert_eq!(Some(bits(read)), written.map(bits));
     }
     let plain = |c: char| c.is_ascii_alphanumeric() || "-._".contains(c);
@@ -132,12 +132,15 @@ fn links_already_sent_still_open() {
     let one = link(GOLDEN);
     assert_eq!(one.jump, peculiar());
     assert_eq!(bits(&one.jump), bits(&peculiar()));
-    assert_eq!(one.beside, None);
+    assert_eq!(one.reference, None);
     assert!(one.earlier_body);
     let two = link(GOLDEN_PAIR);
     assert_eq!(two.jump, peculiar());
-    assert_eq!(two.beside.as_ref().map(|jump| &*jump.name), Some("Later"));
-    assert_eq!(two.beside.map(|jump| jump.arm_tuck), Some(0.125));
+    assert_eq!(
+        two.reference.as_ref().map(|jump| &*jump.name),
+        Some("Later")
+    );
+    assert_eq!(two.reference.map(|jump| jump.arm_tuck), Some(0.125));
 
     for (fragment, words) in GOLDEN_WORDS {
         let jump = link(fragment).jump;
@@ -211,14 +214,14 @@ fn what_a_file_may_hold_has_a_link_and_no_more() {
         jump.note.pop();
     }
     assert!(jump.note.len() > LARGEST_BYTES - 2_500);
-    let mut beside = jump.clone();
-    beside.note = "m".repeat(jump.note.len());
-    assert_comes_back(&jump, Some(&beside));
+    let mut reference = jump.clone();
+    reference.note = "m".repeat(jump.note.len());
+    assert_comes_back(&jump, Some(&reference));
 
     // Escaped in a file, this one grows.
-    beside.note = "\u{1}".repeat(jump.note.len());
+    reference.note = "\u{1}".repeat(jump.note.len());
     assert_eq!(
-        refused(&to_fragment(&jump, Some(&beside))),
+        refused(&to_fragment(&jump, Some(&reference))),
         Unreadable::TooLong
     );
     assert_eq!(
@@ -319,15 +322,15 @@ proptest! {
     #[test]
     fn what_is_written_is_read_back(
         jump in space::scenario(),
-        beside in prop::option::of(space::scenario()),
+        reference in prop::option::of(space::scenario()),
         names in prop::array::uniform2(".{0,40}"),
         notes in prop::array::uniform2("\\PC{0,200}"),
     ) {
         let [first, second] = names;
         let [first_note, second_note] = notes;
         let jump = Scenario { name: first, note: first_note, ..jump };
-        let beside = beside.map(|beside| Scenario { name: second, note: second_note, ..beside });
-        assert_comes_back(&jump, beside.as_ref());
+        let reference = reference.map(|reference| Scenario { name: second, note: second_note, ..reference });
+        assert_comes_back(&jump, reference.as_ref());
     }
 
     #[test]
@@ -354,7 +357,7 @@ fn the_command_prints_links_and_reads_them() {
         .expect("ours")
         .expect("it opens");
     assert_eq!(link.jump, start("four-turns"));
-    assert_eq!(link.beside, Some(start("crooked-takeoff")));
+    assert_eq!(link.reference, Some(start("crooked-takeoff")));
 
     let flown = printed(&["fly", "four-turns"]);
     assert_eq!(printed(&["fly", fragment]), flown);

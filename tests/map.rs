@@ -200,7 +200,7 @@ fn the_outline_is_that_of_the_marks() {
                 let jump = then.fly();
                 let within = KEYS.iter().all(|key| {
                     let counts = keys.contains(&key.key) || key.key == "takeoff_rate_rad_s";
-                    let marks = then.reach(key, &jump).filter(|_| counts);
+                    let marks = then.marks(key, &jump).filter(|_| counts);
                     marks.is_none_or(|marks| {
                         let value = match key.key {
                             "takeoff_rate_rad_s" => jump.readout.takeoff_rate_rad_s,

@@ -27,8 +27,8 @@ fn asked() -> Session {
 /// Thinks until there is nothing left to do.
 fn complete(session: &mut Session) {
     while {
-        session.think(|| true);
-        session.is_thinking()
+        session.poll(|| true);
+        session.is_computing()
     } {}
 }
 
@@ -36,7 +36,7 @@ fn picture(session: &Session) -> &Picture {
     session.map_picture().expect("a picture")
 }
 
-fn told(session: &Session, quantity: &str) -> Option<String> {
+fn describe(session: &Session, quantity: &str) -> Option<String> {
     let lines = session.answers();
     let line = lines.into_iter().find(|line| line.quantity == quantity);
     line.map(|line| line.text)
@@ -58,14 +58,17 @@ fn nothing_is_flown_before_it_is_asked_for() {
 #[test]
 fn a_picture_at_once_and_the_whole_map_in_the_end() {
     let mut session = asked();
-    session.think(|| false);
-    assert!(session.map_picture().is_some() && session.is_thinking());
+    session.poll(|| false);
+    assert!(session.map_picture().is_some() && session.is_computing());
     assert_eq!(
-        told(&session, "map:done").as_deref(),
+        describe(&session, "map:done").as_deref(),
         Some("25 of 3721 flown")
     );
     complete(&mut session);
-    assert_eq!(told(&session, "map:done").as_deref(), Some("61 x 61 flown"));
+    assert_eq!(
+        describe(&session, "map:done").as_deref(),
+        Some("61 x 61 flown")
+    );
 
     let [across, up] = session.map_sides();
     let mut map = TurnMap::new(session.scenario(), across, up).expect("two levers");
@@ -107,10 +110,10 @@ fn the_jump_moves_on_the_map() {
     assert!((place[0] - 0.25).abs() < 1e-12 && (place[1] - 0.75).abs() < 1e-12);
 
     // The marks on the sliders are another jump's.
-    session.think(|| true);
+    session.poll(|| true);
     assert_eq!(*picture(&session), before);
-    session.think(|| true);
-    assert!(!session.is_thinking(), "no more to do");
+    session.poll(|| true);
+    assert!(!session.is_computing(), "no more to do");
 
     // The same place again is no flight.
     session.put_on_map(place);
@@ -155,8 +158,8 @@ fn what_no_longer_fits_is_made_anew() {
         |session: &mut Session| session.open(starts::all()[3].scenario.clone()),
     ] {
         change(&mut session);
-        session.think(|| false);
-        assert!(session.is_thinking());
+        session.poll(|| false);
+        assert!(session.is_computing());
         assert_ne!(*picture(&session), last, "the new one at once");
         complete(&mut session);
         last = picture(&session).clone();
@@ -182,7 +185,7 @@ fn the_hand_mass_can_be_looked_at() {
     let mut session = asked();
     session.choose_map_lever(0, key("hand_mass_kg"));
     let mut other = Session::default();
-    other.take_up(&session.keep());
+    other.restore(&session.keep());
     assert_eq!(other.notice(), None);
     assert_eq!(other.map_levers(), session.map_levers());
 }
@@ -205,12 +208,12 @@ fn levers_are_kept() {
     session.choose_map_lever(1, key("open_lead_s"));
     let kept = session.keep();
     let mut other = Session::default();
-    other.take_up(&kept);
+    other.restore(&kept);
     assert_eq!(other.map_levers(), session.map_levers());
     assert_eq!(other.question(), Question::Map);
     for bad in ["open_lead", "stature_m", RATE] {
         let mut other = Session::default();
-        other.take_up(&kept.replace("\"open_lead_s\"", &format!("\"{bad}\"")));
+        other.restore(&kept.replace("\"open_lead_s\"", &format!("\"{bad}\"")));
         assert!(other.notice().is_some(), "{bad}");
         assert_eq!(other.map_levers(), Session::default().map_levers());
     }
@@ -222,7 +225,7 @@ fn levers_are_kept() {
 fn the_lines_are_told_where_they_pass_the_jump() {
     let mut session = asked();
     complete(&mut session);
-    let text = told(&session, "map:x_for_2").expect("two turns are on the map");
+    let text = describe(&session, "map:x_for_2").expect("two turns are on the map");
     let rpm: f64 = text.trim_end_matches(" rpm").parse().expect("one number");
     session.set(key(RATE), RateUnit::Rpm.unit().to_si(rpm));
     assert!(
@@ -230,15 +233,15 @@ fn the_lines_are_told_where_they_pass_the_jump() {
         "rounded to a whole rpm"
     );
     assert_eq!(
-        told(&session, "map:x").as_deref(),
+        describe(&session, "map:x").as_deref(),
         Some("Take-off rate from 50 to 200 rpm")
     );
     assert_eq!(
-        told(&session, "map:y").as_deref(),
+        describe(&session, "map:y").as_deref(),
         Some("Jump height from 10 to 90 cm")
     );
     // Five turns are not to be had at this height.
-    assert!(told(&session, "map:x_for_5").is_none());
+    assert!(describe(&session, "map:x_for_5").is_none());
 }
 
 /// A map that offers more height or more in the hands says what goes with it; one of tucks does not.

@@ -6,8 +6,8 @@ use turns_aloft::scenario::facing::Facing;
 use turns_aloft::scenario::jump::JumpName;
 use turns_aloft::scenario::report::Report;
 use turns_aloft::scenario::{Scenario, starts};
+use turns_aloft::session::goal::{GoalTurns, words as goal};
 use turns_aloft::session::readings::{mark, readings, summary, verdict_text};
-use turns_aloft::session::win::{Target, words as win};
 use turns_aloft::session::{Question, Session, why};
 
 /// A double Salchow with just so many turns: what the air does not give is turned on the ice.
@@ -160,10 +160,10 @@ fn a_range_has_it_among_its_calls() {
 #[test]
 fn the_questions_say_it() {
     let mut session = opened(&double(3.01));
-    session.set_target(Target::Full);
-    assert!(win::question(&session).contains("over-rotated by 364°"));
+    session.set_goal(GoalTurns::Full);
+    assert!(goal::question(&session).contains("over-rotated by 364°"));
     session.ask(Question::Why);
-    session.think(|| true);
+    session.poll(|| true);
     let missing = session
         .went()
         .and_then(|went| why::words::missing(&session, went));
@@ -171,7 +171,7 @@ fn the_questions_say_it() {
     assert_eq!(missing.as_deref(), Some(expected));
     session.keep_jump();
     session.ask(Question::Compare);
-    session.think(|| true);
+    session.poll(|| true);
     let kept = session
         .answers()
         .into_iter()
@@ -180,5 +180,5 @@ fn the_questions_say_it() {
     assert!(said.ends_with("3.01 turns, over-rotated"), "{said}");
     // A little too far is not worth a word.
     let session = opened(&double(2.1));
-    assert!(!win::question(&session).contains("over-rotated"));
+    assert!(!goal::question(&session).contains("over-rotated"));
 }

@@ -6,10 +6,10 @@ mod space;
 
 use proptest::prelude::*;
 use turns_aloft::analysis::caution;
+use turns_aloft::analysis::goal::{Goal, MET_TURNS};
 use turns_aloft::analysis::lever::{LEVERS, Season};
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::steps::ranked;
-use turns_aloft::analysis::wanted::{MET_TURNS, Wanted};
 use turns_aloft::analysis::weights::{KEEPS, OBSERVED, Weights, WeightsNeeded};
 use turns_aloft::scenario::keys::key;
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
@@ -95,14 +95,14 @@ fn the_same_mass_wins_or_costs_by_what_is_kept() {
 
 /// No ranking, no mix, no season and no limit has the hand mass, on the page or in the analysis.
 #[track_caller]
-fn is_in_no_ranking(scenario: &Scenario, target_turns: f64) {
+fn is_in_no_ranking(scenario: &Scenario, goal_turns: f64) {
     let now = scenario.fly();
     assert!(ranked(scenario, &now).iter().all(|gain| gain.key != HANDS));
     let (limits, season) = (Limits::default(), Season::default());
-    let wanted = Wanted::new(scenario, &now, target_turns, &limits, &season);
-    let singles = wanted.singles();
+    let goal = Goal::new(scenario, &now, goal_turns, &limits, &season);
+    let singles = goal.singles();
     assert!(singles.iter().all(|single| single.key != HANDS));
-    let joint = wanted.joint(&singles);
+    let joint = goal.joint(&singles);
     let mut changes = joint.iter().flat_map(|joint| &joint.changes);
     assert!(changes.all(|change| change.key != HANDS));
 }
@@ -121,9 +121,9 @@ fn no_ranking_has_the_hand_mass() {
             is_in_no_ranking(&scenario, scenario.fly().turns + 0.4);
             let mut session = Session::default();
             session.open(scenario);
-            for question in [Question::Why, Question::Win] {
+            for question in [Question::Why, Question::Goal] {
                 session.ask(question);
-                session.think(|| true);
+                session.poll(|| true);
                 let lines = session.answers();
                 assert!(!lines.is_empty());
                 assert!(lines.iter().all(|line| !line.quantity.ends_with(HANDS)));
@@ -176,21 +176,21 @@ fn what_is_needed_is_the_least() {
         let scenario = &start.scenario;
         let now = scenario.fly();
         let (limits, season) = (Limits::default(), Season::default());
-        for target_turns in [now.turns - 0.5, now.turns + 0.05, now.turns + 0.3, 9.5] {
-            let wanted = Wanted::new(scenario, &now, target_turns, &limits, &season);
-            for needed in WeightsNeeded::new(&wanted).outcomes {
+        for goal_turns in [now.turns - 0.5, now.turns + 0.05, now.turns + 0.3, 9.5] {
+            let goal = Goal::new(scenario, &now, goal_turns, &limits, &season);
+            for needed in WeightsNeeded::new(&goal).outcomes {
                 let turns = |kg: f64| flown(scenario, kg, needed.hands_keep);
                 let most_kg = needed.hand_mass_kg.unwrap_or(2.5 + 1e-9);
                 let smaller = (0..=100).map(|i| 0.025 * f64::from(i));
                 for kg in smaller.filter(|kg| *kg < most_kg - 1e-9) {
-                    assert!(turns(kg) < target_turns, "{kg} kg {}", start.name);
+                    assert!(turns(kg) < goal_turns, "{kg} kg {}", start.name);
                 }
                 if let Some(kg) = needed.hand_mass_kg {
                     let there = turns(kg);
                     assert_eq!(needed.turns, Some(there));
                     // Bare hands may have more than is asked for.
-                    assert!(there > target_turns - MET_TURNS);
-                    assert!(kg == 0.0 || there < target_turns + MET_TURNS);
+                    assert!(there > goal_turns - MET_TURNS);
+                    assert!(kg == 0.0 || there < goal_turns + MET_TURNS);
                     assert_eq!(needed.proof, None);
                 } else {
                     let proof = needed.proof.expect("a proof");
@@ -225,20 +225,20 @@ fn cautions_stand_beside_it() {
 fn what_the_hands_hold_is_compared_while_it_is_dragged() {
     let mut session = Session::default();
     // The marks on the sliders, and no more.
-    session.think(|| true);
-    session.think(|| true);
-    assert!(!session.is_thinking());
+    session.poll(|| true);
+    session.poll(|| true);
+    assert!(!session.is_computing());
     assert!(session.weights_held().is_none());
     let hands = key(HANDS).expect("a key");
-    session.held = true;
+    session.dragging = true;
     for kg in [0.3, 0.4] {
         session.set(hands, kg);
-        session.think(|| false);
+        session.poll(|| false);
         let expected = Weights::held(session.scenario(), session.jump());
         assert_eq!(session.weights_held(), expected.as_ref());
     }
-    session.think(|| true);
-    assert!(!session.is_thinking(), "it is worked out once");
+    session.poll(|| true);
+    assert!(!session.is_computing(), "it is worked out once");
     let lines = turns_aloft::session::readings::readings(&session);
     let said = |kept: &str| {
         let quantity = format!("turns_keeping:{kept}");

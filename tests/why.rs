@@ -20,15 +20,15 @@ fn asked(scenario: Scenario) -> Session {
     let mut session = Session::default();
     session.open(scenario);
     session.ask(Question::Why);
-    think(&mut session);
+    poll(&mut session);
     session
 }
 
-fn think(session: &mut Session) {
-    session.think(|| true);
-    assert!(session.is_thinking(), "there was something to do");
-    session.think(|| true);
-    assert!(!session.is_thinking(), "it is done");
+fn poll(session: &mut Session) {
+    session.poll(|| true);
+    assert!(session.is_computing(), "there was something to do");
+    session.poll(|| true);
+    assert!(!session.is_computing(), "it is done");
 }
 
 fn gains(session: &Session) -> Vec<Gain> {
@@ -68,15 +68,15 @@ fn adds_up(budget: &Budget) {
     let lost: i64 = shown.losses.iter().sum();
     assert_eq!(shown.ideal - lost + shown.ice, shown.turns, "{budget:?}");
     let parts = [shown.ideal, shown.ice, shown.turns].map(turns_text);
-    let told = Cause::ORDER.map(|cause| Some(cause) == budget.largest);
+    let describe = Cause::ORDER.map(|cause| Some(cause) == budget.largest);
     assert_eq!(parts[1], format!("{:.2}", budget.pre_rotation_turns));
     assert_eq!(parts[2], format!("{:.2}", budget.turns));
-    for ((shown, exact), told) in shown.losses.iter().zip(budget.losses).zip(told) {
+    for ((shown, exact), describe) in shown.losses.iter().zip(budget.losses).zip(describe) {
         let off = (*shown as f64 - 100.0 * exact).abs();
-        let most = if told { 0.5 } else { 1.5 };
+        let most = if describe { 0.5 } else { 1.5 };
         assert!(off <= most + 1e-9, "{shown} for {exact}");
         assert!(*shown == 0 || exact.abs() > 0.0049, "{shown} for {exact}");
-        if told {
+        if describe {
             let sentence = budget.sentence();
             assert!(sentence.contains(&format!("cost {} turns", turns_text(*shown))));
         }
@@ -146,10 +146,10 @@ fn the_order_settles_when_the_hand_rests() {
     let before = order(&session);
     let rate = keys::key("takeoff_rate_rad_s").expect("a key");
     let height = keys::key("jump_height_m").expect("a key");
-    session.held = true;
+    session.dragging = true;
     session.set(rate, 2.0);
     session.set(height, 0.12);
-    think(&mut session);
+    poll(&mut session);
     let (scenario, jump) = (session.scenario(), session.jump());
     let fresh = ranked(scenario, jump);
     let keys: Vec<_> = fresh.iter().map(|gain| gain.key).collect();
@@ -158,8 +158,8 @@ fn the_order_settles_when_the_hand_rests() {
     for gain in &fresh {
         assert!(gains(&session).contains(gain), "{} is stale", gain.key);
     }
-    session.held = false;
-    think(&mut session);
+    session.dragging = false;
+    poll(&mut session);
     holds(&session);
 }
 
@@ -169,10 +169,10 @@ fn no_piece_waits_for_ever() {
     let mut session = asked(start("half-a-turn-short"));
     let before = gains(&session);
     let height = keys::key("jump_height_m").expect("a key");
-    session.held = true;
+    session.dragging = true;
     for i in 0..9 {
         session.set(height, 0.4 + 0.01 * f64::from(i));
-        session.think(|| false);
+        session.poll(|| false);
     }
     for (now, before) in gains(&session).iter().zip(&before) {
         assert_eq!(now.key, before.key);
@@ -193,20 +193,20 @@ fn a_step_can_be_tried_over_and_over() {
             let promised = gain.and_then(|gain| gain.turns_gained);
             session.try_step(key);
             assert_eq!(Some(session.jump().turns - turns), promised, "{key}");
-            think(&mut session);
+            poll(&mut session);
             assert_eq!(order(&session), before);
         }
     }
     for _ in 0..2 * before.len() {
         session.go_back();
-        think(&mut session);
+        poll(&mut session);
         assert_eq!(order(&session), before);
     }
     assert_eq!((session.scenario(), session.tried()), (&first, 0));
     let rate = keys::key("takeoff_rate_rad_s").expect("a key");
     session.try_step("takeoff_rate_rad_s");
     session.set(rate, 2.0);
-    think(&mut session);
+    poll(&mut session);
     holds(&session);
 }
 

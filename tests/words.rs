@@ -16,7 +16,7 @@ use turns_aloft::scenario::{link, starts};
 use turns_aloft::session::Session;
 use turns_aloft::session::compare::Which;
 use turns_aloft::session::readings::readings;
-use turns_aloft::words::{Language, decimal, number, signed_as_spoken, speak, text};
+use turns_aloft::words::{Language, decimal, number, set_language, text, with_decimal_sign};
 
 use words::heard::{BROKEN_JSON, Heard, everything, everything_kept, has_word};
 use words::messages::{Message, all_messages};
@@ -111,7 +111,7 @@ fn every_message_is_said_somewhere() {
 #[test]
 fn messages_without_values_have_a_text() {
     for language in Language::ALL {
-        speak(language);
+        set_language(language);
         for (id, message) in messages(language) {
             if message.values.is_empty() && message.chosen_by.is_empty() {
                 let id: &'static str = id.leak();
@@ -125,11 +125,11 @@ fn messages_without_values_have_a_text() {
 #[test]
 fn starting_points_are_called_as_in_their_files() {
     for start in starts::all() {
-        speak(Language::English);
+        set_language(Language::English);
         assert_eq!(start.label(), start.scenario.name);
         assert_eq!(starts::shown_name(&start.scenario.name), start.label());
         assert_eq!(start.note(), start.scenario.note);
-        speak(Language::German);
+        set_language(Language::German);
         assert_ne!(start.label(), start.scenario.name);
         assert_eq!(starts::shown_name(&start.scenario.name), start.label());
         assert_ne!(start.note(), start.scenario.note);
@@ -166,9 +166,9 @@ fn letters(text: &str) -> Vec<&str> {
 /// has an English sentence in it or the name of a message, and none a decimal point.
 #[test]
 fn with_german_spoken_nothing_english_is_left() {
-    speak(Language::English);
+    set_language(Language::English);
     let english = everything();
-    speak(Language::German);
+    set_language(Language::German);
     let german = everything();
     assert_eq!(english.len(), german.len());
     assert!(german.len() > 700, "{}", german.len());
@@ -181,9 +181,9 @@ fn with_german_spoken_nothing_english_is_left() {
     for (english, german) in english.iter().zip(&german) {
         let Heard { place, text } = german;
         assert_eq!(&english.place, place);
-        let told = letters(text);
-        if told.iter().any(|word| !ALIKE.contains(word)) {
-            assert_ne!(told, letters(&english.text), "{place}: {text}");
+        let describe = letters(text);
+        if describe.iter().any(|word| !ALIKE.contains(word)) {
+            assert_ne!(describe, letters(&english.text), "{place}: {text}");
         }
         for word in ENGLISH {
             assert!(!has_word(text, word), "{word}: {place}: {text}");
@@ -223,28 +223,33 @@ fn has_point(text: &str) -> bool {
 #[test]
 fn the_readers_complaints_are_its_own_in_english() {
     for text in BROKEN_JSON {
-        let told = [Language::English, Language::German].map(|language| {
-            speak(language);
+        let describe = [Language::English, Language::German].map(|language| {
+            set_language(language);
             let why = Scenario::from_file(text).expect_err("it is broken");
             why.to_string()
         });
-        let complaint = serde_json::from_str::<serde_json::Value>(text).expect_err("it is broken");
-        assert!(told[0].contains(&complaint.to_string()), "{}", told[0]);
-        let complaint = complaint.to_string();
-        let (what, _) = complaint.split_once(" at line").expect("a place");
-        assert!(!told[1].contains(what), "{}", told[1]);
+        let parse_error =
+            serde_json::from_str::<serde_json::Value>(text).expect_err("it is broken");
+        assert!(
+            describe[0].contains(&parse_error.to_string()),
+            "{}",
+            describe[0]
+        );
+        let parse_error = parse_error.to_string();
+        let (what, _) = parse_error.split_once(" at line").expect("a place");
+        assert!(!describe[1].contains(what), "{}", describe[1]);
     }
 }
 
 /// What has been worked out before the language changes is told in the new one.
 #[test]
 fn another_language_is_spoken_at_once() {
-    speak(Language::German);
+    set_language(Language::German);
     let german = everything_kept(|_| ());
-    speak(Language::English);
+    set_language(Language::English);
     let turned = everything_kept(|session: &mut Session| {
-        speak(Language::German);
-        session.tell_anew();
+        set_language(Language::German);
+        session.retranslate();
     });
     assert_eq!(german, turned);
 }
@@ -253,18 +258,19 @@ fn another_language_is_spoken_at_once() {
 #[test]
 fn what_was_kept_over_a_reload_is_told_in_the_language_spoken() {
     let link = link::to_fragment(&starts::all()[2].scenario, Some(&starts::all()[3].scenario));
-    let name = |beside: &dyn Fn(&mut Session), again: Language| {
-        speak(Language::German);
+    let name = |reference: &dyn Fn(&mut Session), again: Language| {
+        set_language(Language::German);
         let mut session = Session::default();
-        beside(&mut session);
+        reference(&mut session);
         let kept = session.keep();
-        speak(again);
+        set_language(again);
         let mut session = Session::default();
-        session.take_up(&kept);
-        session.beside().expect("it was laid").name.clone()
+        session.restore(&kept);
+        session.reference().expect("it was laid").name.clone()
     };
-    let start = |session: &mut Session| session.lay_beside(Which::Start("trampoline".to_owned()));
-    let opened = |session: &mut Session| session.lay_beside(Which::AsOpened);
+    let start =
+        |session: &mut Session| session.set_reference(Which::Start("trampoline".to_owned()));
+    let opened = |session: &mut Session| session.set_reference(Which::AsOpened);
     let linked = |session: &mut Session| session.open_link(&link);
     assert_eq!(name(&start, Language::English), "Trampoline turn");
     assert_eq!(name(&start, Language::German), "Auf dem Trampolin");
@@ -277,15 +283,15 @@ fn what_was_kept_over_a_reload_is_told_in_the_language_spoken() {
 /// Signs of the Unicode CLDR for de: decimal ",".
 #[test]
 fn numbers_have_the_languages_decimal_sign() {
-    speak(Language::English);
+    set_language(Language::English);
     assert_eq!(decimal(3.456, 2), "3.46");
-    speak(Language::German);
+    set_language(Language::German);
     assert_eq!(decimal(3.456, 2), "3,46");
     assert_eq!(decimal(-0.5, 1), "-0,5");
     assert_eq!(decimal(12.0, 0), "12");
-    assert_eq!(signed_as_spoken("0.65 s".to_owned()), "0,65 s");
+    assert_eq!(with_decimal_sign("0.65 s".to_owned()), "0,65 s");
     for language in Language::ALL {
-        speak(language);
+        set_language(language);
         for typed in ["0,65", "0.65", " 0.65 "] {
             assert_eq!(number(typed), Some(0.65), "{typed}");
         }
@@ -304,11 +310,11 @@ fn units_follow_the_language() {
     let lean = key("lean_rad").expect("a number");
     let shown = |session: &Session, kind, si| session.units.of(kind).text(si);
     session.units.rate = turns_aloft::scenario::units::RateUnit::TurnsPerS;
-    speak(Language::English);
+    set_language(Language::English);
     assert_eq!(shown(&session, rate.kind, 6.4), "1.02 turns/s");
     assert_eq!(shown(&session, lean.kind, 0.1), "5.7 deg");
     assert_eq!(shown(&session, lean.kind, -1e-9), "0.0 deg");
-    speak(Language::German);
+    set_language(Language::German);
     assert_eq!(shown(&session, rate.kind, 6.4), "1,02 U/s");
     assert_eq!(shown(&session, lean.kind, 0.1), "5,7°");
     assert_eq!(shown(&session, lean.kind, -1e-9), "0,0°");
@@ -332,7 +338,7 @@ fn the_first_wish_that_is_written_here_is_spoken() {
 /// The command's answers are English, whatever its files hold: nobody speaks another language there.
 #[test]
 fn english_is_spoken_from_the_start() {
-    assert_eq!(turns_aloft::words::spoken(), Language::English);
+    assert_eq!(turns_aloft::words::language(), Language::English);
     let lines = readings(&Session::default());
     assert!(lines.iter().any(|line| line.label == "Turns in all"));
 }

@@ -4,7 +4,7 @@ use super::search::roughly;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{self, Key};
-use crate::scenario::reach::Reach;
+use crate::scenario::marks::Marks;
 use crate::scenario::strength::{self, HELD};
 use crate::words::Message;
 
@@ -12,9 +12,9 @@ use crate::words::Message;
 pub const MARKED: [&str; 4] = ["arm_tuck", "leg_tuck", "close_time_s", "open_time_s"];
 
 /// The marks of one of them, by its place in [`MARKED`]; some twelve flights.
-pub fn marks(place: usize, scenario: &Scenario, jump: &Jump) -> Option<Reach> {
+pub fn marks(place: usize, scenario: &Scenario, jump: &Jump) -> Option<Marks> {
     let key = keys::key(MARKED[place])?;
-    let own = scenario.reach(key, jump)?;
+    let own = scenario.marks(key, jump)?;
     let at = |value: f64| {
         let mut then = scenario.clone();
         key.hold(&mut then, value);
@@ -36,22 +36,22 @@ pub fn marks(place: usize, scenario: &Scenario, jump: &Jump) -> Option<Reach> {
     let beyond = edge(ends, HELD, at).filter(|end| *end != hard);
     let known = strength::is_known(scenario.jumper());
     let seen = measured.filter(|_| known).map(|end| ordered(easy, end));
-    Some(Reach {
+    Some(Marks {
         seen,
         beyond: beyond.filter(|_| hard == key.most),
         beyond_below: beyond.filter(|_| hard == key.least),
         source: if known {
             own.source
         } else {
-            Message("reach-effort-not-known")
+            Message("marks-effort-not-known")
         },
     })
 }
 
 /// A number before its marks have been worked out.
-pub fn unmarked(key: &Key, scenario: &Scenario, jump: &Jump) -> Option<Reach> {
-    let own = scenario.reach(key, jump)?;
-    Some(Reach { seen: None, ..own })
+pub fn unmarked(key: &Key, scenario: &Scenario, jump: &Jump) -> Option<Marks> {
+    let own = scenario.marks(key, jump)?;
+    Some(Marks { seen: None, ..own })
 }
 
 /// Where so many times the strength is asked, from the easy end on: the hard end where it never is, the

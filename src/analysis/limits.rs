@@ -2,14 +2,14 @@
 
 use serde::Serialize;
 
+use super::goal::Goal;
 use super::lever::{COUNT, LEVERS, Season, place, unknown};
-use super::wanted::Wanted;
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::beyond;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::plain;
-use crate::scenario::reach::Reach;
+use crate::scenario::marks::Marks;
 use crate::scenario::seen::Stand;
 use crate::words::Message;
 
@@ -127,7 +127,7 @@ impl Limits {
 
     /// From where to where this jumper is taken to get: the own limits, or else a season's change
     /// from the jump as it is; none where neither is known.
-    pub fn reach(&self, place: usize, now: &Scenario, season: &Season) -> Option<Limit> {
+    pub fn limit_of(&self, place: usize, now: &Scenario, season: &Season) -> Option<Limit> {
         let row = LEVERS[place].row();
         if let Some(range) = self.0[place] {
             return Some(Limit {
@@ -148,7 +148,7 @@ impl Limits {
     pub(super) fn judge(
         &self,
         place: usize,
-        wanted: &Wanted<'_>,
+        goal: &Goal<'_>,
         then: &Scenario,
         jump: &Jump,
     ) -> Judgement {
@@ -171,7 +171,7 @@ impl Limits {
         }
         let known_for_size = stand != Stand::NotKnown;
         let in_reach = self
-            .reach(place, wanted.scenario, wanted.season)
+            .limit_of(place, goal.scenario, goal.season)
             .filter(|limit| within(limit.range, value));
         match in_reach {
             Some(limit) if limit.of == LimitOf::Jumper => Judgement {
@@ -209,15 +209,15 @@ impl Limits {
     pub(super) fn judge_all(
         &self,
         changed: &[usize],
-        wanted: &Wanted<'_>,
+        goal: &Goal<'_>,
         then: &Scenario,
         jump: &Jump,
     ) -> Judgement {
-        let all = (!changed.is_empty()).then(|| beyond(wanted, then, jump));
+        let all = (!changed.is_empty()).then(|| beyond(goal, then, jump));
         let worst = all
             .flatten()
             .into_iter()
-            .chain(changed.iter().map(|&i| self.judge(i, wanted, then, jump)))
+            .chain(changed.iter().map(|&i| self.judge(i, goal, then, jump)))
             .reduce(|worst, next| {
                 if next.verdict > worst.verdict {
                     next
@@ -228,7 +228,7 @@ impl Limits {
             .unwrap_or(Judgement::ALREADY);
         if worst.verdict == Verdict::WithinMeasured {
             // The lever's value has been seen; what comes of it may have been hardly.
-            return at_edge(wanted, then, jump).unwrap_or(worst);
+            return at_edge(goal, then, jump).unwrap_or(worst);
         }
         worst
     }
@@ -236,8 +236,8 @@ impl Limits {
 
 /// What is to be said of a jump that a change brings to the edge of what has been measured, or farther
 /// along it; none where it does not.
-fn at_edge(wanted: &Wanted<'_>, then: &Scenario, jump: &Jump) -> Option<Judgement> {
-    let before = wanted.scenario.at_edge_of_measured(wanted.now);
+fn at_edge(goal: &Goal<'_>, then: &Scenario, jump: &Jump) -> Option<Judgement> {
+    let before = goal.scenario.at_edge_of_measured(goal.now);
     let at_edge = then.at_edge_of_measured(jump).into_iter();
     let mut worse = at_edge.filter(|one| one.is_worse_than(&before));
     worse.next().map(|respect| Judgement {
@@ -250,8 +250,8 @@ fn at_edge(wanted: &Wanted<'_>, then: &Scenario, jump: &Jump) -> Option<Judgemen
 
 /// What is to be said of a jump that is beyond what has been seen; none where it is not. First what the
 /// change has made so, or worse.
-fn beyond(wanted: &Wanted<'_>, then: &Scenario, jump: &Jump) -> Option<Judgement> {
-    let before = wanted.scenario.beyond_seen(wanted.now);
+fn beyond(goal: &Goal<'_>, then: &Scenario, jump: &Jump) -> Option<Judgement> {
+    let before = goal.scenario.beyond_seen(goal.now);
     let beyond = then.beyond_seen(jump);
     let worse = beyond.iter().find(|one| one.is_worse_than(&before));
     let respect = worse.or_else(|| beyond.first())?;
@@ -276,7 +276,7 @@ fn whole(place: usize) -> [f64; 2] {
 }
 
 /// What has been seen of a lever, as a limit.
-fn seen_limit(place: usize, marks: &Reach, stand: Stand) -> Option<Limit> {
+fn seen_limit(place: usize, marks: &Marks, stand: Stand) -> Option<Limit> {
     let row = LEVERS[place].row();
     let range = match (marks.seen, marks.beyond, stand) {
         (Some(seen), _, _) => seen,
@@ -300,8 +300,8 @@ fn within([least, most]: [f64; 2], value: f64) -> bool {
 }
 
 /// The marks on a lever in a flown jump.
-pub fn marks(place: usize, scenario: &Scenario, jump: &Jump) -> Reach {
+pub fn marks(place: usize, scenario: &Scenario, jump: &Jump) -> Marks {
     scenario
-        .reach(LEVERS[place].row(), jump)
+        .marks(LEVERS[place].row(), jump)
         .expect("every lever has marks")
 }

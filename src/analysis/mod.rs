@@ -2,11 +2,12 @@
 
 pub mod budget;
 pub mod caution;
+pub mod combination;
 pub mod compare;
 pub mod contour;
 pub mod effort_marks;
 pub mod field;
-pub mod joint;
+pub mod goal;
 pub mod lever;
 pub mod limits;
 pub mod map;
@@ -14,5 +15,4 @@ pub mod one_change;
 mod search;
 pub mod seen;
 pub mod steps;
-pub mod wanted;
 pub mod weights;

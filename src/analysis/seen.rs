@@ -27,7 +27,7 @@ pub fn margin(
         } else {
             (key.get)(scenario)
         };
-        let marks = scenario.reach_of(key, summary, &grip_m_s2)?;
+        let marks = scenario.marks_of(key, summary, &grip_m_s2)?;
         let [least, most] = marks
             .seen
             .or(marks.beyond.map(|beyond| [key.least, beyond]))?;

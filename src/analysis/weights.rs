@@ -7,7 +7,7 @@
 use serde::Serialize;
 
 use super::caution;
-use super::wanted::{MET_TURNS, Proof, Wanted};
+use super::goal::{Goal, MET_TURNS, Proof};
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{self, Key};
 use crate::scenario::{HandsKeep, Scenario};
@@ -133,14 +133,14 @@ impl Weights {
 
 impl Needed {
     /// Under one assumption, by its place in [`KEEPS`].
-    pub fn of(place: usize, wanted: &Wanted<'_>) -> Self {
+    pub fn of(place: usize, goal: &Goal<'_>) -> Self {
         let hands_keep = KEEPS[place];
-        let turns = |kg: f64| wanted.fly(&with(wanted.scenario, kg, hands_keep)).turns;
+        let turns = |kg: f64| goal.fly(&with(goal.scenario, kg, hands_keep)).turns;
         let bare = turns(0.0);
-        let least = if bare >= wanted.target_turns - MET_TURNS {
+        let least = if bare >= goal.goal_turns - MET_TURNS {
             Ok(0.0)
         } else {
-            wanted.nearest(key(), (0.0, bare), turns)
+            goal.nearest(key(), (0.0, bare), turns)
         };
         Self {
             hands_keep,
@@ -152,9 +152,9 @@ impl Needed {
 }
 
 impl WeightsNeeded {
-    pub fn new(wanted: &Wanted<'_>) -> Self {
+    pub fn new(goal: &Goal<'_>) -> Self {
         Self {
-            outcomes: std::array::from_fn(|place| Needed::of(place, wanted)),
+            outcomes: std::array::from_fn(|place| Needed::of(place, goal)),
             observed: OBSERVED,
             cautions: caution::OF_WEIGHTS,
         }

@@ -9,7 +9,7 @@ use wasm_bindgen::{JsCast, JsValue};
 
 use super::wake::wake;
 use super::{dom, language};
-use crate::panel::{Wish, Wished};
+use crate::panel::{PageCommand, PageCommandSent};
 use crate::session::Session;
 use crate::words::text;
 
@@ -36,11 +36,11 @@ pub struct Offered(Option<[u64; 2]>);
 
 /// The flight and the attempt beside it.
 fn made_of(session: &Session) -> [u64; 2] {
-    [session.revision(), session.laid()]
+    [session.revision(), session.reference_changes()]
 }
 
 /// Opens what the page's address holds.
-pub fn take_up(session: &mut Session) {
+pub fn restore(session: &mut Session) {
     let Some(fragment) = fragment() else {
         return;
     };
@@ -92,7 +92,7 @@ fn listen() {
 fn take_in(mut session: ResMut<Session>) {
     for news in NEWS.take() {
         match news {
-            News::NewAddress => take_up(&mut session),
+            News::NewAddress => restore(&mut session),
             News::Copied => session.say(text("page-link-copied")),
         }
     }
@@ -100,12 +100,12 @@ fn take_in(mut session: ResMut<Session>) {
 
 /// Makes the link that was asked for.
 fn grant(
-    mut wishes: MessageReader<Wished>,
+    mut commands: MessageReader<PageCommandSent>,
     mut session: ResMut<Session>,
     mut offered: ResMut<Offered>,
 ) {
-    for Wished(wish) in wishes.read() {
-        if *wish != Wish::Link {
+    for PageCommandSent(command) in commands.read() {
+        if *command != PageCommand::Link {
             continue;
         }
         let Some(address) = set_fragment(Some(&session.link())) else {

@@ -12,7 +12,7 @@ use web_sys::MediaQueryList;
 use super::dom;
 use super::kept::storage;
 use super::wake::wake;
-use crate::look::{self, Choice, Light};
+use crate::appearance::{self, Choice, Light};
 
 /// The storage's names for the choices; `web/light.js` reads them.
 const LIGHT: &str = "turns-aloft/light";
@@ -30,17 +30,17 @@ pub fn plugin(app: &mut App) {
 }
 
 /// Takes up what has been chosen, and draws from the start as the page has opened.
-pub fn take_up() {
+pub fn restore() {
     let kept = |name| storage().and_then(|storage| storage.get_item(name).ok()?);
     let light = kept(LIGHT);
-    look::choose(Choice {
+    appearance::choose(Choice {
         light: Light::ALL
             .into_iter()
             .find(|it| light.as_deref() == Some(it.name())),
         large: kept(TYPE).as_deref() == Some(LARGE),
     });
     if dom::light().as_deref() == Some(Light::Night.name()) {
-        look::show(Light::Night);
+        appearance::show(Light::Night);
     }
 }
 
@@ -62,16 +62,16 @@ fn follow(device: Option<NonSend<Device>>) {
     } else {
         Light::Day
     };
-    let light = look::chosen().light.unwrap_or(of_device);
-    if light != look::shown() {
-        look::show(light);
+    let light = appearance::chosen().light.unwrap_or(of_device);
+    if light != appearance::shown() {
+        appearance::show(light);
         dom::set_light(light.name());
     }
 }
 
 /// Keeps another choice. Where nothing can be kept it holds until the next reload.
 fn keep(mut last: Local<Option<Choice>>) {
-    let choice = look::chosen();
+    let choice = appearance::chosen();
     if last.replace(choice).is_none_or(|last| last == choice) {
         return;
     }

@@ -192,7 +192,7 @@ fn follow(
     time: Res<Time<Real>>,
     mut next: Local<Duration>,
 ) {
-    let moves = session.playback.playing || session.held;
+    let moves = session.playback.playing || session.dragging;
     let due = !moves || time.elapsed() >= *next;
     for (output, mut context) in &mut contexts {
         let context = context.get_mut();

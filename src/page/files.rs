@@ -10,7 +10,7 @@ use web_sys::{Blob, BlobPropertyBag, DragEvent, File, HtmlAnchorElement, HtmlInp
 
 use super::wake::wake;
 use super::{dom, language};
-use crate::panel::{Wish, Wished};
+use crate::panel::{PageCommand, PageCommandSent};
 use crate::say;
 use crate::scenario::reading::text_of;
 use crate::session::Session;
@@ -115,24 +115,24 @@ fn read(file: &File, inbox: Inbox) {
 
 /// Does what the bar asked for.
 fn grant(
-    mut wishes: MessageReader<Wished>,
+    mut commands: MessageReader<PageCommandSent>,
     mut session: ResMut<Session>,
     doorway: Option<NonSend<Doorway>>,
 ) {
-    for Wished(wish) in wishes.read() {
-        match wish {
-            Wish::Open => {
+    for PageCommandSent(command) in commands.read() {
+        match command {
+            PageCommand::Open => {
                 if let Some(doorway) = &doorway {
                     doorway.input.click();
                 }
             }
-            Wish::Link => {}
-            Wish::Save => {
+            PageCommand::Link => {}
+            PageCommand::Save => {
                 let scenario = session.scenario();
                 let (name, text) = (scenario.file_name(), scenario.to_file());
                 offer(&mut session, &name, &text);
             }
-            Wish::SaveAll => {
+            PageCommand::SaveAll => {
                 let text = session.kept_file();
                 offer(&mut session, "kept-jumps.aloft.json", &text);
             }

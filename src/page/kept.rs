@@ -20,16 +20,16 @@ pub fn storage() -> Option<Storage> {
 }
 
 /// Takes up what the last visit left, if it left anything.
-pub fn take_up(session: &mut Session) {
+pub fn restore(session: &mut Session) {
     if let Some(text) = storage().and_then(|storage| storage.get_item(NAME).ok()?) {
-        session.take_up(&text);
+        session.restore(&text);
     }
 }
 
 /// Keeps the session once it has come to rest after a change.
 fn keep(mut session: ResMut<Session>, mut last: Local<Option<Mark>>, mut warned: Local<bool>) {
     let mark = (session.revision(), session.changes(), session.units);
-    if session.held || *last == Some(mark) {
+    if session.dragging || *last == Some(mark) {
         return;
     }
     let text = session.keep();

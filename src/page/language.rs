@@ -17,18 +17,18 @@ pub fn plugin(app: &mut App) {
 }
 
 /// Speaks the language that the page has opened in.
-pub fn take_up() {
-    words::speak(Language::of_tags(dom::language().as_deref()));
+pub fn restore() {
+    words::set_language(Language::of_tags(dom::language().as_deref()));
 }
 
 /// Whether another language is spoken than when this was asked last.
 pub fn changed(mut last: Local<Option<Language>>) -> bool {
-    let now = words::spoken();
+    let now = words::language();
     last.replace(now).is_some_and(|last| last != now)
 }
 
 fn keep() {
-    let tag = words::spoken().tag();
+    let tag = words::language().tag();
     dom::set_language(tag);
     if let Some(storage) = storage() {
         // Where nothing can be kept the choice holds until the next reload.

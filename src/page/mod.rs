@@ -6,14 +6,14 @@ mod appearance;
 mod controls;
 mod dom;
 mod files;
+mod frame_pacing;
+mod frame_times;
 mod kept;
+mod kept_storage;
 mod language;
 mod outputs;
-mod pace;
 mod resized;
-mod shelf;
 mod wake;
-mod worked;
 
 use bevy::prelude::*;
 use bevy::window::{PresentMode, WindowPlugin};
@@ -26,13 +26,13 @@ use crate::stage::StagePlugin;
 
 /// Starts the app on the page's canvas, or without a picture where the browser cannot draw one.
 pub fn run() {
-    language::take_up();
-    appearance::take_up();
+    language::restore();
+    appearance::restore();
     let mut session = Session::default();
-    kept::take_up(&mut session);
-    let mut shelf = shelf::take_up(&mut session);
-    address::take_up(&mut session);
-    shelf.tell(&mut session);
+    kept::restore(&mut session);
+    let mut kept_storage = kept_storage::restore(&mut session);
+    address::restore(&mut session);
+    kept_storage.tell(&mut session);
     if dom::wants_stillness() {
         session.keep_still();
     }
@@ -57,7 +57,7 @@ pub fn run() {
         }))
         .add_plugins(EguiPlugin::default())
         .insert_resource(session)
-        .insert_resource(shelf)
+        .insert_resource(kept_storage)
         .add_plugins((
             wake::plugin,
             StagePlugin,
@@ -66,13 +66,13 @@ pub fn run() {
             files::plugin,
             kept::plugin,
             language::plugin,
-            shelf::plugin,
+            kept_storage::plugin,
             outputs::plugin,
             controls::plugin,
             address::plugin,
-            pace::plugin,
+            frame_pacing::plugin,
             resized::plugin,
-            worked::plugin,
+            frame_times::plugin,
         ))
         .run();
 }

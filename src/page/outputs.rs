@@ -4,12 +4,12 @@
 use bevy::prelude::*;
 use web_sys::Element;
 
-use super::{dom, pace};
+use super::{dom, frame_pacing};
 use crate::session::Session;
 use crate::session::readings::{Reading, picture, readings, summary};
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Last, follow.after(pace::think));
+    app.add_systems(Last, follow.after(frame_pacing::poll));
 }
 
 /// Brings the text up to date whenever the jump is at rest: no slider held, not playing, the answer
@@ -20,7 +20,8 @@ fn follow(session: Res<Session>, mut last: Local<Vec<Reading>>, mut said: Local<
         notice.clone_into(&mut said);
         dom::say(notice);
     }
-    if (session.playback.playing || session.held || session.is_thinking()) && !last.is_empty() {
+    if (session.playback.playing || session.dragging || session.is_computing()) && !last.is_empty()
+    {
         return;
     }
     let lines = lines(&session);

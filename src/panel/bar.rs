@@ -8,10 +8,10 @@ use bevy_egui::egui::{
 };
 
 use super::choice;
-use super::look::{self, APART, ICE, INK, NEAR, SLATE, SNOW, TOUCH};
+use super::style::{self, APART, ICE, INK, NEAR, SLATE, SNOW, TOUCH};
 use super::transport::{button, labelled};
-use super::{spoken, targets};
-use crate::look::{Light, choose, chosen as look_chosen};
+use super::{accessibility, targets};
+use crate::appearance::{Light, choose, chosen as look_chosen};
 use crate::say;
 use crate::scenario::starts;
 use crate::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
@@ -20,7 +20,7 @@ use crate::words::{self, Language, text};
 
 /// What the bar asks the page for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Wish {
+pub enum PageCommand {
     Open,
     Save,
     /// The present jump, with the one beside it, in the page's address, to be handed on.
@@ -51,7 +51,7 @@ const LENGTHS: [(LengthUnit, &str); 3] = [
 ];
 const MASSES: [(MassUnit, &str); 2] = [(MassUnit::Kg, "kg"), (MassUnit::Lb, "lb")];
 
-pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Option<Wish> {
+pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Option<PageCommand> {
     ui.painter().rect_filled(rect, 0.0, ICE.get());
     let inside = rect.shrink2(vec2(APART - 2.0, 0.5 * (rect.height() - TOUCH)));
     let mut left = inside.left();
@@ -60,7 +60,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
             pos2(left, inside.center().y),
             Align2::LEFT_CENTER,
             "Turns Aloft",
-            look::bold(24.0),
+            style::bold(24.0),
             INK.get(),
         );
         left = name.right() + 1.5 * APART;
@@ -73,7 +73,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
         own
     };
     let settings = button(ui, "Units", from_right(), false);
-    spoken::button(&settings, text("panel-settings"));
+    accessibility::button(&settings, text("panel-settings"));
     gear(ui, settings.rect.center());
     let share = labelled(ui, "Share", text("panel-share"), from_right(), false);
     let open = labelled(ui, "Open", text("panel-open"), from_right(), false);
@@ -83,39 +83,39 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
     );
     starting_points(ui, session, picked);
     settings_menu(session, &settings);
-    let shared = share_menu(&share, session.beside().is_some());
-    open.clicked().then_some(Wish::Open).or(shared)
+    let shared = share_menu(&share, session.reference().is_some());
+    open.clicked().then_some(PageCommand::Open).or(shared)
 }
 
 /// The ways to hand the jump on.
-fn share_menu(response: &Response, two: bool) -> Option<Wish> {
+fn share_menu(response: &Response, two: bool) -> Option<PageCommand> {
     let link = if two {
         text("panel-link-to-both")
     } else {
         text("panel-link-to-it")
     };
     let ways = [
-        (Wish::Save, "Save", text("panel-save")),
-        (Wish::Link, "Link", link),
+        (PageCommand::Save, "Save", text("panel-save")),
+        (PageCommand::Link, "Link", link),
     ];
-    let mut wish = None;
+    let mut command = None;
     Popup::menu(response).width(240.0).gap(4.0).show(|ui| {
         for (way, name, label) in ways {
             let row = ui.add_sized(vec2(228.0, TOUCH), egui::Button::new(label).frame(false));
             targets::note(name, row.rect);
             if row.clicked() {
-                wish = Some(way);
+                command = Some(way);
             }
         }
     });
-    wish
+    command
 }
 
 /// The name of what is open, and behind it the list of starting points.
 fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     let response = button(ui, "starts", rect, false);
     let name = starts::shown_name(&session.scenario().name);
-    spoken::button(&response, &say!("panel-starts-open", name = name));
+    accessibility::button(&response, &say!("panel-starts-open", name = name));
     let painter = ui
         .painter()
         .with_clip_rect(Rect::from_min_max(rect.min, rect.max - vec2(28.0, 0.0)));
@@ -125,8 +125,8 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
         name.to_owned()
     };
     let width = rect.width() - 44.0;
-    let size = look::fitting(ui, &shown, 17.0, width).max(LEAST);
-    let mut job = LayoutJob::simple(shown, look::bold(size), INK.get(), width);
+    let size = style::fitting(ui, &shown, 17.0, width).max(LEAST);
+    let mut job = LayoutJob::simple(shown, style::bold(size), INK.get(), width);
     job.wrap.max_rows = 2;
     let shown = painter.layout_job(job);
     let at = rect.left_center() + vec2(12.0, -0.5 * shown.size().y);
@@ -184,9 +184,9 @@ fn scrolling(ui: &mut Ui, below: &Response, add: impl FnOnce(&mut Ui)) {
 fn language(ui: &mut Ui, session: &mut Session) {
     ui.label(text("panel-language"));
     let languages = Language::ALL.map(|it| (it, it.tag(), it.name()));
-    if let Some(language) = choice::of(ui, "language", words::spoken(), &languages) {
-        words::speak(language);
-        session.tell_anew();
+    if let Some(language) = choice::of(ui, "language", words::language(), &languages) {
+        words::set_language(language);
+        session.retranslate();
         // What stands above has been drawn in the language before.
         ui.ctx().request_repaint();
     }

@@ -5,8 +5,8 @@ use bevy_egui::egui::{
     vec2,
 };
 
-use super::look::{self, APART, NEAR, SNOW, TOUCH, VERMILION};
-use super::{parts, spoken, targets};
+use super::style::{self, APART, NEAR, SNOW, TOUCH, VERMILION};
+use super::{accessibility, parts, targets};
 use crate::scenario::beyond::Respect;
 use crate::session::{Session, beyond};
 
@@ -33,7 +33,7 @@ pub fn under_turns(ui: &mut Ui, session: &Session) {
     let room = width - 2.0 * APART - 2.0 * parts::MARK - NEAR;
     let text = ui
         .painter()
-        .layout(said.clone(), look::bold(17.0), VERMILION.get(), room);
+        .layout(said.clone(), style::bold(17.0), VERMILION.get(), room);
     let height = steady_height(ui, session, TOUCH.max(text.size().y + NEAR));
     if height == 0.0 {
         return;
@@ -42,9 +42,9 @@ pub fn under_turns(ui: &mut Ui, session: &Session) {
     let response = response.on_hover_cursor(CursorIcon::Help);
     targets::note("beyond seen", rect);
     let meaning = || beyond::meaning(respects, units);
-    spoken::meaning(ui, &response, open, || said.clone(), meaning);
+    accessibility::meaning(ui, &response, open, || said.clone(), meaning);
     let painter = &ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
-    painter.rect_filled(rect, CornerRadius::same(look::ROUND), SNOW.get());
+    painter.rect_filled(rect, CornerRadius::same(style::ROUND), SNOW.get());
     let middle = rect.center().y;
     let at = pos2(rect.left() + APART, middle - 0.5 * text.size().y);
     painter.galley(at, text, VERMILION.get());
@@ -65,14 +65,14 @@ pub fn under_turns(ui: &mut Ui, session: &Session) {
 
 /// The height to take: the one wanted, but while a control is held the one of before. Whatever comes and
 /// goes above it, what a finger holds stays under it.
-fn steady_height(ui: &Ui, session: &Session, wanted: f32) -> f32 {
+fn steady_height(ui: &Ui, session: &Session, goal: f32) -> f32 {
     let id = Id::new("height of beyond seen");
     let before = ui.data(|data| data.get_temp::<f32>(id));
     match before {
-        Some(before) if session.held => before,
+        Some(before) if session.dragging => before,
         _ => {
-            ui.data_mut(|data| data.insert_temp(id, wanted));
-            wanted
+            ui.data_mut(|data| data.insert_temp(id, goal));
+            goal
         }
     }
 }
@@ -95,12 +95,12 @@ pub fn lines(ui: &mut Ui, session: &Session, respects: &[Respect]) {
 /// Under what is written in a row that is touched: that it is beyond, in one line as small as it has
 /// to be.
 pub fn in_row(ui: &Ui, said: &str, room: Rect, ink: Color32) {
-    let size = look::fitting_text(ui, said, 14.0, room.width());
+    let size = style::fitting_text(ui, said, 14.0, room.width());
     ui.painter().text(
         room.left_center(),
         Align2::LEFT_CENTER,
         said,
-        look::text(size),
+        style::text(size),
         ink,
     );
 }

@@ -2,7 +2,7 @@
 
 use bevy_egui::egui::{RichText, Ui};
 
-use super::look::SLATE;
+use super::style::SLATE;
 use crate::analysis::caution::{ASK, HANDS, NO_SAFE_NUMBER};
 use crate::words::text;
 

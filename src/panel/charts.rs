@@ -8,19 +8,19 @@ use egui_plot::{
     HLine, Line, LineStyle, Plot, PlotBounds, PlotPoint, PlotPoints, PlotUi, Span, VLine,
 };
 
-use super::look::{
-    self, AMBER, APART, BESIDE, CLOSING, FROST, Hue, INK, NEAR, OPENING, SLATE, SNOW, TEAL, TIGHT,
-    VIOLET,
+use super::accessibility::Scale;
+use super::style::{
+    self, AMBER, APART, CLOSING, FROST, Hue, INK, NEAR, OPENING, REFERENCE, SLATE, SNOW, TEAL,
+    TIGHT, VIOLET,
 };
-use super::spoken::Scale;
-use super::{spoken, targets};
+use super::{accessibility, targets};
 use crate::physics::efforts::{GROUPS, JointGroup};
 use crate::physics::flight::FlightSample;
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::Kind;
-use crate::session::compare::Beside;
+use crate::session::compare::Reference;
 use crate::session::efforts::{NEWTON_METRES, group_text};
 use crate::session::readings::{phase, turns_of};
 use crate::session::{FRAME_S, Session};
@@ -73,12 +73,12 @@ const LEGEND: f32 = 20.0;
 
 /// Draws the charts into `rect`; dragging anywhere on them moves the playhead.
 pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
-    let rect = match session.beside() {
-        Some(beside) => legend(ui, beside, rect),
+    let rect = match session.reference() {
+        Some(reference) => legend(ui, reference, rect),
         None => rect,
     };
     let height = (rect.height() - TICKS) / CURVES.len() as f32;
-    let across = session.beside().is_some() && height - 3.0 < LOW;
+    let across = session.reference().is_some() && height - 3.0 < LOW;
     let names = if across { TWO_ACROSS } else { NAMES };
     let (names, line) = rect.split_left_right_at_x(rect.left() + names);
     targets::note("charts", line);
@@ -124,7 +124,7 @@ fn x_of(session: &Session, rect: Rect, t_s: f64) -> f32 {
 }
 
 /// What the two kinds of curve mean, along the top; returns the rest.
-fn legend(ui: &Ui, beside: &Beside, rect: Rect) -> Rect {
+fn legend(ui: &Ui, reference: &Reference, rect: Rect) -> Rect {
     const SWATCH: f32 = 26.0;
     let (row, rest) = rect.split_top_bottom_at_y(rect.top() + LEGEND);
     let painter = ui.painter().with_clip_rect(row);
@@ -133,7 +133,7 @@ fn legend(ui: &Ui, beside: &Beside, rect: Rect) -> Rect {
     let this = text("panel-this-jump");
     for (name, colour, dashed) in [
         (this, INK.get(), false),
-        (&*beside.name, BESIDE.get(), true),
+        (&*reference.name, REFERENCE.get(), true),
     ] {
         let ends = [pos2(left, y), pos2(left + SWATCH, y)];
         let stroke = Stroke::new(2.5, colour);
@@ -146,7 +146,7 @@ fn legend(ui: &Ui, beside: &Beside, rect: Rect) -> Rect {
             pos2(left + SWATCH + NEAR, y),
             Align2::LEFT_CENTER,
             name,
-            look::text(14.0),
+            style::text(14.0),
             colour,
         );
         left = text.right() + APART;
@@ -184,13 +184,13 @@ fn spans(session: &Session) -> [(f64, f64, Color32, &'static str); 3] {
 
 fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &FlightSample, rect: Rect) {
     let points = points_of(curve, session.scenario(), session.jump());
-    let beside = session
-        .beside()
-        .map(|beside| points_of(curve, &beside.scenario, &beside.jump));
+    let reference = session
+        .reference()
+        .map(|reference| points_of(curve, &reference.scenario, &reference.jump));
     let mark = (curve.mark)(session);
     let most = points
         .iter()
-        .chain(beside.iter().flatten())
+        .chain(reference.iter().flatten())
         .map(|point| point[1])
         .chain(mark)
         .fold(0.0, f64::max);
@@ -208,10 +208,10 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &FlightSample, rect
         if let Some(mark) = mark {
             plot.hline(HLine::new("", mark).stroke(Stroke::new(1.0, SLATE.get())));
         }
-        if let Some(beside) = beside {
+        if let Some(reference) = reference {
             plot.line(
-                Line::new("", PlotPoints::from(beside))
-                    .color(BESIDE.get())
+                Line::new("", PlotPoints::from(reference))
+                    .color(REFERENCE.get())
                     .style(LineStyle::Dashed { length: 7.0 })
                     .width(2.0),
             );
@@ -277,7 +277,7 @@ pub fn torques(ui: &mut Ui, session: &Session) {
         points.map(|at| [at.t_s, at.torque_n_m(group)]).collect()
     });
     let most = curves.iter().flatten().map(|at| at[1]).fold(0.0, f64::max);
-    let colours = look::torques();
+    let colours = style::torques();
     let playhead_s = session.playhead_s().clamp(0.0, session.end_s());
 
     ui.painter().rect_filled(rect, 4.0, SNOW.get());
@@ -299,7 +299,7 @@ pub fn torques(ui: &mut Ui, session: &Session) {
         rect.left_top() + vec2(NEAR, 2.0),
         Align2::LEFT_TOP,
         say!("panel-torques-up-to", torque = NEWTON_METRES.text(most)),
-        look::text(13.0),
+        style::text(13.0),
         SLATE.get(),
     );
     let now = session.jump().flight.loads_at(session.now().t_s);
@@ -315,12 +315,12 @@ pub fn torques(ui: &mut Ui, session: &Session) {
             joints = group_text(group),
             torque = NEWTON_METRES.text(now.largest_torque_n_m(group.segments()))
         );
-        let size = look::fitting_text(ui, &said, 14.0, width - 18.0 - 2.0 * NEAR);
+        let size = style::fitting_text(ui, &said, 14.0, width - 18.0 - 2.0 * NEAR);
         ui.painter().text(
             at + vec2(18.0 + NEAR, 0.0),
             Align2::LEFT_CENTER,
             said,
-            look::text(size),
+            style::text(size),
             INK.get(),
         );
     }
@@ -339,24 +339,24 @@ fn name(ui: &Ui, session: &Session, curve: &Curve, now: &FlightSample, rect: Rec
     let painter = ui.painter();
     let across = rect.height() < LOW;
     // The second value stands below the first where there is room, else behind it.
-    let below = session.beside().is_some() && !across;
+    let below = session.reference().is_some() && !across;
     let middle = rect.left_center() - vec2(0.0, if below { 9.0 } else { 0.0 });
     painter.text(
         middle - vec2(0.0, 2.0),
         Align2::LEFT_BOTTOM,
         text(curve.name),
-        look::text(14.0),
+        style::text(14.0),
         SLATE.get(),
     );
     let own = painter.text(
         middle - vec2(0.0, 3.0),
         Align2::LEFT_TOP,
         (curve.text)(session, now),
-        look::bold(18.0),
+        style::bold(18.0),
         curve.colour.get(),
     );
-    if let Some(beside) = session.beside() {
-        let sample = beside.jump.flight.at(session.playhead_s());
+    if let Some(reference) = session.reference() {
+        let sample = reference.jump.flight.at(session.playhead_s());
         let at = if across {
             pos2(own.right() + NEAR + 2.0, own.top() + 4.0)
         } else {
@@ -365,9 +365,9 @@ fn name(ui: &Ui, session: &Session, curve: &Curve, now: &FlightSample, rect: Rec
         painter.text(
             at,
             Align2::LEFT_TOP,
-            (curve.text)(session, (curve.of)(&beside.scenario, &sample)),
-            look::bold(14.0),
-            BESIDE.get(),
+            (curve.text)(session, (curve.of)(&reference.scenario, &sample)),
+            style::bold(14.0),
+            REFERENCE.get(),
         );
     }
 }
@@ -380,7 +380,7 @@ fn span_names(ui: &Ui, session: &Session, rect: Rect) {
         let name = text(name).to_owned();
         let name = ui
             .painter()
-            .layout_no_wrap(name, look::text(13.0), SLATE.get());
+            .layout_no_wrap(name, style::text(13.0), SLATE.get());
         let size = name.size();
         if to - from > size.x + NEAR {
             let at = pos2(0.5 * (from + to - size.x), rect.bottom() - 2.0 - size.y);
@@ -395,7 +395,7 @@ fn ticks(ui: &Ui, session: &Session, rect: Rect) {
     let down = say!("panel-down-at", time = decimal(down_s, 2));
     let down = ui
         .painter()
-        .layout_no_wrap(down, look::text(13.0), SLATE.get());
+        .layout_no_wrap(down, style::text(13.0), SLATE.get());
     // Ends where the flight ends, as far as there is room.
     let down_x = x_of(session, rect, down_s).max(rect.left() + 76.0 + down.size().x);
     let down_from = down_x - down.size().x;
@@ -421,7 +421,7 @@ fn ticks(ui: &Ui, session: &Session, rect: Rect) {
             pos2(x, rect.bottom()),
             align,
             said,
-            look::text(13.0),
+            style::text(13.0),
             SLATE.get(),
         );
     }
@@ -436,7 +436,7 @@ fn ticks(ui: &Ui, session: &Session, rect: Rect) {
 
 fn scrub(ui: &Ui, session: &mut Session, rect: Rect, said: &str) {
     let response = ui.interact(rect, ui.id().with("scrub"), Sense::click_and_drag());
-    if let Some(t_s) = spoken::set_to(ui, &response) {
+    if let Some(t_s) = accessibility::set_to(ui, &response) {
         session.scrub(t_s);
     }
     let end_s = session.end_s();
@@ -448,7 +448,7 @@ fn scrub(ui: &Ui, session: &mut Session, rect: Rect, said: &str) {
         step: FRAME_S,
         text: format!("{} s, {}", decimal(t_s, 2), phase(session)),
     };
-    spoken::slider(ui, &response, said, &scale);
+    accessibility::slider(ui, &response, said, &scale);
     if (response.dragged() || response.clicked())
         && let Some(at) = response.interact_pointer_pos()
     {

@@ -2,7 +2,7 @@
 
 use bevy_egui::egui::{FontSelection, Rect, Sense, Ui, WidgetText, pos2, vec2};
 
-use super::look::{self, NEAR, TOUCH};
+use super::style::{self, NEAR, TOUCH};
 use super::transport::labelled;
 
 /// Shows all options, each with a name for its button and what stands on it, and returns the one
@@ -48,7 +48,7 @@ fn text_width(ui: &Ui, label: &str) -> f32 {
             ui,
             None,
             f32::INFINITY,
-            FontSelection::FontId(look::text(16.0)),
+            FontSelection::FontId(style::text(16.0)),
         )
         .size()
         .x

@@ -5,15 +5,15 @@ mod table;
 
 use bevy_egui::egui::{Align2, Color32, FontId, Rect, Response, RichText, Sense, Ui, pos2, vec2};
 
-use super::bar::Wish;
+use super::bar::PageCommand;
 use super::beyond::{self, in_row};
-use super::look::{self, APART, INK, NEAR, ON_TEAL, SLATE, TOUCH, VERMILION};
 use super::parts::{card, heading, small};
-use super::{caution, fold, folded_charts, spoken, transport};
+use super::style::{self, APART, INK, NEAR, ON_TEAL, SLATE, TOUCH, VERMILION};
+use super::{accessibility, caution, fold, folded_charts, transport};
 use crate::say;
 use crate::scenario::starts;
 use crate::session::Session;
-use crate::session::compare::{Which, told};
+use crate::session::compare::{Which, describe};
 use crate::words::text;
 pub use kept::Unfolded;
 
@@ -23,29 +23,29 @@ pub fn show(
     session: &mut Session,
     unfolded: &mut Unfolded,
     charts: bool,
-) -> Option<Wish> {
+) -> Option<PageCommand> {
     difference(ui, session);
-    if charts && session.beside().is_some() {
+    if charts && session.reference().is_some() {
         ui.add_space(APART);
         folded_charts(ui, session, 270.0);
     }
     heading(ui, text("panel-compare-with"));
     others(ui, session);
     heading(ui, text("panel-kept-jumps"));
-    let wish = kept::show(ui, session, unfolded);
+    let command = kept::show(ui, session, unfolded);
     ui.add_space(APART);
     fold(ui, "Starting points", text("panel-starts"), false, |ui| {
         starting_points(ui, session);
     });
     caution::show(ui);
-    wish
+    command
 }
 
 /// What makes the difference, as soon as there is another attempt.
 fn difference(ui: &mut Ui, session: &Session) {
-    if session.beside().is_none() {
+    if session.reference().is_none() {
         card(ui, |ui| {
-            ui.label(RichText::new(text("panel-compare-none")).font(look::bold(18.0)));
+            ui.label(RichText::new(text("panel-compare-none")).font(style::bold(18.0)));
             small(ui, text("panel-compare-how"));
         });
         return;
@@ -55,57 +55,57 @@ fn difference(ui: &mut Ui, session: &Session) {
     };
     card(ui, |ui| {
         let sentence = compared.sentence().replace(" %", "\u{a0}%");
-        ui.label(RichText::new(sentence).font(look::bold(18.0)));
+        ui.label(RichText::new(sentence).font(style::bold(18.0)));
         if compared.parts.is_empty() {
             beyond::line(ui, session, session.beyond_seen());
             return;
         }
         ui.add_space(NEAR);
         table::show(ui, session, compared);
-        small(ui, told::ORDER.text());
+        small(ui, describe::ORDER.text());
     });
 }
 
 /// What is always there to compare with.
 fn others(ui: &mut Ui, session: &mut Session) {
-    let which = session.beside().map(|beside| beside.which.clone());
+    let which = session.reference().map(|reference| reference.which.clone());
     let row = allocate(ui, TOUCH);
     let (left, right) = row.split_left_right_at_x(row.left() + 0.36 * row.width());
     let nothing = Rect::from_min_max(left.min, pos2(left.right() - NEAR, left.bottom()));
     let none = which.is_none();
     if transport::labelled(
         ui,
-        "beside:none",
-        text("panel-beside-nothing"),
+        "reference:none",
+        text("panel-reference-nothing"),
         nothing,
         none,
     )
     .clicked()
         && !none
     {
-        session.lay_nothing_beside();
+        session.clear_reference();
     }
     let chosen = which == Some(Which::AsOpened);
-    let label = text("panel-beside-as-opened");
-    if transport::labelled(ui, "beside:as opened", label, right, chosen).clicked() && !chosen {
-        session.lay_beside(Which::AsOpened);
+    let label = text("panel-reference-as-opened");
+    if transport::labelled(ui, "reference:as opened", label, right, chosen).clicked() && !chosen {
+        session.set_reference(Which::AsOpened);
     }
     if which == Some(Which::Linked)
-        && let Some(beside) = session.beside()
+        && let Some(reference) = session.reference()
     {
         small(
             ui,
-            &say!("panel-beside-linked", name = beside.name.as_str()),
+            &say!("panel-reference-linked", name = reference.name.as_str()),
         );
     }
 }
 
 fn starting_points(ui: &mut Ui, session: &mut Session) {
-    let present = session.beside().map(|beside| beside.which.clone());
+    let present = session.reference().map(|reference| reference.which.clone());
     for start in starts::all() {
         let which = Which::Start(start.name.to_owned());
         let chosen = present.as_ref() == Some(&which);
-        let name = format!("beside:{}", start.name);
+        let name = format!("reference:{}", start.name);
         if attempt(ui, &name, start.label(), "", false, chosen).clicked() {
             lay(session, which, chosen);
         }
@@ -116,9 +116,9 @@ fn starting_points(ui: &mut Ui, session: &mut Session) {
 /// Lays an attempt beside, or takes it away again.
 fn lay(session: &mut Session, which: Which, chosen: bool) {
     if chosen {
-        session.lay_nothing_beside();
+        session.clear_reference();
     } else {
-        session.lay_beside(which);
+        session.set_reference(which);
     }
 }
 
@@ -145,7 +145,7 @@ fn attempt(
     } else {
         said
     };
-    spoken::toggle(&response, &said, chosen);
+    accessibility::toggle(&response, &said, chosen);
     let (ink, second) = if chosen {
         (ON_TEAL.get(), ON_TEAL.get())
     } else {
@@ -155,7 +155,7 @@ fn attempt(
         rect.right_center() - vec2(12.0, 0.0),
         Align2::RIGHT_CENTER,
         came_to,
-        look::bold(16.0),
+        style::bold(16.0),
         second,
     );
     let room = Rect::from_min_max(
@@ -164,11 +164,11 @@ fn attempt(
     );
     if is_beyond {
         let (upper, lower) = room.split_top_bottom_at_y(rect.top() + 24.0);
-        write(ui, upper, name, look::text(16.0), ink);
+        write(ui, upper, name, style::text(16.0), ink);
         let warning = if chosen { ink } else { VERMILION.get() };
         in_row(ui, beyond, lower, warning);
     } else {
-        write(ui, room, name, look::text(16.0), ink);
+        write(ui, room, name, style::text(16.0), ink);
     }
     response
 }

@@ -2,8 +2,8 @@
 
 use bevy_egui::egui::{CornerRadius, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
 
-use super::look::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TOUCH};
-use super::{spoken, targets};
+use super::style::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TOUCH};
+use super::{accessibility, targets};
 use crate::session::Session;
 use crate::words::text;
 
@@ -20,10 +20,10 @@ pub fn show(ui: &Ui, session: &mut Session, stage: Rect, views: Rect) {
     let left = stage.left() + APART;
     let room = views.left() - NEAR - left - APART - TOUCH;
     let line = text("panel-greeting");
-    let letters = look::fitting_text(ui, line, 16.0, room).max(LEAST);
+    let letters = style::fitting_text(ui, line, 16.0, room).max(LEAST);
     let galley = ui
         .painter()
-        .layout(line.to_owned(), look::text(letters), INK.get(), room);
+        .layout(line.to_owned(), style::text(letters), INK.get(), room);
     let size = vec2(
         galley.size().x + APART + TOUCH,
         (galley.size().y + 2.0 * NEAR).max(TOUCH),
@@ -31,11 +31,11 @@ pub fn show(ui: &Ui, session: &mut Session, stage: Rect, views: Rect) {
     let rect = Rect::from_min_size(pos2(left, views.top()), size);
     targets::note("greeting", rect);
     let response = ui.interact(rect, ui.id().with("greeting"), Sense::click());
-    spoken::button(&response, text("panel-greeting-away"));
+    accessibility::button(&response, text("panel-greeting-away"));
     let painter = ui.painter();
     painter.rect(
         rect,
-        CornerRadius::same(look::ROUND),
+        CornerRadius::same(style::ROUND),
         SNOW.get(),
         Stroke::new(1.0, FROST.get()),
         StrokeKind::Inside,

@@ -9,7 +9,7 @@ mod ticks;
 
 use bevy_egui::egui::{Rect, RichText, Sense, Ui, pos2, vec2};
 
-use super::look::{APART, NEAR, SLATE, TOUCH};
+use super::style::{APART, NEAR, SLATE, TOUCH};
 use super::targets;
 use crate::say;
 use crate::session::Session;

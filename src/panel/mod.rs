@@ -2,30 +2,30 @@
 //!
 //! Panels read the session's finished flight and call the session's methods; they compute nothing.
 
+mod accessibility;
 mod bar;
 mod beyond;
 mod caution;
 mod charts;
 mod choice;
 mod compare;
+mod goal;
 mod greeting;
 mod layout;
-mod look;
 mod map;
 mod parts;
 mod questions;
 mod readouts;
 mod rest;
 mod slider;
-mod spoken;
 mod stepper;
-mod sure;
+mod style;
 pub mod targets;
 mod transport;
 mod turns;
+mod uncertainty;
 mod weights;
 mod why;
-mod win;
 
 use std::borrow::Cow;
 
@@ -36,12 +36,12 @@ use bevy_egui::egui::{
 };
 use bevy_egui::{EguiContexts, EguiPrimaryContextPass};
 
-pub use bar::Wish;
+pub use bar::PageCommand;
 use layout::Layout;
-use look::{APART, FROST, ICE, INK, NEAR, SNOW, TEAL, TOUCH};
 use slider::Typing;
+use style::{APART, FROST, ICE, INK, NEAR, SNOW, TEAL, TOUCH};
 
-use crate::look::{Light, chosen, shown};
+use crate::appearance::{Light, chosen, shown};
 use crate::session::{Question, Session, main_keys};
 use crate::stage::{Orbit, StageArea, View};
 use crate::words::text;
@@ -55,7 +55,7 @@ pub struct PanelSystems;
 
 /// What the user asked for that only the page can do.
 #[derive(Message, Debug, Clone, Copy)]
-pub struct Wished(pub Wish);
+pub struct PageCommandSent(pub PageCommand);
 
 /// What is open on the panels themselves.
 #[derive(Resource, Default)]
@@ -66,13 +66,13 @@ struct Panels {
     /// Of the kept jumps.
     kept: compare::Unfolded,
     /// The colours that egui has been told of.
-    worn: Option<Light>,
+    applied_theme: Option<Light>,
 }
 
 impl Plugin for PanelPlugin {
     fn build(&self, app: &mut App) {
         app.init_resource::<Panels>()
-            .add_message::<Wished>()
+            .add_message::<PageCommandSent>()
             .add_systems(EguiPrimaryContextPass, show.in_set(PanelSystems));
     }
 }
@@ -83,12 +83,12 @@ fn show(
     mut session: ResMut<Session>,
     mut area: ResMut<StageArea>,
     mut orbit: ResMut<Orbit>,
-    mut wishes: MessageWriter<Wished>,
+    mut commands: MessageWriter<PageCommandSent>,
 ) -> Result {
     let ctx = contexts.ctx_mut()?;
-    if panels.worn != Some(shown()) {
-        let first = panels.worn.replace(shown()).is_none();
-        look::dress(ctx);
+    if panels.applied_theme != Some(shown()) {
+        let first = panels.applied_theme.replace(shown()).is_none();
+        style::theme(ctx);
         if first {
             // The fonts are there from the next pass on.
             return Ok(());
@@ -101,7 +101,7 @@ fn show(
     let screen = ctx.viewport_rect();
     let layout = Layout::of(screen, session.question());
     let stage = layout.stage * zoom;
-    let wanted = StageArea {
+    let goal = StageArea {
         rect: Some(Rect::new(
             stage.left(),
             stage.top(),
@@ -109,7 +109,7 @@ fn show(
             stage.bottom(),
         )),
     };
-    area.set_if_neq(wanted);
+    area.set_if_neq(goal);
     let mut ui = Ui::new(
         ctx.clone(),
         "panels".into(),
@@ -117,8 +117,8 @@ fn show(
             .layer_id(LayerId::background())
             .max_rect(screen),
     );
-    if let Some(wish) = bar::show(&mut ui, &mut session, layout.bar, layout.narrow) {
-        wishes.write(Wished(wish));
+    if let Some(command) = bar::show(&mut ui, &mut session, layout.bar, layout.narrow) {
+        commands.write(PageCommandSent(command));
     }
     timeline(&mut ui, &mut session, &layout);
     if let Some(rect) = layout.controls {
@@ -134,15 +134,15 @@ fn show(
         }
         questions::show(ui, &mut session);
     });
-    let mut wish = None;
+    let mut command = None;
     let name = session.question().name();
     column(&mut ui, name, rest, |ui| match session.question() {
         Question::Jump => about_the_jump(ui, &mut session, &mut panels, &layout),
         Question::Why => why::show(ui, &mut session),
-        Question::Win => win::show(ui, &mut session),
+        Question::Goal => goal::show(ui, &mut session),
         Question::Map => map::show(ui, &mut session),
         Question::Compare => {
-            wish = compare::show(
+            command = compare::show(
                 ui,
                 &mut session,
                 &mut panels.kept,
@@ -150,12 +150,12 @@ fn show(
             );
         }
     });
-    if let Some(wish) = wish {
-        wishes.write(Wished(wish));
+    if let Some(command) = command {
+        commands.write(PageCommandSent(command));
     }
     let views = views(&ui, &mut orbit, &layout);
     greeting::show(&ui, &mut session, layout.stage, views);
-    session.held = ui.ctx().dragged_id().is_some();
+    session.dragging = ui.ctx().dragged_id().is_some();
     notice(&ui, &mut session, layout.stage);
     Ok(())
 }
@@ -208,9 +208,9 @@ fn about_the_jump(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layou
         answer_in_full(ui, session, layout.narrow);
     }
     if session.range().is_some() {
-        let title = text("panel-how-sure-inputs");
-        fold(ui, "How sure are the inputs", title, false, |ui| {
-            sure::inputs(ui, session);
+        let title = text("panel-uncertainty-inputs");
+        fold(ui, "Uncertainty of the inputs", title, false, |ui| {
+            uncertainty::inputs(ui, session);
         });
     }
     if layout.controls.is_some() {
@@ -227,14 +227,14 @@ fn about_the_jump(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layou
 
 fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
     for key in main_keys() {
-        let reach = session.reach(key);
+        let marks = session.marks(key);
         slider::number(
             ui,
             session,
             &mut panels.typing,
             &mut panels.about,
             key,
-            reach.as_ref(),
+            marks.as_ref(),
         );
         if key.key == "hand_mass_kg" {
             rest::hands_keep(ui, session);
@@ -296,7 +296,7 @@ fn fold(ui: &mut Ui, name: &str, title: &str, open_at_first: bool, add: impl FnO
     let (rect, response) =
         ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
     targets::note(&format!("fold:{name}"), rect);
-    spoken::toggle(&response, title, open);
+    accessibility::toggle(&response, title, open);
     if response.clicked() {
         open = !open;
         ui.data_mut(|data| data.insert_persisted(id, open));
@@ -307,7 +307,7 @@ fn fold(ui: &mut Ui, name: &str, title: &str, open_at_first: bool, add: impl FnO
         rect.left_center(),
         Align2::LEFT_CENTER,
         title,
-        look::bold(18.0),
+        style::bold(18.0),
         INK.get(),
     );
     let tip = rect.right_center() - vec2(10.0, 0.0);
@@ -373,7 +373,7 @@ fn notice(ui: &Ui, session: &mut Session, stage: egui::Rect) {
     let width = (stage.width() - 2.0 * APART).min(560.0);
     let galley = ui.painter().layout(
         sentence.to_owned(),
-        look::text(17.0),
+        style::text(17.0),
         INK.get(),
         width - 2.0 * APART,
     );
@@ -387,10 +387,10 @@ fn notice(ui: &Ui, session: &mut Session, stage: egui::Rect) {
     );
     targets::note("notice", rect);
     let response = ui.interact(rect, ui.id().with("notice"), Sense::click());
-    spoken::button(&response, text("panel-dismiss"));
+    accessibility::button(&response, text("panel-dismiss"));
     ui.painter().rect(
         rect,
-        CornerRadius::same(look::ROUND),
+        CornerRadius::same(style::ROUND),
         SNOW.get(),
         Stroke::new(2.0, TEAL.get()),
         StrokeKind::Inside,

@@ -2,12 +2,12 @@
 
 use bevy_egui::egui::{Align2, Frame, Margin, Painter, Pos2, RichText, Stroke, Ui};
 
-use super::look::{self, APART, ON_TEAL, SLATE, SNOW, TEAL};
+use super::style::{self, APART, ON_TEAL, SLATE, SNOW, TEAL};
 
 pub fn card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
     Frame::new()
         .fill(SNOW.get())
-        .corner_radius(look::ROUND)
+        .corner_radius(style::ROUND)
         .inner_margin(Margin::symmetric(12, 10))
         .show(ui, |ui| {
             ui.set_width(ui.available_width());
@@ -17,7 +17,7 @@ pub fn card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
 
 pub fn heading(ui: &mut Ui, text: &str) {
     ui.add_space(APART);
-    ui.label(RichText::new(text).font(look::bold(18.0)));
+    ui.label(RichText::new(text).font(style::bold(18.0)));
 }
 
 pub fn small(ui: &mut Ui, text: &str) {
@@ -36,5 +36,5 @@ pub fn meaning_mark(painter: &Painter, at: Pos2, open: bool) {
         painter.circle_stroke(at, MARK, Stroke::new(1.5, TEAL.get()));
         TEAL.get()
     };
-    painter.text(at, Align2::CENTER_CENTER, "?", look::bold(14.0), ink);
+    painter.text(at, Align2::CENTER_CENTER, "?", style::bold(14.0), ink);
 }

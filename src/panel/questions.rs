@@ -2,7 +2,7 @@
 
 use bevy_egui::egui::{Rect, Sense, Ui, pos2, vec2};
 
-use super::look::{self, INK, NEAR, TOUCH};
+use super::style::{self, INK, NEAR, TOUCH};
 use super::transport::labelled;
 use crate::session::{Question, Session};
 
@@ -10,7 +10,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let widths = Question::ALL.map(|question| {
         ui.painter()
-            .layout_no_wrap(question.label().to_owned(), look::text(16.0), INK.get())
+            .layout_no_wrap(question.label().to_owned(), style::text(16.0), INK.get())
             .size()
             .x
     });

@@ -6,8 +6,8 @@ use bevy_egui::egui::{
     self, Align2, CornerRadius, CursorIcon, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
 
-use super::look::{self, FROST, INK, NEAR, SLATE, SNOW, TEAL};
-use super::{charts, parts, spoken, targets};
+use super::style::{self, FROST, INK, NEAR, SLATE, SNOW, TEAL};
+use super::{accessibility, charts, parts, targets};
 use crate::session::Session;
 use crate::session::readings::{Group, Reading, readings};
 use crate::words::text;
@@ -35,7 +35,7 @@ pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>
         ui.add_space(NEAR);
         ui.label(
             egui::RichText::new(group.label())
-                .font(look::bold(16.0))
+                .font(style::bold(16.0))
                 .color(SLATE.get()),
         );
         let most = if group == Group::Landing {
@@ -89,7 +89,7 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
     let open = about.as_ref() == Some(&line.quantity);
     // Some are inputs too, and have the same name there.
     let what = || format!("{}, {}", line.group.label(), line.label);
-    spoken::meaning(ui, &response, open, what, || line.about.clone());
+    accessibility::meaning(ui, &response, open, what, || line.about.clone());
     if response.clicked() {
         *about = (!open).then(|| line.quantity.clone());
     }
@@ -113,7 +113,7 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
         rect.left_top() + vec2(10.0, 6.0),
         Align2::LEFT_TOP,
         &line.label,
-        look::text(look::fitting_text(
+        style::text(style::fitting_text(
             ui,
             &line.label,
             14.0,
@@ -123,12 +123,12 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
     );
     let corner = rect.right_top() + vec2(-MARK_IN, MARK_IN);
     parts::meaning_mark(&painter, corner, open);
-    let size = look::fitting(ui, &line.text, 18.0, rect.width() - 16.0);
+    let size = style::fitting(ui, &line.text, 18.0, rect.width() - 16.0);
     painter.text(
         rect.left_bottom() + vec2(10.0, -6.0),
         Align2::LEFT_BOTTOM,
         &line.text,
-        look::bold(size),
+        style::bold(size),
         INK.get(),
     );
 }

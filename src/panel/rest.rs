@@ -5,8 +5,8 @@ use std::borrow::Cow;
 use bevy_egui::egui::{RichText, Ui};
 
 use super::choice;
-use super::look::{self, APART, NEAR, SLATE};
 use super::slider::{self, Typing};
+use super::style::{self, APART, NEAR, SLATE};
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
 use crate::scenario::HandsKeep;
@@ -138,8 +138,8 @@ fn numbers(
 ) {
     let keys = KEYS.iter().filter(|key: &&Key| names.contains(&key.key));
     for key in keys {
-        let reach = session.reach(key);
-        slider::number(ui, session, typing, about, key, reach.as_ref());
+        let marks = session.marks(key);
+        slider::number(ui, session, typing, about, key, marks.as_ref());
     }
 }
 
@@ -147,7 +147,7 @@ fn heading(ui: &mut Ui, title: &str) {
     ui.add_space(NEAR);
     ui.label(
         RichText::new(title)
-            .font(look::text(15.0))
+            .font(style::text(15.0))
             .color(SLATE.get()),
     );
     ui.add_space(0.25 * APART);

@@ -9,14 +9,14 @@ use bevy_egui::egui::{
     TextEdit, Ui, UiBuilder, pos2, vec2,
 };
 
-use super::look::{
+use super::accessibility::{self, Scale};
+use super::style::{
     self, APART, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
 };
-use super::spoken::{self, Scale};
 use super::{parts, targets};
 use crate::say;
 use crate::scenario::keys::Key;
-use crate::scenario::reach::Reach;
+use crate::scenario::marks::Marks;
 use crate::session::Session;
 use crate::words;
 
@@ -40,7 +40,7 @@ pub fn number(
     typing: &mut Typing,
     about: &mut Option<Cow<'static, str>>,
     key: &'static Key,
-    reach: Option<&Reach>,
+    marks: Option<&Marks>,
 ) {
     let width = ui.available_width();
     let (row, _) = ui.allocate_exact_size(vec2(width, TOUCH + 20.0), Sense::hover());
@@ -49,11 +49,11 @@ pub fn number(
     let label_rect = Rect::from_min_max(head.min, pos2(value_rect.left() - NEAR, head.bottom()));
     let track_rect = Rect::from_min_max(pos2(row.left(), row.bottom() - TOUCH), row.max);
 
-    track(ui, session, key, reach, track_rect);
-    label(ui, about, key, reach, label_rect);
+    track(ui, session, key, marks, track_rect);
+    label(ui, about, key, marks, label_rect);
     value(ui, session, typing, key, value_rect);
     if about.as_deref() == Some(key.key) {
-        explain(ui, key, reach);
+        explain(ui, key, marks);
     }
 }
 
@@ -61,25 +61,25 @@ fn label(
     ui: &Ui,
     about: &mut Option<Cow<'static, str>>,
     key: &'static Key,
-    reach: Option<&Reach>,
+    marks: Option<&Marks>,
     rect: Rect,
 ) {
     let response = ui
         .interact(rect, ui.id().with(("about", key.key)), Sense::click())
         .on_hover_cursor(CursorIcon::Help);
     let open = about.as_deref() == Some(key.key);
-    let told = || {
-        let source = reach.map_or("", |reach| reach.source.text());
+    let describe = || {
+        let source = marks.map_or("", |marks| marks.source.text());
         format!("{} {source}", key.about()).trim_end().to_owned()
     };
-    spoken::meaning(ui, &response, open, || key.label().to_owned(), told);
+    accessibility::meaning(ui, &response, open, || key.label().to_owned(), describe);
     let room = rect.width() - 2.0 * parts::MARK - NEAR;
-    let size = look::fitting_text(ui, key.label(), 17.0, room);
+    let size = style::fitting_text(ui, key.label(), 17.0, room);
     let name = ui.painter().text(
         rect.left_center() - vec2(0.0, 5.0),
         Align2::LEFT_CENTER,
         key.label(),
-        look::text(size),
+        style::text(size),
         INK.get(),
     );
     let mark = name.right_center() + vec2(NEAR + parts::MARK, 0.0);
@@ -89,16 +89,16 @@ fn label(
     }
 }
 
-fn explain(ui: &mut Ui, key: &Key, reach: Option<&Reach>) {
+fn explain(ui: &mut Ui, key: &Key, marks: Option<&Marks>) {
     ui.add_space(-2.0);
     ui.label(
         egui::RichText::new(key.about())
             .size(14.5)
             .color(SLATE.get()),
     );
-    if let Some(reach) = reach {
+    if let Some(marks) = marks {
         ui.label(
-            egui::RichText::new(reach.source.text())
+            egui::RichText::new(marks.source.text())
                 .size(14.5)
                 .color(SLATE.get()),
         );
@@ -116,12 +116,12 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
         let response = ui
             .interact(rect, ui.id().with(("value", key.key)), Sense::click())
             .on_hover_cursor(CursorIcon::Text);
-        if let Some(text) = spoken::typed_into(ui, &response) {
+        if let Some(text) = accessibility::typed_into(ui, &response) {
             typed(session, key, &text);
         }
         let value = unit.text((key.get)(session.scenario()));
         let said = || say!("panel-typed", what = key.label());
-        spoken::number_field(ui, &response, said, &value);
+        accessibility::number_field(ui, &response, said, &value);
         let stroke = if response.hovered() {
             TEAL.get()
         } else {
@@ -138,7 +138,7 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
             box_rect.right_center() - vec2(10.0, 0.0),
             Align2::RIGHT_CENTER,
             value,
-            look::bold(17.0),
+            style::bold(17.0),
             INK.get(),
         );
         if response.clicked() {
@@ -164,7 +164,7 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
         box_rect.size(),
         TextEdit::singleline(&mut typing.text)
             .id(id)
-            .font(look::bold(17.0))
+            .font(style::bold(17.0))
             .margin(vec2(10.0, 6.0)),
     );
     if field.lost_focus() {
@@ -200,7 +200,7 @@ fn fine(key: &Key) -> bool {
     matches!(key.key, "jump_height_m" | "hand_mass_kg")
 }
 
-fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach>, rect: Rect) {
+fn track(ui: &Ui, session: &mut Session, key: &'static Key, marks: Option<&Marks>, rect: Rect) {
     let response = ui
         .interact(
             rect,
@@ -210,12 +210,12 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
         .on_hover_cursor(CursorIcon::ResizeHorizontal);
     targets::note(&format!("slider:{}", key.key), rect);
     let unit = session.units.of(key.kind);
-    if let Some(shown) = spoken::set_to(ui, &response) {
+    if let Some(shown) = accessibility::set_to(ui, &response) {
         session.set(key, unit.to_si(shown));
     }
     let value = (key.get)(session.scenario());
     let scale = Scale::of(&unit, [key.least, key.most], value);
-    spoken::slider(ui, &response, key.label(), &scale);
+    accessibility::slider(ui, &response, key.label(), &scale);
     let left = rect.left() + KNOB;
     let span = rect.width() - 2.0 * KNOB;
     let y = rect.bottom() - KNOB - 2.0;
@@ -226,9 +226,9 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
     } else if (response.dragged() || response.clicked())
         && let Some(at) = response.interact_pointer_pos()
     {
-        let wanted = value_at(key, (at.x - left) / span);
-        if wanted != (key.get)(session.scenario()) {
-            session.set(key, wanted);
+        let goal = value_at(key, (at.x - left) / span);
+        if goal != (key.get)(session.scenario()) {
+            session.set(key, goal);
         }
     }
 
@@ -238,14 +238,14 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, reach: Option<&Reach
     let painter = ui.painter();
     let round = CornerRadius::same(3);
     painter.rect_filled(bar(left, left + span, TRACK), round, FROST.get());
-    if let Some(reach) = reach {
-        if let Some([least, most]) = reach.seen {
+    if let Some(marks) = marks {
+        if let Some([least, most]) = marks.seen {
             painter.rect_filled(bar(x_of(least), x_of(most), TRACK), round, SEEN.get());
         }
-        if let Some(beyond) = reach.beyond.filter(|beyond| *beyond < key.most) {
+        if let Some(beyond) = marks.beyond.filter(|beyond| *beyond < key.most) {
             hatch(ui, bar(x_of(beyond), left + span, 2.0 * TRACK));
         }
-        if let Some(below) = reach.beyond_below.filter(|below| *below > key.least) {
+        if let Some(below) = marks.beyond_below.filter(|below| *below > key.least) {
             hatch(ui, bar(left, x_of(below), 2.0 * TRACK));
         }
     }

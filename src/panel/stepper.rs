@@ -2,8 +2,8 @@
 
 use bevy_egui::egui::{Align2, Rect, Sense, Ui, pos2, vec2};
 
-use super::look::{self, INK, NEAR, SLATE, TOUCH};
-use super::{spoken, transport};
+use super::style::{self, INK, NEAR, SLATE, TOUCH};
+use super::{accessibility, transport};
 use crate::say;
 
 /// What stands in a row.
@@ -27,8 +27,8 @@ pub fn show(ui: &mut Ui, row: &Row<'_>) -> (Option<f64>, Rect) {
     let value = Rect::from_min_max(less.right_top(), more.left_bottom());
 
     let room = less.left() - rect.left() - NEAR;
-    let label = look::bold(look::fitting(ui, row.label, 16.0, room));
-    let note = look::text(look::fitting(ui, row.note, 14.5, room));
+    let label = style::bold(style::fitting(ui, row.label, 16.0, room));
+    let note = style::text(style::fitting(ui, row.note, 14.5, room));
     let left = rect.left_center();
     let painter = ui.painter();
     let up = if row.note.is_empty() { 0.0 } else { 10.0 };
@@ -39,12 +39,12 @@ pub fn show(ui: &mut Ui, row: &Row<'_>) -> (Option<f64>, Rect) {
     for (text, font, ink, y) in lines {
         painter.text(left + vec2(0.0, y), Align2::LEFT_CENTER, text, font, ink);
     }
-    let size = look::fitting(ui, row.value, 17.0, VALUE - 2.0 * NEAR);
+    let size = style::fitting(ui, row.value, 17.0, VALUE - 2.0 * NEAR);
     painter.text(
         value.center(),
         Align2::CENTER_CENTER,
         row.value,
-        look::bold(size),
+        style::bold(size),
         INK.get(),
     );
     let mut steps = None;
@@ -54,12 +54,12 @@ pub fn show(ui: &mut Ui, row: &Row<'_>) -> (Option<f64>, Rect) {
     ];
     for ((sign, own, step), said) in [("−", less, -1.0), ("+", more, 1.0)].into_iter().zip(said) {
         let response = transport::button(ui, &format!("{sign}:{}", row.name), own, false);
-        spoken::button(&response, &said);
+        accessibility::button(&response, &said);
         ui.painter().text(
             own.center(),
             Align2::CENTER_CENTER,
             sign,
-            look::bold(24.0),
+            style::bold(24.0),
             INK.get(),
         );
         if response.clicked() {

@@ -5,8 +5,8 @@ use bevy_egui::egui::{
     Vec2, pos2, vec2,
 };
 
-use super::look::{self, FROST, INK, NEAR, ON_TEAL, SLATE, SNOW, TEAL, TOUCH};
-use super::{spoken, targets};
+use super::style::{self, FROST, INK, NEAR, ON_TEAL, SLATE, SNOW, TEAL, TOUCH};
+use super::{accessibility, targets};
 use crate::say;
 use crate::session::readings::phase;
 use crate::session::{SPEEDS, Session};
@@ -33,7 +33,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         "play"
     };
     let response = button(ui, "play", play, session.playback.playing);
-    spoken::button(
+    accessibility::button(
         &response,
         if session.playback.playing {
             text("panel-pause")
@@ -56,7 +56,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     ] {
         let own = next(TOUCH);
         let response = button(ui, name, own, false);
-        spoken::button(&response, said);
+        accessibility::button(&response, said);
         if response.clicked() {
             session.step(frames);
         }
@@ -65,7 +65,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     speeds(ui, session, &mut next, rect.width() < 460.0);
     let repeat = next(TOUCH);
     let response = button(ui, "repeat", repeat, session.playback.repeat);
-    spoken::toggle(&response, text("panel-repeat"), session.playback.repeat);
+    accessibility::toggle(&response, text("panel-repeat"), session.playback.repeat);
     if response.clicked() {
         session.playback.repeat = !session.playback.repeat;
     }
@@ -82,7 +82,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
             pos2(rect.right() - 4.0, rect.top() + 0.5 * TOUCH),
             Align2::RIGHT_CENTER,
             format!("{}  {} s", phase(session), decimal(t_s, 2)),
-            look::text(17.0),
+            style::text(17.0),
             SLATE.get(),
         );
     }
@@ -96,7 +96,7 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
             own.center(),
             Align2::CENTER_CENTER,
             label,
-            look::bold(16.0),
+            style::bold(16.0),
             ink,
         );
     };
@@ -107,7 +107,7 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
         let present = present.unwrap_or_default();
         let own = next(TOUCH + 12.0);
         let response = button(ui, "speed", own, false);
-        spoken::button(&response, &say!("panel-speed", speed = LABELS[present]));
+        accessibility::button(&response, &say!("panel-speed", speed = LABELS[present]));
         if response.clicked() {
             session.playback.speed = SPEEDS[(present + 1) % SPEEDS.len()];
         }
@@ -119,7 +119,7 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
         let chosen = session.playback.speed == speed;
         let name = format!("speed {label}");
         let response = button(ui, &name, own, chosen);
-        spoken::toggle(&response, &say!("panel-speed", speed = label), chosen);
+        accessibility::toggle(&response, &say!("panel-speed", speed = label), chosen);
         if response.clicked() {
             session.playback.speed = speed;
         }
@@ -131,17 +131,17 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
 pub fn labelled(ui: &Ui, name: &str, label: &str, rect: Rect, chosen: bool) -> Response {
     let response = button(ui, name, rect, chosen);
     if chosen {
-        spoken::toggle(&response, label, true);
+        accessibility::toggle(&response, label, true);
     } else {
-        spoken::button(&response, label);
+        accessibility::button(&response, label);
     }
     let ink = if chosen { ON_TEAL.get() } else { INK.get() };
-    let size = look::fitting_text(ui, label, 16.0, rect.width() - 2.0 * EDGE);
+    let size = style::fitting_text(ui, label, 16.0, rect.width() - 2.0 * EDGE);
     ui.painter().text(
         rect.center(),
         Align2::CENTER_CENTER,
         label,
-        look::text(size),
+        style::text(size),
         ink,
     );
     response
@@ -159,7 +159,7 @@ pub fn button(ui: &Ui, name: &str, rect: Rect, chosen: bool) -> Response {
     };
     ui.painter().rect(
         rect,
-        CornerRadius::same(look::ROUND),
+        CornerRadius::same(style::ROUND),
         fill,
         Stroke::new(1.0, edge),
         StrokeKind::Inside,

@@ -5,8 +5,8 @@ use bevy_egui::egui::{
     pos2, vec2,
 };
 
-use super::look::{self, AMBER, APART, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
-use super::sure;
+use super::style::{self, AMBER, APART, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::uncertainty;
 use crate::say;
 use crate::scenario::call::Call;
 use crate::scenario::starts;
@@ -16,7 +16,7 @@ use crate::session::readings::{
     call_text, possible_calls, range_figures, shortfall_range_text, shortfall_text, uncalled_text,
     verdict_text,
 };
-use crate::words::{decimal, signed_as_spoken, text};
+use crate::words::{decimal, text, with_decimal_sign};
 
 /// Height of the big figures' font. A digit is then about 80 CSS pixels high, 15 mm on a tablet:
 /// a two-hundredth of three metres, as signs are made to be read.
@@ -41,18 +41,18 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     };
     let number = ui
         .painter()
-        .layout_no_wrap(turns, look::bold(figures), INK.get());
+        .layout_no_wrap(turns, style::bold(figures), INK.get());
     let lines = verdict(session);
     let room = ui.available_width() - number.size().x - 3.0 * APART;
-    let beside = lines.iter().all(|line| line.width(ui) <= room);
+    let reference = lines.iter().all(|line| line.width(ui) <= room);
     let height = 0.98 * figures;
-    let foot = if beside { 0.0 } else { 36.0 };
+    let foot = if reference { 0.0 } else { 36.0 };
     let (rect, _) = ui.allocate_exact_size(
         vec2(ui.available_width(), height + tail + foot),
         Sense::hover(),
     );
     ui.painter()
-        .rect_filled(rect, CornerRadius::same(look::ROUND), SNOW.get());
+        .rect_filled(rect, CornerRadius::same(style::ROUND), SNOW.get());
 
     let top = Rect::from_min_size(rect.min, vec2(rect.width(), height));
     let across = number.size().x;
@@ -64,7 +64,7 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
         number,
         INK.get(),
     );
-    if beside {
+    if reference {
         let left = top.left() + across + 2.0 * APART;
         for (line, y) in lines.iter().zip([-31.0, -3.0, 27.0]) {
             line.write(ui, pos2(left, top.center().y + y));
@@ -88,7 +88,7 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
 pub fn line(ui: &mut Ui, session: &Session) {
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let painter = ui.painter();
-    painter.rect_filled(rect, CornerRadius::same(look::ROUND), SNOW.get());
+    painter.rect_filled(rect, CornerRadius::same(style::ROUND), SNOW.get());
     let (turns, lines) = match session.range() {
         Some(range) => (range_figures(range), possible_verdict(session, range)),
         None => (decimal(session.jump().turns, 2), verdict(session)),
@@ -98,7 +98,7 @@ pub fn line(ui: &mut Ui, session: &Session) {
         left,
         Align2::LEFT_CENTER,
         turns,
-        look::bold(36.0),
+        style::bold(36.0),
         INK.get(),
     );
     let room = rect.right() - number.right() - 2.0 * APART;
@@ -107,12 +107,12 @@ pub fn line(ui: &mut Ui, session: &Session) {
         .map(|line| line.text.as_str())
         .collect::<Vec<_>>()
         .join("  ");
-    let size = look::fitting(ui, &said, 18.0, room);
+    let size = style::fitting(ui, &said, 18.0, room);
     painter.text(
         pos2(number.right() + APART, left.y),
         Align2::LEFT_CENTER,
         said,
-        look::bold(size),
+        style::bold(size),
         lines.last().map_or(SLATE.get(), |line| line.colour),
     );
 }
@@ -121,10 +121,10 @@ pub fn line(ui: &mut Ui, session: &Session) {
 fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
     let width = ui.available_width() - 2.0 * APART;
     let text = range_figures(range);
-    let size = look::fitting(ui, &text, figures, width);
+    let size = style::fitting(ui, &text, figures, width);
     let number = ui
         .painter()
-        .layout_no_wrap(text, look::bold(size), INK.get());
+        .layout_no_wrap(text, style::bold(size), INK.get());
     let rows: Vec<_> = possible_verdict(session, range)
         .into_iter()
         .map(|line| {
@@ -139,7 +139,7 @@ fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
         Sense::hover(),
     );
     ui.painter()
-        .rect_filled(rect, CornerRadius::same(look::ROUND), SNOW.get());
+        .rect_filled(rect, CornerRadius::same(style::ROUND), SNOW.get());
     let left = rect.left() + APART;
     let middle = rect.top() + 0.5 * top + 2.0;
     ui.painter().galley(
@@ -165,9 +165,9 @@ struct Line {
 impl Line {
     fn font(&self) -> FontId {
         if self.size > 20.0 {
-            look::bold(self.size)
+            style::bold(self.size)
         } else {
-            look::text(self.size)
+            style::text(self.size)
         }
     }
 
@@ -262,7 +262,7 @@ fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
 
 /// Whole and half turns, as short as they are.
 fn owed_text(turns: f64) -> String {
-    signed_as_spoken(turns.to_string())
+    with_decimal_sign(turns.to_string())
 }
 
 /// A call without its sign, which stands behind the jump already.
@@ -283,8 +283,8 @@ pub fn note(ui: &mut Ui, session: &Session) {
 /// sure they are.
 pub fn progress(ui: &mut Ui, session: &mut Session) {
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
-    let (rest, button) = row.split_left_right_at_x(row.right() - sure::BUTTON);
-    sure::button(ui, session, button);
+    let (rest, button) = row.split_left_right_at_x(row.right() - uncertainty::BUTTON);
+    uncertainty::button(ui, session, button);
     let middle = rest.center().y;
     bar(
         ui,
@@ -309,7 +309,7 @@ fn bar(ui: &Ui, session: &Session, rect: Rect) {
     let x = |turns: f64| rect.left() + rect.width() * (turns / most).clamp(0.0, 1.0) as f32;
     let painter = ui.painter();
     let round = CornerRadius::same(5);
-    painter.rect_filled(rect, round, look::FROST.get());
+    painter.rect_filled(rect, round, style::FROST.get());
     painter.rect_filled(
         Rect::from_min_max(rect.min, pos2(x(turns), rect.bottom())),
         round,

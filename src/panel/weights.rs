@@ -2,8 +2,8 @@
 
 use bevy_egui::egui::{Sense, Stroke, Ui, pos2, vec2};
 
-use super::look::{self, INK, NEAR, SLATE};
 use super::parts::{card, heading, small};
+use super::style::{self, INK, NEAR, SLATE};
 use crate::analysis::caution::{ASK, HANDS};
 use crate::analysis::weights::OBSERVED;
 use crate::scenario::HandsKeep;
@@ -58,7 +58,7 @@ pub fn needed(ui: &mut Ui, session: &Session) {
         for (needed, fits) in needed {
             ui.scope(|ui| {
                 if !fits {
-                    ui.set_opacity(look::PALE);
+                    ui.set_opacity(style::PALE);
                 }
                 let said = words::needed(session, needed);
                 row(ui, session, needed.hands_keep, &said);
@@ -78,14 +78,14 @@ fn to_be_known(ui: &mut Ui) {
 /// jump at hand has a full disc.
 fn row(ui: &mut Ui, session: &Session, keep: HandsKeep, said: &str) {
     let chosen = session.scenario().hands_keep == keep;
-    let font = if chosen { look::bold } else { look::text };
+    let font = if chosen { style::bold } else { style::text };
     let [label, said] = [(words::keeps(keep), 15.0), (said, 16.0)].map(|(text, size)| {
         let painter = ui.painter();
         painter.layout_no_wrap(text.to_owned(), font(size), INK.get())
     });
     let width = ui.available_width();
-    let beside = DISC + label.size().x + NEAR + said.size().x <= width;
-    let lines = if beside { 1.0 } else { 2.0 };
+    let reference = DISC + label.size().x + NEAR + said.size().x <= width;
+    let lines = if reference { 1.0 } else { 2.0 };
     let (rect, _) = ui.allocate_exact_size(vec2(width, lines * LINE), Sense::hover());
     let middle = |line: f32| rect.top() + (line + 0.5) * LINE;
     let painter = ui.painter();
@@ -98,7 +98,7 @@ fn row(ui: &mut Ui, session: &Session, keep: HandsKeep, said: &str) {
     let left = rect.left() + DISC;
     let label_at = pos2(left, middle(0.0) - 0.5 * label.size().y);
     painter.galley(label_at, label, INK.get());
-    let said_left = if beside {
+    let said_left = if reference {
         rect.right() - said.size().x
     } else {
         left

@@ -5,8 +5,8 @@ mod waterfall;
 
 use bevy_egui::egui::{Id, Rect, RichText, Sense, Ui, pos2, vec2};
 
-use super::look::{self, NEAR, TOUCH};
 use super::parts::{card, heading, small};
+use super::style::{self, NEAR, TOUCH};
 use super::{transport, weights};
 use crate::session::Session;
 use crate::session::why::{Went, words};
@@ -32,7 +32,7 @@ fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
     keep_tall(ui, session, |ui| {
         // A number and its sign stay on one line.
         let sentence = went.budget.sentence().replace(" %", "\u{a0}%");
-        ui.label(RichText::new(sentence).font(look::bold(18.0)));
+        ui.label(RichText::new(sentence).font(style::bold(18.0)));
         for said in words::of_change(session, went) {
             small(ui, &said);
         }
@@ -42,8 +42,8 @@ fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
     }
     ui.add_space(NEAR);
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
-    let [beside, back] = split(row);
-    let try_it = if session.tried() > 0 { beside } else { row };
+    let [reference, back] = split(row);
+    let try_it = if session.tried() > 0 { reference } else { row };
     if went.proposal.is_some()
         && transport::labelled(ui, "try it", text("panel-try-it"), try_it, false).clicked()
     {
@@ -74,7 +74,7 @@ fn go_back(ui: &Ui, session: &mut Session, name: &str, rect: Rect) {
 /// its room.
 fn keep_tall(ui: &mut Ui, session: &Session, add: impl FnOnce(&mut Ui)) {
     let id = Id::new("tallest sentence");
-    let moves = session.held || session.tried() > 0;
+    let moves = session.dragging || session.tried() > 0;
     let tallest = ui.data(|data| data.get_temp::<f32>(id)).unwrap_or_default();
     let own = ui.scope(|ui| add(ui)).response.rect.height();
     let room = if moves { own.max(tallest) } else { own };

@@ -47,7 +47,7 @@ impl Respect {
         }
     }
 
-    fn of_joint(key: &'static str, asked: Asked) -> Self {
+    fn of_combination(key: &'static str, asked: Asked) -> Self {
         Self {
             joint: Some(asked.group),
             ..Self::new(key, asked.torque_n_m_per_kg, asked.mark)
@@ -85,13 +85,13 @@ impl Scenario {
     /// What closing asks of the joints in a flown jump, however it stands.
     pub fn closing(&self, jump: &Jump) -> Respect {
         let asked = Asked::most(self.jumper(), self.body_mass_kg, &jump.efforts().closing);
-        Respect::of_joint(CLOSING, asked)
+        Respect::of_combination(CLOSING, asked)
     }
 
     /// The same of opening.
     pub fn opening(&self, jump: &Jump) -> Respect {
         let asked = Asked::most(self.jumper(), self.body_mass_kg, &jump.efforts().opening);
-        Respect::of_joint(OPENING, asked)
+        Respect::of_combination(OPENING, asked)
     }
 
     /// Those in which a flown jump of this scenario is beyond what has been seen.

@@ -6,8 +6,8 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use super::Scenario;
-use super::complaint::complaint;
 use super::keys::{Refused, check_entry};
+use super::parse_error::parse_error;
 use super::reading::{NotText, Read, read};
 use crate::say;
 use crate::words::text;
@@ -103,7 +103,7 @@ impl Scenario {
             return Err(Unreadable::TooLarge);
         }
         let Read { value, twice } =
-            read(text).map_err(|why| Unreadable::NotJson(complaint(&why)))?;
+            read(text).map_err(|why| Unreadable::NotJson(parse_error(&why)))?;
         let opened = Self::from_saved(value)?;
         match twice {
             Some(twice) => Err(Unreadable::Broken(twice)),
@@ -129,7 +129,7 @@ impl Scenario {
             }
         }
         let saved: Saved<Self> =
-            serde_json::from_value(value).map_err(|why| Unreadable::Broken(complaint(&why)))?;
+            serde_json::from_value(value).map_err(|why| Unreadable::Broken(parse_error(&why)))?;
         saved.scenario.check().map_err(Unreadable::OutOfRange)?;
         if !saved.scenario.fits_a_file() {
             return Err(Unreadable::TooLarge);

@@ -15,7 +15,7 @@ use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
 use crate::say;
 use crate::scenario::ground::Ground;
-use crate::words::{Message, signed_as_spoken};
+use crate::words::{Message, with_decimal_sign};
 
 /// What a number measures; decides the units the user may choose.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -186,7 +186,7 @@ impl Key {
 /// As people write it, where that is not hundreds of digits.
 pub(crate) fn plain(value: f64) -> String {
     let plain = value.to_string();
-    signed_as_spoken(if plain.len() > 24 {
+    with_decimal_sign(if plain.len() > 24 {
         format!("{value:e}")
     } else {
         plain
@@ -263,7 +263,7 @@ fn turns_in_name(turns: Option<u64>, text: &str) -> Result<u8, Refused> {
 pub(super) fn check_entry(name: &str, entry: &Value) -> Result<(), Refused> {
     let written = match entry {
         Value::String(text) => text.clone(),
-        Value::Number(number) => signed_as_spoken(number.to_string()),
+        Value::Number(number) => with_decimal_sign(number.to_string()),
         other => other.to_string(),
     };
     match name {

@@ -44,7 +44,7 @@ const CHECKSUM: Crc<u32, NoTable> = Crc::<u32, NoTable>::new(&CRC_32_ISO_HDLC);
 pub struct Link {
     pub jump: Scenario,
     /// The one to compare with.
-    pub beside: Option<Scenario>,
+    pub reference: Option<Scenario>,
     /// Made before the body was refined: the turns may have been others then.
     pub earlier_body: bool,
 }
@@ -72,8 +72,8 @@ impl fmt::Display for Unreadable {
 impl std::error::Error for Unreadable {}
 
 /// The text for behind the `#`, without it.
-pub fn to_fragment(jump: &Scenario, beside: Option<&Scenario>) -> String {
-    let mut bytes = payload::write(jump, beside);
+pub fn to_fragment(jump: &Scenario, reference: Option<&Scenario>) -> String {
+    let mut bytes = payload::write(jump, reference);
     bytes.extend(checksum(&bytes, VERSION).to_le_bytes());
     let payload = Base64UrlUnpadded::encode_string(&bytes);
     format!("{OURS}{payload}.{VERSION}")
@@ -100,10 +100,10 @@ fn read(rest: &str) -> Result<Link, Unreadable> {
     if u32::from_le_bytes(*sum) != checksum(bytes, version) {
         return Err(Unreadable::Damaged);
     }
-    let (jump, beside) = payload::read(bytes)?;
+    let (jump, reference) = payload::read(bytes)?;
     Ok(Link {
         jump,
-        beside,
+        reference,
         earlier_body: version < PRESENT_BODY,
     })
 }

@@ -3,7 +3,6 @@
 
 pub mod beyond;
 pub mod call;
-pub(crate) mod complaint;
 pub mod effort_report;
 pub mod export;
 pub mod facing;
@@ -14,8 +13,9 @@ pub mod jump;
 pub mod jumper;
 pub mod keys;
 pub mod link;
+pub mod marks;
 mod named;
-pub mod reach;
+pub(crate) mod parse_error;
 pub mod reading;
 pub mod report;
 pub mod seen;

@@ -7,7 +7,7 @@ use serde::de::{Error, MapAccess, SeqAccess, Visitor};
 use serde::{Deserialize, Deserializer};
 use serde_json::Value;
 
-use super::complaint::complaint;
+use super::parse_error::parse_error;
 use crate::words::text;
 
 /// The byte-order mark that some programs put before a text. Whoever reads JSON may pass over it
@@ -66,7 +66,7 @@ pub(crate) fn read(text: &str) -> Result<Read, serde_json::Error> {
     let once: Result<Once, _> = serde_json::from_str(text);
     Ok(Read {
         value,
-        twice: once.err().map(|why| complaint(&why)),
+        twice: once.err().map(|why| parse_error(&why)),
     })
 }
 

@@ -73,13 +73,13 @@ pub fn height_m(jumper: Jumper, ground: Ground) -> Mark {
         ..mark(up_to, source)
     };
     match (ground, jumper.size, jumper.table) {
-        (Ground::Trampoline, Size::Grown, _) => mark(f64::INFINITY, "reach-trampoline"),
-        (Ground::Trampoline, ..) => not_known(f64::INFINITY, "reach-trampoline-not-known"),
-        (_, Size::Small, _) => not_known(MEN_M, "reach-jump-height-not-known"),
-        (_, Size::Child, SegmentTable::Female) => mark(GIRLS_M, "reach-jump-height-girl"),
-        (_, Size::Child, SegmentTable::Male) => mark(BOYS_M, "reach-jump-height-boy"),
-        (_, Size::Grown, SegmentTable::Female) => mark(WOMEN_M, "reach-jump-height-woman"),
-        (_, Size::Grown, SegmentTable::Male) => mark(MEN_M, "reach-jump-height-man"),
+        (Ground::Trampoline, Size::Grown, _) => mark(f64::INFINITY, "marks-trampoline"),
+        (Ground::Trampoline, ..) => not_known(f64::INFINITY, "marks-trampoline-not-known"),
+        (_, Size::Small, _) => not_known(MEN_M, "marks-jump-height-not-known"),
+        (_, Size::Child, SegmentTable::Female) => mark(GIRLS_M, "marks-jump-height-girl"),
+        (_, Size::Child, SegmentTable::Male) => mark(BOYS_M, "marks-jump-height-boy"),
+        (_, Size::Grown, SegmentTable::Female) => mark(WOMEN_M, "marks-jump-height-woman"),
+        (_, Size::Grown, SegmentTable::Male) => mark(MEN_M, "marks-jump-height-man"),
     }
 }
 

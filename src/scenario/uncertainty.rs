@@ -208,8 +208,8 @@ pub fn with_ratio_off(scenario: &Scenario, share: f64) -> (f64, BodySpec) {
     // What has to be added so that (open + added) / (tight + added) is the ratio that is off: still above
     // 1, which the largest half-width would take it below in a body too stout to get tight.
     let share = share.max(LEAST_RATIO / ratio - 1.0);
-    let wanted = share * open / (1.0 - ratio * (1.0 + share));
-    let core_inertia = (1.0 + wanted / core_kg_m2).max(LEAST_CORE);
+    let goal = share * open / (1.0 - ratio * (1.0 + share));
+    let core_inertia = (1.0 + goal / core_kg_m2).max(LEAST_CORE);
     let added = (core_inertia - 1.0) * core_kg_m2;
     let reached = (open + added) / (tight + added) / ratio - 1.0;
     let body = BodySpec {

@@ -5,7 +5,7 @@ use std::f64::consts::{PI, TAU};
 use serde::{Deserialize, Serialize};
 
 use super::keys::Kind;
-use crate::words::{Message, signed_as_spoken};
+use crate::words::{Message, with_decimal_sign};
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -134,7 +134,7 @@ impl Unit {
     pub fn number(&self, si: f64) -> String {
         let shown = format!("{:.*}", self.decimals, self.from_si(si));
         let zero = shown.trim_start_matches(['-', '0', '.']).is_empty();
-        signed_as_spoken(if zero {
+        with_decimal_sign(if zero {
             shown.trim_start_matches('-').to_owned()
         } else {
             shown

@@ -1,14 +1,14 @@
 //! How the jump differs from another attempt, and the jumps kept to be that other one.
 
-mod beside;
+pub mod describe;
 mod keeping;
-pub mod told;
+mod reference;
 
-pub use beside::{Beside, Which};
 pub use keeping::{CameTo, Keeping};
+pub use reference::{Reference, Which};
 
-pub(super) use beside::KeptBeside;
-use told::{Compared, signed_text, turns_text};
+use describe::{Compared, signed_text, turns_text};
+pub(super) use reference::SavedReference;
 
 use super::readings::{Group, Reading, line, verdict_text};
 use super::{Session, beyond};
@@ -17,9 +17,9 @@ use crate::words::{decimal, text};
 
 #[derive(Debug, Default)]
 pub(super) struct Compare {
-    pub beside: Option<Beside>,
+    pub reference: Option<Reference>,
     /// Grows with every attempt laid beside, with its name, and when it is taken away.
-    laid: u64,
+    reference_changes: u64,
     keeping: Keeping,
     /// With the flight and the attempt beside that it is of.
     compared: Option<([u64; 2], Compared)>,
@@ -29,18 +29,18 @@ impl Session {
     /// The two attempts compared, as of the last time there was time for it; none where there is
     /// nothing to compare with.
     pub fn compared(&self) -> Option<&Compared> {
-        self.beside()?;
+        self.reference()?;
         self.compare.compared.as_ref().map(|(_, compared)| compared)
     }
 
     /// Does the next piece; whether there was one.
-    pub(super) fn think_compare(&mut self) -> bool {
+    pub(super) fn poll_compare(&mut self) -> bool {
         let stands = self.compare.compared.as_ref().map(|(of, _)| *of);
-        let of = [self.revision, self.compare.laid];
-        if let Some(beside) = &self.compare.beside
+        let of = [self.revision, self.compare.reference_changes];
+        if let Some(reference) = &self.compare.reference
             && stands != Some(of)
         {
-            let compared = Compared::new(&beside.name, &beside.scenario, &self.scenario);
+            let compared = Compared::new(&reference.name, &reference.scenario, &self.scenario);
             self.compare.compared = Some((of, compared));
             return true;
         }
@@ -88,7 +88,7 @@ impl Session {
             "compare:sentence",
             text("compare-line-sentence"),
             compared.sentence(),
-            told::ORDER.text(),
+            describe::ORDER.text(),
         ));
         let [of_beside, of_present] = compared.turns.map(turns_text);
         lines.push(line(
@@ -103,16 +103,16 @@ impl Session {
             ),
             text("compare-line-turns-about"),
         ));
-        if let Some(beside) = self.beside().filter(|it| !it.beyond_seen.is_empty()) {
+        if let Some(reference) = self.reference().filter(|it| !it.beyond_seen.is_empty()) {
             lines.push(line(
                 Group::Answer,
                 "compare:beyond_seen",
                 say!(
                     "compare-line-beyond-seen",
-                    beside = compared.beside.as_str()
+                    reference = compared.reference.as_str()
                 ),
-                beyond::list(&beside.beyond_seen, &self.units),
-                beyond::meaning(&beside.beyond_seen, &self.units),
+                beyond::list(&reference.beyond_seen, &self.units),
+                beyond::meaning(&reference.beyond_seen, &self.units),
             ));
         }
         for (i, difference) in compared.comparison.differences.iter().enumerate() {
@@ -127,7 +127,7 @@ impl Session {
                     to = to,
                     turns = signed_text(compared.parts[i])
                 ),
-                told::ORDER.text(),
+                describe::ORDER.text(),
             ));
         }
     }

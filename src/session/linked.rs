@@ -7,8 +7,8 @@ use crate::scenario::link::{self, Link};
 impl Session {
     /// The present jump and the one beside it, as a link's text behind the `#`.
     pub fn link(&self) -> String {
-        let beside = self.beside().map(|beside| &beside.scenario);
-        link::to_fragment(&self.scenario, beside)
+        let reference = self.reference().map(|reference| &reference.scenario);
+        link::to_fragment(&self.scenario, reference)
     }
 
     /// Opens what stands behind the `#` of an address. What is no link of ours is passed over; a bad
@@ -31,17 +31,17 @@ impl Session {
         } else {
             self.rescue()?
         };
-        let jumps = 1 + usize::from(link.beside.is_some());
+        let jumps = 1 + usize::from(link.reference.is_some());
         self.open(link.jump);
-        if let Some(beside) = link.beside {
-            self.lay_linked_beside(beside);
+        if let Some(reference) = link.reference {
+            self.lay_linked_beside(reference);
             self.ask(Question::Compare);
         }
         if let Some(said) = said {
             self.say(said);
         }
         // Both at once would be the same twice.
-        if link.earlier_body && !self.kept_earlier {
+        if link.earlier_body && !self.earlier_body_unreported {
             self.say_too(&say!("earlier-body", jumps = jumps));
         }
         Ok(())

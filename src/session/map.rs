@@ -1,10 +1,10 @@
 //! The turn map of the jump at hand: over which two levers, how far it has been flown, and where on
 //! it the jump is.
 
+mod describe;
 mod levers;
 mod picture;
 mod span;
-mod told;
 
 pub use levers::Levers;
 pub use picture::Picture;
@@ -107,7 +107,7 @@ impl Session {
         let rate = keys::key("takeoff_rate_rad_s");
         let mut marked = self.map.levers.keys().into_iter().chain(rate);
         marked.all(|key| {
-            let marks = self.scenario.reach(key, &self.jump);
+            let marks = self.scenario.marks(key, &self.jump);
             marks.is_none_or(|marks| marks.seen.is_some())
         })
     }
@@ -134,7 +134,7 @@ impl Session {
     }
 
     /// Does the next piece; whether there was one.
-    pub(super) fn think_map(&mut self) -> bool {
+    pub(super) fn poll_map(&mut self) -> bool {
         let [across, up] = self.map_sides();
         let fits = |made: &Made| {
             *made.map.x() == across && *made.map.y() == up && made.map.is_of(&self.scenario)

@@ -3,38 +3,38 @@
 use super::Session;
 use crate::analysis::effort_marks::{MARKED, marks, unmarked};
 use crate::scenario::keys::Key;
-use crate::scenario::reach::Reach;
+use crate::scenario::marks::Marks;
 
 /// Those that take flights.
 #[derive(Debug, Default)]
-pub(super) struct Marks {
-    reach: [Option<Reach>; MARKED.len()],
+pub(super) struct MarksAnswer {
+    marks: [Option<Marks>; MARKED.len()],
     /// The flight that each is of.
     of: [Option<u64>; MARKED.len()],
 }
 
 impl Session {
     /// Works out the next marks by strength, unless a hand is at work; whether there was something to do.
-    pub(super) fn think_marks(&mut self) -> bool {
-        if self.held {
+    pub(super) fn poll_marks(&mut self) -> bool {
+        if self.dragging {
             return false;
         }
         let revision = Some(self.revision);
         let Some(place) = self.marks.of.iter().position(|of| *of != revision) else {
             return false;
         };
-        self.marks.reach[place] = marks(place, &self.scenario, &self.jump);
+        self.marks.marks[place] = marks(place, &self.scenario, &self.jump);
         self.marks.of[place] = revision;
         true
     }
 
     /// The marks of a number. Those by strength are of an earlier flight until they have been worked out
     /// anew, and none at first.
-    pub fn reach(&self, key: &Key) -> Option<Reach> {
+    pub fn marks(&self, key: &Key) -> Option<Marks> {
         match MARKED.iter().position(|marked| *marked == key.key) {
-            Some(place) => (self.marks.reach[place].clone())
+            Some(place) => (self.marks.marks[place].clone())
                 .or_else(|| unmarked(key, &self.scenario, &self.jump)),
-            None => self.scenario.reach(key, &self.jump),
+            None => self.scenario.marks(key, &self.jump),
         }
     }
 }

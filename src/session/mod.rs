@@ -6,17 +6,17 @@ pub mod beyond;
 pub mod collection;
 pub mod compare;
 pub mod efforts;
+pub mod goal;
 mod linked;
 pub mod map;
 mod marks;
 mod question;
 pub mod readings;
 mod stepping;
-mod sure;
 mod tried;
+mod uncertainty;
 pub mod weights;
 pub mod why;
-pub mod win;
 
 use std::mem;
 use std::sync::Arc;
@@ -36,12 +36,12 @@ use crate::scenario::uncertainty::Range;
 use crate::scenario::units::Units;
 use crate::words::text;
 use collection::saved::FileKind;
-use compare::{Compare, KeptBeside};
+use compare::{Compare, SavedReference};
+use goal::GoalAnswer;
 pub use question::Question;
-use sure::HowSure;
 use tried::Tried;
+use uncertainty::UncertaintyInputs;
 use why::Why;
-use win::Win;
 
 /// Shown before take-off and after touch-down, s.
 pub const BEFORE_S: f64 = 0.25;
@@ -63,10 +63,10 @@ pub struct Session {
     jump: Jump,
     /// In which respects that jump is beyond what has been seen.
     beyond_seen: Vec<Respect>,
-    how_sure: HowSure,
+    uncertainty: UncertaintyInputs,
     tried: Tried,
     why: Why,
-    win: Win,
+    goal: GoalAnswer,
     held_weights: weights::Held,
     /// Of this very jump; none when not asked for.
     range: Option<Range>,
@@ -76,19 +76,19 @@ pub struct Session {
     changes: u64,
     question: Question,
     map: map::Map,
-    marks: marks::Marks,
-    thinking: bool,
+    marks: marks::MarksAnswer,
+    computing: bool,
     pub units: Units,
     pub playback: Playback,
     /// A finger or the mouse holds a control: what follows the session at leisure waits.
-    pub held: bool,
+    pub dragging: bool,
     /// Nothing is to move unasked.
     still: bool,
     /// What a newcomer is told has been put away.
     greeted: bool,
     notice: Option<String>,
     /// What the browser kept is older than the body, and that is still to be said.
-    kept_earlier: bool,
+    earlier_body_unreported: bool,
 }
 
 /// Where the playhead is and how it moves.
@@ -104,28 +104,28 @@ pub struct Playback {
 
 /// What survives a reload.
 #[derive(Serialize, Deserialize)]
-struct Kept {
+struct Visit {
     scenario: String,
     base: String,
     units: Units,
-    /// Visits before there was a range have kept none.
-    #[serde(default)]
-    how_sure: HowSure,
+    /// Visits before there was a range have none.
+    #[serde(default, rename = "how_sure")]
+    uncertainty: UncertaintyInputs,
     #[serde(default)]
     question: Question,
-    #[serde(default)]
-    win: win::Kept,
+    #[serde(default, rename = "win")]
+    goal: goal::SavedGoal,
     #[serde(default)]
     map: map::Levers,
-    #[serde(default)]
-    beside: Option<KeptBeside>,
+    #[serde(default, rename = "beside")]
+    reference: Option<SavedReference>,
     #[serde(default)]
     greeted: bool,
 }
 
 /// The jump alone of it.
 #[derive(Deserialize)]
-struct KeptJump {
+struct SavedJump {
     scenario: String,
 }
 
@@ -144,10 +144,10 @@ impl Session {
             beyond_seen: scenario.beyond_seen(&jump),
             scenario,
             jump,
-            how_sure: HowSure::default(),
+            uncertainty: UncertaintyInputs::default(),
             tried: Tried::default(),
             why: Why::default(),
-            win: Win::default(),
+            goal: GoalAnswer::default(),
             held_weights: weights::Held::default(),
             range: None,
             compare: Compare::default(),
@@ -155,8 +155,8 @@ impl Session {
             changes: 0,
             question: Question::default(),
             map: map::Map::default(),
-            marks: marks::Marks::default(),
-            thinking: false,
+            marks: marks::MarksAnswer::default(),
+            computing: false,
             units: Units::default(),
             playback: Playback {
                 t_s: -BEFORE_S,
@@ -164,11 +164,11 @@ impl Session {
                 speed: 0.25,
                 repeat: false,
             },
-            held: false,
+            dragging: false,
             still: false,
             greeted: false,
             notice: None,
-            kept_earlier: false,
+            earlier_body_unreported: false,
         }
     }
 
@@ -235,8 +235,8 @@ impl Session {
     }
 
     /// Says once, beside anything else, that what the browser kept is older than the body, where it is.
-    pub fn say_kept_earlier(&mut self) {
-        if mem::take(&mut self.kept_earlier) {
+    pub fn report_earlier_body(&mut self) {
+        if mem::take(&mut self.earlier_body_unreported) {
             self.say_too(text("earlier-body-kept"));
         }
     }
@@ -247,9 +247,9 @@ impl Session {
 
     /// To be called when another language is spoken: what has been put into words already is put into
     /// words anew.
-    pub fn tell_anew(&mut self) {
+    pub fn retranslate(&mut self) {
         self.notice = None;
-        self.name_beside_in_words();
+        self.name_reference();
         self.measure_range();
     }
 
@@ -310,9 +310,9 @@ impl Session {
     /// Opens a jump and plays it. Half-widths and limits are about one jumper: another one has the
     /// usual ones.
     pub fn open(&mut self, scenario: Scenario) {
-        self.how_sure.forget_own();
+        self.uncertainty.forget_own();
         self.tried.forget();
-        self.win.forget_limits();
+        self.goal.forget_limits();
         self.base = scenario.clone();
         self.scenario = scenario;
         self.notice = None;
@@ -355,8 +355,9 @@ impl Session {
     /// Touch-down, or the later one of two, s after take-off.
     pub fn end_s(&self) -> f64 {
         let own_s = self.jump.flight.touchdown_s;
-        self.beside()
-            .map_or(own_s, |beside| own_s.max(beside.jump.flight.touchdown_s))
+        self.reference().map_or(own_s, |reference| {
+            own_s.max(reference.jump.flight.touchdown_s)
+        })
     }
 
     fn last_s(&self) -> f64 {
@@ -414,59 +415,66 @@ impl Session {
 
     /// What a reload needs, as text.
     pub fn keep(&self) -> String {
-        serde_json::to_string(&Kept {
+        serde_json::to_string(&Visit {
             scenario: self.scenario.to_file(),
             base: self.base.to_file(),
             units: self.units,
-            how_sure: self.how_sure.clone(),
+            uncertainty: self.uncertainty.clone(),
             question: self.question,
-            win: self.win.kept(),
+            goal: self.goal.saved(),
             map: self.map_levers().clone(),
-            beside: self.beside().map(compare::Beside::keep),
+            reference: self.reference().map(compare::Reference::keep),
             greeted: self.greeted,
         })
         .expect("a session holds nothing that JSON cannot say")
     }
 
-    /// Takes up what was kept. Where it is rubbish that is said, and the usual start stays; where the
-    /// jump isn't, that at least is taken up.
+    /// Restores an earlier visit. An unreadable one is reported and the usual start stays; where only its
+    /// jump can be read, that is restored.
     ///
-    /// How old it is waits to be said ([`Self::say_kept_earlier`]): kept jumps are taken up, and a link
-    /// may be opened, at once after it.
-    pub fn take_up(&mut self, kept: &str) {
-        let whole: Result<Kept, _> = serde_json::from_str(unmarked(kept));
-        let opened = whole.map_err(|why| why.to_string()).and_then(|mut kept| {
+    /// Its version is reported later ([`Self::report_earlier_body`]): the kept jumps and a link are read
+    /// directly after it.
+    pub fn restore(&mut self, json: &str) {
+        let whole: Result<Visit, _> = serde_json::from_str(unmarked(json));
+        let opened = whole.map_err(|why| why.to_string()).and_then(|mut visit| {
             let read = |text: &str| Scenario::open_file(text).map_err(|why| why.to_string());
-            let (scenario, base) = (read(&kept.scenario)?, read(&kept.base)?);
-            kept.how_sure
+            let (scenario, base) = (read(&visit.scenario)?, read(&visit.base)?);
+            visit
+                .uncertainty
                 .check(&scenario.read)
                 .map_err(|why| why.to_string())?;
-            let win = Win::of_kept(&kept.win)?;
-            let beside = kept.beside.take().map(KeptBeside::take_up).transpose()?;
-            Ok((scenario, base, win, beside, kept))
+            let goal = GoalAnswer::restore(&visit.goal)?;
+            let reference = visit
+                .reference
+                .take()
+                .map(SavedReference::restore)
+                .transpose()?;
+            Ok((scenario, base, goal, reference, visit))
         });
         match opened {
-            Ok((scenario, base, win, beside, kept)) => {
-                self.units = kept.units;
-                self.question = kept.question;
-                self.map.levers = kept.map;
-                self.kept_earlier |= scenario.earlier_body
+            Ok((scenario, base, goal, reference, visit)) => {
+                self.units = visit.units;
+                self.question = visit.question;
+                self.map.levers = visit.map;
+                self.earlier_body_unreported |= scenario.earlier_body
                     || base.earlier_body
-                    || beside.as_ref().is_some_and(|beside| beside.earlier_body);
-                self.compare.beside = beside.map(|beside| beside.read);
-                self.greeted = kept.greeted;
+                    || reference
+                        .as_ref()
+                        .is_some_and(|reference| reference.earlier_body);
+                self.compare.reference = reference.map(|reference| reference.read);
+                self.greeted = visit.greeted;
                 self.open(scenario.read);
                 self.base = base.read;
                 self.renew_as_opened();
                 // Another language may have been spoken then.
-                self.name_beside_in_words();
-                self.how_sure = kept.how_sure;
-                self.win = win;
+                self.name_reference();
+                self.uncertainty = visit.uncertainty;
+                self.goal = goal;
                 self.measure_range();
             }
-            Err(_) => match jump_of(kept) {
+            Err(_) => match jump_of(json) {
                 Some(jump) => {
-                    self.kept_earlier |= jump.earlier_body;
+                    self.earlier_body_unreported |= jump.earlier_body;
                     self.open(jump.read);
                     self.say(text("last-visit-jump-only"));
                 }
@@ -476,10 +484,10 @@ impl Session {
     }
 }
 
-/// The jump in what was kept, whatever else stands there.
-fn jump_of(kept: &str) -> Option<Opened<Scenario>> {
-    let kept: KeptJump = serde_json::from_str(unmarked(kept)).ok()?;
-    Scenario::open_file(&kept.scenario).ok()
+/// The jump of a visit, whatever else stands there.
+fn jump_of(json: &str) -> Option<Opened<Scenario>> {
+    let visit: SavedJump = serde_json::from_str(unmarked(json)).ok()?;
+    Scenario::open_file(&visit.scenario).ok()
 }
 
 /// The rows of the five numbers always in sight.

@@ -16,7 +16,8 @@ pub enum Question {
     /// Where did the turns go?
     Why,
     /// What would win the missing ones?
-    Win,
+    #[serde(rename = "win")]
+    Goal,
     /// What if two numbers were different?
     Map,
     /// How does it differ from another attempt?
@@ -24,14 +25,14 @@ pub enum Question {
 }
 
 impl Question {
-    pub const ALL: [Self; 5] = [Self::Jump, Self::Why, Self::Win, Self::Map, Self::Compare];
+    pub const ALL: [Self; 5] = [Self::Jump, Self::Why, Self::Goal, Self::Map, Self::Compare];
 
     /// Tells it from the others, whatever is spoken.
     pub const fn name(self) -> &'static str {
         match self {
             Self::Jump => "Jump",
             Self::Why => "Why",
-            Self::Win => "Win",
+            Self::Goal => "Goal",
             Self::Map => "Map",
             Self::Compare => "Compare",
         }
@@ -41,7 +42,7 @@ impl Question {
         match self {
             Self::Jump => text("question-jump"),
             Self::Why => text("question-why"),
-            Self::Win => text("question-win"),
+            Self::Goal => text("question-goal"),
             Self::Map => text("question-map"),
             Self::Compare => text("question-compare"),
         }
@@ -60,10 +61,10 @@ impl Session {
 
     /// Works on the answer in sight as long as there is something to do and there is `more` time;
     /// always a piece of it.
-    pub fn think(&mut self, mut more: impl FnMut() -> bool) {
-        self.thinking = false;
+    pub fn poll(&mut self, mut more: impl FnMut() -> bool) {
+        self.computing = false;
         while self.next_piece() {
-            self.thinking = true;
+            self.computing = true;
             if !more() {
                 return;
             }
@@ -73,22 +74,22 @@ impl Session {
     /// Does the next piece, of what the hands hold, of the answer in sight or of the marks on the numbers;
     /// whether there was one.
     fn next_piece(&mut self) -> bool {
-        if self.think_held() {
+        if self.poll_hand_weights() {
             return true;
         }
         let answered = match self.question {
             Question::Jump => false,
-            Question::Why => self.think_why(),
-            Question::Win => self.think_win(),
-            Question::Map => self.think_map(),
-            Question::Compare => self.think_compare(),
+            Question::Why => self.poll_why(),
+            Question::Goal => self.poll_goal(),
+            Question::Map => self.poll_map(),
+            Question::Compare => self.poll_compare(),
         };
-        answered || self.think_marks()
+        answered || self.poll_marks()
     }
 
     /// Whether the answer in sight has only just changed, and may not be complete yet.
-    pub const fn is_thinking(&self) -> bool {
-        self.thinking
+    pub const fn is_computing(&self) -> bool {
+        self.computing
     }
 
     /// The answer in sight as lines of text.
@@ -96,7 +97,7 @@ impl Session {
         match self.question {
             Question::Jump => Vec::new(),
             Question::Why => self.why_readings(),
-            Question::Win => self.win_readings(),
+            Question::Goal => self.goal_readings(),
             Question::Map => self.map_readings(),
             Question::Compare => self.compare_readings(),
         }

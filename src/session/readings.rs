@@ -33,7 +33,7 @@ pub struct Reading {
 pub enum Group {
     Turns,
     /// What the range comes from; empty when none is shown.
-    HowSure,
+    UncertaintyInputs,
     Time,
     Rate,
     Inertia,
@@ -49,7 +49,7 @@ pub enum Group {
 impl Group {
     pub const ALL: [Self; 11] = [
         Self::Turns,
-        Self::HowSure,
+        Self::UncertaintyInputs,
         Self::Time,
         Self::Rate,
         Self::Inertia,
@@ -64,7 +64,7 @@ impl Group {
     pub fn label(self) -> &'static str {
         match self {
             Self::Turns => text("group-turns"),
-            Self::HowSure => text("group-how-sure"),
+            Self::UncertaintyInputs => text("group-uncertainty"),
             Self::Time => text("group-time"),
             Self::Rate => text("group-rate"),
             Self::Inertia => text("group-inertia"),
@@ -317,7 +317,7 @@ pub fn readings(session: &Session) -> Vec<Reading> {
     let now = session.now();
     let mut lines = turns(session);
     lines.extend(session.held_readings());
-    lines.extend(how_sure(session));
+    lines.extend(uncertainty(session));
     lines.extend(time(session, &now));
     lines.extend(rate(session, &now));
     lines.extend(inertia(session, &now));
@@ -428,7 +428,7 @@ fn turns(session: &Session) -> Vec<Reading> {
 }
 
 /// What the inputs alone make of the turns.
-fn how_sure(session: &Session) -> Vec<Reading> {
+fn uncertainty(session: &Session) -> Vec<Reading> {
     const NAMES: [(&str, Message); INPUTS] = [
         ("turns_change_with_jump_height", Message("range-by-height")),
         ("turns_change_with_takeoff_rate", Message("range-by-rate")),
@@ -456,7 +456,13 @@ fn how_sure(session: &Session) -> Vec<Reading> {
                 source = row.about()
             );
             let text = change_text(change);
-            line(Group::HowSure, quantity, label.text(), text, about)
+            line(
+                Group::UncertaintyInputs,
+                quantity,
+                label.text(),
+                text,
+                about,
+            )
         })
         .collect()
 }

@@ -20,7 +20,7 @@ pub(super) struct Held {
 
 impl Session {
     /// Compares what the hands hold anew, if they hold anything; whether there was something to do.
-    pub(super) fn think_held(&mut self) -> bool {
+    pub(super) fn poll_hand_weights(&mut self) -> bool {
         if self.held_weights.of == Some(self.revision) {
             return false;
         }

@@ -85,9 +85,9 @@ impl Proposal {
         key.hold(&mut then, change.to);
         let jump = then.fly_after(Some(now));
         let unseen = then
-            .reach(key, &jump)
-            .filter(|reach| reach.stand(change.to) == Stand::Beyond)
-            .map(|reach| reach.source);
+            .marks(key, &jump)
+            .filter(|marks| marks.stand(change.to) == Stand::Beyond)
+            .map(|marks| marks.source);
         Self {
             change,
             unseen,
@@ -104,7 +104,7 @@ fn changed(change: &OneChange) -> &'static Key {
 
 impl Session {
     /// Does the next piece; whether there was one.
-    pub(super) fn think_why(&mut self) -> bool {
+    pub(super) fn poll_why(&mut self) -> bool {
         let revision = self.revision;
         if self.why.seen != Some(revision) {
             // Who tries one step after the other finds it where it was.
@@ -117,19 +117,19 @@ impl Session {
             .map(|i| (self.why.next + i) % pieces)
             .find(|&piece| self.why.of[piece] != Some(revision));
         if let Some(piece) = stale {
-            self.think_piece(piece);
+            self.poll_piece(piece);
             self.why.of[piece] = Some(revision);
             self.why.next = (piece + 1) % pieces;
             return true;
         }
-        if self.why.unsettled && !self.held {
+        if self.why.unsettled && !self.dragging {
             self.why.settle();
             return true;
         }
         false
     }
 
-    fn think_piece(&mut self, piece: usize) {
+    fn poll_piece(&mut self, piece: usize) {
         let (scenario, jump) = (&self.scenario, &self.jump);
         match self.why.gains.get_mut(piece) {
             Some(of_lever) => *of_lever = Some(gain(piece, scenario, jump)),

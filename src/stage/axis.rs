@@ -2,10 +2,10 @@
 
 use bevy::prelude::*;
 
-use super::clay::Clay;
+use super::mesh_builder::MeshBuilder;
 use super::paint::{Paints, thing};
 use super::palette;
-use super::{Dress, ShownFlight, ShownMoment, StageSystems};
+use super::{ShownFlight, ShownMoment, StageSystems, Themed};
 
 /// Length of the arrow for each kg m²/s, and its shortest and longest.
 const ARROW_M_PER_KG_M2_S: f32 = 0.02;
@@ -17,7 +17,7 @@ const GAP_M: f32 = 0.11;
 const CROWN_PER_STATURE: f32 = 0.475;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Dress, spawn).add_systems(
+    app.add_systems(Themed, spawn).add_systems(
         PostUpdate,
         (
             draw.run_if(resource_exists_and_changed::<ShownFlight>),
@@ -40,7 +40,7 @@ struct Line;
 struct LongAxis;
 
 fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<Paints>) {
-    let mut line = Clay::default();
+    let mut line = MeshBuilder::default();
     let ink = palette::now().momentum.linear();
     line.limb(Vec3::ZERO, -Vec3::Y, 0.0065, 0.0065, ink);
     commands.spawn((Line, thing(meshes.add(line.mesh()), &paints.flat)));
@@ -78,22 +78,22 @@ fn draw(
     };
     let neck = to + (from - to).signum() * ARROW_HEAD_M;
     let ink = palette::now().momentum.linear();
-    let mut clay = Clay::default();
-    clay.limb(up * from, up * neck, 0.022, 0.022, ink);
-    clay.cone(up * neck, up * to, 0.058, ink);
-    momentum.0 = meshes.add(clay.mesh());
+    let mut mesh_builder = MeshBuilder::default();
+    mesh_builder.limb(up * from, up * neck, 0.022, 0.022, ink);
+    mesh_builder.cone(up * neck, up * to, 0.058, ink);
+    momentum.0 = meshes.add(mesh_builder.mesh());
 
     let ink = palette::now().long_axis.linear();
-    let mut clay = Clay::default();
+    let mut mesh_builder = MeshBuilder::default();
     // Its lower end stays over the ice at take-off and at touch-down.
     let flight = &shown.flight;
     let lowest = flight.takeoff_cm_m.min(flight.touchdown().cm_height_m) as f32;
     let (low, high) = (-up * (lowest - 0.04), up * (crown_m(&shown) + 0.06));
-    clay.limb(low, high, 0.005, 0.005, ink);
+    mesh_builder.limb(low, high, 0.005, 0.005, ink);
     for end in [low, high] {
-        clay.ball(end, Vec3::splat(0.021), ink);
+        mesh_builder.ball(end, Vec3::splat(0.021), ink);
     }
-    long_axis.0 = meshes.add(clay.mesh());
+    long_axis.0 = meshes.add(mesh_builder.mesh());
 }
 
 type Moved<T, Other1, Other2> = (With<T>, Without<Other1>, Without<Other2>);

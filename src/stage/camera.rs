@@ -10,7 +10,7 @@ use bevy::window::{PrimaryWindow, RequestRedraw};
 use super::framing::Subject;
 use super::gesture::Pointers;
 use super::orbit::Orbit;
-use super::{ShownBeside, ShownFlight, StageArea, StageSystems, axis, dial};
+use super::{ShownFlight, ShownReference, StageArea, StageSystems, axis, dial};
 use crate::physics::flight::Flight;
 
 /// Half of the upright field of view, rad: long enough a lens not to bend the figure.
@@ -62,17 +62,17 @@ fn spawn(
 }
 
 /// Makes room for another jump, and for the attempt beside it.
-fn frame(shown: Res<ShownFlight>, beside: Res<ShownBeside>, mut orbit: ResMut<Orbit>) {
-    if !shown.is_changed() && !beside.is_changed() {
+fn frame(shown: Res<ShownFlight>, reference: Res<ShownReference>, mut orbit: ResMut<Orbit>) {
+    if !shown.is_changed() && !reference.is_changed() {
         return;
     }
-    let both = || std::iter::once(&shown.flight).chain(&beside.flight);
+    let both = || std::iter::once(&shown.flight).chain(&reference.flight);
     let most = |of: fn(&Flight) -> f64| both().map(|flight| of(flight)).fold(0.0, f64::max) as f32;
     let stature_m = most(|flight| flight.table.body.spec.stature_m);
     let apex_m = most(|flight| flight.takeoff_cm_m + flight.launch.jump_height_m);
     let stepped_m = (apex_m / FRAMED_STEP_M).ceil() * FRAMED_STEP_M;
     let goal = Subject {
-        dial_m: dial::reach_m(&shown, beside.flight.as_deref()),
+        dial_m: dial::reach_m(&shown, reference.flight.as_deref()),
         arms_m: [stepped_m + 0.25 * stature_m, 0.52 * stature_m],
         top_m: stepped_m + axis::reach_m(&shown),
     };

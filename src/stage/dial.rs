@@ -4,11 +4,11 @@ use std::f32::consts::{FRAC_PI_4, TAU};
 
 use bevy::prelude::*;
 
-use super::clay::Clay;
 use super::ice::level;
+use super::mesh_builder::MeshBuilder;
 use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
-use super::{Dress, ShownFlight, ShownMoment, StageSystems};
+use super::{ShownFlight, ShownMoment, StageSystems, Themed};
 use crate::physics::flight::{Flight, FlightSample};
 use crate::physics::rotation::heading_rad;
 use crate::scenario::call::QUARTER_BAND_FROM_DEG;
@@ -25,7 +25,7 @@ const RIM_M: f32 = 0.19;
 const STEP_RAD: f32 = 0.09;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Dress, spawn).add_systems(
+    app.add_systems(Themed, spawn).add_systems(
         PostUpdate,
         (
             draw_face.run_if(resource_exists_and_changed::<ShownFlight>),
@@ -120,10 +120,10 @@ impl Spiral {
 
 /// Room that the dial takes around the point under the CM, m, with what the attempt beside has turned
 /// on it.
-pub fn reach_m(shown: &ShownFlight, beside: Option<&Flight>) -> f32 {
+pub fn reach_m(shown: &ShownFlight, reference: Option<&Flight>) -> f32 {
     let own_m = Spiral::new(shown).reach_m();
-    beside.map_or(own_m, |beside| {
-        own_m.max(Spiral::of(beside, None).reach_m())
+    reference.map_or(own_m, |reference| {
+        own_m.max(Spiral::of(reference, None).reach_m())
     })
 }
 
@@ -134,11 +134,11 @@ pub fn turned_to(flight: &Flight, turned_rad: f64) -> Vec3 {
 }
 
 /// A mark on the spiral, as wide as its band.
-pub fn bead(ink: Ink) -> Clay {
-    let mut clay = Clay::default();
-    clay.disc(Vec3::ZERO, 0.86 * BAND_M, palette::now().ice.linear());
-    clay.disc(Vec3::Y * 0.001, 0.66 * BAND_M, ink.linear());
-    clay
+pub fn bead(ink: Ink) -> MeshBuilder {
+    let mut mesh_builder = MeshBuilder::default();
+    mesh_builder.disc(Vec3::ZERO, 0.86 * BAND_M, palette::now().ice.linear());
+    mesh_builder.disc(Vec3::Y * 0.001, 0.66 * BAND_M, ink.linear());
+    mesh_builder
 }
 
 fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<Paints>) {
@@ -153,7 +153,7 @@ fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<P
 
 /// A mark across the dial in the direction reached after turning so far.
 fn bar(
-    clay: &mut Clay,
+    mesh_builder: &mut MeshBuilder,
     spiral: &Spiral,
     turned_rad: f32,
     from_to_m: [f32; 2],
@@ -164,7 +164,7 @@ fn bar(
     let side = out.cross(Vec3::Y) * 0.5 * width_m;
     let lift = Vec3::Y * level::MARK;
     let points = from_to_m.map(|radius| (out * radius - side + lift, out * radius + side + lift));
-    clay.band(points.into_iter(), ink.linear());
+    mesh_builder.band(points.into_iter(), ink.linear());
 }
 
 fn draw_face(
@@ -174,15 +174,15 @@ fn draw_face(
     mut gap: Single<&mut Mesh3d, (With<Gap>, Without<Face>)>,
 ) {
     let spiral = Spiral::new(&shown);
-    let mut clay = Clay::default();
+    let mut mesh_builder = MeshBuilder::default();
     let track = palette::now().track.linear();
     let end_rad = spiral
         .owed_rad
         .unwrap_or(spiral.turned_rad)
         .max(spiral.turned_rad);
-    clay.band(spiral.band(0.0, end_rad, level::TRACK), track);
+    mesh_builder.band(spiral.band(0.0, end_rad, level::TRACK), track);
     let rim = |_: f32| (FACE_M - 0.012, FACE_M);
-    clay.band(
+    mesh_builder.band(
         spiral.arc(0.0, TAU, level::TRACK, rim),
         palette::now().tick.linear(),
     );
@@ -194,7 +194,7 @@ fn draw_face(
             (0.05, 0.012)
         };
         bar(
-            &mut clay,
+            &mut mesh_builder,
             &spiral,
             at_rad,
             [FACE_M - length, FACE_M],
@@ -204,19 +204,26 @@ fn draw_face(
     }
     let half = 0.5 * BAND_M;
     let start = [FACE_M, FIRST_M + half];
-    bar(&mut clay, &spiral, 0.0, start, 0.03, palette::now().mark);
+    bar(
+        &mut mesh_builder,
+        &spiral,
+        0.0,
+        start,
+        0.03,
+        palette::now().mark,
+    );
     if let Some(owed_rad) = spiral.owed_rad {
-        draw_owed(&mut clay, &spiral, owed_rad);
+        draw_owed(&mut mesh_builder, &spiral, owed_rad);
         gap.0 = meshes.add(gap_between(&spiral, owed_rad).mesh());
     }
-    face.0 = meshes.add(clay.mesh());
+    face.0 = meshes.add(mesh_builder.mesh());
 }
 
 /// The heading that the landing owes, and how far before it the jump still counts.
-fn draw_owed(clay: &mut Clay, spiral: &Spiral, owed_rad: f32) {
+fn draw_owed(mesh_builder: &mut MeshBuilder, spiral: &Spiral, owed_rad: f32) {
     let outer = spiral.reach_m() - RIM_M;
     bar(
-        clay,
+        mesh_builder,
         spiral,
         owed_rad,
         [FACE_M - 0.11, outer],
@@ -228,11 +235,11 @@ fn draw_owed(clay: &mut Clay, spiral: &Spiral, owed_rad: f32) {
     let lift = Vec3::Y * level::MARK;
     let base = out * (outer + 0.18) + lift;
     let [tip, a, b] = [out * outer + lift, base - side, base + side]
-        .map(|at| clay.vertex(at, Vec3::Y, palette::now().owed.linear()));
-    clay.triangle(tip, a, b);
+        .map(|at| mesh_builder.vertex(at, Vec3::Y, palette::now().owed.linear()));
+    mesh_builder.triangle(tip, a, b);
     let from = owed_rad - allowed_rad();
     let radii = |_: f32| (outer + 0.02, outer + 0.045);
-    clay.band(
+    mesh_builder.band(
         spiral.arc(from, owed_rad, level::MARK, radii),
         palette::now().owed.linear(),
     );
@@ -244,20 +251,20 @@ fn allowed_rad() -> f32 {
 }
 
 /// What the landing misses, as a wedge of the face and a stretch of the spiral.
-fn gap_between(spiral: &Spiral, owed_rad: f32) -> Clay {
+fn gap_between(spiral: &Spiral, owed_rad: f32) -> MeshBuilder {
     let turned = spiral.turned_rad;
     let ink = if owed_rad - turned >= allowed_rad() {
         palette::now().short
     } else {
         palette::now().owed
     };
-    let mut clay = Clay::default();
+    let mut mesh_builder = MeshBuilder::default();
     // Whole turns missing would wind the wedge over itself.
     let from = turned.max(owed_rad - TAU);
     let sector = spiral.arc(from, owed_rad, level::GAP, |_| (0.0, FACE_M - 0.012));
-    clay.band(sector, ink.over(palette::now().ice, 0.55).linear());
-    clay.band(spiral.band(turned, owed_rad, level::GAP), ink.linear());
-    clay
+    mesh_builder.band(sector, ink.over(palette::now().ice, 0.55).linear());
+    mesh_builder.band(spiral.band(turned, owed_rad, level::GAP), ink.linear());
+    mesh_builder
 }
 
 fn wind(
@@ -274,39 +281,39 @@ fn wind(
         return;
     }
     *visibility = Visibility::Inherited;
-    let mut clay = Clay::default();
-    clay.band(
+    let mut mesh_builder = MeshBuilder::default();
+    mesh_builder.band(
         spiral.band(0.0, turned_rad, level::WOUND),
         palette::now().wound.linear(),
     );
     for turn in 1..=(turned_rad / TAU) as u16 {
         let at_rad = TAU * f32::from(turn);
         let centre = spiral.direction(at_rad) * Spiral::radius_m(at_rad);
-        clay.disc(
+        mesh_builder.disc(
             centre + Vec3::Y * level::MARK,
             0.30 * BAND_M,
             palette::now().mark.linear(),
         );
     }
-    mesh.0 = meshes.add(clay.mesh());
+    mesh.0 = meshes.add(mesh_builder.mesh());
 }
 
 /// An arrow along X, from the middle of the dial.
-pub fn needle(ink: Ink) -> Clay {
-    let mut clay = Clay::default();
+pub fn needle(ink: Ink) -> MeshBuilder {
+    let mut mesh_builder = MeshBuilder::default();
     let ink = ink.linear();
     let at = |x: f32, side: f32| Vec3::new(x, 0.0, side);
-    clay.band(
+    mesh_builder.band(
         [0.0, 0.38]
             .map(|x| (at(x, -0.022), at(x, 0.022)))
             .into_iter(),
         ink,
     );
-    clay.disc(at(0.0, 0.0), 0.042, ink);
+    mesh_builder.disc(at(0.0, 0.0), 0.042, ink);
     let [a, b, c] = [at(0.53, 0.0), at(0.37, -0.075), at(0.37, 0.075)]
-        .map(|corner| clay.vertex(corner, Vec3::Y, ink));
-    clay.triangle(a, b, c);
-    clay
+        .map(|corner| mesh_builder.vertex(corner, Vec3::Y, ink));
+    mesh_builder.triangle(a, b, c);
+    mesh_builder
 }
 
 fn point(moment: Res<ShownMoment>, mut pointer: Single<&mut Transform, With<Pointer>>) {

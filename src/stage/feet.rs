@@ -2,14 +2,14 @@
 
 use bevy::math::{DVec3, Vec3};
 
-use super::clay::Clay;
 use super::mannequin::Mannequin;
+use super::mesh_builder::MeshBuilder;
 use super::palette::{self, Ink};
 use crate::physics::segments::ANKLE_HEIGHT_PER_STATURE;
 use crate::scenario::ground::{SHOES, SKATES};
 
 impl Mannequin<'_> {
-    pub fn foot(&self, tint: Ink) -> Clay {
+    pub fn foot(&self, tint: Ink) -> MeshBuilder {
         let footwear = self.body.spec.footwear;
         if footwear == SKATES {
             self.skate(tint)
@@ -21,7 +21,7 @@ impl Mannequin<'_> {
     }
 
     /// The boot's shaft, which moves with the shank.
-    pub fn add_shaft(&self, shank: &mut Clay, ankle_m: Vec3, tint: Ink) {
+    pub fn add_shaft(&self, shank: &mut MeshBuilder, ankle_m: Vec3, tint: Ink) {
         if self.body.spec.footwear == SKATES {
             let top = ankle_m + Vec3::Y * 0.10 * self.scale;
             let (wide, narrow) = (0.048 * self.scale, 0.043 * self.scale);
@@ -30,53 +30,53 @@ impl Mannequin<'_> {
     }
 
     /// A low foot whose lowest points are the ends of the sole.
-    fn shoe(&self, ink: Ink) -> Clay {
+    fn shoe(&self, ink: Ink) -> MeshBuilder {
         let scale = self.scale;
         let [heel, toe] = self.sole();
         let (back, front) = (0.036 * scale, 0.026 * scale);
-        let mut clay = Clay::default();
+        let mut mesh_builder = MeshBuilder::default();
         let back_at = Vec3::new(heel.x + back, heel.y + back, 0.0);
         let front_at = Vec3::new(toe.x - front, toe.y + front, 0.0);
-        clay.limb(back_at, front_at, back, front, ink.linear());
+        mesh_builder.limb(back_at, front_at, back, front, ink.linear());
         let instep = back_at + Vec3::X * 0.05 * scale;
-        clay.limb(Vec3::ZERO, instep, back, front, ink.linear());
+        mesh_builder.limb(Vec3::ZERO, instep, back, front, ink.linear());
         let drop = self.drop_m();
         if drop > 0.0 {
             let middle = 0.5 * (heel + toe) + Vec3::Y * 0.5 * drop;
             let half = Vec3::new(0.42 * (toe.x - heel.x), 0.5 * drop, back * 0.8);
-            clay.block(middle, half, palette::now().sole.linear());
+            mesh_builder.block(middle, half, palette::now().sole.linear());
         }
-        clay
+        mesh_builder
     }
 
     /// A boot on a blade.
-    fn skate(&self, tint: Ink) -> Clay {
+    fn skate(&self, tint: Ink) -> MeshBuilder {
         let scale = self.scale;
         let [heel, toe] = self.sole();
         let length = toe.x - heel.x;
         let sole_m = heel.y + self.drop_m();
-        let mut clay = Clay::default();
+        let mut mesh_builder = MeshBuilder::default();
 
         let (back, front) = (0.041 * scale, 0.029 * scale);
         let back_at = Vec3::new(heel.x + 0.9 * back, sole_m + back, 0.0);
         let front_at = Vec3::new(toe.x - front, sole_m + front, 0.0);
         let instep = front_at - Vec3::new(0.03, -0.004, 0.0) * scale;
-        clay.limb(back_at, front_at, back, front, leather(tint));
-        clay.limb(back_at, Vec3::ZERO, back, 0.043 * scale, leather(tint));
-        clay.limb(Vec3::ZERO, instep, 0.041 * scale, front, leather(tint));
+        mesh_builder.limb(back_at, front_at, back, front, leather(tint));
+        mesh_builder.limb(back_at, Vec3::ZERO, back, 0.043 * scale, leather(tint));
+        mesh_builder.limb(Vec3::ZERO, instep, 0.041 * scale, front, leather(tint));
 
         // A blade four millimetres thick would vanish: drawn at twice that.
         let steel = palette::now().steel.linear();
         let thick = 0.004 * scale;
         let runner = 0.16 * self.drop_m();
         let middle = 0.5 * (heel + toe) + Vec3::Y * runner;
-        clay.block(middle, Vec3::new(0.5 * length, runner, thick), steel);
+        mesh_builder.block(middle, Vec3::new(0.5 * length, runner, thick), steel);
         let rise = 0.5 * (sole_m + 0.008 * scale - heel.y);
         for (along, half) in [(0.20, 0.018), (0.76, 0.026)] {
             let post = heel + Vec3::new(along * length, rise, 0.0);
-            clay.block(post, Vec3::new(half * scale, rise, 1.2 * thick), steel);
+            mesh_builder.block(post, Vec3::new(half * scale, rise, 1.2 * thick), steel);
         }
-        clay
+        mesh_builder
     }
 
     /// Heel and toe of the sole or blade.

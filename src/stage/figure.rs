@@ -3,21 +3,21 @@
 use bevy::prelude::*;
 use glam::DVec3;
 
-use super::clay::{Clay, circle};
 use super::ice::level;
 use super::mannequin::Mannequin;
+use super::mesh_builder::{MeshBuilder, circle};
 use super::paint::{Paint, Paints, thing};
-use super::{Dress, ShownFlight, ShownMoment, StageSystems, palette};
-use crate::look::{self, Light};
+use super::{ShownFlight, ShownMoment, StageSystems, Themed, palette};
+use crate::appearance::{self, Light};
 use crate::physics::body::{BodySpec, Segment};
 use crate::physics::flight::Pose;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Dress, (spawn_figure, spawn_shadow))
+    app.add_systems(Themed, (spawn_figure, spawn_shadow))
         .add_systems(
             PostUpdate,
             (
-                dress.run_if(resource_exists_and_changed::<ShownFlight>),
+                theme.run_if(resource_exists_and_changed::<ShownFlight>),
                 (pose_figure, place_shadow).run_if(resource_exists_and_changed::<ShownMoment>),
             )
                 .in_set(StageSystems::Follow),
@@ -38,15 +38,15 @@ fn spawn_figure(mut commands: Commands, paints: Res<Paints>) {
 }
 
 /// Makes the figure anew when another body jumps.
-fn dress(
+fn theme(
     shown: Res<ShownFlight>,
     limbs: Query<(&Limb, &mut Mesh3d)>,
     mut meshes: ResMut<Assets<Mesh>>,
-    mut dressed: Local<Option<(Light, BodySpec)>>,
+    mut themed: Local<Option<(Light, BodySpec)>>,
 ) {
     let body = &shown.flight.table.body;
-    let clothes = (look::shown(), body.spec);
-    if dressed.replace(clothes) == Some(clothes) {
+    let clothes = (appearance::shown(), body.spec);
+    if themed.replace(clothes) == Some(clothes) {
         return;
     }
     let mannequin = Mannequin::new(body);
@@ -77,23 +77,23 @@ const SHADOW_RADIUS_M: f32 = 0.46;
 const SHADOW_HALF_M: f32 = 0.55;
 
 /// A dark spot that thins out to its rim, one metre in radius.
-fn spot() -> Clay {
-    let mut clay = Clay::default();
-    let row = |clay: &mut Clay, radius: f32| -> Vec<u32> {
+fn spot() -> MeshBuilder {
+    let mut mesh_builder = MeshBuilder::default();
+    let row = |mesh_builder: &mut MeshBuilder, radius: f32| -> Vec<u32> {
         // Falls smoothly from the middle to nothing at the rim.
         let alpha = (1.0 - radius * radius).powi(2);
         let color = palette::now().dark.linear_alpha(alpha);
         circle(32)
-            .map(|p| clay.vertex(Vec3::new(p.x, 0.0, -p.y) * radius, Vec3::Y, color))
+            .map(|p| mesh_builder.vertex(Vec3::new(p.x, 0.0, -p.y) * radius, Vec3::Y, color))
             .collect()
     };
-    let mut inner = row(&mut clay, 0.0);
+    let mut inner = row(&mut mesh_builder, 0.0);
     for i in 1..=6 {
-        let outer = row(&mut clay, i as f32 / 6.0);
-        clay.join(&inner, &outer);
+        let outer = row(&mut mesh_builder, i as f32 / 6.0);
+        mesh_builder.join(&inner, &outer);
         inner = outer;
     }
-    clay
+    mesh_builder
 }
 
 fn spawn_shadow(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<Paints>) {

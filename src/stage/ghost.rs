@@ -9,16 +9,16 @@ use super::figure::placed;
 use super::ice::level;
 use super::mannequin::Mannequin;
 use super::paint::{Paints, thing};
-use super::{BesideMoment, ShownBeside, StageSystems, dial, palette};
-use crate::look::{self, Light};
+use super::{ReferenceMoment, ShownReference, StageSystems, dial, palette};
+use crate::appearance::{self, Light};
 use crate::physics::body::{BodySpec, Segment};
 
 pub fn plugin(app: &mut App) {
     app.add_systems(
         PostUpdate,
         (
-            appear.run_if(resource_exists_and_changed::<ShownBeside>),
-            pose.run_if(resource_exists_and_changed::<BesideMoment>),
+            appear.run_if(resource_exists_and_changed::<ShownReference>),
+            pose.run_if(resource_exists_and_changed::<ReferenceMoment>),
         )
             .chain()
             .in_set(StageSystems::Follow),
@@ -41,18 +41,18 @@ const THIN: f32 = 0.55;
 /// Makes the figure, makes it anew for another body, or takes it away.
 fn appear(
     mut commands: Commands,
-    beside: Res<ShownBeside>,
+    reference: Res<ShownReference>,
     parts: Query<Entity, With<Part>>,
     mut meshes: ResMut<Assets<Mesh>>,
     paints: Res<Paints>,
-    mut dressed: Local<Option<(Light, BodySpec)>>,
+    mut themed: Local<Option<(Light, BodySpec)>>,
 ) {
-    let body = beside.flight.as_ref().map(|flight| &flight.table.body);
-    let clothes = body.map(|body| (look::shown(), body.spec));
-    if *dressed == clothes {
+    let body = reference.flight.as_ref().map(|flight| &flight.table.body);
+    let clothes = body.map(|body| (appearance::shown(), body.spec));
+    if *themed == clothes {
         return;
     }
-    *dressed = clothes;
+    *themed = clothes;
     for part in parts {
         commands.entity(part).despawn();
     }
@@ -69,17 +69,17 @@ fn appear(
         (Part::Hand, dial::needle(palette::now().ghost_mark)),
         (Part::Bead, dial::bead(palette::now().ghost_mark)),
     ];
-    for (part, clay) in marks {
-        commands.spawn((part, thing(meshes.add(clay.mesh()), &paints.flat)));
+    for (part, mesh_builder) in marks {
+        commands.spawn((part, thing(meshes.add(mesh_builder.mesh()), &paints.flat)));
     }
 }
 
 fn pose(
-    beside: Res<ShownBeside>,
-    moment: Res<BesideMoment>,
+    reference: Res<ShownReference>,
+    moment: Res<ReferenceMoment>,
     parts: Query<(&Part, &mut Transform)>,
 ) {
-    let (Some(flight), Some(pose)) = (&beside.flight, &moment.pose) else {
+    let (Some(flight), Some(pose)) = (&reference.flight, &moment.pose) else {
         return;
     };
     for (part, mut transform) in parts {

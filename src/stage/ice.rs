@@ -6,10 +6,10 @@ use std::f32::consts::FRAC_PI_2;
 
 use bevy::prelude::*;
 
-use super::clay::{Clay, circle};
+use super::mesh_builder::{MeshBuilder, circle};
 use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
-use super::{Dress, StageSystems};
+use super::{StageSystems, Themed};
 
 /// Heights of what lies on the ice, m: thin layers, far enough apart for the depth buffer.
 pub mod level {
@@ -43,7 +43,7 @@ const SKY_AROUND: usize = 24;
 struct Sky;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Dress, spawn).add_systems(
+    app.add_systems(Themed, spawn).add_systems(
         PostUpdate,
         follow
             .after(StageSystems::Follow)
@@ -72,8 +72,8 @@ fn smooth(x: f32) -> f32 {
     x * x * (3.0 - 2.0 * x)
 }
 
-fn scratches() -> Clay {
-    let mut clay = Clay::default();
+fn scratches() -> MeshBuilder {
+    let mut mesh_builder = MeshBuilder::default();
     for radius in RINGS_M {
         let color = palette::now()
             .scratch
@@ -84,9 +84,9 @@ fn scratches() -> Clay {
             let lift = Vec3::Y * level::SCRATCH;
             (out * (radius - SCRATCH_WIDTH_M) + lift, out * radius + lift)
         });
-        clay.band(points, color);
+        mesh_builder.band(points, color);
     }
-    clay
+    mesh_builder
 }
 
 /// The colour seen in a direction this far above the horizon.
@@ -104,7 +104,7 @@ fn sky_at(elevation_rad: f32) -> Ink {
 }
 
 /// Rows of one colour each, close together where the haze clears.
-fn sky() -> Clay {
+fn sky() -> MeshBuilder {
     let steps = |clear_rad: f32, sign: i8| {
         (1..=HAZE_STEPS).map(move |i| f32::from(sign * i) / f32::from(HAZE_STEPS) * clear_rad)
     };
@@ -114,7 +114,7 @@ fn sky() -> Clay {
         .chain(steps(CLEAR_ABOVE_RAD, 1))
         .chain(std::iter::once(FRAC_PI_2))
         .collect();
-    let mut clay = Clay::default();
+    let mut mesh_builder = MeshBuilder::default();
     let mut below: Option<Vec<u32>> = None;
     for elevation in elevations {
         let (sin, cos) = elevation.sin_cos();
@@ -122,13 +122,13 @@ fn sky() -> Clay {
         let row: Vec<u32> = circle(SKY_AROUND)
             .map(|p| {
                 let out = Vec3::new(p.x * cos, sin, -p.y * cos);
-                clay.vertex(SKY_M * out, -out, color)
+                mesh_builder.vertex(SKY_M * out, -out, color)
             })
             .collect();
         if let Some(below) = below {
-            clay.join(&below, &row);
+            mesh_builder.join(&below, &row);
         }
         below = Some(row);
     }
-    clay
+    mesh_builder
 }

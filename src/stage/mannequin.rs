@@ -5,7 +5,7 @@
 
 use bevy::math::Vec3;
 
-use super::clay::{Clay, Section};
+use super::mesh_builder::{MeshBuilder, Section};
 use super::palette::{self, Ink};
 use crate::physics::body::{Body, Part, Segment};
 
@@ -47,7 +47,7 @@ impl<'a> Mannequin<'a> {
         }
     }
 
-    pub fn segment(&self, segment: Segment) -> Clay {
+    pub fn segment(&self, segment: Segment) -> MeshBuilder {
         use Segment::{
             Head, LeftFoot, LeftForearm, LeftHand, LeftShank, LeftThigh, LeftUpperArm, LowerTrunk,
             MiddleTrunk, RightFoot, RightForearm, RightHand, RightShank, RightThigh, RightUpperArm,
@@ -68,21 +68,21 @@ impl<'a> Mannequin<'a> {
     }
 
     /// From the segment's joint to the next one.
-    fn limb(&self, segment: Segment, from_m: f32, to_m: f32, tint: Ink) -> Clay {
-        let mut clay = Clay::default();
+    fn limb(&self, segment: Segment, from_m: f32, to_m: f32, tint: Ink) -> MeshBuilder {
+        let mut mesh_builder = MeshBuilder::default();
         let scale = self.scale;
-        clay.limb(
+        mesh_builder.limb(
             Vec3::ZERO,
             self.end(segment),
             from_m * scale,
             to_m * scale,
             tint.linear(),
         );
-        clay
+        mesh_builder
     }
 
     /// The segment's part of the trunk, seamless with its neighbours' while the trunk is straight.
-    fn trunk(&self, segment: Segment) -> Clay {
+    fn trunk(&self, segment: Segment) -> MeshBuilder {
         let lengths = [
             Segment::LowerTrunk,
             Segment::MiddleTrunk,
@@ -111,103 +111,103 @@ impl<'a> Mannequin<'a> {
                 half_width_m: width * self.scale,
             }
         };
-        let mut clay = Clay::default();
-        clay.loft(heights, section, palette::now().suit.linear());
-        clay
+        let mut mesh_builder = MeshBuilder::default();
+        mesh_builder.loft(heights, section, palette::now().suit.linear());
+        mesh_builder
     }
 
     /// Upper trunk with the shoulder line and the neck.
-    fn chest(&self) -> Clay {
-        let mut clay = self.trunk(Segment::UpperTrunk);
+    fn chest(&self) -> MeshBuilder {
+        let mut mesh_builder = self.trunk(Segment::UpperTrunk);
         let suit = palette::now().suit.linear();
         let scale = self.scale;
         let shoulder = self.joint(Segment::LeftUpperArm);
         let neck = Vec3::new(0.0, shoulder.y + 0.035 * scale, 0.0);
         for arm in [Segment::LeftUpperArm, Segment::RightUpperArm] {
-            clay.limb(neck, self.joint(arm), 0.050 * scale, 0.046 * scale, suit);
+            mesh_builder.limb(neck, self.joint(arm), 0.050 * scale, 0.046 * scale, suit);
         }
         let skin = palette::now().skin.linear();
-        clay.limb(
+        mesh_builder.limb(
             neck,
             self.end(Segment::UpperTrunk),
             0.056 * scale,
             0.051 * scale,
             skin,
         );
-        clay
+        mesh_builder
     }
 
-    fn head(&self) -> Clay {
-        let mut clay = Clay::default();
+    fn head(&self) -> MeshBuilder {
+        let mut mesh_builder = MeshBuilder::default();
         let scale = self.scale;
         let at = |x: f32, y: f32, z: f32| Vec3::new(x, y, z) * scale;
         let (skin, hair) = (palette::now().skin.linear(), palette::now().dark.linear());
         // The face ends at the crown, which is the end of the segment.
         let middle = self.end(Segment::Head) - at(-0.012, 0.120, 0.0);
-        clay.limb(
+        mesh_builder.limb(
             Vec3::ZERO,
             middle - at(0.02, 0.04, 0.0),
             0.051 * scale,
             0.055 * scale,
             skin,
         );
-        clay.ball(middle, at(0.097, 0.120, 0.083), skin);
-        clay.ball(
+        mesh_builder.ball(middle, at(0.097, 0.120, 0.083), skin);
+        mesh_builder.ball(
             middle + at(-0.019, 0.022, 0.0),
             at(0.099, 0.111, 0.090),
             hair,
         );
-        clay.ball(
+        mesh_builder.ball(
             middle + at(-0.118, 0.060, 0.0),
             at(0.040, 0.040, 0.040),
             hair,
         );
-        clay.ball(
+        mesh_builder.ball(
             middle + at(0.095, -0.018, 0.0),
             at(0.022, 0.019, 0.013),
             skin,
         );
         for side in [-1.0, 1.0] {
-            clay.ball(
+            mesh_builder.ball(
                 middle + at(0.081, 0.012, 0.033 * side),
                 at(0.012, 0.013, 0.010),
                 hair,
             );
         }
-        clay
+        mesh_builder
     }
 
-    fn hand(&self, segment: Segment) -> Clay {
+    fn hand(&self, segment: Segment) -> MeshBuilder {
         let scale = self.scale;
         let knuckle = self.end(segment);
         let skin = palette::now().skin.linear();
-        let mut clay = Clay::default();
-        clay.limb(Vec3::ZERO, knuckle, 0.027 * scale, 0.034 * scale, skin);
-        clay.limb(knuckle, knuckle * 2.0, 0.033 * scale, 0.018 * scale, skin);
+        let mut mesh_builder = MeshBuilder::default();
+        mesh_builder.limb(Vec3::ZERO, knuckle, 0.027 * scale, 0.034 * scale, skin);
+        mesh_builder.limb(knuckle, knuckle * 2.0, 0.033 * scale, 0.018 * scale, skin);
         for held in self.body.parts.iter().filter(|part| is_held(part, segment)) {
             // A ball's moment is 0.4 m r².
             let radius_m = (held.moments_kg_m2.x / (0.4 * held.mass_kg)).sqrt() as f32;
             let shown = Vec3::splat(HAND_MASS_SHOWN * radius_m);
-            clay.ball(
+            mesh_builder.ball(
                 held.cm_m.as_vec3(),
                 shown,
                 palette::now().hand_mass.linear(),
             );
         }
-        clay
+        mesh_builder
     }
 
     /// With a calf behind and, on skates, the shaft of the boot.
-    fn shank(&self, segment: Segment, tint: Ink) -> Clay {
-        let mut clay = self.limb(segment, 0.053, 0.036, tint);
-        self.add_shaft(&mut clay, self.end(segment), tint);
+    fn shank(&self, segment: Segment, tint: Ink) -> MeshBuilder {
+        let mut mesh_builder = self.limb(segment, 0.053, 0.036, tint);
+        self.add_shaft(&mut mesh_builder, self.end(segment), tint);
         let calf = self.end(segment) * 0.30 - Vec3::X * 0.014 * self.scale;
-        clay.ball(
+        mesh_builder.ball(
             calf,
             Vec3::new(0.050, 0.120, 0.048) * self.scale,
             tint.linear(),
         );
-        clay
+        mesh_builder
     }
 
     fn end(&self, segment: Segment) -> Vec3 {

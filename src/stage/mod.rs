@@ -7,9 +7,7 @@ pub mod palette;
 
 mod axis;
 mod camera;
-mod clay;
 mod dial;
-mod dress;
 mod feet;
 mod figure;
 mod framing;
@@ -17,8 +15,10 @@ mod gesture;
 mod ghost;
 mod ice;
 mod mannequin;
+mod mesh_builder;
 mod orbit;
 mod paint;
+mod theme;
 mod trails;
 
 use std::sync::Arc;
@@ -28,8 +28,8 @@ use bevy::camera::CameraUpdateSystems;
 use bevy::prelude::*;
 use bevy_egui::EguiPostUpdateSet;
 
-use dress::Dress;
 pub use orbit::{Orbit, View};
+use theme::Themed;
 
 use crate::physics::flight::{Flight, Pose};
 use crate::session::Session;
@@ -70,13 +70,13 @@ struct ShownMoment {
 
 /// The attempt beside it; touched only when there is another one, or none any more.
 #[derive(Resource, Default)]
-struct ShownBeside {
+struct ShownReference {
     flight: Option<Arc<Flight>>,
 }
 
 /// That attempt at the same moment after take-off.
 #[derive(Resource, Default)]
-struct BesideMoment {
+struct ReferenceMoment {
     playhead_s: f64,
     pose: Option<Pose>,
 }
@@ -84,8 +84,8 @@ struct BesideMoment {
 impl Plugin for StagePlugin {
     fn build(&self, app: &mut App) {
         app.init_resource::<StageArea>()
-            .init_resource::<ShownBeside>()
-            .init_resource::<BesideMoment>()
+            .init_resource::<ShownReference>()
+            .init_resource::<ReferenceMoment>()
             .configure_sets(
                 PostUpdate,
                 (StageSystems::Read, StageSystems::Follow)
@@ -97,12 +97,12 @@ impl Plugin for StagePlugin {
             )
             .add_systems(
                 PostUpdate,
-                (read_session, read_beside)
+                (read_session, read_reference)
                     .in_set(StageSystems::Read)
                     .run_if(resource_exists::<Session>),
             )
             .add_plugins((
-                dress::plugin,
+                theme::plugin,
                 paint::plugin,
                 ice::plugin,
                 dial::plugin,
@@ -149,21 +149,21 @@ fn read_session(
     }
 }
 
-fn read_beside(
+fn read_reference(
     session: Res<Session>,
-    mut beside: ResMut<ShownBeside>,
-    mut moment: ResMut<BesideMoment>,
+    mut reference: ResMut<ShownReference>,
+    mut moment: ResMut<ReferenceMoment>,
 ) {
-    let flight = session.beside().map(|beside| &beside.jump.flight);
+    let flight = session.reference().map(|reference| &reference.jump.flight);
     let playhead_s = session.playhead_s();
-    let same_flight = beside.flight.as_ref().map(Arc::as_ptr) == flight.map(Arc::as_ptr);
+    let same_flight = reference.flight.as_ref().map(Arc::as_ptr) == flight.map(Arc::as_ptr);
     if same_flight && (flight.is_none() || moment.playhead_s == playhead_s) {
         return;
     }
     if !same_flight {
-        beside.flight = flight.cloned();
+        reference.flight = flight.cloned();
     }
-    *moment = BesideMoment {
+    *moment = ReferenceMoment {
         playhead_s,
         pose: flight.map(|flight| flight.pose_at(playhead_s)),
     };

@@ -24,7 +24,7 @@ pub fn plugin(app: &mut App) {
 #[bind_group_data(Sides)]
 pub struct Paint {
     #[uniform(0)]
-    look: Look,
+    appearance: Look,
     sheer: bool,
     sides: Sides,
 }
@@ -53,13 +53,13 @@ impl From<&Paint> for Sides {
 
 impl Paint {
     const fn new(shaded: f32, sides: Sides) -> Self {
-        let look = Look {
+        let appearance = Look {
             opacity: 1.0,
             shaded,
             padding: Vec2::ZERO,
         };
         Self {
-            look,
+            appearance,
             sheer: false,
             sides,
         }
@@ -68,12 +68,12 @@ impl Paint {
     /// Seen through, all of it so much.
     const fn sheer(mut self, opacity: f32) -> Self {
         self.sheer = true;
-        self.look.opacity = opacity;
+        self.appearance.opacity = opacity;
         self
     }
 
     pub const fn set_opacity(&mut self, opacity: f32) {
-        self.look.opacity = opacity;
+        self.appearance.opacity = opacity;
     }
 }
 

@@ -2,8 +2,8 @@
 
 use bevy::color::{Color, ColorToComponents, Srgba};
 
-pub use crate::look::Ink;
-use crate::look::{Stage, colours};
+pub use crate::appearance::Ink;
+use crate::appearance::{Stage, colours};
 
 /// The set to be drawn with.
 pub fn now() -> &'static Stage {

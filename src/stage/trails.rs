@@ -3,10 +3,10 @@
 use bevy::prelude::*;
 use glam::DVec3;
 
-use super::clay::{Clay, basis, circle};
+use super::mesh_builder::{MeshBuilder, basis, circle};
 use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
-use super::{Dress, ShownFlight, ShownMoment, StageSystems};
+use super::{ShownFlight, ShownMoment, StageSystems, Themed};
 use crate::physics::body::{Body, Segment};
 use crate::physics::flight::Pose;
 
@@ -20,7 +20,7 @@ const OPACITY: f32 = 0.85;
 const AROUND: usize = 6;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Dress, spawn).add_systems(
+    app.add_systems(Themed, spawn).add_systems(
         PostUpdate,
         (
             trace.run_if(resource_exists_and_changed::<ShownFlight>),
@@ -102,8 +102,8 @@ fn draw(
 }
 
 /// A tube through points, as thick and as dense as each point is fresh (0 to 1).
-fn tube(points: &[(Vec3, f32)], ink: Ink) -> Clay {
-    let mut clay = Clay::default();
+fn tube(points: &[(Vec3, f32)], ink: Ink) -> MeshBuilder {
+    let mut mesh_builder = MeshBuilder::default();
     let mut side = basis((points[1].0 - points[0].0).normalize_or(Vec3::Y)).0;
     let mut last: Option<Vec<u32>> = None;
     for (i, &(at, fresh)) in points.iter().enumerate() {
@@ -117,13 +117,13 @@ fn tube(points: &[(Vec3, f32)], ink: Ink) -> Clay {
         let ring: Vec<u32> = circle(AROUND)
             .map(|p| {
                 let normal = side * p.x + other * p.y;
-                clay.vertex(at + normal * RADIUS_M * fresh, normal, color)
+                mesh_builder.vertex(at + normal * RADIUS_M * fresh, normal, color)
             })
             .collect();
         if let Some(last) = last {
-            clay.join(&ring, &last);
+            mesh_builder.join(&ring, &last);
         }
         last = Some(ring);
     }
-    clay
+    mesh_builder
 }

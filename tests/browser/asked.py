@@ -2,7 +2,7 @@
 
 import touch
 
-QUESTIONS = ["Jump", "Why", "Win", "Map", "Compare"]
+QUESTIONS = ["Jump", "Why", "Goal", "Map", "Compare"]
 
 
 def ask(page, question):
@@ -11,12 +11,12 @@ def ask(page, question):
     complete = {
         "Jump": lambda: True,
         "Why": lambda: page.outputs().get("gain:jump_height_m"),
-        "Win": lambda: page.outputs().get("win:joint"),
+        "Goal": lambda: page.outputs().get("goal:combination"),
         "Map": lambda: page.outputs().get("map:done", "").startswith("61 x 61 "),
         "Compare": lambda: page.outputs().get("compare:sentence"),
     }
     if question == "Compare":
-        page.wait_until("an attempt to lay beside", lambda: "beside:as opened" in page.rects())
-        touch.tap(page, *page.centre("beside:as opened"))
+        page.wait_until("an attempt to lay beside", lambda: "reference:as opened" in page.rects())
+        touch.tap(page, *page.centre("reference:as opened"))
     page.wait_until(question, complete[question])
     page.next_frames(4)

@@ -124,7 +124,7 @@ def test_two_kept_jumps_are_compared_as_by_the_command(page):
 def test_the_comparison_follows_a_slider(page, tmp_path):
     at_rest(page)
     question(page, "Compare")
-    lay(page, "beside:as opened")
+    lay(page, "reference:as opened")
     assert "nothing differs" in page.output("compare:sentence")
     question(page, "Jump")
     x, y, width, height = page.rects()["slider:takeoff_rate_rad_s"]
@@ -206,7 +206,7 @@ def test_the_second_attempt_is_a_figure_in_the_picture(page):
     alone = reddish_purple(stage_image(page))
     lay(page, "kept:1")
     page.wait_until("two figures", lambda: reddish_purple(stage_image(page)) > alone + 300)
-    tap(page, "beside:none")
+    tap(page, "reference:none")
     page.wait_until("one figure again", lambda: reddish_purple(stage_image(page)) <= alone)
 
 
@@ -226,7 +226,7 @@ def test_the_second_attempt_has_its_curves_in_the_charts(page):
     page.wait_until("one curve each", lambda: curve_pixels(page) == 0)
     lay(page, "kept:1")
     page.wait_until("two curves each", lambda: curve_pixels(page) > 300)
-    tap(page, "beside:none")
+    tap(page, "reference:none")
     page.wait_until("one curve each again", lambda: curve_pixels(page) == 0)
 
 
@@ -304,7 +304,7 @@ def test_a_link_carries_the_comparison(page, new_page, tmp_path):
     assert of(elsewhere) == of(page)
     assert names(elsewhere) == []
 
-    tap(page, "beside:none")
+    tap(page, "reference:none")
     page.wait_until("an address without the link", lambda: fragment(page) == "")
 
 
@@ -396,9 +396,9 @@ def test_what_is_touched_is_large_enough_and_apart(new_page, size):
     own = {
         name: rect
         for name, rect in page.rects().items()
-        if name in ("keep", "save all") or name.startswith(("kept", "beside:"))
+        if name in ("keep", "save all") or name.startswith(("kept", "reference:"))
     }
-    assert {"keep", "save all", "kept:1", "kept Undo", "kept Rename", "beside:none"} <= own.keys()
+    assert {"keep", "save all", "kept:1", "kept Undo", "kept Rename", "reference:none"} <= own.keys()
     for name, (x, _, width, height) in own.items():
         assert width >= 44 and height >= 44, (name, width, height)
         assert 0 <= x and x + width <= size[0], name

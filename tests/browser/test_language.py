@@ -168,7 +168,7 @@ def at_rest_in_any_language(page):
 def test_what_is_being_done_outlives_another_language(page):
     """A changed jump, how sure it is, what is folded open."""
     at_rest(page)
-    fold = "fold:How sure are the inputs"
+    fold = "fold:Uncertainty of the inputs"
     type_value(page, "takeoff_rate_rad_s", "120")
     wait_for_output(page, "takeoff_rate_rad_s", lambda text: text == "120 rpm")
     touch.tap(page, *page.centre("how sure"))

@@ -17,12 +17,12 @@ use turns_aloft::scenario::reading::NotText;
 use turns_aloft::scenario::uncertainty::{HALF_WIDTHS, Uncertainty};
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit};
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
-use turns_aloft::session::compare::{Which, told};
+use turns_aloft::session::compare::{Which, describe};
+use turns_aloft::session::goal::{GoalTurns, words as goal};
 use turns_aloft::session::readings::{
     Group, call_text, change_text, facing_text, mark, phase, picture, readings,
     shortfall_range_text, shortfall_text, summary, uncalled_text,
 };
-use turns_aloft::session::win::{Target, words as win};
 use turns_aloft::session::{Question, Session, weights, why};
 
 /// A text, and where it came from.
@@ -99,27 +99,27 @@ pub fn everything_kept(change: impl Fn(&mut Session)) -> Vec<Heard> {
     let mut session = Session::default();
     session.open(four.scenario.clone());
     session.show_range(true);
-    session.set_target(Target::Turns(4.5));
-    session.lay_beside(Which::AsOpened);
+    session.set_goal(GoalTurns::Turns(4.5));
+    session.set_reference(Which::AsOpened);
     session.try_change(&KEYS[0], 18.0);
     for question in Question::ALL {
         session.ask(question);
-        session.think(|| true);
+        session.poll(|| true);
     }
     change(&mut session);
     for question in Question::ALL {
         session.ask(question);
         if question == Question::Compare {
-            session.think(|| true);
+            session.poll(|| true);
         }
         ear.readings(question.name(), &session);
     }
-    for (place, text) in ["win"; 9].into_iter().zip(session.win_cautions()) {
+    for (place, text) in ["win"; 9].into_iter().zip(session.goal_cautions()) {
         ear.hear(place, text);
     }
-    session.lay_beside(Which::Start("trampoline".to_owned()));
+    session.set_reference(Which::Start("trampoline".to_owned()));
     change(&mut session);
-    session.think(|| true);
+    session.poll(|| true);
     ear.readings("beside a start", &session);
     ear.0
 }
@@ -140,8 +140,8 @@ fn tables(ear: &mut Ear) {
         ear.hear(start.name, start.label());
         let jump = start.scenario.fly();
         for key in &KEYS {
-            if let Some(reach) = start.scenario.reach(key, &jump) {
-                ear.hear(key.key, reach.source.text());
+            if let Some(marks) = start.scenario.marks(key, &jump) {
+                ear.hear(key.key, marks.source.text());
             }
         }
     }
@@ -201,7 +201,7 @@ fn tables(ear: &mut Ear) {
         Verdict::BeyondMeasured,
         Verdict::CannotAlone,
     ] {
-        ear.hear("verdict", win::verdict(verdict));
+        ear.hear("verdict", goal::verdict(verdict));
     }
     for message in [
         caution::NO_SAFE_NUMBER,
@@ -210,14 +210,14 @@ fn tables(ear: &mut Ear) {
         caution::LATER,
         caution::ASK,
         Season::SOURCE,
-        win::SEASON,
-        win::LIMITS,
+        goal::SEASON,
+        goal::LIMITS,
         why::words::IDEAL,
         why::words::ICE,
         why::words::TURNS,
         why::words::ORDER,
         why::words::BACK,
-        told::ORDER,
+        describe::ORDER,
     ] {
         ear.hear("table", message.text());
     }
@@ -390,7 +390,7 @@ fn visit(ear: &mut Ear, place: &str, jump: &Scenario) {
     ear.readings(place, &session);
     ear.hear("summary", summary(&session));
     session.ask(Question::Why);
-    session.think(|| true);
+    session.poll(|| true);
     ear.readings(place, &session);
     let went = session.went().expect("it has been worked out");
     for cause in Cause::ORDER {
@@ -418,50 +418,50 @@ fn visit(ear: &mut Ear, place: &str, jump: &Scenario) {
 fn win_answers(ear: &mut Ear, jump: &Scenario, turns: f64) {
     let mut session = Session::default();
     session.open(jump.clone());
-    session.set_target(Target::Turns(turns));
+    session.set_goal(GoalTurns::Turns(turns));
     session.step_limit(2, 1, 1.0);
     session.step_season(1, -1e6);
-    session.ask(Question::Win);
-    session.think(|| true);
+    session.ask(Question::Goal);
+    session.poll(|| true);
     ear.readings("win", &session);
     for (single, _) in session.singles() {
         ear.hear("win", single.label.text());
-        ear.hear("win", win::basis(&session, single));
-        ear.hear("win", win::most(&session, single));
+        ear.hear("win", goal::basis(&session, single));
+        ear.hear("win", goal::most(&session, single));
         if let Some(proposal) = &single.proposal {
-            ear.hear("win", win::landing(&session, proposal.landing_load_bw));
+            ear.hear("win", goal::landing(&session, proposal.landing_load_bw));
         }
     }
-    if let (Some(joint), _) = session.joint() {
-        ear.hear("win", win::effort(joint));
+    if let (Some(joint), _) = session.combination() {
+        ear.hear("win", goal::effort(joint));
         ear.hear("win", joint.judgement.source.text());
-        for change in win::parts(&session, joint) {
-            ear.hear("win", win::part(&session, change));
+        for change in goal::parts(&session, joint) {
+            ear.hear("win", goal::part(&session, change));
         }
     }
     for (place, lever) in LEVERS.iter().enumerate() {
         // A number and its unit alone may be the same.
-        ear.hear(lever.key, format!("{}!", win::reach(&session, place)));
-        ear.hear(lever.key, format!("{}!", win::season(&session, place)));
+        ear.hear(lever.key, format!("{}!", goal::marks(&session, place)));
+        ear.hear(lever.key, format!("{}!", goal::season(&session, place)));
     }
-    for said in session.win_cautions() {
+    for said in session.goal_cautions() {
         ear.hear("win", said);
     }
-    ear.hear("win", win::question(&session));
-    session.set_target(Target::Turns(1.0));
-    ear.hear("win", win::question(&session));
+    ear.hear("win", goal::question(&session));
+    session.set_goal(GoalTurns::Turns(1.0));
+    ear.hear("win", goal::question(&session));
 }
 
 fn map_answers(ear: &mut Ear) {
     let mut session = Session::default();
     session.ask(Question::Map);
-    session.think(|| false);
+    session.poll(|| false);
     ear.readings("map under way", &session);
-    session.think(|| true);
+    session.poll(|| true);
     ear.readings("map", &session);
     let hands = key("hand_mass_kg").expect("a key");
     session.choose_map_lever(0, hands);
-    session.think(|| true);
+    session.poll(|| true);
     ear.readings("map of the hands", &session);
     for keep in KEEPS {
         session.change(|jump| jump.hands_keep = keep);
@@ -475,20 +475,20 @@ fn compare_answers(ear: &mut Ear) {
     let mut session = Session::default();
     session.ask(Question::Compare);
     session.keep_jump();
-    for beside in ["trampoline", "crooked-takeoff", "half-a-turn-short"] {
-        session.lay_beside(Which::Start(beside.to_owned()));
-        session.think(|| true);
-        ear.readings(beside, &session);
+    for reference in ["trampoline", "crooked-takeoff", "half-a-turn-short"] {
+        session.set_reference(Which::Start(reference.to_owned()));
+        session.poll(|| true);
+        ear.readings(reference, &session);
     }
-    session.lay_beside(Which::AsOpened);
+    session.set_reference(Which::AsOpened);
     for (key, value) in [(0, 12.0), (0, 5.0), (1, 0.5), (13, 0.6), (4, 0.5)] {
         session.set(&KEYS[key], value);
-        session.think(|| true);
+        session.poll(|| true);
         ear.readings(KEYS[key].key, &session);
     }
     session.reset_all();
     session.change(|jump| jump.boot_mass_kg += 1e-6);
-    session.think(|| true);
+    session.poll(|| true);
     ear.readings("hardly changed", &session);
 }
 
@@ -528,7 +528,7 @@ fn notices(ear: &mut Ear) {
     session.set(&KEYS[4], 0.5);
     session.open_link(&fragment);
     ear.notice("a link to somebody with another jump", &mut session);
-    session.take_up("rubbish");
+    session.restore("rubbish");
     ear.notice("the last visit", &mut session);
     earlier_bodies(ear, &mut session);
 
@@ -587,7 +587,7 @@ fn notices(ear: &mut Ear) {
         ("long", " ".repeat(2_000_001)),
         ("rubbish", "rubbish".to_owned()),
     ] {
-        let why = session.take_up_kept_jumps(&text).expect_err("it is broken");
+        let why = session.restore_kept_jumps(&text).expect_err("it is broken");
         ear.hear(place, why.to_string());
     }
 }
@@ -604,8 +604,8 @@ fn earlier_bodies(ear: &mut Ear, session: &mut Session) {
     let visit = session
         .keep()
         .replace("_scenario\\\": 2", "_scenario\\\": 1");
-    session.take_up(&visit);
-    session.say_kept_earlier();
+    session.restore(&visit);
+    session.report_earlier_body();
     ear.notice("a visit of version 1", session);
 }
 

@@ -65,25 +65,25 @@ half-width-inertia-ratio-share-about = Wie viele Male so groß das Trägheitsmom
 
 ## Woher die Marken an einer Zahl kommen.
 
-reach-tuck = Die Form des Körpers erlaubt den ganzen Bereich; ein veröffentlichtes Maß für das Anlegen wurde nicht gefunden. Markiert, wo ein Gelenk dieses Sprungs beim Schließen und Halten die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
-reach-close-delay = Das Schließen kann beginnen, sobald der Fuß das Eis verlässt (übliche Praxis, ohne Quelle).
-reach-close-delay-not-known = Für jemanden dieser Größe nicht bekannt: Dass das Schließen beginnen kann, sobald der Fuß das Eis verlässt, ist übliche Praxis bei Erwachsenen, ohne Quelle.
-reach-close-time = Wie schnell Menschen schließen, wurde nicht gemessen gefunden: markiert, wo ein Gelenk dieses Sprungs beim Schließen die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
-reach-open-time = Wie schnell Menschen öffnen, wurde nicht gemessen gefunden: markiert, wo ein Gelenk dieses Sprungs beim Öffnen die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
-reach-effort-not-known = Für jemanden dieser Größe nicht bekannt: Die Kraft von Kindern in Schulter und Hüfte wurde nicht gefunden. Schraffiert: was mehr als das 1,4-Fache der Kraft der stärksten gemessenen Erwachsenen desselben Geschlechts bräuchte, alles andere wie jetzt.
-reach-open-lead = Eine Landung, die weniger als 0,05 s lang vorbereitet wird, ist uns nicht bekannt (übliche Praxis, ohne Quelle).
-reach-open-lead-not-known = Für jemanden dieser Größe nicht bekannt: Ein gemessenes Öffnen bei einem Kind wurde nicht gefunden.
-reach-hand-mass = Trainingshandschuhe wiegen einige Hundert Gramm (übliche Praxis, ohne Quelle). Darüber: So bewegt wie in diesem Sprung bräuchte das Gewicht mehr als die Griffkraft Erwachsener im Median (Dodds et al. 2014).
-reach-hand-mass-not-known = Für jemanden dieser Größe nicht bekannt: Eine Griffkraft von Kindern wurde nicht gefunden. Darüber: So bewegt wie in diesem Sprung bräuchte das Gewicht mehr als die Griffkraft Erwachsener desselben Geschlechts im Median (Dodds et al. 2014).
-reach-trampoline = Auf dem Trampolin wurden schon Flüge von etwa 1,7 s gewertet (Presse, aus zweiter Hand): Der ganze Bereich ist erreichbar.
-reach-trampoline-not-known = Für jemanden dieser Größe nicht bekannt: Die Trampolinflüge, die gefunden wurden, sind die von Erwachsenen.
-reach-jump-height-girl = Mädchen unter 1,55 m: bis 38,7 cm, Mittelwert und zwei Standardabweichungen von 19 Eisläuferinnen von 10 bis 16 Jahren abseits des Eises (29,1 cm, 4,8 cm; Myklebust & Kjellstadli). Über 90 cm ist uns kein Sprung allein aus den Füßen bekannt (aus dem Gedächtnis).
-reach-jump-height-boy = Jungen unter 1,55 m: bis 39,9 cm, der größte Jahresmittelwert von Jungen von 12 bis 15 Jahren (30,8 bis 39,9 cm; Tian et al. 2023, Zusammenfassung); einzelne springen höher. Über 90 cm ist uns kein Sprung allein aus den Füßen bekannt (aus dem Gedächtnis).
-reach-jump-height-woman = Frauen: bis 43,5 cm, Mittelwert und zwei Standardabweichungen von Doppelaxeln, die Frauen abseits des Eises standen (38,3 cm, 2,6 cm; Kongressbeitrag ECSS 985). Über 90 cm ist uns kein Sprung allein aus den Füßen bekannt (aus dem Gedächtnis).
-reach-jump-height-man = Männer: bis 60 cm, aus 0,7 s, die für vier Drehungen genannt wurden (Presse, aus zweiter Hand, 2003). Über 90 cm ist uns kein Sprung allein aus den Füßen bekannt (aus dem Gedächtnis).
-reach-jump-height-not-known = Für jemanden dieser Größe nicht bekannt: Messungen an Springern unter 1,25 m wurden nicht gefunden. Über 60 cm wurde niemand gesehen, gleich welcher Größe: 0,7 s, für vier Drehungen genannt (Presse, aus zweiter Hand, 2003).
-reach-takeoff-rate = Die Marken folgen aus der höchsten Drehrate, die dieser Körper und dieser Ablauf daraus machen: bis 440 U/min wurden gesehen, 500 U/min bei niemandem (übliche Praxis, ohne Quelle).
-reach-takeoff-rate-not-known = Für jemanden dieser Größe nicht bekannt. Die Marke folgt aus der höchsten Drehrate, die dieser Körper und dieser Ablauf daraus machen: Über 440 U/min wurde niemand gesehen, auch Erwachsene nicht (übliche Praxis, ohne Quelle).
+marks-tuck = Die Form des Körpers erlaubt den ganzen Bereich; ein veröffentlichtes Maß für das Anlegen wurde nicht gefunden. Markiert, wo ein Gelenk dieses Sprungs beim Schließen und Halten die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
+marks-close-delay = Das Schließen kann beginnen, sobald der Fuß das Eis verlässt (übliche Praxis, ohne Quelle).
+marks-close-delay-not-known = Für jemanden dieser Größe nicht bekannt: Dass das Schließen beginnen kann, sobald der Fuß das Eis verlässt, ist übliche Praxis bei Erwachsenen, ohne Quelle.
+marks-close-time = Wie schnell Menschen schließen, wurde nicht gemessen gefunden: markiert, wo ein Gelenk dieses Sprungs beim Schließen die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
+marks-open-time = Wie schnell Menschen öffnen, wurde nicht gemessen gefunden: markiert, wo ein Gelenk dieses Sprungs beim Öffnen die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
+marks-effort-not-known = Für jemanden dieser Größe nicht bekannt: Die Kraft von Kindern in Schulter und Hüfte wurde nicht gefunden. Schraffiert: was mehr als das 1,4-Fache der Kraft der stärksten gemessenen Erwachsenen desselben Geschlechts bräuchte, alles andere wie jetzt.
+marks-open-lead = Eine Landung, die weniger als 0,05 s lang vorbereitet wird, ist uns nicht bekannt (übliche Praxis, ohne Quelle).
+marks-open-lead-not-known = Für jemanden dieser Größe nicht bekannt: Ein gemessenes Öffnen bei einem Kind wurde nicht gefunden.
+marks-hand-mass = Trainingshandschuhe wiegen einige Hundert Gramm (übliche Praxis, ohne Quelle). Darüber: So bewegt wie in diesem Sprung bräuchte das Gewicht mehr als die Griffkraft Erwachsener im Median (Dodds et al. 2014).
+marks-hand-mass-not-known = Für jemanden dieser Größe nicht bekannt: Eine Griffkraft von Kindern wurde nicht gefunden. Darüber: So bewegt wie in diesem Sprung bräuchte das Gewicht mehr als die Griffkraft Erwachsener desselben Geschlechts im Median (Dodds et al. 2014).
+marks-trampoline = Auf dem Trampolin wurden schon Flüge von etwa 1,7 s gewertet (Presse, aus zweiter Hand): Der ganze Bereich ist erreichbar.
+marks-trampoline-not-known = Für jemanden dieser Größe nicht bekannt: Die Trampolinflüge, die gefunden wurden, sind die von Erwachsenen.
+marks-jump-height-girl = Mädchen unter 1,55 m: bis 38,7 cm, Mittelwert und zwei Standardabweichungen von 19 Eisläuferinnen von 10 bis 16 Jahren abseits des Eises (29,1 cm, 4,8 cm; Myklebust & Kjellstadli). Über 90 cm ist uns kein Sprung allein aus den Füßen bekannt (aus dem Gedächtnis).
+marks-jump-height-boy = Jungen unter 1,55 m: bis 39,9 cm, der größte Jahresmittelwert von Jungen von 12 bis 15 Jahren (30,8 bis 39,9 cm; Tian et al. 2023, Zusammenfassung); einzelne springen höher. Über 90 cm ist uns kein Sprung allein aus den Füßen bekannt (aus dem Gedächtnis).
+marks-jump-height-woman = Frauen: bis 43,5 cm, Mittelwert und zwei Standardabweichungen von Doppelaxeln, die Frauen abseits des Eises standen (38,3 cm, 2,6 cm; Kongressbeitrag ECSS 985). Über 90 cm ist uns kein Sprung allein aus den Füßen bekannt (aus dem Gedächtnis).
+marks-jump-height-man = Männer: bis 60 cm, aus 0,7 s, die für vier Drehungen genannt wurden (Presse, aus zweiter Hand, 2003). Über 90 cm ist uns kein Sprung allein aus den Füßen bekannt (aus dem Gedächtnis).
+marks-jump-height-not-known = Für jemanden dieser Größe nicht bekannt: Messungen an Springern unter 1,25 m wurden nicht gefunden. Über 60 cm wurde niemand gesehen, gleich welcher Größe: 0,7 s, für vier Drehungen genannt (Presse, aus zweiter Hand, 2003).
+marks-takeoff-rate = Die Marken folgen aus der höchsten Drehrate, die dieser Körper und dieser Ablauf daraus machen: bis 440 U/min wurden gesehen, 500 U/min bei niemandem (übliche Praxis, ohne Quelle).
+marks-takeoff-rate-not-known = Für jemanden dieser Größe nicht bekannt. Die Marke folgt aus der höchsten Drehrate, die dieser Körper und dieser Ablauf daraus machen: Über 440 U/min wurde niemand gesehen, auch Erwachsene nicht (übliche Praxis, ohne Quelle).
 seen-peak-rate = Übliche Praxis, ohne Quelle; Pirouetten auf dem Eis mit 342 U/min sind belegt, und 500 U/min wurden bei niemandem gesehen.
 seen-peak-rate-not-known = Das gilt für Erwachsene, übliche Praxis, ohne Quelle: Wie schnell Kinder dieser Größe drehen, ist nicht bekannt.
 

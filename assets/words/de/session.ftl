@@ -4,14 +4,14 @@
 
 question-jump = Sprung
 question-why = Warum
-question-win = Gewinn
+question-goal = Ziel
 question-map = Karte
 question-compare = Vergleich
 
 ## Anzeigen, die zusammengehören.
 
 group-turns = Drehungen
-group-how-sure = Wie sicher
+group-uncertainty = Unsicherheit
 group-time = Zeit und Höhe
 group-rate = Drehrate
 group-inertia = Trägheitsmoment
@@ -249,31 +249,31 @@ why-gain-beyond-seen = { $gain }. { $beyond }
 
 ## Gewinn.
 
-win-season = Was das Training einer Saison an jedem Hebel bringen könnte, um sie gegeneinander abzuwägen: unsere Annahme, übliche Praxis, ohne Quelle.
-win-limits = Was der Springer erreichen kann, vom Kleinsten bis zum Größten. Solange nichts eingestellt ist, gilt die Änderung einer Saison von jetzt an.
-win-verdict-already = hat sie schon jetzt
-win-verdict-within-reach = kann der Springer erreichen
-win-verdict-within-measured = bei Menschen schon gesehen
-win-verdict-at-edge = am Rand des Gemessenen
-win-verdict-not-known = für diese Körpergröße nicht bekannt
-win-verdict-beyond-measured = jenseits von allem, was gesehen wurde
-win-verdict-cannot-alone = reicht allein nicht
-win-size-not-known = was Springer dieser Größe hier können, ist nicht bekannt
-win-has-target = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da.
-win-has-target-over-rotated = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da, aber er ist um { $degrees }° überrotiert.
-win-question = { $target } Drehungen gewünscht, { $missing } mehr als jetzt. Was würde sie bringen?
-win-most = höchstens { $turns } Drehungen, bei { $at }
-win-basis-jumper = Dieser Springer: { $what } { $range }. { $source }
-win-basis-seen = Bei Menschen gesehen: { $what } { $range }. { $source }
-win-basis-admissible = Einstellbar: { $what } { $range }. { $source }
-win-landing = Landebelastung, eine Schätzung: jetzt das { $low }- bis { $high }-Fache des Körpergewichts, dann das { $then_low }- bis { $then_high }-Fache.
-win-effort = Zusammen die Arbeit von { $seasons } Saisons.
-win-effort-less = Zusammen die Arbeit von { $seasons } Saisons; der leichteste Hebel allein braucht { $single }.
-win-reach-unknown = nicht bekannt
-win-reach-season = { $range } (eine Saison)
-win-season-held = bleibt
-win-line-target = Gewünschte Drehungen
-win-line-joint = Mehreres zusammen
+goal-season = Was das Training einer Saison an jedem Hebel bringen könnte, um sie gegeneinander abzuwägen: unsere Annahme, übliche Praxis, ohne Quelle.
+goal-limits = Was der Springer erreichen kann, vom Kleinsten bis zum Größten. Solange nichts eingestellt ist, gilt die Änderung einer Saison von jetzt an.
+goal-verdict-already = hat sie schon jetzt
+goal-verdict-within-reach = kann der Springer erreichen
+goal-verdict-within-measured = bei Menschen schon gesehen
+goal-verdict-at-edge = am Rand des Gemessenen
+goal-verdict-not-known = für diese Körpergröße nicht bekannt
+goal-verdict-beyond-measured = jenseits von allem, was gesehen wurde
+goal-verdict-cannot-alone = reicht allein nicht
+goal-size-not-known = was Springer dieser Größe hier können, ist nicht bekannt
+goal-has-target = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da.
+goal-has-target-over-rotated = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da, aber er ist um { $degrees }° überrotiert.
+goal-question = { $target } Drehungen gewünscht, { $missing } mehr als jetzt. Was würde sie bringen?
+goal-most = höchstens { $turns } Drehungen, bei { $at }
+goal-basis-jumper = Dieser Springer: { $what } { $range }. { $source }
+goal-basis-seen = Bei Menschen gesehen: { $what } { $range }. { $source }
+goal-basis-admissible = Einstellbar: { $what } { $range }. { $source }
+goal-landing = Landebelastung, eine Schätzung: jetzt das { $low }- bis { $high }-Fache des Körpergewichts, dann das { $then_low }- bis { $then_high }-Fache.
+goal-effort = Zusammen die Arbeit von { $seasons } Saisons.
+goal-effort-less = Zusammen die Arbeit von { $seasons } Saisons; der leichteste Hebel allein braucht { $single }.
+goal-limit-unknown = nicht bekannt
+goal-limit-season = { $range } (eine Saison)
+goal-season-held = bleibt
+goal-line-target = Gewünschte Drehungen
+goal-line-combination = Mehreres zusammen
 
 ## Gewichte in den Händen, je nachdem, was der Springer behält.
 
@@ -316,7 +316,7 @@ compare-order = Eines nach dem anderen geändert, in dieser Reihenfolge: Was jed
 compare-line-sentence = Verglichen
 compare-line-turns = Drehungen von beiden
 compare-line-turns-about = Drehungen insgesamt des Versuchs daneben und des jetzigen.
-compare-line-beyond-seen = { $beside }: jenseits des Gesehenen
+compare-line-beyond-seen = { $reference }: jenseits des Gesehenen
 compare-turns = von { $from } auf { $to }: { $turns }
 compare-difference = von { $from } auf { $to }: { $turns } Drehungen
 compare-line-kept = Gemerkter Sprung { $number }
@@ -324,10 +324,10 @@ compare-line-kept-about = Ein Sprung, der auf diesem Gerät gemerkt ist.
 compare-kept-came-to = { $name }: { $turns } Drehungen, { $call }
 compare-kept-beyond-seen = { $said }, jenseits des Gesehenen
 compare-as-opened = { $name }, wie geöffnet
-compare-nothing-differs = Dieser Sprung und „{ $beside }“ sind gleich: Nichts unterscheidet sie.
-compare-as-much = Dieser Sprung dreht genauso viel wie „{ $beside }“
-compare-more = Dieser Sprung dreht { $turns } mehr als „{ $beside }“
-compare-less = Dieser Sprung dreht { $turns } weniger als „{ $beside }“
+compare-nothing-differs = Dieser Sprung und „{ $reference }“ sind gleich: Nichts unterscheidet sie.
+compare-as-much = Dieser Sprung dreht genauso viel wie „{ $reference }“
+compare-more = Dieser Sprung dreht { $turns } mehr als „{ $reference }“
+compare-less = Dieser Sprung dreht { $turns } weniger als „{ $reference }“
 # $said ist einer der letzten drei.
 compare-no-largest = { $said }.
 compare-cancels = { $said }; die Unterschiede heben sich auf, der größte: { $what } ({ $turns }).

@@ -34,9 +34,9 @@ panel-turns-of-short = of { $owed }, { $short }
 # $call: one call; or several, any of which it may be.
 panel-call-is = { $jump } is { $call }
 panel-call-may-be = { $jump } may be { $call }
-panel-how-sure = How sure?
-panel-how-sure-inputs = How sure are the inputs
-panel-how-sure-meaning = Each input is taken to lie within its ± in 95 of 100 cases, whatever the others do; so do the turns within their range.
+panel-uncertainty = Uncertainty
+panel-uncertainty-inputs = Uncertainty of the inputs
+panel-uncertainty-meaning = Each input is taken to lie within its ± in 95 of 100 cases, whatever the others do; so do the turns within their range.
 panel-nothing-uncertain = Nothing is taken to be uncertain.
 panel-matters-most = The { $what } matters most.
 panel-back-to-usual = Back to the usual
@@ -112,7 +112,7 @@ panel-steps-hint = Turns that one small step gives: tap to try
 panel-try-it = Try it
 panel-go-back = Go back
 
-## Win
+## Goal
 
 panel-target-full = Full turns
 panel-target-not-called = Not called
@@ -132,7 +132,7 @@ panel-verdict = { $what }: { $verdict }. Why?
 panel-verdict-why = why?
 panel-verdict-close = less
 panel-limits = This jumper's limits
-panel-limits-of = Limits of { $what }: { $reach }
+panel-limits-of = Limits of { $what }: { $limit }
 panel-least = Least
 panel-most = Most
 panel-forget-limits = Forget these limits
@@ -163,9 +163,9 @@ panel-compare-how = Then you see both at once, and what each difference is worth
 panel-compare-with = Compare with
 panel-compare-with-one = Compare with { $name }
 panel-compare-with-result = Compare with { $name }, { $result }
-panel-beside-nothing = Nothing
-panel-beside-as-opened = As it was opened
-panel-beside-linked = “{ $name }” came with the link.
+panel-reference-nothing = Nothing
+panel-reference-as-opened = As it was opened
+panel-reference-linked = “{ $name }” came with the link.
 panel-from-to = { $from } to { $to }
 panel-starts = Starting points
 panel-kept-jumps = Kept jumps

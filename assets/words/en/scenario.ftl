@@ -65,25 +65,25 @@ half-width-inertia-ratio-share-about = How many times the moment of inertia of t
 
 ## Where the marks on a number come from.
 
-reach-tuck = The body's shape allows the whole range; no published measure of tuck was found. Marked where a joint of this jump, while closing and held tight, meets the strength that people have been measured at, all else as now.
-reach-close-delay = Closing can begin as the ice is left (common practice, no source).
-reach-close-delay-not-known = Not known for a jumper of this size: that closing can begin as the ice is left is common practice of grown jumpers, without a source.
-reach-close-time = How fast people close was not found to have been measured: marked where a joint of this jump, while closing, meets the strength that people have been measured at, all else as now.
-reach-open-time = How fast people open was not found to have been measured: marked where a joint of this jump, while opening, meets the strength that people have been measured at, all else as now.
-reach-effort-not-known = Not known for a jumper of this size: no child's strength of shoulder and hip was found. Hatched: what would take more than 1.4 times the strength of the strongest grown people of the same sex that were measured, all else as now.
-reach-open-lead = A landing prepared for less than 0.05 s is not known to us (common practice, no source).
-reach-open-lead-not-known = Not known for a jumper of this size: no measured opening of a child was found.
-reach-hand-mass = Training gloves weigh a few hundred grams (common practice, no source). Beyond: holding the weight would take more than the median adult hand grip (Dodds et al. 2014), moved as in this jump.
-reach-hand-mass-not-known = Not known for a jumper of this size: no child's grip was found. Beyond: holding the weight would take more than the median grip of grown people of the same sex (Dodds et al. 2014), moved as in this jump.
-reach-trampoline = Trampoline flights of about 1.7 s have been scored (press, secondary): the whole range is in reach.
-reach-trampoline-not-known = Not known for a jumper of this size: the trampoline flights that were found are those of grown jumpers.
-reach-jump-height-girl = Girls below 1.55 m: up to 38.7 cm, the mean and two deviations of 19 girls of 10 to 16 who skate, off the ice (29.1 cm, 4.8 cm; Myklebust & Kjellstadli). Beyond 90 cm no jump from the feet alone is known to us (from memory).
-reach-jump-height-boy = Boys below 1.55 m: up to 39.9 cm, the largest yearly mean of boys of 12 to 15 (30.8 to 39.9 cm; Tian et al. 2023, abstract); single boys jump higher. Beyond 90 cm no jump from the feet alone is known to us (from memory).
-reach-jump-height-woman = Women: up to 43.5 cm, the mean and two deviations of double Axels landed off the ice by women (38.3 cm, 2.6 cm; congress abstract ECSS 985). Beyond 90 cm no jump from the feet alone is known to us (from memory).
-reach-jump-height-man = Men: up to 60 cm, from 0.7 s quoted for four turns (press, secondary, 2003). Beyond 90 cm no jump from the feet alone is known to us (from memory).
-reach-jump-height-not-known = Not known for a jumper of this size: nobody below 1.25 m was found to have been measured. Beyond 60 cm nobody of any size has been seen: 0.7 s quoted for four turns (press, secondary, 2003).
-reach-takeoff-rate = Marked by the peak that this body and plan make of it: up to 440 rpm has been seen, 500 rpm by nobody (common practice, no source).
-reach-takeoff-rate-not-known = Not known for a jumper of this size. Marked by the peak that this body and plan make of it: beyond 440 rpm nobody has been seen, grown people included (common practice, no source).
+marks-tuck = The body's shape allows the whole range; no published measure of tuck was found. Marked where a joint of this jump, while closing and held tight, meets the strength that people have been measured at, all else as now.
+marks-close-delay = Closing can begin as the ice is left (common practice, no source).
+marks-close-delay-not-known = Not known for a jumper of this size: that closing can begin as the ice is left is common practice of grown jumpers, without a source.
+marks-close-time = How fast people close was not found to have been measured: marked where a joint of this jump, while closing, meets the strength that people have been measured at, all else as now.
+marks-open-time = How fast people open was not found to have been measured: marked where a joint of this jump, while opening, meets the strength that people have been measured at, all else as now.
+marks-effort-not-known = Not known for a jumper of this size: no child's strength of shoulder and hip was found. Hatched: what would take more than 1.4 times the strength of the strongest grown people of the same sex that were measured, all else as now.
+marks-open-lead = A landing prepared for less than 0.05 s is not known to us (common practice, no source).
+marks-open-lead-not-known = Not known for a jumper of this size: no measured opening of a child was found.
+marks-hand-mass = Training gloves weigh a few hundred grams (common practice, no source). Beyond: holding the weight would take more than the median adult hand grip (Dodds et al. 2014), moved as in this jump.
+marks-hand-mass-not-known = Not known for a jumper of this size: no child's grip was found. Beyond: holding the weight would take more than the median grip of grown people of the same sex (Dodds et al. 2014), moved as in this jump.
+marks-trampoline = Trampoline flights of about 1.7 s have been scored (press, secondary): the whole range is in reach.
+marks-trampoline-not-known = Not known for a jumper of this size: the trampoline flights that were found are those of grown jumpers.
+marks-jump-height-girl = Girls below 1.55 m: up to 38.7 cm, the mean and two deviations of 19 girls of 10 to 16 who skate, off the ice (29.1 cm, 4.8 cm; Myklebust & Kjellstadli). Beyond 90 cm no jump from the feet alone is known to us (from memory).
+marks-jump-height-boy = Boys below 1.55 m: up to 39.9 cm, the largest yearly mean of boys of 12 to 15 (30.8 to 39.9 cm; Tian et al. 2023, abstract); single boys jump higher. Beyond 90 cm no jump from the feet alone is known to us (from memory).
+marks-jump-height-woman = Women: up to 43.5 cm, the mean and two deviations of double Axels landed off the ice by women (38.3 cm, 2.6 cm; congress abstract ECSS 985). Beyond 90 cm no jump from the feet alone is known to us (from memory).
+marks-jump-height-man = Men: up to 60 cm, from 0.7 s quoted for four turns (press, secondary, 2003). Beyond 90 cm no jump from the feet alone is known to us (from memory).
+marks-jump-height-not-known = Not known for a jumper of this size: nobody below 1.25 m was found to have been measured. Beyond 60 cm nobody of any size has been seen: 0.7 s quoted for four turns (press, secondary, 2003).
+marks-takeoff-rate = Marked by the peak that this body and plan make of it: up to 440 rpm has been seen, 500 rpm by nobody (common practice, no source).
+marks-takeoff-rate-not-known = Not known for a jumper of this size. Marked by the peak that this body and plan make of it: beyond 440 rpm nobody has been seen, grown people included (common practice, no source).
 seen-peak-rate = Common practice, no source; spins on the ice of 342 rpm are on record, and 500 rpm has been seen in nobody.
 seen-peak-rate-not-known = That is of grown people, common practice, no source: how fast children of this size turn is not known.
 

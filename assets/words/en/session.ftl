@@ -4,14 +4,14 @@
 
 question-jump = Jump
 question-why = Why
-question-win = Win
+question-goal = Goal
 question-map = Map
 question-compare = Compare
 
 ## Readings that belong together.
 
 group-turns = Turns
-group-how-sure = How sure
+group-uncertainty = Uncertainty
 group-time = Time and height
 group-rate = Turning rate
 group-inertia = Moment of inertia
@@ -247,34 +247,34 @@ why-line-caution-about = What has to be known before it is tried.
 why-beyond-seen = Beyond what has been seen: { $what } { $value }. { $source }
 why-gain-beyond-seen = { $gain }. { $beyond }
 
-## Win.
+## Goal.
 
-win-season = What a season's training might bring of each, to weigh them against each other: our assumption, common practice, no source.
-win-limits = How far this jumper gets, from the least to the most. Until you set it, one season's change from now is taken.
-win-verdict-already = has them as it is
-win-verdict-within-reach = within this jumper's reach
-win-verdict-within-measured = people have been seen there
-win-verdict-at-edge = at the edge of what has been measured
-win-verdict-not-known = not known for a jumper of this size
-win-verdict-beyond-measured = beyond anything seen
-win-verdict-cannot-alone = cannot do it alone
-win-size-not-known = what jumpers of this size can do here is not known
+goal-season = What a season's training might bring of each, to weigh them against each other: our assumption, common practice, no source.
+goal-limits = How far this jumper gets, from the least to the most. Until you set it, one season's change from now is taken.
+goal-verdict-already = has them as it is
+goal-verdict-within-reach = within this jumper's reach
+goal-verdict-within-measured = people have been seen there
+goal-verdict-at-edge = at the edge of what has been measured
+goal-verdict-not-known = not known for a jumper of this size
+goal-verdict-beyond-measured = beyond anything seen
+goal-verdict-cannot-alone = cannot do it alone
+goal-size-not-known = what jumpers of this size can do here is not known
 
-win-has-target = This jump has { $turns } turns: the { $target } asked for are there.
-win-has-target-over-rotated = This jump has { $turns } turns: the { $target } asked for are there, but it is over-rotated by { $degrees }°.
-win-question = { $target } turns asked for, { $missing } more than now. What would win them?
-win-most = { $turns } turns at most, at { $at }
-win-basis-jumper = This jumper: { $what } { $range }. { $source }
-win-basis-seen = Seen in people: { $what } { $range }. { $source }
-win-basis-admissible = Can be set: { $what } { $range }. { $source }
-win-landing = Landing load, an estimate: now { $low } to { $high } times the body's weight, then { $then_low } to { $then_high }.
-win-effort = Together { $seasons } seasons' work.
-win-effort-less = Together { $seasons } seasons' work; the easiest lever alone takes { $single }.
-win-reach-unknown = not known
-win-reach-season = { $range } (a season)
-win-season-held = held
-win-line-target = Turns asked for
-win-line-joint = Several together
+goal-has-target = This jump has { $turns } turns: the { $target } asked for are there.
+goal-has-target-over-rotated = This jump has { $turns } turns: the { $target } asked for are there, but it is over-rotated by { $degrees }°.
+goal-question = { $target } turns asked for, { $missing } more than now. What would win them?
+goal-most = { $turns } turns at most, at { $at }
+goal-basis-jumper = This jumper: { $what } { $range }. { $source }
+goal-basis-seen = Seen in people: { $what } { $range }. { $source }
+goal-basis-admissible = Can be set: { $what } { $range }. { $source }
+goal-landing = Landing load, an estimate: now { $low } to { $high } times the body's weight, then { $then_low } to { $then_high }.
+goal-effort = Together { $seasons } seasons' work.
+goal-effort-less = Together { $seasons } seasons' work; the easiest lever alone takes { $single }.
+goal-limit-unknown = not known
+goal-limit-season = { $range } (a season)
+goal-season-held = held
+goal-line-target = Turns asked for
+goal-line-combination = Several together
 
 ## Weights in the hands, by what the jumper keeps.
 
@@ -318,7 +318,7 @@ compare-order = Changed one at a time, in this order: what each is worth depends
 compare-line-sentence = Compared
 compare-line-turns = Turns of both
 compare-line-turns-about = Turns in all of the attempt beside and of the present one.
-compare-line-beyond-seen = { $beside }: beyond what has been seen
+compare-line-beyond-seen = { $reference }: beyond what has been seen
 compare-turns = { $from } to { $to }: { $turns }
 compare-difference = { $from } to { $to }: { $turns } turns
 compare-line-kept = Kept jump { $number }
@@ -326,10 +326,10 @@ compare-line-kept-about = A jump kept on this device.
 compare-kept-came-to = { $name }: { $turns } turns, { $call }
 compare-kept-beyond-seen = { $said }, beyond what has been seen
 compare-as-opened = { $name }, as opened
-compare-nothing-differs = This jump and “{ $beside }” are the same: nothing differs.
-compare-as-much = This jump turns as much as “{ $beside }”
-compare-more = This jump turns { $turns } more than “{ $beside }”
-compare-less = This jump turns { $turns } less than “{ $beside }”
+compare-nothing-differs = This jump and “{ $reference }” are the same: nothing differs.
+compare-as-much = This jump turns as much as “{ $reference }”
+compare-more = This jump turns { $turns } more than “{ $reference }”
+compare-less = This jump turns { $turns } less than “{ $reference }”
 # $said is one of the last three.
 compare-no-largest = { $said }.
 compare-cancels = { $said }; the differences cancel out, the largest is { $what } ({ $turns }).

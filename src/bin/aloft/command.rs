@@ -13,9 +13,9 @@ use crate::budget;
 use crate::chosen::{Chosen, earlier_body, unknown_start};
 use crate::compare::Compare;
 use crate::fly::Fly;
+use crate::goal::GoalArguments;
 use crate::link::Link;
 use crate::map::Map;
-use crate::reach::Reach;
 use crate::steps::Steps;
 
 /// How many turns a body completes before it comes down.
@@ -44,7 +44,8 @@ enum Task {
     /// Print a jump as a link: the text to put behind the page's address.
     Link(Link),
     /// Print what would give a jump the turns it lacks, each lever alone and together, as JSON.
-    Reach(Reach),
+    #[command(alias = "reach")]
+    Goal(GoalArguments),
     /// Print what a small step of each lever gives, the most turns first, as JSON.
     Steps(Steps),
 }
@@ -66,12 +67,12 @@ pub fn main() -> ExitCode {
     match answered {
         Ok(()) => {
             if let Some(sentence) = earlier_body() {
-                say_beside(&sentence);
+                report(&sentence);
             }
             ExitCode::SUCCESS
         }
         Err(why) => {
-            say_beside(&why);
+            report(&why);
             ExitCode::from(2)
         }
     }
@@ -79,7 +80,7 @@ pub fn main() -> ExitCode {
 
 /// One line beside the answer, whatever the arguments hold; where it cannot be said, the status says
 /// it.
-fn say_beside(what: &str) {
+fn report(what: &str) {
     let line = what.replace(char::is_control, " ");
     let _ = writeln!(io::stderr(), "aloft: {line}");
 }
@@ -107,7 +108,7 @@ fn run(command: Command) -> Result<String, String> {
         Task::Budget(chosen) => budget::run(&chosen),
         Task::Compare(compare) => compare.run(),
         Task::Link(link) => link.run(),
-        Task::Reach(reach) => reach.run(),
+        Task::Goal(goal) => goal.run(),
         Task::Steps(steps) => steps.run(),
     }
 }

@@ -17,9 +17,9 @@ use crate::command::{printed, written};
 pub struct Fly {
     #[command(flatten)]
     chosen: Chosen,
-    /// Print also the range of the turns and the calls possible, and what they come from.
-    #[arg(long)]
-    range: bool,
+    /// Print also the uncertainty of the turns: their range, the calls possible, and what they come from.
+    #[arg(long, alias = "range")]
+    uncertainty: bool,
     /// Print the range with another half-width than the usual one of jump_height_m,
     /// takeoff_rate_rad_s, close_time_s or inertia_ratio_share: the 95 % limit of its error. Where a key
     /// is given twice the last value counts.
@@ -91,7 +91,7 @@ impl Fly {
             let (key, value) = key_and_value("--half-width", setting)?;
             half_widths.set(key, value).map_err(|why| why.to_string())?;
         }
-        let asked = self.range || !self.half_width.is_empty();
+        let asked = self.uncertainty || !self.half_width.is_empty();
         Ok(asked.then_some(half_widths))
     }
 }

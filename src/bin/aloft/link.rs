@@ -12,13 +12,13 @@ pub struct Link {
     jump: Chosen,
     /// A second jump to compare with: a starting point's name, a scenario file or a link.
     #[arg(long, value_name = "SCENARIO")]
-    beside: Option<String>,
+    reference: Option<String>,
 }
 
 impl Link {
     pub fn run(&self) -> Result<String, String> {
-        let beside = self.beside.as_deref().map(open).transpose()?;
-        let fragment = to_fragment(&self.jump.scenario()?, beside.as_ref());
+        let reference = self.reference.as_deref().map(open).transpose()?;
+        let fragment = to_fragment(&self.jump.scenario()?, reference.as_ref());
         Ok(format!("#{fragment}\n"))
     }
 }

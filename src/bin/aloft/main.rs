@@ -11,11 +11,11 @@ mod compare;
 #[cfg(not(target_arch = "wasm32"))]
 mod fly;
 #[cfg(not(target_arch = "wasm32"))]
+mod goal;
+#[cfg(not(target_arch = "wasm32"))]
 mod link;
 #[cfg(not(target_arch = "wasm32"))]
 mod map;
-#[cfg(not(target_arch = "wasm32"))]
-mod reach;
 #[cfg(not(target_arch = "wasm32"))]
 mod steps;
 

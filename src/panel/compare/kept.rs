@@ -4,10 +4,10 @@ use bevy_egui::egui::text::{CCursor, CCursorRange};
 use bevy_egui::egui::text_edit::TextEditState;
 use bevy_egui::egui::{Key as Keyboard, Rect, TextEdit, Ui, UiBuilder, pos2, vec2};
 
-use super::super::bar::Wish;
-use super::super::look::{self, INK, NEAR, TOUCH};
+use super::super::bar::PageCommand;
 use super::super::parts::small;
-use super::super::{spoken, targets, transport};
+use super::super::style::{self, INK, NEAR, TOUCH};
+use super::super::{accessibility, targets, transport};
 use super::{allocate, attempt, lay, write};
 use crate::say;
 use crate::session::Session;
@@ -31,7 +31,7 @@ struct Naming {
     fresh: bool,
 }
 
-pub fn show(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) -> Option<Wish> {
+pub fn show(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) -> Option<PageCommand> {
     let rect = allocate(ui, TOUCH);
     if transport::labelled(ui, "keep", text("panel-keep"), rect, false).clicked() {
         session.keep_jump();
@@ -40,7 +40,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) -> Opti
     if entries.is_empty() {
         small(ui, text("panel-kept-none"));
     }
-    let chosen = session.beside().map(|beside| beside.which.clone());
+    let chosen = session.reference().map(|reference| reference.which.clone());
     let last = entries.len().saturating_sub(1);
     for (i, entry) in entries.iter().enumerate() {
         let which = Which::Kept(entry.id);
@@ -62,7 +62,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) -> Opti
             {
                 name_field(ui, session, unfolded);
             } else {
-                deeds(ui, session, unfolded, entry, [i == 0, i == last]);
+                row_commands(ui, session, unfolded, entry, [i == 0, i == last]);
             }
         }
     }
@@ -73,7 +73,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) -> Opti
     let rect = allocate(ui, TOUCH);
     let save = transport::labelled(ui, "save all", text("panel-save-all"), rect, false);
     small(ui, text("panel-save-all-about"));
-    save.clicked().then_some(Wish::SaveAll)
+    save.clicked().then_some(PageCommand::SaveAll)
 }
 
 /// Short, as behind a name in a row.
@@ -87,7 +87,7 @@ fn came_to_text(came_to: Option<CameTo>) -> String {
 }
 
 #[derive(Clone, Copy)]
-enum Deed {
+enum RowCommand {
     Open,
     Rename,
     Delete,
@@ -95,7 +95,7 @@ enum Deed {
     Down,
 }
 
-impl Deed {
+impl RowCommand {
     /// Of its button, in every language.
     const fn name(self) -> &'static str {
         match self {
@@ -130,16 +130,16 @@ impl Deed {
 }
 
 /// What can be done to a kept jump; the first does not go up, the last not down.
-fn deeds(
+fn row_commands(
     ui: &mut Ui,
     session: &mut Session,
     unfolded: &mut Unfolded,
     entry: &Entry,
     at_end: [bool; 2],
 ) {
-    const ROWS: [&[Deed]; 2] = [
-        &[Deed::Open, Deed::Rename, Deed::Delete],
-        &[Deed::Up, Deed::Down],
+    const ROWS: [&[RowCommand]; 2] = [
+        &[RowCommand::Open, RowCommand::Rename, RowCommand::Delete],
+        &[RowCommand::Up, RowCommand::Down],
     ];
     let name = &entry.scenario.name;
     // One alone goes nowhere.
@@ -147,39 +147,39 @@ fn deeds(
     for row in &ROWS[..rows] {
         let rect = allocate(ui, TOUCH);
         let width = (rect.width() + NEAR) / row.len() as f32 - NEAR;
-        for (i, &deed) in row.iter().enumerate() {
+        for (i, &command) in row.iter().enumerate() {
             let left = rect.left() + (width + NEAR) * i as f32;
             let own = Rect::from_min_size(pos2(left, rect.top()), vec2(width, TOUCH));
-            let idle = match deed {
-                Deed::Up => at_end[0],
-                Deed::Down => at_end[1],
+            let idle = match command {
+                RowCommand::Up => at_end[0],
+                RowCommand::Down => at_end[1],
                 _ => false,
             };
             if idle {
                 continue;
             }
-            let response = transport::labelled(ui, deed.name(), deed.label(), own, false);
-            spoken::button(&response, &deed.said(name));
+            let response = transport::labelled(ui, command.name(), command.label(), own, false);
+            accessibility::button(&response, &command.said(name));
             if response.clicked() {
-                do_it(session, unfolded, entry, deed);
+                do_it(session, unfolded, entry, command);
             }
         }
     }
 }
 
-fn do_it(session: &mut Session, unfolded: &mut Unfolded, entry: &Entry, deed: Deed) {
-    match deed {
-        Deed::Open => session.open_kept(entry.id),
-        Deed::Rename => {
+fn do_it(session: &mut Session, unfolded: &mut Unfolded, entry: &Entry, command: RowCommand) {
+    match command {
+        RowCommand::Open => session.open_kept(entry.id),
+        RowCommand::Rename => {
             unfolded.naming = Some(Naming {
                 id: entry.id,
                 text: entry.scenario.name.clone(),
                 fresh: true,
             });
         }
-        Deed::Delete => session.delete_kept(entry.id),
-        Deed::Up => session.move_kept_up(entry.id),
-        Deed::Down => session.move_kept_down(entry.id),
+        RowCommand::Delete => session.delete_kept(entry.id),
+        RowCommand::Up => session.move_kept_up(entry.id),
+        RowCommand::Down => session.move_kept_down(entry.id),
     }
 }
 
@@ -203,11 +203,11 @@ fn name_field(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) {
         rect.size(),
         TextEdit::singleline(&mut naming.text)
             .id(id)
-            .font(look::text(17.0))
+            .font(style::text(17.0))
             .margin(vec2(10.0, 10.0)),
     );
-    let typed = spoken::typed_into(ui, &field);
-    spoken::name_field(ui, &field, text("panel-kept-name"), &naming.text);
+    let typed = accessibility::typed_into(ui, &field);
+    accessibility::name_field(ui, &field, text("panel-kept-name"), &naming.text);
     if field.lost_focus() || typed.is_some() {
         let given_up = ui.input(|input| input.key_pressed(Keyboard::Escape));
         if let Some(naming) = unfolded.naming.take()
@@ -228,9 +228,9 @@ fn undo(ui: &mut Ui, session: &mut Session) {
     let rect = allocate(ui, TOUCH);
     let (words, button) = rect.split_left_right_at_x(rect.right() - BUTTON);
     let words = Rect::from_min_max(words.min, pos2(words.right() - NEAR, words.bottom()));
-    write(ui, words, &said, look::text(16.0), INK.get());
+    write(ui, words, &said, style::text(16.0), INK.get());
     let response = transport::labelled(ui, "kept Undo", text("panel-kept-undo"), button, false);
-    spoken::button(&response, &say!("panel-kept-undo-it", name = name));
+    accessibility::button(&response, &say!("panel-kept-undo-it", name = name));
     if response.clicked() {
         session.bring_back_kept();
     }

@@ -3,11 +3,11 @@
 use bevy_egui::egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
 
 use super::super::beyond;
-use super::super::look::{self, BESIDE, FROST, INK, NEAR, SLATE, TEAL, VERMILION};
+use super::super::style::{self, FROST, INK, NEAR, REFERENCE, SLATE, TEAL, VERMILION};
 use super::{allocate, write};
 use crate::say;
 use crate::session::Session;
-use crate::session::compare::told::{Compared, signed_text, turns_text};
+use crate::session::compare::describe::{Compared, signed_text, turns_text};
 use crate::words::text;
 
 const ROW: f32 = 44.0;
@@ -16,19 +16,19 @@ const BAR: f32 = 72.0;
 const BAR_HEIGHT: f32 = 12.0;
 
 pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
-    ends(ui, &compared.beside, compared.turns[0], false);
-    if let Some(beside) = session.beside() {
-        beyond::line(ui, session, &beside.beyond_seen);
+    ends(ui, &compared.reference, compared.turns[0], false);
+    if let Some(reference) = session.reference() {
+        beyond::line(ui, session, &reference.beyond_seen);
     }
     let scale = Scale::of(&compared.parts);
     for (i, &part) in compared.parts.iter().enumerate() {
         let rect = allocate(ui, ROW);
-        let words = words_beside(rect);
+        let words = reference_words(rect);
         let [from, to] = compared.change(i, &session.units);
         let (upper, lower) = words.split_top_bottom_at_y(rect.top() + 22.0);
-        write(ui, upper, compared.label(i), look::text(16.0), INK.get());
+        write(ui, upper, compared.label(i), style::text(16.0), INK.get());
         let change = say!("panel-from-to", from = from, to = to);
-        write(ui, lower, &change, look::text(14.5), SLATE.get());
+        write(ui, lower, &change, style::text(14.5), SLATE.get());
         worth(ui, rect, part);
         scale.bar(ui, rect, part);
     }
@@ -42,9 +42,9 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     let together = text("panel-together");
     write(
         ui,
-        words_beside(rect),
+        reference_words(rect),
         together,
-        look::bold(16.0),
+        style::bold(16.0),
         INK.get(),
     );
     worth(ui, rect, compared.whole());
@@ -53,7 +53,7 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     ui.add_space(NEAR);
 }
 
-fn words_beside(rect: Rect) -> Rect {
+fn reference_words(rect: Rect) -> Rect {
     Rect::from_min_max(
         rect.min,
         pos2(rect.right() - NUMBER - BAR - NEAR, rect.bottom()),
@@ -62,10 +62,10 @@ fn words_beside(rect: Rect) -> Rect {
 
 /// The turns of one of the two.
 fn ends(ui: &mut Ui, name: &str, turns: i64, present: bool) {
-    let ink = if present { INK.get() } else { BESIDE.get() };
+    let ink = if present { INK.get() } else { REFERENCE.get() };
     let rect = allocate(ui, 28.0);
     let room = Rect::from_min_max(rect.min, pos2(rect.right() - NUMBER - NEAR, rect.bottom()));
-    write(ui, room, name, look::bold(16.0), ink);
+    write(ui, room, name, style::bold(16.0), ink);
     number(ui, rect, &turns_text(turns), ink);
 }
 
@@ -74,7 +74,7 @@ fn number(ui: &Ui, rect: Rect, text: &str, ink: Color32) {
         rect.right_center(),
         Align2::RIGHT_CENTER,
         text,
-        look::bold(17.0),
+        style::bold(17.0),
         ink,
     );
 }

@@ -5,7 +5,7 @@ use bevy_egui::egui::{
     vec2,
 };
 
-use crate::panel::look::{self, INK, NEAR, SLATE, TOUCH};
+use crate::panel::style::{self, INK, NEAR, SLATE, TOUCH};
 use crate::panel::targets;
 use crate::panel::transport::button;
 use crate::say;
@@ -22,7 +22,7 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
     let key = session.map_levers().keys()[side];
     let name = format!("{}, {}", key.label(), session.units.of(key.kind).sign());
     let most = row.width() - ARROW - LIST;
-    let font = look::bold(look::fitting(ui, &name, 17.0, most));
+    let font = style::bold(style::fitting(ui, &name, 17.0, most));
     let galley = ui.painter().layout_no_wrap(name, font, INK.get());
     let width = galley.size().x + ARROW + LIST;
     // Above the upward side, and under the end of the other one.
@@ -56,7 +56,7 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
             let present = offered.key == key.key;
             let text = RichText::new(offered.label());
             let text = if present {
-                text.font(look::bold(16.0))
+                text.font(style::bold(16.0))
             } else {
                 text
             };

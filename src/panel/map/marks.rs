@@ -4,11 +4,11 @@ use bevy_egui::egui::{Rect, RichText, Sense, Stroke, Ui, Vec2, pos2, vec2};
 
 use super::picture::{self, outline, whole};
 use super::shades;
-use crate::panel::look::{self, NEAR, SEEN, SLATE, SNOW};
 use crate::panel::parts;
+use crate::panel::style::{self, NEAR, SEEN, SLATE, SNOW};
 use crate::say;
 use crate::session::Session;
-use crate::words::{signed_as_spoken, text};
+use crate::words::{text, with_decimal_sign};
 
 const SWATCH: Vec2 = vec2(30.0, 14.0);
 
@@ -33,7 +33,7 @@ pub fn legend(ui: &mut Ui, session: &Session) {
             line(ui, rect, whole())
         });
         if let Some(owed) = session.jump().owed {
-            let turns = signed_as_spoken(owed.turns.to_string());
+            let turns = with_decimal_sign(owed.turns.to_string());
             entry(ui, &say!("panel-map-owed", turns = turns), |ui, rect| {
                 line(
                     ui,
@@ -67,7 +67,7 @@ pub fn legend(ui: &mut Ui, session: &Session) {
 fn entry(ui: &mut Ui, said: &str, draw: impl FnOnce(&Ui, Rect)) {
     let galley = ui
         .painter()
-        .layout_no_wrap(said.to_owned(), look::text(14.0), SLATE.get());
+        .layout_no_wrap(said.to_owned(), style::text(14.0), SLATE.get());
     let width = SWATCH.x + NEAR + galley.size().x + NEAR;
     let (rect, _) = ui.allocate_exact_size(vec2(width, ROW), Sense::hover());
     let middle = rect.left_center() + vec2(0.5 * SWATCH.x, 0.0);

@@ -6,10 +6,10 @@ use bevy_egui::egui::{
 
 use super::shades;
 use crate::analysis::contour::Line;
-use crate::panel::look::{self, FROST, INK, ON_TEAL, SEEN, SLATE, SNOW, TEAL};
+use crate::panel::style::{self, FROST, INK, ON_TEAL, SEEN, SLATE, SNOW, TEAL};
 use crate::say;
 use crate::session::Session;
-use crate::words::signed_as_spoken;
+use crate::words::with_decimal_sign;
 
 pub fn whole() -> Stroke {
     Stroke::new(2.5, INK.get())
@@ -42,7 +42,7 @@ pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
         lines(&picture.outline, outline(), SEEN.get());
         lines(&picture.whole, whole(), Color32::TRANSPARENT);
         lines(&picture.owed, owed(), SNOW.get());
-        let level = |line: &Line| signed_as_spoken(line.level.to_string());
+        let level = |line: &Line| with_decimal_sign(line.level.to_string());
         for line in &picture.owed {
             let said = say!("panel-map-line-owed", turns = level(line));
             number(ui, &on(rect, line), &said, true, rect, &mut taken);
@@ -86,7 +86,7 @@ fn number(ui: &Ui, points: &[Pos2], text: &str, owed: bool, rect: Rect, taken: &
     let ink = if owed { ON_TEAL.get() } else { INK.get() };
     let galley = ui
         .painter()
-        .layout_no_wrap(text.to_owned(), look::bold(15.0), ink);
+        .layout_no_wrap(text.to_owned(), style::bold(15.0), ink);
     let size = galley.size() + vec2(9.0, 2.0);
     let steps = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9];
     let places = steps.map(|part| Rect::from_center_size(along(points, part), size));

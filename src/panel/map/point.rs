@@ -11,8 +11,8 @@ use bevy_egui::egui::{
 
 use std::sync::Arc;
 
-use crate::panel::look::{self, INK, ON_TEAL, SLATE, SNOW, TEAL};
-use crate::panel::spoken::{self, Scale};
+use crate::panel::accessibility::{self, Scale};
+use crate::panel::style::{self, INK, ON_TEAL, SLATE, SNOW, TEAL};
 use crate::panel::targets;
 use crate::say;
 use crate::session::Session;
@@ -45,17 +45,17 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
         let moved = response.drag_delta() != Vec2::ZERO;
         let put_down = response.drag_started() && offset == Vec2::ZERO;
         if response.dragged() && (moved || put_down) {
-            let wanted = finger + offset;
+            let goal = finger + offset;
             session.put_on_map([
-                f64::from((wanted.x - rect.left()) / rect.width()),
-                f64::from((rect.bottom() - wanted.y) / rect.height()),
+                f64::from((goal.x - rect.left()) / rect.width()),
+                f64::from((rect.bottom() - goal.y) / rect.height()),
             ]);
         }
     }
     let at = place(session, rect);
     targets::note(
         "map:point",
-        Rect::from_center_size(at, Vec2::splat(look::TOUCH)),
+        Rect::from_center_size(at, Vec2::splat(style::TOUCH)),
     );
     let finger = response
         .interact_pointer_pos()
@@ -69,13 +69,13 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
 
 /// For the keyboard the point is two sliders, one for each way.
 fn without_a_finger(ui: &Ui, session: &mut Session, rect: Rect) {
-    let at = Rect::from_center_size(place(session, rect), Vec2::splat(look::TOUCH));
+    let at = Rect::from_center_size(place(session, rect), Vec2::splat(style::TOUCH));
     for side in session.map_sides() {
         let key = side.key();
         let id = ui.id().with(("on the map", key.key));
         let response = ui.interact(at, id, Sense::hover());
         let unit = session.units.of(key.kind);
-        if let Some(shown) = spoken::set_to(ui, &response) {
+        if let Some(shown) = accessibility::set_to(ui, &response) {
             session.set(key, unit.to_si(shown));
         }
         let scale = Scale::of(
@@ -84,7 +84,7 @@ fn without_a_finger(ui: &Ui, session: &mut Session, rect: Rect) {
             (key.get)(session.scenario()),
         );
         let said = say!("panel-map-point", lever = key.label());
-        spoken::slider(ui, &response, &said, &scale);
+        accessibility::slider(ui, &response, &said, &scale);
     }
 }
 
@@ -146,7 +146,7 @@ fn sign(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
     let text = decimal(session.jump().turns, 2);
     let galley = ui
         .painter()
-        .layout_no_wrap(text, look::bold(19.0), INK.get());
+        .layout_no_wrap(text, style::bold(19.0), INK.get());
     let size = galley.size() + vec2(14.0, 6.0);
     let away = vec2(KNOB + 5.0 + 0.5 * size.x, KNOB + 0.5 * size.y);
     let ways = [
@@ -176,8 +176,8 @@ fn held_sign(ui: &Ui, session: &Session, finger: Pos2, id: Id) {
         turns = decimal(session.jump().turns, 2)
     );
     let rows = [
-        painter.layout_no_wrap(turns, look::bold(24.0), INK.get()),
-        painter.layout_no_wrap(numbers.join(", "), look::text(16.0), SLATE.get()),
+        painter.layout_no_wrap(turns, style::bold(24.0), INK.get()),
+        painter.layout_no_wrap(numbers.join(", "), style::text(16.0), SLATE.get()),
     ];
     let width = rows.iter().map(|row| row.size().x).fold(0.0, f32::max) + 22.0;
     let height = rows.iter().map(|row| row.size().y).sum::<f32>() + 10.0;

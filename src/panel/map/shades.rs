@@ -14,8 +14,8 @@ use bevy_egui::egui::{
 };
 
 use crate::analysis::field::Field;
-use crate::look::shown;
-use crate::panel::look::{SLATE, SNOW, map};
+use crate::appearance::shown;
+use crate::panel::style::{SLATE, SNOW, map};
 
 /// Bands in a turn.
 const QUARTERS: f64 = 4.0;

@@ -4,7 +4,7 @@ use bevy_egui::egui::{Align2, Rect, Stroke, Ui, pos2, vec2};
 
 use super::TICKS;
 use crate::analysis::map::Axis;
-use crate::panel::look::{self, SLATE};
+use crate::panel::style::{self, SLATE};
 use crate::scenario::units::Unit;
 use crate::words::decimal;
 
@@ -62,7 +62,7 @@ pub fn gutter(ui: &Ui, upwards: &Axis, unit: &Unit) -> f32 {
             let text = tick.text.clone();
             let galley = ui
                 .painter()
-                .layout_no_wrap(text, look::text(SIZE), SLATE.get());
+                .layout_no_wrap(text, style::text(SIZE), SLATE.get());
             galley.size().x
         })
         .fold(0.0, f32::max);
@@ -83,7 +83,7 @@ pub fn draw(ui: &Ui, sides: &[Axis; 2], units: &[Unit; 2], rect: Rect) {
             _ => Align2::CENTER_BOTTOM,
         };
         let at = pos2(x, rect.bottom() + TICKS);
-        painter.text(at, align, tick.text, look::text(SIZE), SLATE.get());
+        painter.text(at, align, tick.text, style::text(SIZE), SLATE.get());
     }
     for tick in ticks(&sides[1], &units[1], rect.height() / APART[1]) {
         let y = rect.bottom() - rect.height() * tick.part as f32;
@@ -94,6 +94,6 @@ pub fn draw(ui: &Ui, sides: &[Axis; 2], units: &[Unit; 2], rect: Rect) {
             _ => Align2::RIGHT_CENTER,
         };
         let at = pos2(rect.left(), y) - vec2(6.0, 0.0);
-        painter.text(at, align, tick.text, look::text(SIZE), SLATE.get());
+        painter.text(at, align, tick.text, style::text(SIZE), SLATE.get());
     }
 }

@@ -4,9 +4,9 @@ use bevy_egui::egui::{
     Align2, Color32, CornerRadius, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
 
-use super::super::look::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::super::parts::small;
-use super::super::{spoken, targets};
+use super::super::style::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::super::{accessibility, targets};
 use super::{go_back, split};
 use crate::analysis::steps::{Flown, Gain};
 use crate::say;
@@ -32,16 +32,16 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         title.left_center() - vec2(0.0, 10.0),
         Align2::LEFT_CENTER,
         text("panel-what-matters-most"),
-        look::bold(18.0),
+        style::bold(18.0),
         INK.get(),
     );
     let hint = text("panel-steps-hint");
-    let size = look::fitting(ui, hint, 14.5, title.width());
+    let size = style::fitting(ui, hint, 14.5, title.width());
     ui.painter().text(
         title.left_center() + vec2(0.0, 12.0),
         Align2::LEFT_CENTER,
         hint,
-        look::text(size),
+        style::text(size),
         SLATE.get(),
     );
     go_back(ui, session, "go back:steps", back);
@@ -79,7 +79,7 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
     let beyond = beyond::short(&gain.beyond_seen, units);
     let width = ui.available_width() - 2.0 * INSIDE;
     let beyond_text = beyond.clone().map(|said| {
-        let font = look::text(14.0);
+        let font = style::text(14.0);
         ui.painter().layout(said, font, VERMILION.get(), width)
     });
     let height = ROW
@@ -97,7 +97,7 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         );
         let also = beyond.iter().map(String::as_str);
         let said: Vec<&str> = [said.as_str()].into_iter().chain(also).collect();
-        spoken::button(&response, &said.join("; "));
+        accessibility::button(&response, &said.join("; "));
     }
     let painter = ui.painter();
     let (fill, edge) = match (possible, response.hovered()) {
@@ -126,16 +126,16 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         pos2(inside.right(), line),
         Align2::RIGHT_CENTER,
         number,
-        look::bold(size),
+        style::bold(size),
         ink,
     );
     let room = number.left() - NEAR - inside.left();
-    let letters = look::fitting(ui, &step, 16.0, room);
+    let letters = style::fitting(ui, &step, 16.0, room);
     painter.text(
         pos2(inside.left(), line),
         Align2::LEFT_CENTER,
         step,
-        look::text(letters),
+        style::text(letters),
         ink,
     );
     if let Some(text) = beyond_text {

@@ -5,11 +5,11 @@ use bevy_egui::egui::{
     pos2, vec2,
 };
 
-use super::super::look::{
+use super::super::parts::small;
+use super::super::style::{
     self, AMBER, CLOSING, FROST, INK, NEAR, OPENING, SLATE, TEAL, TIGHT, TOUCH, VERMILION,
 };
-use super::super::parts::small;
-use super::super::{spoken, targets};
+use super::super::{accessibility, targets};
 use crate::analysis::budget::Cause;
 use crate::session::Session;
 use crate::session::why::{Went, turns_text, words};
@@ -54,7 +54,7 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
         let response = response.on_hover_cursor(CursorIcon::Help);
         targets::note(&format!("why:{}", bar.name), row);
         let open = explained == Some(bar.name);
-        spoken::meaning(
+        accessibility::meaning(
             ui,
             &response,
             open,
@@ -89,7 +89,7 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
     }
     if let Some(missing) = words::missing(session, went) {
         // How that is called stands with the turns.
-        ui.label(RichText::new(missing).font(look::bold(16.0)));
+        ui.label(RichText::new(missing).font(style::bold(16.0)));
     }
     if let Some(name) = touched {
         let now = (explained != Some(name)).then_some(name);
@@ -166,9 +166,9 @@ fn draw(ui: &Ui, bar: &Bar, row: Rect, [from, to]: [f32; 2]) {
     let painter = ui.painter();
     let font = |size| {
         if bar.largest {
-            look::bold(size)
+            style::bold(size)
         } else {
-            look::text(size)
+            style::text(size)
         }
     };
     painter.text(
@@ -182,7 +182,7 @@ fn draw(ui: &Ui, bar: &Bar, row: Rect, [from, to]: [f32; 2]) {
         pos2(row.right(), row.top() + TEXT + 0.5 * THICK),
         Align2::RIGHT_CENTER,
         &bar.number,
-        look::bold(17.0),
+        style::bold(17.0),
         if bar.largest {
             VERMILION.get()
         } else {

@@ -121,11 +121,11 @@ const BLANK: Scenario = Scenario {
     open_time_s: 0.0,
 };
 
-pub fn write(jump: &Scenario, beside: Option<&Scenario>) -> Vec<u8> {
+pub fn write(jump: &Scenario, reference: Option<&Scenario>) -> Vec<u8> {
     let mut bytes = Writer::default();
     write_difference(&mut bytes, jump, &BLANK);
-    if let Some(beside) = beside {
-        write_difference(&mut bytes, beside, jump);
+    if let Some(reference) = reference {
+        write_difference(&mut bytes, reference, jump);
     }
     bytes.0
 }
@@ -134,13 +134,13 @@ pub fn write(jump: &Scenario, beside: Option<&Scenario>) -> Vec<u8> {
 pub fn read(bytes: &[u8]) -> Result<(Scenario, Option<Scenario>), Unreadable> {
     let mut bytes = Reader(bytes);
     let jump = read_difference(&mut bytes, &BLANK)?;
-    let beside = if bytes.0.is_empty() {
+    let reference = if bytes.0.is_empty() {
         None
     } else {
         Some(read_difference(&mut bytes, &jump)?)
     };
     if bytes.0.is_empty() {
-        Ok((jump, beside))
+        Ok((jump, reference))
     } else {
         Err(Unreadable::Damaged)
     }

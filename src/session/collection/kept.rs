@@ -8,8 +8,8 @@ use serde_json::Value;
 use super::{Collection, Entry, Id, LARGEST_BYTES, Refusal, tidy_name};
 use crate::say;
 use crate::scenario::Scenario;
-use crate::scenario::complaint::complaint;
 use crate::scenario::file::Opened;
+use crate::scenario::parse_error::parse_error;
 use crate::scenario::reading::{Read, read};
 use crate::words::text;
 
@@ -24,12 +24,12 @@ const MOST_IDS: u64 = 1 << 53;
 struct Kept<J> {
     turns_aloft_kept_jumps: u64,
     next_id: u64,
-    jumps: Vec<KeptJump<J>>,
+    jumps: Vec<SavedJump<J>>,
 }
 
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct KeptJump<J> {
+struct SavedJump<J> {
     id: Id,
     jump: J,
 }
@@ -61,7 +61,7 @@ impl From<Refusal> for Unreadable {
 impl Collection {
     /// What a reload needs, as text; what was deleted is not among it.
     pub fn to_kept(&self) -> String {
-        let jumps = self.entries.iter().map(|entry| KeptJump {
+        let jumps = self.entries.iter().map(|entry| SavedJump {
             id: entry.id,
             jump: entry.scenario.saved(),
         });
@@ -76,7 +76,7 @@ impl Collection {
     /// Reads what was kept. Where that fails it must not be written over unasked.
     pub fn from_kept(kept: &str) -> Result<Opened<Self>, Unreadable> {
         let broken = |why: &str| Unreadable::Broken(why.to_owned());
-        let unread = |why| Unreadable::Broken(complaint(&why));
+        let unread = |why| Unreadable::Broken(parse_error(&why));
         if kept.len() > LARGEST_BYTES {
             return Err(broken(text("kept-too-long")));
         }
@@ -98,7 +98,7 @@ impl Collection {
             read.next_id = kept.next_id;
             let mut earlier_body = false;
             for kept in kept.jumps {
-                earlier_body |= read.take_up(kept)?;
+                earlier_body |= read.restore(kept)?;
             }
             Ok::<_, Unreadable>(earlier_body)
         })?;
@@ -118,7 +118,7 @@ impl Collection {
     }
 
     /// Whether the jump was kept before the body was refined.
-    fn take_up(&mut self, kept: KeptJump<Value>) -> Result<bool, Unreadable> {
+    fn restore(&mut self, kept: SavedJump<Value>) -> Result<bool, Unreadable> {
         let broken = |why: &dyn fmt::Display| Unreadable::Broken(why.to_string());
         let opened = Scenario::from_saved(kept.jump).map_err(|why| broken(&why))?;
         let scenario = opened.read;

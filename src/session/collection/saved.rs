@@ -8,8 +8,8 @@ use serde_json::Value;
 
 use super::{Collection, Id, LARGEST_BYTES, LONGEST_NAME, Refusal, tidy_name};
 use crate::say;
-use crate::scenario::complaint::complaint;
 use crate::scenario::file::Opened;
+use crate::scenario::parse_error::parse_error;
 use crate::scenario::reading::{Read, read, unmarked};
 use crate::scenario::{Scenario, file};
 use crate::words::text;
@@ -124,7 +124,7 @@ impl Collection {
             return Err(Unreadable::TooLarge);
         }
         let Read { value, twice } =
-            read(text).map_err(|why| Unreadable::NotJson(complaint(&why)))?;
+            read(text).map_err(|why| Unreadable::NotJson(parse_error(&why)))?;
         let Some(version) = value.get(MARK) else {
             return self.import_one(text);
         };
@@ -137,7 +137,7 @@ impl Collection {
             return Err(Unreadable::Broken(twice));
         }
         let saved: Saved<Value> =
-            serde_json::from_value(value).map_err(|why| Unreadable::Broken(complaint(&why)))?;
+            serde_json::from_value(value).map_err(|why| Unreadable::Broken(parse_error(&why)))?;
         self.attempt(|changed| {
             let mut added = Opened {
                 read: Vec::new(),

@@ -112,22 +112,22 @@ impl Session {
             )
             .is_some()
         {
-            self.name_beside_anew();
+            self.rename_reference();
         }
     }
 
     /// A kept jump that has another name has it beside the present one, too.
-    fn name_beside_anew(&mut self) {
-        let Some(beside) = &mut self.compare.beside else {
+    fn rename_reference(&mut self) {
+        let Some(reference) = &mut self.compare.reference else {
             return;
         };
-        if let Which::Kept(id) = beside.which
+        if let Which::Kept(id) = reference.which
             && let Some(entry) = self.compare.keeping.collection.get(id)
-            && entry.scenario.name != beside.name
+            && entry.scenario.name != reference.name
         {
-            beside.name.clone_from(&entry.scenario.name);
-            beside.scenario.name.clone_from(&entry.scenario.name);
-            self.compare.laid += 1;
+            reference.name.clone_from(&entry.scenario.name);
+            reference.scenario.name.clone_from(&entry.scenario.name);
+            self.compare.reference_changes += 1;
             self.changes += 1;
         }
     }
@@ -237,15 +237,15 @@ impl Session {
     /// # Errors
     ///
     /// What was kept cannot be read; what is here stays.
-    pub fn take_up_kept_jumps(&mut self, text: &str) -> Result<(), Unreadable> {
+    pub fn restore_kept_jumps(&mut self, text: &str) -> Result<(), Unreadable> {
         let Opened { read, earlier_body } = Collection::from_kept(text)?;
         let keeping = &mut self.compare.keeping;
         keeping.collection.follow(read);
         keeping.changes += u64::from(earlier_body);
         // An id may stand for another jump now.
         keeping.results.clear();
-        self.name_beside_anew();
-        self.kept_earlier |= earlier_body;
+        self.rename_reference();
+        self.earlier_body_unreported |= earlier_body;
         Ok(())
     }
 }

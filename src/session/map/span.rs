@@ -19,7 +19,7 @@ pub fn of(key: &Key, scenario: &Scenario, jump: &Jump) -> [f64; 2] {
         "hand_mass_kg" => [key.least, HANDS_KG],
         // The marks of a height are those of the ground.
         "jump_height_m" => {
-            let beyond = scenario.reach(key, jump).and_then(|reach| reach.beyond);
+            let beyond = scenario.marks(key, jump).and_then(|marks| marks.beyond);
             [key.least, beyond.unwrap_or(key.most)]
         }
         _ => [key.least, key.most],

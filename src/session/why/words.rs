@@ -7,7 +7,7 @@ use crate::analysis::budget::Cause;
 use crate::analysis::steps::{Flown, Gain};
 use crate::say;
 use crate::scenario::keys::plain;
-use crate::words::{Message, decimal, signed_as_spoken, text};
+use crate::words::{Message, decimal, text, with_decimal_sign};
 
 pub const IDEAL: Message = Message("why-ideal");
 pub const ICE: Message = Message("why-ice");
@@ -160,5 +160,5 @@ pub(in crate::session) fn signed(turns: f64) -> String {
         _ if turns < 0.0 => "−",
         _ => "+",
     };
-    signed_as_spoken(format!("{sign}{size}"))
+    with_decimal_sign(format!("{sign}{size}"))
 }

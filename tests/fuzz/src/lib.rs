@@ -32,7 +32,7 @@ pub fn good(jump: &Scenario) {
         .expect("it is ours")
         .expect("a link is read back");
     same(&link.jump, jump);
-    assert_eq!(link.beside, None);
+    assert_eq!(link.reference, None);
     assert!(!link.earlier_body);
 }
 

@@ -15,14 +15,14 @@ fuzz_target!(|data: &[u8]| -> Corpus {
         Some(Err(why)) => said(&why),
         Some(Ok(link)) => {
             good(&link.jump);
-            if let Some(beside) = &link.beside {
-                good(beside);
-                let both = to_fragment(&link.jump, link.beside.as_ref());
+            if let Some(reference) = &link.reference {
+                good(reference);
+                let both = to_fragment(&link.jump, link.reference.as_ref());
                 let again = from_fragment(&both)
                     .expect("ours")
                     .expect("it is read back");
                 same(&again.jump, &link.jump);
-                same(&again.beside.expect("there were two"), beside);
+                same(&again.reference.expect("there were two"), reference);
             }
         }
     }

@@ -21,13 +21,13 @@ fuzz_target!(|data: &[u8]| -> Corpus {
     };
     USUAL.with_borrow_mut(|session| {
         let before = session.keep();
-        session.take_up(text);
+        session.restore(text);
         let notice = session.notice().map(str::to_owned);
         session.dismiss();
         if let Some(notice) = &notice {
             said(notice);
         }
-        session.say_kept_earlier();
+        session.report_earlier_body();
         if let Some(earlier) = session.notice() {
             said(&earlier);
         }
@@ -51,8 +51,8 @@ fn taken_up(session: &Session) {
         assert!(range.low.is_finite() && range.high.is_finite());
     }
     let mut again = Session::default();
-    again.take_up(&session.keep());
+    again.restore(&session.keep());
     assert_eq!(again.keep(), session.keep());
-    again.say_kept_earlier();
+    again.report_earlier_body();
     assert_eq!(again.notice(), None);
 }

@@ -1,0 +1,130 @@
+//! Win: how many turns are wanted, what would give them, how far this jumper gets.
+
+mod card;
+mod own;
+
+use bevy_egui::egui::{Rect, RichText, Sense, Ui, pos2, vec2};
+
+use super::parts::{heading, small};
+use super::style::{self, APART, NEAR, SLATE, TEAL, TOUCH};
+use super::{caution, fold, stepper, transport, weights};
+use crate::analysis::goal::Single;
+use crate::session::Session;
+use crate::session::goal::{GoalTurns, can, words};
+use crate::words::{decimal, text};
+
+/// Width of the button that goes back.
+const BACK: f32 = 92.0;
+
+pub fn show(ui: &mut Ui, session: &mut Session) {
+    target(ui, session);
+    ui.add_space(NEAR);
+    question(ui, session);
+    if !session.has_goal() {
+        answers(ui, session);
+    }
+    let title = text("panel-limits");
+    fold(ui, "This jumper's limits", title, false, |ui| {
+        own::limits(ui, session);
+    });
+    let title = text("panel-season");
+    fold(ui, "What a season may bring", title, false, |ui| {
+        own::season(ui, session);
+    });
+}
+
+/// What is asked for: what the jump's name owes, what keeps it from being called, or any number.
+fn target(ui: &mut Ui, session: &mut Session) {
+    let present = session.target();
+    if session.jump().owed.is_some() {
+        let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+        let half = 0.5 * (row.width() - NEAR);
+        let ways = [
+            (GoalTurns::Full, "Full turns", text("panel-target-full")),
+            (
+                GoalTurns::NotCalled,
+                "Not called",
+                text("panel-target-not-called"),
+            ),
+        ];
+        for (i, (way, name, label)) in ways.into_iter().enumerate() {
+            let left = row.left() + (half + NEAR) * i as f32;
+            let own = Rect::from_min_size(pos2(left, row.top()), vec2(half, TOUCH));
+            if transport::labelled(ui, name, label, own, present == way).clicked() {
+                session.set_goal(way);
+            }
+        }
+    }
+    let value = decimal(session.goal_turns(), 2);
+    let (steps, _) = stepper::show(
+        ui,
+        &stepper::Row {
+            name: "target",
+            label: text("panel-turns-wanted"),
+            note: "",
+            value: &value,
+        },
+    );
+    if let Some(steps) = steps {
+        session.step_goal(steps);
+    }
+}
+
+fn question(ui: &mut Ui, session: &mut Session) {
+    let asked = words::question(session);
+    let colour = if session.has_goal() {
+        TEAL.get()
+    } else {
+        style::INK.get()
+    };
+    ui.label(RichText::new(asked).font(style::bold(18.0)).color(colour));
+    if session.tried() > 0 {
+        let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+        let own = Rect::from_min_size(row.min, vec2(BACK, TOUCH));
+        if transport::labelled(ui, "go back", text("panel-go-back"), own, false).clicked() {
+            session.go_back();
+        }
+        ui.painter().text(
+            pos2(own.right() + APART, row.center().y),
+            bevy_egui::egui::Align2::LEFT_CENTER,
+            text("panel-go-back-to"),
+            style::text(15.0),
+            SLATE.get(),
+        );
+    }
+}
+
+fn answers(ui: &mut Ui, session: &mut Session) {
+    let singles: Vec<(Single, bool)> = session
+        .singles()
+        .into_iter()
+        .map(|(single, fits)| (single.clone(), fits))
+        .collect();
+    let (able, unable): (Vec<_>, Vec<_>) = singles
+        .into_iter()
+        .partition(|(single, _)| can(single.judgement.verdict));
+    heading(ui, text("panel-one-change"));
+    for (single, fits) in &able {
+        card::single(ui, session, single, *fits);
+        ui.add_space(NEAR);
+    }
+    if able.is_empty() {
+        small(ui, text("panel-no-single-change"));
+    }
+    heading(ui, text("panel-several"));
+    card::combination(ui, session);
+    if !unable.is_empty() {
+        heading(ui, text("panel-cannot-alone"));
+        for (single, fits) in &unable {
+            card::unable(ui, session, single, *fits);
+        }
+    }
+    weights::needed(ui, session);
+    let cautions = session.goal_cautions();
+    if cautions.is_empty() {
+        caution::show(ui);
+    } else {
+        ui.add_space(APART);
+        small(ui, &cautions.join(" "));
+    }
+}

@@ -1,0 +1,263 @@
+//! One proposal: what to change, how far that is for people, and a button that tries it.
+
+use bevy_egui::egui::{
+    Align2, Color32, CornerRadius, Id, Pos2, Rect, RichText, Sense, Shape, Stroke, Ui, pos2, vec2,
+};
+
+use super::super::parts::{card, small};
+use super::super::slider::{hatch, place};
+use super::super::style::{
+    self, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
+};
+use super::super::{accessibility, beyond, targets, transport};
+use crate::analysis::goal::{Proposal, Single};
+use crate::analysis::limits::{Judgement, Verdict};
+use crate::say;
+use crate::scenario::beyond::Respect;
+use crate::scenario::keys::{Key, key};
+use crate::session::Session;
+use crate::session::goal::words;
+use crate::words::text;
+
+const APPLY: f32 = 76.0;
+
+/// A lever that does it alone.
+pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
+    let Some(proposal) = &single.proposal else {
+        return;
+    };
+    ui.scope(|ui| {
+        if !fits {
+            ui.set_opacity(style::PALE);
+        }
+        card(ui, |ui| {
+            let change = words::change(session, single.key, proposal.change);
+            let values = words::from_to(session, single.key, single.now, proposal.value);
+            let change = format!("{values}  ({change})");
+            if head(ui, single.key, single.label.text(), &change) && fits {
+                session.apply_single(single.key);
+            }
+            track(ui, session, single, proposal);
+            let open = verdict(
+                ui,
+                single.key,
+                single.label.text(),
+                single.judgement.verdict,
+            );
+            with_verdict(ui, session, &single.judgement, &proposal.beyond_seen, open);
+            if open {
+                small(ui, &words::basis(session, single));
+                small(ui, &words::landing(session, proposal.landing_load_bw));
+            } else if !proposal.cautions.is_empty() {
+                small(ui, &words::landing(session, proposal.landing_load_bw));
+            }
+        });
+    });
+}
+
+/// A lever that cannot, in a line.
+pub fn unable(ui: &mut Ui, session: &Session, single: &Single, fits: bool) {
+    let said = format!("{}: {}", single.label.text(), words::most(session, single));
+    let colour = if fits { INK.get() } else { FROST.get() };
+    ui.label(RichText::new(said).size(16.0).color(colour));
+}
+
+/// The smallest joint change.
+pub fn combination(ui: &mut Ui, session: &mut Session) {
+    let (found, fits) = session.combination();
+    let Some(combination) = found.cloned() else {
+        let said = if fits {
+            text("panel-no-mix")
+        } else {
+            text("panel-being-worked-out")
+        };
+        small(ui, said);
+        return;
+    };
+    ui.scope(|ui| {
+        if !fits {
+            ui.set_opacity(style::PALE);
+        }
+        card(ui, |ui| {
+            let together = text("panel-together");
+            if head(ui, "joint", together, &words::effort(&combination)) && fits {
+                session.apply_combination();
+            }
+            for change in words::parts(session, &combination) {
+                ui.label(RichText::new(words::part(session, change)).size(16.0));
+            }
+            let open = verdict(ui, "joint", together, combination.judgement.verdict);
+            with_verdict(
+                ui,
+                session,
+                &combination.judgement,
+                &combination.beyond_seen,
+                open,
+            );
+            if open {
+                small(ui, combination.judgement.source.text());
+            }
+            if open || !combination.cautions.is_empty() {
+                small(ui, &words::landing(session, combination.landing_load_bw));
+            }
+        });
+    });
+}
+
+/// What has to be said with a verdict, whether it is open or not.
+fn with_verdict(
+    ui: &mut Ui,
+    session: &Session,
+    judgement: &Judgement,
+    beyond_seen: &[Respect],
+    open: bool,
+) {
+    if let Some(said) = words::size_not_known(judgement) {
+        small(ui, said);
+    }
+    if open {
+        beyond::lines(ui, session, beyond_seen);
+    } else {
+        beyond::line(ui, session, beyond_seen);
+    }
+}
+
+/// Name and change, and the button; whether that was touched.
+fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    let own = Rect::from_min_max(pos2(row.right() - APPLY, row.top()), row.max);
+    let room = own.left() - row.left() - NEAR;
+    let painter = ui.painter();
+    painter.text(
+        row.left_center() - vec2(0.0, 11.0),
+        Align2::LEFT_CENTER,
+        label,
+        style::bold(17.0),
+        INK.get(),
+    );
+    let size = style::fitting(ui, change, 16.0, room);
+    painter.text(
+        row.left_center() + vec2(0.0, 11.0),
+        Align2::LEFT_CENTER,
+        change,
+        style::text(size),
+        INK.get(),
+    );
+    let response = transport::button(ui, &format!("apply:{name}"), own, true);
+    let said = say!("panel-try-change", what = label, change = change);
+    accessibility::button(&response, &said);
+    let words = text("panel-try-it");
+    let size = style::fitting_text(ui, words, 16.0, own.width() - NEAR);
+    ui.painter().text(
+        own.center(),
+        Align2::CENTER_CENTER,
+        words,
+        style::text(size),
+        ON_TEAL.get(),
+    );
+    response.clicked()
+}
+
+/// The lever's range with where people have been seen, the value now (hollow) and the one needed.
+fn track(ui: &mut Ui, session: &Session, single: &Single, proposal: &Proposal) {
+    let Some(key) = key(single.key) else {
+        return;
+    };
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), 20.0), Sense::hover());
+    let key: &'static Key = key;
+    let x =
+        |value: f64| rect.left() + 8.0 + (rect.width() - 16.0) * place(key, value).clamp(0.0, 1.0);
+    let y = rect.center().y;
+    let bar = |from: f32, to: f32, height: f32| {
+        Rect::from_min_max(pos2(from, y - 0.5 * height), pos2(to, y + 0.5 * height))
+    };
+    let painter = ui.painter();
+    let round = CornerRadius::same(3);
+    painter.rect_filled(bar(x(key.least), x(key.most), 6.0), round, FROST.get());
+    if let Some(limit) = session.marks(key) {
+        if let Some([least, most]) = limit.seen {
+            painter.rect_filled(bar(x(least), x(most), 6.0), round, SEEN.get());
+        }
+        if let Some(beyond) = limit.beyond.filter(|beyond| *beyond < key.most) {
+            hatch(ui, bar(x(beyond), x(key.most), 12.0));
+        }
+        if let Some(below) = limit.beyond_below.filter(|below| *below > key.least) {
+            hatch(ui, bar(x(key.least), x(below), 12.0));
+        }
+    }
+    let (from, to) = (pos2(x(single.now), y), pos2(x(proposal.value), y));
+    painter.line_segment([from, to], Stroke::new(2.5, INK.get()));
+    painter.circle(from, 6.0, SNOW.get(), Stroke::new(2.5, INK.get()));
+    painter.circle_filled(to, 7.0, INK.get());
+}
+
+/// The verdict, with a sign that tells it apart without colour; a tap tells what it rests on. Whether
+/// that is shown.
+fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
+    let id = Id::new(("win basis", name.to_owned()));
+    let open = ui
+        .data(|data| data.get_temp::<bool>(id))
+        .unwrap_or_default();
+    let (row, response) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
+    targets::note(&format!("verdict:{name}"), row);
+    let words = words::verdict(verdict);
+    let said = say!("panel-verdict", what = label, verdict = words);
+    accessibility::toggle(&response, &said, open);
+    let colour = match verdict {
+        Verdict::AlreadyReached | Verdict::WithinReach => TEAL.get(),
+        Verdict::WithinMeasured | Verdict::AtEdge | Verdict::NotKnown => SLATE.get(),
+        Verdict::BeyondMeasured | Verdict::CannotAlone => VERMILION.get(),
+    };
+    sign(ui, verdict, row.left_center() + vec2(8.0, 0.0), colour);
+    ui.painter().text(
+        row.left_center() + vec2(24.0, 0.0),
+        Align2::LEFT_CENTER,
+        words,
+        style::bold(16.0),
+        colour,
+    );
+    ui.painter().text(
+        row.right_center(),
+        Align2::RIGHT_CENTER,
+        text(if open {
+            "panel-verdict-close"
+        } else {
+            "panel-verdict-why"
+        }),
+        style::text(15.0),
+        SLATE.get(),
+    );
+    if response.clicked() {
+        ui.data_mut(|data| data.insert_temp(id, !open));
+    }
+    open
+}
+
+/// A full disc, a ring, a small one in a ring, a question mark, a triangle: within reach, seen, at the
+/// edge, not known, beyond.
+fn sign(ui: &Ui, verdict: Verdict, at: Pos2, colour: Color32) {
+    let painter = ui.painter();
+    match verdict {
+        Verdict::AlreadyReached | Verdict::WithinReach => {
+            painter.circle_filled(at, 7.0, colour);
+        }
+        Verdict::WithinMeasured => {
+            painter.circle_stroke(at, 6.0, Stroke::new(2.5, colour));
+        }
+        Verdict::AtEdge => {
+            painter.circle_stroke(at, 6.5, Stroke::new(1.5, colour));
+            painter.circle_filled(at, 2.5, colour);
+        }
+        Verdict::NotKnown => {
+            painter.text(at, Align2::CENTER_CENTER, "?", style::bold(18.0), colour);
+        }
+        Verdict::BeyondMeasured | Verdict::CannotAlone => {
+            let corners = [vec2(0.0, -8.0), vec2(8.0, 6.0), vec2(-8.0, 6.0)];
+            painter.add(Shape::convex_polygon(
+                corners.map(|corner| at + corner).to_vec(),
+                colour,
+                Stroke::NONE,
+            ));
+        }
+    }
+}

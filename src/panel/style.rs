@@ -1,0 +1,200 @@
+//! The look of the panels: type, spacing, and the design's colours as egui takes them.
+
+use std::sync::Arc;
+
+use bevy_egui::egui::{
+    Color32, Context, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, Stroke,
+    TextStyle, Theme, Ui, Vec2, Visuals,
+};
+
+use crate::appearance::{Colours, Ink, Light, colours, shown};
+
+/// A colour of the design, looked up when something is drawn with it.
+#[derive(Clone, Copy)]
+pub struct Hue(fn(&Colours) -> Ink);
+
+impl Hue {
+    pub fn get(self) -> Color32 {
+        drawn((self.0)(colours()))
+    }
+}
+
+/// Ground of the page.
+pub const ICE: Hue = Hue(|colours| colours.ground);
+/// Cards.
+pub const SNOW: Hue = Hue(|colours| colours.card);
+/// What lies on a card.
+const RAISED: Hue = Hue(|colours| colours.raised);
+/// Lines and tracks.
+pub const FROST: Hue = Hue(|colours| colours.line);
+/// Text.
+pub const INK: Hue = Hue(|colours| colours.text);
+/// Second text.
+pub const SLATE: Hue = Hue(|colours| colours.small);
+/// What can be touched; what is right.
+pub const TEAL: Hue = Hue(|colours| colours.touch);
+/// Text on it.
+pub const ON_TEAL: Hue = Hue(|colours| colours.on_touch);
+/// What is short or out of reach.
+pub const VERMILION: Hue = Hue(|colours| colours.short);
+/// The playhead and what has been turned so far.
+pub const AMBER: Hue = Hue(|colours| colours.playhead);
+/// The attempt beside the present one.
+pub const REFERENCE: Hue = Hue(|colours| colours.reference);
+/// Where people have been seen.
+pub const SEEN: Hue = Hue(|colours| colours.seen);
+/// The curve of the moment of inertia.
+pub const VIOLET: Hue = Hue(|colours| colours.inertia);
+
+/// The curves of the joint torques, in the order of the groups.
+pub fn torques() -> [Color32; 5] {
+    colours().torques.map(drawn)
+}
+
+/// Spans of the flight behind the charts.
+pub const CLOSING: Hue = Hue(|colours| colours.closing);
+pub const TIGHT: Hue = Hue(|colours| colours.tight);
+pub const OPENING: Hue = Hue(|colours| colours.opening);
+
+/// From few turns to many on the map.
+pub fn map() -> [Color32; 4] {
+    colours().map.map(drawn)
+}
+
+const fn drawn(Ink(r, g, b): Ink) -> Color32 {
+    Color32::from_rgb(r, g, b)
+}
+
+/// Smallest side of anything that is touched.
+pub const TOUCH: f32 = 44.0;
+/// Distance between things that belong together, and between things that do not.
+pub const NEAR: f32 = 6.0;
+pub const APART: f32 = 14.0;
+pub const ROUND: u8 = 10;
+
+/// How pale an answer is that belongs to an earlier question.
+pub const PALE: f32 = 0.45;
+
+const BOLD: &str = "bold";
+
+/// Text of this size.
+pub fn text(size: f32) -> FontId {
+    FontId::new(size, FontFamily::Proportional)
+}
+
+/// Heavier text of this size, for figures and headings.
+pub fn bold(size: f32) -> FontId {
+    FontId::new(size, FontFamily::Name(BOLD.into()))
+}
+
+/// The size, at most `size`, at which a line of heavier text is no wider than `width`.
+pub fn fitting(ui: &Ui, line: &str, size: f32, width: f32) -> f32 {
+    fitting_in(ui, line, bold(size), width)
+}
+
+/// The same of text.
+pub fn fitting_text(ui: &Ui, line: &str, size: f32, width: f32) -> f32 {
+    fitting_in(ui, line, text(size), width)
+}
+
+fn fitting_in(ui: &Ui, line: &str, font: FontId, width: f32) -> f32 {
+    let size = font.size;
+    let needed = ui
+        .painter()
+        .layout_no_wrap(line.to_owned(), font, INK.get())
+        .size()
+        .x;
+    // In half points: every size that occurs has letters of its own to be drawn and kept.
+    let most = size * (width / needed).min(1.0);
+    if most < size {
+        (2.0 * most).floor() / 2.0
+    } else {
+        size
+    }
+}
+
+/// Dresses a context in the colours shown.
+pub fn theme(ctx: &Context) {
+    ctx.set_fonts(fonts());
+    ctx.options_mut(|options| {
+        // A gloved or hesitant finger stays down for long: it is still a tap, and two slow taps
+        // are still a double one.
+        options.input_options.max_click_duration = f64::INFINITY;
+        options.input_options.max_double_click_delay = 0.8;
+    });
+    ctx.set_theme(match shown() {
+        Light::Day => Theme::Light,
+        Light::Night => Theme::Dark,
+    });
+    ctx.all_styles_mut(|style| {
+        style.visuals = visuals();
+        style.spacing.item_spacing = Vec2::new(NEAR, NEAR);
+        style.spacing.button_padding = Vec2::new(12.0, 8.0);
+        style.spacing.interact_size = Vec2::splat(TOUCH);
+        style.spacing.menu_margin = Margin::same(6);
+        style.text_styles = [
+            (TextStyle::Small, text(14.0)),
+            (TextStyle::Body, text(16.0)),
+            (TextStyle::Button, text(16.0)),
+            (TextStyle::Monospace, text(16.0)),
+            (TextStyle::Heading, bold(19.0)),
+        ]
+        .into();
+    });
+}
+
+fn fonts() -> FontDefinitions {
+    let mut fonts = FontDefinitions::empty();
+    let mut add = |name: &str, bytes: &'static [u8], families: &[FontFamily]| {
+        fonts
+            .font_data
+            .insert(name.to_owned(), Arc::new(FontData::from_static(bytes)));
+        for family in families {
+            fonts.families.insert(family.clone(), vec![name.to_owned()]);
+        }
+    };
+    add(
+        "barlow-500",
+        include_bytes!("../../assets/fonts/barlow-500.ttf"),
+        &[FontFamily::Proportional, FontFamily::Monospace],
+    );
+    add(
+        "barlow-600",
+        include_bytes!("../../assets/fonts/barlow-600.ttf"),
+        &[FontFamily::Name(BOLD.into())],
+    );
+    fonts
+}
+
+fn visuals() -> Visuals {
+    let mut v = match shown() {
+        Light::Day => Visuals::light(),
+        Light::Night => Visuals::dark(),
+    };
+    // Letters stand on whole pixels: sharper, and each is drawn once instead of up to four times.
+    v.text_options.subpixel_binning = false;
+    v.override_text_color = Some(INK.get());
+    v.panel_fill = ICE.get();
+    v.window_fill = SNOW.get();
+    v.window_stroke = Stroke::new(1.0, FROST.get());
+    v.window_corner_radius = CornerRadius::same(ROUND);
+    v.menu_corner_radius = CornerRadius::same(ROUND);
+    v.extreme_bg_color = RAISED.get();
+    v.selection.bg_fill = TEAL.get();
+    v.selection.stroke = Stroke::new(1.0, ON_TEAL.get());
+    for (widget, fill) in [
+        (&mut v.widgets.noninteractive, SNOW.get()),
+        (&mut v.widgets.inactive, SNOW.get()),
+        (&mut v.widgets.hovered, RAISED.get()),
+        (&mut v.widgets.active, TIGHT.get()),
+        (&mut v.widgets.open, TIGHT.get()),
+    ] {
+        widget.bg_fill = fill;
+        widget.weak_bg_fill = fill;
+        widget.bg_stroke = Stroke::new(1.0, FROST.get());
+        widget.fg_stroke = Stroke::new(1.5, INK.get());
+        widget.corner_radius = CornerRadius::same(ROUND);
+        widget.expansion = 0.0;
+    }
+    v
+}

@@ -1,0 +1,71 @@
+//! How sure the answer is: the button that asks, and the half-widths behind the range.
+
+use bevy_egui::egui::{Rect, RichText, Sense, Ui, vec2};
+
+use super::style::{self, APART, NEAR, SLATE, TOUCH};
+use super::{stepper, targets, transport};
+use crate::say;
+use crate::scenario::uncertainty::{HALF_WIDTHS, HalfWidth};
+use crate::session::Session;
+use crate::session::readings::change_text;
+use crate::words::text;
+
+/// Width of the button that asks.
+pub const BUTTON: f32 = 104.0;
+
+/// Shows the turns as a range, or as a single number again.
+pub fn button(ui: &Ui, session: &mut Session, rect: Rect) {
+    let shown = session.range().is_some();
+    if transport::labelled(ui, "how sure", text("panel-uncertainty"), rect, shown).clicked() {
+        session.show_range(!shown);
+    }
+}
+
+/// The half-widths, each with what it alone makes of the turns.
+pub fn inputs(ui: &mut Ui, session: &mut Session) {
+    let Some(range) = session.range().cloned() else {
+        return;
+    };
+    let most = range.foremost().map_or_else(
+        || text("panel-nothing-uncertain").to_owned(),
+        |row| say!("panel-matters-most", what = row.inline()),
+    );
+    ui.label(RichText::new(most).font(style::bold(16.0)));
+    ui.label(
+        RichText::new(text("panel-uncertainty-meaning"))
+            .size(14.5)
+            .color(SLATE.get()),
+    );
+    ui.add_space(NEAR);
+    for (row, change) in HALF_WIDTHS.iter().zip(range.changes) {
+        half_width(ui, session, row, &change_text(change));
+        ui.label(RichText::new(row.about()).size(14.5).color(SLATE.get()));
+        ui.add_space(APART);
+    }
+    if session.has_own_half_widths() {
+        let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+        let label = text("panel-back-to-usual");
+        if transport::labelled(ui, "usual half-widths", label, rect, false).clicked() {
+            session.usual_half_widths();
+        }
+        ui.add_space(NEAR);
+    }
+}
+
+/// One row: what it is and makes, and its value to be changed.
+fn half_width(ui: &mut Ui, session: &mut Session, row: &HalfWidth, makes: &str) {
+    let value = format!("± {}", session.half_width_text(row));
+    let (steps, at) = stepper::show(
+        ui,
+        &stepper::Row {
+            name: row.key,
+            label: row.label(),
+            note: makes,
+            value: &value,
+        },
+    );
+    targets::note(&format!("half-width:{}", row.key), at);
+    if let Some(steps) = steps {
+        session.step_half_width(row, steps);
+    }
+}

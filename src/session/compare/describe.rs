@@ -1,0 +1,226 @@
+//! The comparison as it is told: in the user's units and words, and in hundredths of a turn that
+//! add up as they stand.
+
+use std::borrow::Cow;
+
+use crate::analysis::compare::Comparison;
+use crate::order::by_number;
+use crate::physics::plan::Turning;
+use crate::physics::segments::SegmentTable;
+use crate::say;
+use crate::scenario::ground::Ground;
+use crate::scenario::keys::{Key, key};
+use crate::scenario::units::{Unit, Units};
+use crate::scenario::{HandsKeep, Scenario};
+use crate::words::{Message, text, with_decimal_sign};
+
+pub const ORDER: Message = Message("compare-order");
+
+/// From the attempt beside to the present one.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Compared {
+    pub comparison: Comparison,
+    /// What the attempt beside is called.
+    pub reference: String,
+    scenarios: [Scenario; 2],
+    /// Hundredths of a turn of each difference, in the comparison's order.
+    pub parts: Vec<i64>,
+    /// Turns in all of both, in hundredths; the parts add up to their difference.
+    pub turns: [i64; 2],
+}
+
+impl Compared {
+    pub fn new(name: &str, reference: &Scenario, present: &Scenario) -> Self {
+        let comparison = Comparison::new(reference, present);
+        let turns = comparison.turns.map(hundredths);
+        let exact: Vec<f64> = comparison
+            .differences
+            .iter()
+            .map(|difference| 100.0 * difference.turns)
+            .collect();
+        Self {
+            reference: name.to_owned(),
+            parts: rounded(&exact, turns[1] - turns[0]),
+            scenarios: [reference.clone(), present.clone()],
+            comparison,
+            turns,
+        }
+    }
+
+    /// Hundredths of a turn, as the parts add up to.
+    pub const fn whole(&self) -> i64 {
+        self.turns[1] - self.turns[0]
+    }
+
+    /// What a difference is called.
+    pub fn label(&self, place: usize) -> &'static str {
+        let name = self.comparison.differences[place].key;
+        key(name).map_or_else(|| word_label(name), Key::label)
+    }
+
+    fn inline(&self, place: usize) -> &'static str {
+        let name = self.comparison.differences[place].key;
+        key(name).map_or_else(|| word_inline(name), Key::inline)
+    }
+
+    /// What it was and what it is.
+    pub fn change(&self, place: usize, units: &Units) -> [String; 2] {
+        let name = self.comparison.differences[place].key;
+        match key(name) {
+            Some(key) => numbers(key, &self.scenarios, units),
+            None => self
+                .scenarios
+                .each_ref()
+                .map(|scenario| word(name, scenario).into_owned()),
+        }
+    }
+
+    /// What it comes down to, in one sentence.
+    pub fn sentence(&self) -> String {
+        let reference = self.reference.as_str();
+        if self.parts.is_empty() {
+            return say!("compare-nothing-differs", reference = reference);
+        }
+        let whole = self.whole();
+        let size = turns_text(whole.abs());
+        let said = match whole {
+            0 => say!("compare-as-much", reference = reference),
+            1.. => say!("compare-more", reference = reference, turns = size),
+            _ => say!("compare-less", reference = reference, turns = size),
+        };
+        // What works the other way explains nothing.
+        let with = |part: i64| {
+            if whole == 0 {
+                part
+            } else {
+                part * whole.signum()
+            }
+        };
+        let largest = (0..self.parts.len()).rev().max_by_key(|&i| {
+            if whole == 0 {
+                self.parts[i].abs()
+            } else {
+                with(self.parts[i])
+            }
+        });
+        let Some(largest) =
+            largest.filter(|&i| self.parts[i] != 0 && (whole == 0 || with(self.parts[i]) > 0))
+        else {
+            return say!("compare-no-largest", said = said);
+        };
+        let what = self.inline(largest);
+        let turns = signed_text(self.parts[largest]);
+        let part = with(self.parts[largest]);
+        if whole == 0 {
+            say!("compare-cancels", said = said, what = what, turns = turns)
+        } else if self.parts.len() == 1 {
+            say!("compare-all-by", said = said, what = what)
+        } else if 2 * part > whole.abs() && part <= whole.abs() {
+            say!("compare-most-by", said = said, what = what, turns = turns)
+        } else {
+            say!("compare-largest", said = said, what = what, turns = turns)
+        }
+    }
+}
+
+/// Whole numbers near the exact ones that add up to `whole`, which is nearer than 1 to the sum of
+/// the exact ones (largest remainder: all are rounded down, and those that lost most get one more).
+/// What is nothing stays nothing.
+pub fn rounded(exact: &[f64], whole: i64) -> Vec<i64> {
+    let mut parts: Vec<i64> = exact.iter().map(|part| part.floor() as i64).collect();
+    let missing = whole - parts.iter().sum::<i64>();
+    let by_loss = by_number((0..exact.len()).collect(), |&i: &usize| {
+        exact[i].floor() - exact[i]
+    });
+    for i in by_loss.into_iter().take(missing.max(0) as usize) {
+        parts[i] += 1;
+    }
+    parts
+}
+
+/// Rounded to hundredths just as any other text on the page rounds.
+fn hundredths(turns: f64) -> i64 {
+    let text = format!("{turns:.2}").replace('.', "");
+    text.parse().unwrap_or_default()
+}
+
+/// Hundredths of a turn as text: "1.53", "−0.33".
+pub fn turns_text(hundredths: i64) -> String {
+    let sign = if hundredths < 0 { "−" } else { "" };
+    let size = hundredths.unsigned_abs();
+    with_decimal_sign(format!("{sign}{}.{:02}", size / 100, size % 100))
+}
+
+/// The same with a sign wherever there is something: "+0.27".
+pub fn signed_text(hundredths: i64) -> String {
+    let sign = if hundredths > 0 { "+" } else { "" };
+    format!("{sign}{}", turns_text(hundredths))
+}
+
+/// Two values of a number, with as many decimals as it takes to tell them apart.
+fn numbers(key: &Key, scenarios: &[Scenario; 2], units: &Units) -> [String; 2] {
+    const MOST_DECIMALS: usize = 6;
+    let unit = units.of(key.kind);
+    let describe = |decimals| {
+        let unit = Unit { decimals, ..unit };
+        scenarios
+            .each_ref()
+            .map(|scenario| unit.text((key.get)(scenario)))
+    };
+    (unit.decimals..MOST_DECIMALS)
+        .map(describe)
+        .find(|[from, to]| from != to)
+        .unwrap_or_else(|| describe(MOST_DECIMALS))
+}
+
+fn word_label(name: &str) -> &'static str {
+    match name {
+        "jump" => text("word-jump"),
+        "jump_turns" => text("word-jump-turns"),
+        "table" => text("word-table"),
+        "ground" => text("word-ground"),
+        "turning" => text("word-turning"),
+        _ => text("word-hands-keep"),
+    }
+}
+
+/// The same inside a sentence.
+fn word_inline(name: &str) -> &'static str {
+    match name {
+        "jump" => text("word-jump-inline"),
+        "jump_turns" => text("word-jump-turns-inline"),
+        "table" => text("word-table-inline"),
+        "ground" => text("word-ground-inline"),
+        "turning" => text("word-turning-inline"),
+        _ => text("word-hands-keep-inline"),
+    }
+}
+
+fn word(name: &str, scenario: &Scenario) -> Cow<'static, str> {
+    match name {
+        "jump" => scenario.jump.label().into(),
+        "jump_turns" => scenario.jump_turns.to_string().into(),
+        "table" => match scenario.table {
+            SegmentTable::Female => text("word-table-female"),
+            SegmentTable::Male => text("word-table-male"),
+        }
+        .into(),
+        "ground" => match scenario.ground {
+            Ground::Ice => text("word-ground-ice"),
+            Ground::Floor => text("word-ground-floor"),
+            Ground::Trampoline => text("word-ground-trampoline"),
+        }
+        .into(),
+        "turning" => match scenario.turning {
+            Turning::Anticlockwise => text("word-turning-anticlockwise"),
+            Turning::Clockwise => text("word-turning-clockwise"),
+        }
+        .into(),
+        _ => match scenario.hands_keep {
+            HandsKeep::Rate => text("word-hands-keep-rate"),
+            HandsKeep::AngularMomentum => text("word-hands-keep-momentum"),
+            HandsKeep::Energy => text("word-hands-keep-energy"),
+        }
+        .into(),
+    }
+}

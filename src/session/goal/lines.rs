@@ -1,0 +1,63 @@
+//! The answer as lines of text.
+
+use super::super::Session;
+use super::super::readings::{Group, Reading, line};
+use super::super::weights;
+use super::{can, words};
+use crate::words::{decimal, text};
+
+pub fn all(session: &Session) -> Vec<Reading> {
+    let mut lines = vec![line(
+        Group::Answer,
+        "goal:target",
+        text("goal-line-target"),
+        decimal(session.goal_turns(), 3),
+        words::question(session),
+    )];
+    for (single, _) in session.singles() {
+        let verdict = words::verdict(single.judgement.verdict);
+        let text = match &single.proposal {
+            Some(proposal) if can(single.judgement.verdict) => format!(
+                "{} ({}): {}",
+                words::value(session, single.key, proposal.value),
+                words::change(session, single.key, proposal.change),
+                words::judgement(session, &single.judgement, &proposal.beyond_seen)
+            ),
+            _ => format!("{verdict}: {}", words::most(session, single)),
+        };
+        lines.push(line(
+            Group::Answer,
+            format!("goal:{}", single.key),
+            single.label.text(),
+            text,
+            words::basis(session, single),
+        ));
+    }
+    if let (Some(combination), _) = session.combination() {
+        let parts: Vec<String> = words::parts(session, combination)
+            .into_iter()
+            .map(|change| words::part(session, change))
+            .collect();
+        lines.push(line(
+            Group::Answer,
+            "goal:combination",
+            text("goal-line-combination"),
+            format!(
+                "{}: {}",
+                parts.join(", "),
+                words::judgement(session, &combination.judgement, &combination.beyond_seen)
+            ),
+            words::effort(combination),
+        ));
+    }
+    let needed: Vec<_> = session.weights_needed().map(|(needed, _)| needed).collect();
+    lines.extend(needed.iter().map(|needed| {
+        let text = weights::needed(session, needed);
+        let about = self::text("weights-no-technique");
+        weights::answer(self::text("weights"), needed.hands_keep, text, about)
+    }));
+    if !needed.is_empty() {
+        lines.push(weights::answer_known());
+    }
+    lines
+}

@@ -1,0 +1,157 @@
+//! This jumper's own limits and what a season may bring, as the user has set them.
+
+use std::collections::BTreeMap;
+
+use serde::{Deserialize, Serialize};
+
+use super::super::Session;
+use super::super::stepping::moved;
+use super::{GoalAnswer, GoalTurns};
+use crate::analysis::goal::GOAL_TURNS;
+use crate::analysis::lever::{LEVERS, Lever, Season};
+use crate::analysis::limits::{LimitOf, Limits};
+
+/// What survives a reload: the target, own limits and own seasons by key, in the key's own unit.
+#[derive(Debug, Clone, Default, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct SavedGoal {
+    target: GoalTurns,
+    limits: BTreeMap<String, [f64; 2]>,
+    /// 0 holds the lever as it is.
+    season: BTreeMap<String, f64>,
+}
+
+/// How far this jumper is taken to get with a lever.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LimitInUse {
+    pub range: [f64; 2],
+    pub own: bool,
+}
+
+impl GoalAnswer {
+    pub(in super::super) fn saved(&self) -> SavedGoal {
+        let usual = Season::default();
+        let mut saved = SavedGoal {
+            target: self.target,
+            limits: BTreeMap::new(),
+            season: BTreeMap::new(),
+        };
+        for (i, lever) in LEVERS.iter().enumerate() {
+            if let Some(limits) = self.limits.own(i) {
+                saved.limits.insert(lever.key.to_owned(), limits);
+            }
+            let unit = self.season.unit(i);
+            if unit != usual.unit(i) {
+                let unit = unit.unwrap_or_default();
+                saved.season.insert(lever.key.to_owned(), unit);
+            }
+        }
+        saved
+    }
+
+    /// The saved goal, or why it is not admissible.
+    pub(in super::super) fn restore(saved: &SavedGoal) -> Result<Self, String> {
+        if let GoalTurns::Turns(turns) = saved.target
+            && !(GOAL_TURNS[0]..=GOAL_TURNS[1]).contains(&turns)
+        {
+            return Err(format!("{turns} turns cannot be asked for"));
+        }
+        let mut goal = Self {
+            target: saved.target,
+            ..Self::default()
+        };
+        // The hand mass was a lever once: earlier visits may hold limits of it.
+        let lever = |key: &str| key != "hand_mass_kg";
+        for (key, own) in saved.limits.iter().filter(|(key, _)| lever(key)) {
+            goal.limits.set(key, *own)?;
+        }
+        for (key, unit) in saved.season.iter().filter(|(key, _)| lever(key)) {
+            goal.season.set(key, *unit)?;
+        }
+        Ok(goal)
+    }
+
+    /// Limits are one jumper's: another one has none yet.
+    pub(in super::super) fn forget_limits(&mut self) {
+        self.limits = Limits::default();
+        self.settings += 1;
+    }
+}
+
+impl Session {
+    fn goal_changed(&mut self) {
+        self.goal.settings += 1;
+        self.changes += 1;
+    }
+
+    /// How far this jumper is taken to get with a lever; none where nothing is known.
+    pub fn limit_of(&self, place: usize) -> Option<LimitInUse> {
+        let limit = self
+            .goal
+            .limits
+            .limit_of(place, &self.scenario, &self.goal.season)?;
+        Some(LimitInUse {
+            range: limit.range,
+            own: limit.of == LimitOf::Jumper,
+        })
+    }
+
+    /// Moves one end of a lever's own limits, 0 the lower and 1 the higher, by so many steps. The first
+    /// time they start from what was taken for this jumper's reach, or from the jump as it is.
+    pub fn step_limit(&mut self, place: usize, end: usize, steps: f64) {
+        let lever = &LEVERS[place];
+        let row = lever.row();
+        let now = lever.value(&self.scenario);
+        let mut range = self.limit_of(place).map_or([now; 2], |limit| limit.range);
+        let moved = moved(range[end], lever.nudge(), steps).clamp(row.least, row.most);
+        range[end] = moved;
+        // The other end gives way.
+        range[1 - end] = if end == 0 {
+            range[1].max(moved)
+        } else {
+            range[0].min(moved)
+        };
+        if self.goal.limits.set(lever.key, range).is_ok() {
+            self.goal_changed();
+        }
+    }
+
+    pub fn has_own_limits(&self) -> bool {
+        self.goal.limits != Limits::default()
+    }
+
+    pub fn forget_own_limits(&mut self) {
+        self.goal.forget_limits();
+        self.changes += 1;
+    }
+
+    /// What a season may bring of a lever, in the key's own unit; none where it is held as it is.
+    pub fn season_of(&self, place: usize) -> Option<f64> {
+        self.goal.season.unit(place)
+    }
+
+    /// More or less of it, by so many steps; none left holds the lever as it is.
+    pub fn step_season(&mut self, place: usize, steps: f64) {
+        let lever = &LEVERS[place];
+        let row = lever.row();
+        let unit = self.season_of(place).unwrap_or_default();
+        let moved = moved(unit, season_step(lever), steps).clamp(0.0, row.most - row.least);
+        if self.goal.season.set(lever.key, moved).is_ok() {
+            self.goal_changed();
+        }
+    }
+
+    pub fn has_own_season(&self) -> bool {
+        self.goal.season != Season::default()
+    }
+
+    pub fn usual_season(&mut self) {
+        self.goal.season = Season::default();
+        self.goal_changed();
+    }
+}
+
+/// Half of what a lever's limits move by: a season is a small change.
+fn season_step(lever: &Lever) -> f64 {
+    0.5 * lever.nudge()
+}

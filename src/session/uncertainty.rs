@@ -1,0 +1,111 @@
+//! Whether the answer is shown as a range, and the half-widths that the user has set for it.
+
+use std::collections::BTreeMap;
+
+use serde::{Deserialize, Deserializer, Serialize};
+
+use super::Session;
+use super::stepping::moved;
+use crate::scenario::Scenario;
+use crate::scenario::keys::{Kind, Refused};
+use crate::scenario::uncertainty::{HalfWidth, Range, Uncertainty};
+use crate::scenario::units::Unit;
+
+/// What survives a reload.
+#[derive(Debug, Clone, Default, Serialize, Deserialize)]
+pub struct UncertaintyInputs {
+    shown: bool,
+    /// The user's own, by key; the others are the usual ones of the jumper.
+    #[serde(deserialize_with = "still_meant")]
+    own: BTreeMap<String, f64>,
+}
+
+/// A visit may have been kept when the body's inertia was uncertain in another way: by a share of the
+/// standing body's. That number means nothing for its ratio, so the usual one takes its place.
+fn still_meant<'de, D: Deserializer<'de>>(from: D) -> Result<BTreeMap<String, f64>, D::Error> {
+    let mut own = BTreeMap::<String, f64>::deserialize(from)?;
+    own.remove("inertia_share");
+    Ok(own)
+}
+
+impl UncertaintyInputs {
+    fn half_widths(&self, scenario: &Scenario) -> Result<Uncertainty, Refused> {
+        let mut half_widths = Uncertainty::usual(scenario);
+        for (key, value) in &self.own {
+            half_widths.set(key, &value.to_string())?;
+        }
+        Ok(half_widths)
+    }
+
+    /// Whether what was kept may be.
+    pub fn check(&self, scenario: &Scenario) -> Result<(), Refused> {
+        self.half_widths(scenario).map(|_| ())
+    }
+
+    pub fn forget_own(&mut self) {
+        self.own.clear();
+    }
+}
+
+impl Session {
+    /// Where the turns may lie, when that is shown.
+    pub const fn range(&self) -> Option<&Range> {
+        self.range.as_ref()
+    }
+
+    pub fn show_range(&mut self, shown: bool) {
+        self.uncertainty.shown = shown;
+        self.measure_range();
+    }
+
+    /// The half-widths behind the range.
+    pub fn half_widths(&self) -> Uncertainty {
+        self.uncertainty
+            .half_widths(&self.scenario)
+            .expect("only half-widths that may be are taken up")
+    }
+
+    /// Makes a half-width larger or smaller by so many steps, to a whole number of steps.
+    pub fn step_half_width(&mut self, row: &HalfWidth, steps: f64) {
+        let mut half_widths = self.half_widths();
+        let value = moved((row.get)(&half_widths), row.step, steps);
+        row.hold(&mut half_widths, value);
+        self.uncertainty
+            .own
+            .insert(row.key.to_owned(), (row.get)(&half_widths));
+        self.measure_range();
+    }
+
+    /// Whether any half-width is the user's own.
+    pub fn has_own_half_widths(&self) -> bool {
+        !self.uncertainty.own.is_empty()
+    }
+
+    /// Goes back to the usual half-widths.
+    pub fn usual_half_widths(&mut self) {
+        self.uncertainty.forget_own();
+        self.measure_range();
+    }
+
+    /// Brings the range up to date with the flight and the half-widths.
+    pub(super) fn measure_range(&mut self) {
+        self.range = self
+            .uncertainty
+            .shown
+            .then(|| Range::new(&self.scenario, &self.jump, &self.half_widths()));
+        self.revision += 1;
+    }
+
+    /// A half-width in the user's units, one decimal finer than the number itself.
+    pub fn half_width_text(&self, row: &HalfWidth) -> String {
+        let unit = self.units.of(row.kind);
+        let finer = Unit {
+            decimals: match row.kind {
+                Kind::Share => unit.decimals,
+                _ => unit.decimals + 1,
+            },
+            ..unit
+        };
+        finer.text((row.get)(&self.half_widths()))
+    }
+}

@@ -1,0 +1,170 @@
+"""What would win the missing turns: the answers are the command's, tried and gone back on by touch."""
+
+import itertools
+import json
+import re
+
+import pytest
+
+import touch
+from asked import ask
+from flown import RPM, aloft, assert_equal, fly, fly_kept, kept_scenario
+from page import wait_for_output
+
+ASKED = "half-a-turn-short"
+
+# Units shown per SI unit, on a first visit.
+SCALES = {
+    "jump_height_m": 100,
+    "takeoff_rate_rad_s": RPM,
+    "arm_tuck": 100,
+    "leg_tuck": 100,
+    "close_delay_s": 1,
+    "close_time_s": 1,
+    "open_lead_s": 1,
+}
+
+VERDICTS = {
+    "within_reach": "within this jumper's reach",
+    "within_measured": "people have been seen there",
+    "at_edge": "at the edge of what has been measured",
+    "not_known": "not known for a jumper of this size",
+    "beyond_measured": "beyond anything seen",
+    "cannot_alone": "cannot do it alone",
+}
+
+
+def reach(*options):
+    return json.loads(aloft("reach", ASKED, *options))
+
+
+def assert_answers(outputs, answer):
+    """Value, change and verdict of each lever are the command's, to the digits shown."""
+    for lever in answer["levers"]:
+        text = outputs[f"goal:{lever['key']}"]
+        assert VERDICTS[lever["verdict"]] in text, (lever, text)
+        number, half_digit = re.search(r"-?\d+(?:\.(\d+))?", text), 0
+        if lever["proposal"]:
+            shown, expected = float(number[0]), lever["proposal"]["value"] * SCALES[lever["key"]]
+            half_digit = 0.5 * 10 ** -len(number[1] or "")
+        else:
+            shown, expected = float(re.search(r"(\d+\.\d+) turns at most", text)[1]), lever["proof"]["most_turns"]
+            half_digit = 0.005
+        assert abs(shown - expected) <= half_digit * (1 + 1e-9), (lever, text)
+
+
+def assert_weights(outputs, answer):
+    """What the hands would have to hold is the command's under every assumption; the cautions too."""
+    weights = answer["weights"]
+    for needed in weights["outcomes"]:
+        text = outputs[f"weights:{needed['hands_keep']}"]
+        if needed["proof"]:
+            assert text.startswith(f"cannot: {needed['proof']['most_turns']:.2f} turns at most"), text
+        else:
+            assert text == f"{needed['hand_mass_kg']:.2f} kg in each hand"
+    for known in [weights["observed"], *weights["cautions"]]:
+        assert known in outputs["caution:weights"]
+
+
+def in_sight(page, name):
+    """Scrolls the column until the named target is on the screen, and returns its middle."""
+
+    def there():
+        x, y = page.centre(name)
+        height = page.run("return innerHeight")
+        if 300 < y < height - 30:
+            return x, y
+        column = page.rects()["question:Win"][0] + 40
+        middle = 0.5 * (300 + height)
+        touch.touch_drag(page, column, middle, column, middle + (150 if y < 300 else -150))
+        return None
+
+    return page.wait_until(f"{name} in sight", there)
+
+
+@pytest.mark.window(1024, 768)
+def test_the_answers_are_the_commands(page):
+    ask(page, "Goal")
+    assert_answers(page.outputs(), reach())
+    assert_weights(page.outputs(), reach())
+    assert "apply:hand_mass_kg" not in page.rects()
+    assert page.output("goal:target") == "2.000"
+
+
+@pytest.mark.window(1024, 768)
+def test_another_target_is_asked_for(page):
+    ask(page, "Goal")
+    touch.tap(page, *page.centre("Not called"))
+    wait_for_output(page, "goal:target", lambda text: text == f"{2 - 75 / 360 + 0.001:.3f}")
+    page.wait_until("arms that can", lambda: "cannot" not in page.output("goal:arm_tuck"))
+    assert_answers(page.outputs(), reach("--turns", 2 - 75 / 360 + 0.001))
+    touch.tap(page, *page.centre("+:target"))
+    wait_for_output(page, "goal:target", lambda text: text == "2.000")
+
+
+@pytest.mark.window(1024, 768)
+def test_a_proposal_tried_has_the_turns_and_goes_back(page, tmp_path):
+    before = page.outputs()
+    scenario = kept_scenario(page)
+    ask(page, "Goal")
+    touch.tap(page, *in_sight(page, "apply:takeoff_rate_rad_s"))
+    wait_for_output(page, "turns", lambda text: text == "2.00")
+    flown = fly_kept(page, tmp_path)
+    assert abs(flown["turns"] - 2) < 1e-3
+    assert_equal(page.outputs(), flown)
+
+    touch.tap(page, *in_sight(page, "go back"))
+    wait_for_output(page, "turns", lambda text: text == before["turns"])
+    page.wait_until("kept as before", lambda: kept_scenario(page) == scenario)
+    assert_equal(page.outputs(), fly(ASKED))
+
+
+@pytest.mark.window(1024, 768)
+def test_several_together_are_tried(page, tmp_path):
+    ask(page, "Goal")
+    touch.tap(page, *in_sight(page, "apply:joint"))
+    wait_for_output(page, "turns", lambda text: text == "2.00")
+    assert abs(fly_kept(page, tmp_path)["turns"] - 2) < 1e-3
+
+
+@pytest.mark.window(1024, 768)
+def test_own_limits_decide_the_verdict_and_survive_a_reload(page):
+    ask(page, "Goal")
+    # How fast girls of this size turn is not known.
+    assert VERDICTS["not_known"] in page.output("goal:takeoff_rate_rad_s")
+    touch.tap(page, *in_sight(page, "fold:This jumper's limits"))
+    page.wait_until("the limits", lambda: "limits:takeoff_rate_rad_s" in page.rects())
+    touch.tap(page, *in_sight(page, "limits:takeoff_rate_rad_s"))
+    page.wait_until("both ends", lambda: "+:most:takeoff_rate_rad_s" in page.rects())
+    # From a season above now to enough.
+    for _ in range(20):
+        touch.tap(page, *in_sight(page, "+:most:takeoff_rate_rad_s"))
+        page.wait_until("answered", lambda: "goal:combination" in page.outputs())
+        if VERDICTS["within_reach"] in page.output("goal:takeoff_rate_rad_s"):
+            break
+    wait_for_output(page, "goal:takeoff_rate_rad_s", lambda text: VERDICTS["within_reach"] in text)
+    before = page.outputs()
+    page.open().wait_ready()
+    wait_for_output(page, "goal:combination", lambda text: text)
+    assert page.outputs() == before
+
+
+@pytest.mark.parametrize("size", [(1024, 768), (390, 844)], ids=str)
+def test_what_is_touched_for_it_is_large_enough_and_apart(new_page, size):
+    page = new_page(size=size).open().wait_ready()
+    ask(page, "Goal")
+    own = {
+        name: rect
+        for name, rect in page.rects().items()
+        if name.startswith(("apply:", "verdict:", "+:", "−:", "question:"))
+        or name in ("Full turns", "Not called")
+    }
+    assert sum(name.startswith("apply:") for name in own) >= 3
+    for name, (x, _, width, height) in own.items():
+        assert width >= 44 and height >= 44, (name, width, height)
+        assert 0 <= x and x + width <= size[0], name
+    for (a, one), (b, other) in itertools.combinations(own.items(), 2):
+        gap_x = max(one[0], other[0]) - min(one[0] + one[2], other[0] + other[2])
+        gap_y = max(one[1], other[1]) - min(one[1] + one[3], other[1] + other[3])
+        if not a.startswith("question:") and not b.startswith("question:"):
+            assert gap_x >= 0 or gap_y >= 0, (a, b)

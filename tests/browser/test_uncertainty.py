@@ -1,0 +1,150 @@
+"""How sure the answer is: the range on the page is the command's, and follows what is touched."""
+
+import itertools
+import json
+
+import pytest
+
+import touch
+from flown import CALLS, KEPT, fly, fly_kept
+from page import wait_for_output
+from test_jump import at_rest
+from test_session import choose_start
+
+FOLD = "fold:Uncertainty of the inputs"
+INPUTS = ["jump_height", "takeoff_rate", "close_time", "inertia_ratio"]
+
+
+def shortfall_text(degrees):
+    return f"{abs(degrees):.0f}° {'short' if degrees >= 0 else 'too far'}"
+
+
+def assert_range(outputs, ranged):
+    """The readouts that carry a range equal the command's to the digits shown."""
+    low, high = ranged["turns_low"], ranged["turns_high"]
+    assert outputs["turns"] == f"{low:.2f} to {high:.2f}"
+    for name in INPUTS:
+        quantity = f"turns_change_with_{name}"
+        assert outputs[quantity] == f"± {abs(ranged[quantity]):.2f} turns"
+    least, most = (360 * (ranged["turns_owed"] - turns) for turns in (high, low))
+    if least < 0 <= most:
+        assert outputs["shortfall_deg"] == f"{shortfall_text(least)} to {shortfall_text(most)}"
+    calls = ranged["calls_possible"]
+    if len(calls) == 1:
+        assert outputs["call"] == CALLS[calls[0]]
+    else:
+        assert outputs["call"] == f"may be {', '.join(calls[:-1])} or {calls[-1]}"
+
+
+def ask(page):
+    """The page showing how sure it is."""
+    at_rest(page)
+    touch.tap(page, *page.centre("how sure"))
+    wait_for_output(page, "turns", lambda text: " to " in text)
+    return page
+
+
+def open_inputs(page):
+    touch.tap(page, *page.centre(FOLD))
+    page.wait_until("the half-widths", lambda: "half-width:jump_height_m" in page.rects())
+
+
+@pytest.mark.window(1024, 768)
+@pytest.mark.parametrize("start", ["half-a-turn-short", "child-single", "five-turn-attempt"])
+def test_the_range_is_the_commands(page, start):
+    at_rest(page)
+    choose_start(page, start)
+    owed = fly(start)["turns_owed"]
+    wait_for_output(page, "turns_owed", lambda text: float(text) == owed)
+    ask(page)
+    assert_range(page.outputs(), fly(start, "--range"))
+
+
+@pytest.mark.window(1024, 768)
+def test_asked_again_the_page_is_as_before(page):
+    at_rest(page)
+    outputs, rects = page.outputs(), page.rects()
+    ask(page)
+    assert FOLD in page.rects()
+    touch.tap(page, *page.centre("how sure"))
+    wait_for_output(page, "turns", lambda text: text == outputs["turns"])
+    assert (page.outputs(), page.rects()) == (outputs, rects)
+
+
+@pytest.mark.window(1024, 768)
+def test_the_range_follows_a_slider(page, tmp_path):
+    before = ask(page).outputs()["turns"]
+    x, y, width, height = page.rects()["slider:takeoff_rate_rad_s"]
+    middle = y + 0.75 * height
+    touch.touch_drag(page, x + 0.3 * width, middle, x + 0.5 * width, middle)
+    wait_for_output(page, "turns", lambda text: text != before)
+    assert_range(page.outputs(), fly_kept(page, tmp_path, "--range"))
+
+
+@pytest.mark.window(1024, 768)
+def test_a_wider_input_widens_the_range(page):
+    usual = ask(page).outputs()
+    assert_range(usual, fly("half-a-turn-short", "--range"))
+    open_inputs(page)
+    for _ in range(4):
+        touch.tap(page, *page.centre("+:jump_height_m"))
+    # 2 cm and four steps of half a centimetre.
+    wide = fly("half-a-turn-short", "--half-width", "jump_height_m=0.04")
+    wait_for_output(page, "turns", lambda text: text != usual["turns"])
+    page.wait_until("four steps", lambda: page.outputs()["turns"].startswith(f"{wide['turns_low']:.2f}"))
+    assert_range(page.outputs(), wide)
+
+    touch.tap(page, *page.centre("−:jump_height_m"))
+    narrower = fly("half-a-turn-short", "--half-width", "jump_height_m=0.035")
+    quantity = "turns_change_with_jump_height"
+    wait_for_output(page, quantity, lambda text: f"{narrower[quantity]:.2f}" in text)
+    assert_range(page.outputs(), narrower)
+
+
+@pytest.mark.window(1024, 768)
+def test_the_range_survives_a_reload(page):
+    ask(page)
+    open_inputs(page)
+    touch.tap(page, *page.centre("+:jump_height_m"))
+    own = fly("half-a-turn-short", "--half-width", "jump_height_m=0.025")
+    quantity = "turns_change_with_jump_height"
+    wait_for_output(page, quantity, lambda text: f"{own[quantity]:.2f}" in text)
+    before = page.outputs()
+
+    page.open().wait_ready()
+    at_rest(page)
+
+    assert page.outputs() == before
+    assert_range(before, own)
+
+
+def test_a_visit_from_before_there_was_a_range_still_opens(page):
+    at_rest(page)
+    outputs = page.outputs()
+    kept = json.loads(page.run("return localStorage.getItem(arguments[0])", KEPT))
+    del kept["how_sure"]
+    page.run("localStorage.setItem(arguments[0], arguments[1])", KEPT, json.dumps(kept))
+    page.open().wait_ready()
+    at_rest(page)
+    assert page.notice() == ""
+    assert page.outputs() == outputs
+
+
+@pytest.mark.parametrize("size", [(1366, 1024), (1024, 768), (768, 1024), (390, 844)], ids=str)
+def test_what_is_touched_for_it_is_large_enough_and_apart(new_page, size):
+    page = new_page(size=size).open().wait_ready()
+    ask(page)
+    open_inputs(page)
+    own = {
+        name: rect
+        for name, rect in page.rects().items()
+        if name in ("how sure", FOLD) or name.startswith(("+:", "−:", "half-width:"))
+    }
+    assert len(own) == 2 + 3 * len(INPUTS)
+    for name, (x, _, width, height) in own.items():
+        assert width >= 44 and height >= 44, (name, width, height)
+        assert 0 <= x and x + width <= size[0], name
+    for (a, one), (b, other) in itertools.combinations(own.items(), 2):
+        gap_x = max(one[0], other[0]) - min(one[0] + one[2], other[0] + other[2])
+        gap_y = max(one[1], other[1]) - min(one[1] + one[3], other[1] + other[3])
+        assert gap_x >= 0 or gap_y >= 0, (a, b)
