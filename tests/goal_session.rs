@@ -50,7 +50,7 @@ fn the_same_answers_as_the_analysis() {
         }
         let (joint, fits) = session.combination();
         assert!(fits);
-        assert_eq!(joint, goal.joint(&singles).as_ref());
+        assert_eq!(joint, goal.combination(&singles).as_ref());
     }
 }
 
@@ -123,23 +123,23 @@ fn limits_move_by_steps_and_are_this_jumpers() {
     let mut session = asked();
     let height = place("jump_height_m").expect("a lever");
     let now_m = session.scenario().jump_height_m;
-    let marks = session.marks_of(height).expect("a season");
+    let marks = session.limit_of(height).expect("a season");
     assert!(!marks.own);
     assert!((marks.range[1] - (now_m + 0.03)).abs() < 1e-12);
     session.step_limit(height, 1, 1.0);
-    let marks = session.marks_of(height).expect("own");
+    let marks = session.limit_of(height).expect("own");
     assert!(marks.own);
     assert!((marks.range[1] - (now_m + 0.04)).abs() < 1e-9);
     // The lower end pushes the higher one.
     for _ in 0..20 {
         session.step_limit(height, 0, 1.0);
     }
-    let [least_m, most_m] = session.marks_of(height).expect("own").range;
+    let [least_m, most_m] = session.limit_of(height).expect("own").range;
     assert!(least_m > now_m + 0.1 && most_m == least_m);
 
     let mut again = Session::default();
     again.restore(&session.keep());
-    assert_eq!(again.marks_of(height), session.marks_of(height));
+    assert_eq!(again.limit_of(height), session.limit_of(height));
     again.open(starts::all()[1].scenario.clone());
     assert!(!again.has_own_limits());
 }
@@ -183,7 +183,7 @@ fn what_was_kept_of_the_hand_mass_is_passed_over() {
     assert_eq!(again.notice(), None);
     assert_eq!(again.goal_turns(), session.goal_turns());
     let [height, legs] = ["jump_height_m", "leg_tuck"].map(|name| place(name).expect("a lever"));
-    assert_eq!(again.marks_of(height).expect("own").range, [0.2, 0.4]);
+    assert_eq!(again.limit_of(height).expect("own").range, [0.2, 0.4]);
     assert_eq!(again.season_of(legs), Some(0.2));
     assert!(!again.keep().contains(r#""hand_mass_kg":["#));
 }

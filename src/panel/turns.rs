@@ -7,6 +7,7 @@ use bevy_egui::egui::{
 
 use super::style::{self, AMBER, APART, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::uncertainty;
+
 use crate::say;
 use crate::scenario::call::Call;
 use crate::scenario::starts;

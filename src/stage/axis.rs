@@ -5,7 +5,7 @@ use bevy::prelude::*;
 use super::mesh_builder::MeshBuilder;
 use super::paint::{Paints, thing};
 use super::palette;
-use super::{ShownFlight, ShownMoment, StageSystems, Themed};
+use super::{ShownFlight, ShownSample, StageSystems, Themed};
 
 /// Length of the arrow for each kg m²/s, and its shortest and longest.
 const ARROW_M_PER_KG_M2_S: f32 = 0.02;
@@ -21,7 +21,7 @@ pub fn plugin(app: &mut App) {
         PostUpdate,
         (
             draw.run_if(resource_exists_and_changed::<ShownFlight>),
-            follow.run_if(resource_exists_and_changed::<ShownMoment>),
+            follow.run_if(resource_exists_and_changed::<ShownSample>),
         )
             .in_set(StageSystems::Follow),
     );
@@ -100,7 +100,7 @@ type Moved<T, Other1, Other2> = (With<T>, Without<Other1>, Without<Other2>);
 
 fn follow(
     flight: Res<ShownFlight>,
-    shown: Res<ShownMoment>,
+    shown: Res<ShownSample>,
     mut momentum: Single<&mut Transform, Moved<Momentum, Line, LongAxis>>,
     mut line: Single<&mut Transform, Moved<Line, Momentum, LongAxis>>,
     mut long_axis: Single<&mut Transform, Moved<LongAxis, Momentum, Line>>,

@@ -8,7 +8,7 @@ use super::ice::level;
 use super::mesh_builder::MeshBuilder;
 use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
-use super::{ShownFlight, ShownMoment, StageSystems, Themed};
+use super::{ShownFlight, ShownSample, StageSystems, Themed};
 use crate::physics::flight::{Flight, FlightSample};
 use crate::physics::rotation::heading_rad;
 use crate::scenario::call::QUARTER_BAND_FROM_DEG;
@@ -29,7 +29,7 @@ pub fn plugin(app: &mut App) {
         PostUpdate,
         (
             draw_face.run_if(resource_exists_and_changed::<ShownFlight>),
-            (wind, point, show_gap).run_if(resource_exists_and_changed::<ShownMoment>),
+            (wind, point, show_gap).run_if(resource_exists_and_changed::<ShownSample>),
         )
             .chain()
             .in_set(StageSystems::Follow),
@@ -269,7 +269,7 @@ fn gap_between(spiral: &Spiral, owed_rad: f32) -> MeshBuilder {
 
 fn wind(
     flight: Res<ShownFlight>,
-    moment: Res<ShownMoment>,
+    moment: Res<ShownSample>,
     mut meshes: ResMut<Assets<Mesh>>,
     wound: Single<(&mut Mesh3d, &mut Visibility), With<Wound>>,
 ) {
@@ -316,7 +316,7 @@ pub fn needle(ink: Ink) -> MeshBuilder {
     mesh_builder
 }
 
-fn point(moment: Res<ShownMoment>, mut pointer: Single<&mut Transform, With<Pointer>>) {
+fn point(moment: Res<ShownSample>, mut pointer: Single<&mut Transform, With<Pointer>>) {
     **pointer = pointing(&moment.pose.sample, level::POINTER);
 }
 
@@ -332,7 +332,7 @@ pub fn pointing(sample: &FlightSample, lift_m: f32) -> Transform {
 
 fn show_gap(
     flight: Res<ShownFlight>,
-    moment: Res<ShownMoment>,
+    moment: Res<ShownSample>,
     mut gap: Single<&mut Visibility, With<Gap>>,
 ) {
     let down = moment.playhead_s >= flight.flight.touchdown_s;

@@ -7,7 +7,7 @@ use super::ice::level;
 use super::mannequin::Mannequin;
 use super::mesh_builder::{MeshBuilder, circle};
 use super::paint::{Paint, Paints, thing};
-use super::{ShownFlight, ShownMoment, StageSystems, Themed, palette};
+use super::{ShownFlight, ShownSample, StageSystems, Themed, palette};
 use crate::appearance::{self, Light};
 use crate::physics::body::{BodySpec, Segment};
 use crate::physics::flight::Pose;
@@ -18,7 +18,7 @@ pub fn plugin(app: &mut App) {
             PostUpdate,
             (
                 theme.run_if(resource_exists_and_changed::<ShownFlight>),
-                (pose_figure, place_shadow).run_if(resource_exists_and_changed::<ShownMoment>),
+                (pose_figure, place_shadow).run_if(resource_exists_and_changed::<ShownSample>),
             )
                 .in_set(StageSystems::Follow),
         );
@@ -55,7 +55,7 @@ fn theme(
     }
 }
 
-fn pose_figure(shown: Res<ShownMoment>, limbs: Query<(&Limb, &mut Transform)>) {
+fn pose_figure(shown: Res<ShownSample>, limbs: Query<(&Limb, &mut Transform)>) {
     for (limb, mut transform) in limbs {
         *transform = placed(&shown.pose, limb.0);
     }
@@ -101,7 +101,7 @@ fn spawn_shadow(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints
 }
 
 fn place_shadow(
-    shown: Res<ShownMoment>,
+    shown: Res<ShownSample>,
     mut transform: Single<&mut Transform, With<Shadow>>,
     paints: Res<Paints>,
     mut all: ResMut<Assets<Paint>>,

@@ -9,7 +9,7 @@ use super::figure::placed;
 use super::ice::level;
 use super::mannequin::Mannequin;
 use super::paint::{Paints, thing};
-use super::{ReferenceMoment, ShownReference, StageSystems, dial, palette};
+use super::{ReferenceSample, ShownReference, StageSystems, dial, palette};
 use crate::appearance::{self, Light};
 use crate::physics::body::{BodySpec, Segment};
 
@@ -18,7 +18,7 @@ pub fn plugin(app: &mut App) {
         PostUpdate,
         (
             appear.run_if(resource_exists_and_changed::<ShownReference>),
-            pose.run_if(resource_exists_and_changed::<ReferenceMoment>),
+            pose.run_if(resource_exists_and_changed::<ReferenceSample>),
         )
             .chain()
             .in_set(StageSystems::Follow),
@@ -76,7 +76,7 @@ fn appear(
 
 fn pose(
     reference: Res<ShownReference>,
-    moment: Res<ReferenceMoment>,
+    moment: Res<ReferenceSample>,
     parts: Query<(&Part, &mut Transform)>,
 ) {
     let (Some(flight), Some(pose)) = (&reference.flight, &moment.pose) else {

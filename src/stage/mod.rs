@@ -63,7 +63,7 @@ struct ShownFlight {
 
 /// The moment on the stage; touched only when the playhead or the jump moved.
 #[derive(Resource)]
-struct ShownMoment {
+struct ShownSample {
     playhead_s: f64,
     pose: Pose,
 }
@@ -76,7 +76,7 @@ struct ShownReference {
 
 /// That attempt at the same moment after take-off.
 #[derive(Resource, Default)]
-struct ReferenceMoment {
+struct ReferenceSample {
     playhead_s: f64,
     pose: Option<Pose>,
 }
@@ -85,7 +85,7 @@ impl Plugin for StagePlugin {
     fn build(&self, app: &mut App) {
         app.init_resource::<StageArea>()
             .init_resource::<ShownReference>()
-            .init_resource::<ReferenceMoment>()
+            .init_resource::<ReferenceSample>()
             .configure_sets(
                 PostUpdate,
                 (StageSystems::Read, StageSystems::Follow)
@@ -119,7 +119,7 @@ fn read_session(
     mut commands: Commands,
     session: Res<Session>,
     flight: Option<ResMut<ShownFlight>>,
-    moment: Option<ResMut<ShownMoment>>,
+    moment: Option<ResMut<ShownSample>>,
 ) {
     let owed_heading_rad = session.owed_heading_rad();
     let playhead_s = session.playhead_s();
@@ -129,7 +129,7 @@ fn read_session(
             flight: Arc::clone(session.flight()),
             owed_heading_rad,
         });
-        commands.insert_resource(ShownMoment {
+        commands.insert_resource(ShownSample {
             playhead_s,
             pose: pose(),
         });
@@ -142,7 +142,7 @@ fn read_session(
         flight.owed_heading_rad = owed_heading_rad;
     }
     if !same_flight || moment.playhead_s != playhead_s {
-        *moment = ShownMoment {
+        *moment = ShownSample {
             playhead_s,
             pose: pose(),
         };
@@ -152,7 +152,7 @@ fn read_session(
 fn read_reference(
     session: Res<Session>,
     mut reference: ResMut<ShownReference>,
-    mut moment: ResMut<ReferenceMoment>,
+    mut moment: ResMut<ReferenceSample>,
 ) {
     let flight = session.reference().map(|reference| &reference.jump.flight);
     let playhead_s = session.playhead_s();
@@ -163,7 +163,7 @@ fn read_reference(
     if !same_flight {
         reference.flight = flight.cloned();
     }
-    *moment = ReferenceMoment {
+    *moment = ReferenceSample {
         playhead_s,
         pose: flight.map(|flight| flight.pose_at(playhead_s)),
     };

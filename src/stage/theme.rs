@@ -4,7 +4,7 @@ use bevy::ecs::schedule::ScheduleLabel;
 use bevy::prelude::*;
 use bevy::window::RequestRedraw;
 
-use super::{ReferenceMoment, ShownFlight, ShownMoment, ShownReference};
+use super::{ReferenceSample, ShownFlight, ShownReference, ShownSample};
 use crate::appearance::{self, Light};
 
 /// Builds what is seen, in the present colours.
@@ -31,10 +31,10 @@ fn theme(world: &mut World) {
     if let Some(mut flight) = world.get_resource_mut::<ShownFlight>() {
         flight.set_changed();
     }
-    if let Some(mut moment) = world.get_resource_mut::<ShownMoment>() {
+    if let Some(mut moment) = world.get_resource_mut::<ShownSample>() {
         moment.set_changed();
     }
     world.resource_mut::<ShownReference>().set_changed();
-    world.resource_mut::<ReferenceMoment>().set_changed();
+    world.resource_mut::<ReferenceSample>().set_changed();
     world.write_message(RequestRedraw);
 }

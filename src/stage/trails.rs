@@ -6,7 +6,7 @@ use glam::DVec3;
 use super::mesh_builder::{MeshBuilder, basis, circle};
 use super::paint::{Paints, thing};
 use super::palette::{self, Ink};
-use super::{ShownFlight, ShownMoment, StageSystems, Themed};
+use super::{ShownFlight, ShownSample, StageSystems, Themed};
 use crate::physics::body::{Body, Segment};
 use crate::physics::flight::Pose;
 
@@ -24,7 +24,7 @@ pub fn plugin(app: &mut App) {
         PostUpdate,
         (
             trace.run_if(resource_exists_and_changed::<ShownFlight>),
-            draw.run_if(resource_exists_and_changed::<ShownMoment>),
+            draw.run_if(resource_exists_and_changed::<ShownSample>),
         )
             .chain()
             .in_set(StageSystems::Follow),
@@ -74,7 +74,7 @@ fn hand_at(pose: &Pose, body: &Body, hand: Segment) -> Vec3 {
 
 fn draw(
     flight: Res<ShownFlight>,
-    moment: Res<ShownMoment>,
+    moment: Res<ShownSample>,
     mut meshes: ResMut<Assets<Mesh>>,
     trails: Query<(&Trail, &mut Mesh3d, &mut Visibility)>,
 ) {

@@ -441,7 +441,7 @@ fn win_answers(ear: &mut Ear, jump: &Scenario, turns: f64) {
     }
     for (place, lever) in LEVERS.iter().enumerate() {
         // A number and its unit alone may be the same.
-        ear.hear(lever.key, format!("{}!", goal::marks(&session, place)));
+        ear.hear(lever.key, format!("{}!", goal::limit(&session, place)));
         ear.hear(lever.key, format!("{}!", goal::season(&session, place)));
     }
     for said in session.goal_cautions() {
