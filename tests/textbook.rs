@@ -158,7 +158,7 @@ fn rods_out(body: &Body) -> f64 {
         .y
 }
 
-/// 3. FlightSample of inertia of a skater, CP 10.3: a 60.0 kg cylinder of radius 0.110 m has 0.363; a
+/// 3. Moment of inertia of a skater, CP 10.3: a 60.0 kg cylinder of radius 0.110 m has 0.363; a
 ///    52.5 kg one with two 3.75 kg rods of 0.900 m turned about their ends has 2.34 kg m2.
 #[test]
 fn cylinders_and_rods() {
