@@ -102,7 +102,7 @@ fn is_in_no_ranking(scenario: &Scenario, goal_turns: f64) {
     let goal = Goal::new(scenario, &now, goal_turns, &limits, &season);
     let singles = goal.singles();
     assert!(singles.iter().all(|single| single.key != HANDS));
-    let joint = goal.joint(&singles);
+    let joint = goal.combination(&singles);
     let mut changes = joint.iter().flat_map(|joint| &joint.changes);
     assert!(changes.all(|change| change.key != HANDS));
 }

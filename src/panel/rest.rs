@@ -2,12 +2,12 @@
 
 use std::borrow::Cow;
 
-use bevy_egui::egui::{RichText, Ui};
+use egui::{RichText, Ui};
 
 use super::choice;
 use super::slider::{self, Typing};
 use super::style::{self, APART, NEAR, SLATE};
-use crate::physics::landing::Ground;
+use crate::scenario::ground::Ground;
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
 use crate::scenario::HandsKeep;

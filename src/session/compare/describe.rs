@@ -5,7 +5,7 @@ use std::borrow::Cow;
 
 use crate::analysis::compare::Comparison;
 use crate::order::by_number;
-use crate::physics::landing::Ground;
+use crate::scenario::ground::Ground;
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
 use crate::say;
