@@ -414,4 +414,4 @@ kept-twice = ein Sprung, der sich von einem anderen nicht unterscheiden lässt
 
 number-needed = { $what }: hier braucht es eine Zahl; der Wert bleibt, wie er war.
 number-held = { $what }: möglich ist { $least } bis { $most }; jetzt steht es auf { $held }.
-input-locked = Nicht geändert: { $what } ist gesperrt.
+input-locked = Gesperrt, darum nicht geändert: { $what }.

@@ -416,4 +416,4 @@ kept-twice = a jump that cannot be told from another
 
 number-needed = { $what } needs a number; it stays as it was.
 number-held = { $what } goes from { $least } to { $most }; it is held at { $held }.
-input-locked = Not changed: { $what } is locked.
+input-locked = Locked, so not changed: { $what }.
