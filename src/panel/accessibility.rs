@@ -14,6 +14,11 @@ pub fn button(response: &Response, label: &str) {
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, label));
 }
 
+/// A button that cannot be pressed at times.
+pub fn button_if(response: &Response, enabled: bool, label: &str) {
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, enabled, label));
+}
+
 /// A button that stays down, or is one of several.
 pub fn toggle(response: &Response, label: &str, on: bool) {
     response.widget_info(|| WidgetInfo::selected(WidgetType::Button, true, on, label));

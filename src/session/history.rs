@@ -4,7 +4,9 @@ use serde::{Deserialize, Deserializer, Serialize};
 use serde_json::{Map, Value};
 
 use super::document::{Attempt, Document};
+use super::input::Input;
 use crate::scenario::{Scenario, file};
+use crate::words::text;
 
 /// Steps back at most, and as many forward. At least 100 is what users are told.
 pub const MOST_STEPS: usize = 200;
@@ -58,6 +60,26 @@ impl Step {
             bytes: 0,
         }
         .measured()
+    }
+
+    /// What it did, in words: "jump height".
+    fn text(&self) -> &'static str {
+        match self.change {
+            Change::Inputs => {
+                let mut names = self.patch.scenario.keys();
+                match (
+                    names.next().and_then(|name| Input::named(name)),
+                    names.next(),
+                ) {
+                    (Some(input), None) => input.inline(),
+                    _ => text("change-several-inputs"),
+                }
+            }
+            Change::Tried => text("change-tried"),
+            Change::ResetAll => text("change-reset-all"),
+            Change::Opened => text("change-opened"),
+            Change::Reference => text("change-reference"),
+        }
     }
 
     fn measured(mut self) -> Self {
@@ -185,6 +207,11 @@ impl History {
     /// What would be undone and what would be redone next.
     pub fn next(&self) -> [Option<Change>; 2] {
         [&self.undo, &self.redo].map(|steps| steps.last().map(|step| step.change))
+    }
+
+    /// The same in words: "jump height".
+    pub fn next_texts(&self) -> [Option<&'static str>; 2] {
+        [&self.undo, &self.redo].map(|steps| steps.last().map(Step::text))
     }
 
     /// How many steps can be undone, and how many redone.

@@ -31,6 +31,18 @@ impl Word {
         Self::HandsKeep,
     ];
 
+    /// Its name in a file.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Jump => "jump",
+            Self::JumpTurns => "jump_turns",
+            Self::Table => "table",
+            Self::Ground => "ground",
+            Self::Turning => "turning",
+            Self::HandsKeep => "hands_keep",
+        }
+    }
+
     /// Its name inside a sentence.
     pub fn inline(self) -> &'static str {
         match self {
@@ -59,6 +71,19 @@ impl Input {
     pub fn all() -> impl Iterator<Item = Self> {
         let words = Word::ALL.into_iter().map(Self::Word);
         words.chain(KEYS.iter().map(Self::Number))
+    }
+
+    /// By its name in a file.
+    pub fn named(name: &str) -> Option<Self> {
+        Self::all().find(|input| input.key() == name)
+    }
+
+    /// Its name in a file.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Number(key) => key.key,
+            Self::Word(word) => word.key(),
+        }
     }
 
     /// Those in which two jumps differ.
