@@ -3,8 +3,8 @@
 //! The panels tell AccessKit through egui; `page/controls.rs` makes real elements of the page out
 //! of what is told here.
 
-use bevy_egui::egui::accesskit::{Action, ActionData, Role};
-use bevy_egui::egui::{Response, Ui, WidgetInfo, WidgetType};
+use egui::accesskit::{Action, ActionData, Role};
+use egui::{Response, Ui, WidgetInfo, WidgetType};
 
 use crate::say;
 use crate::scenario::units::Unit;

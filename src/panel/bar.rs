@@ -1,8 +1,8 @@
 //! The top bar: what is open, open and save, language and units.
 
-use bevy_egui::egui::scroll_area::ScrollBarVisibility;
-use bevy_egui::egui::text::LayoutJob;
-use bevy_egui::egui::{
+use egui::scroll_area::ScrollBarVisibility;
+use egui::text::LayoutJob;
+use egui::{
     self, Align2, Popup, PopupCloseBehavior, Pos2, Rect, Response, ScrollArea, Stroke, Ui, Vec2,
     WidgetText, pos2, vec2,
 };

@@ -1,6 +1,6 @@
 //! Beside the turns of a jump: in which respects it is beyond what has been seen.
 
-use bevy_egui::egui::{
+use egui::{
     Align2, Color32, CornerRadius, CursorIcon, Id, Rect, RichText, ScrollArea, Sense, Ui, pos2,
     vec2,
 };

@@ -1,6 +1,6 @@
 //! Where things go on a screen of a given size.
 
-use bevy_egui::egui::{Rect, Vec2, pos2, vec2};
+use egui::{Rect, Vec2, pos2, vec2};
 
 use crate::session::Question;
 

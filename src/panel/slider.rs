@@ -2,9 +2,9 @@
 
 use std::borrow::Cow;
 
-use bevy_egui::egui::text::{CCursor, CCursorRange};
-use bevy_egui::egui::text_edit::TextEditState;
-use bevy_egui::egui::{
+use egui::text::{CCursor, CCursorRange};
+use egui::text_edit::TextEditState;
+use egui::{
     self, Align2, CornerRadius, CursorIcon, Key as Keyboard, Pos2, Rect, Sense, Stroke, StrokeKind,
     TextEdit, Ui, UiBuilder, pos2, vec2,
 };

@@ -3,7 +3,7 @@
 mod ranking;
 mod waterfall;
 
-use bevy_egui::egui::{Id, Rect, RichText, Sense, Ui, pos2, vec2};
+use egui::{Id, Rect, RichText, Sense, Ui, pos2, vec2};
 
 use super::parts::{card, heading, small};
 use super::style::{self, NEAR, TOUCH};

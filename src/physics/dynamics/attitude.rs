@@ -14,7 +14,7 @@ use crate::math::rotation::{about, smallest_rotation};
 pub struct Attitude {
     /// The world's vertical in pelvis axes, unit.
     pub up: DVec3,
-    /// RotationMatrix about the vertical since the pelvis was only tilted, rad, not wrapped.
+    /// Turn about the vertical since the pelvis was only tilted, rad, not wrapped.
     pub twist_rad: f64,
 }
 

@@ -18,7 +18,7 @@ pub struct FlightSample {
     pub spin_rad_s: f64,
     /// Turned since take-off in the turning direction, rad, unwrapped.
     pub turned_rad: f64,
-    /// FlightSample of inertia about h, kg m².
+    /// Moment of inertia about h, kg m².
     pub inertia_kg_m2: f64,
     /// The body's long axis (least principal axis), pelvis axes.
     pub own_long_axis: DVec3,

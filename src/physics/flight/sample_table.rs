@@ -116,6 +116,7 @@ impl SampleTable {
     }
 
     /// How many postures were evaluated for it.
+    #[cfg(feature = "verification")]
     pub fn postures(&self) -> usize {
         self.properties().len() + self.states.middles.len()
     }

@@ -152,6 +152,7 @@ impl PlanTable {
     }
 
     /// How many postures were evaluated for it.
+    #[cfg(feature = "verification")]
     pub fn postures(&self) -> usize {
         self.closing.postures() + self.opening.as_ref().map_or(0, SampleTable::postures)
     }
