@@ -11,6 +11,7 @@ pub mod motion_table;
 pub(crate) mod planned;
 pub(crate) mod pose;
 pub mod readout;
+pub mod release;
 pub mod sample;
 pub mod sample_table;
 pub mod step_record;
