@@ -7,6 +7,7 @@ pub mod flight_summary;
 pub mod landing;
 pub mod launch;
 pub mod live_flight;
+pub mod motion_flight;
 pub mod motion_table;
 pub(crate) mod planned;
 pub(crate) mod pose;
