@@ -5,12 +5,12 @@ use std::sync::Arc;
 use turns_aloft::physics::body::Body;
 use turns_aloft::physics::efforts::Efforts;
 use turns_aloft::physics::flight::{Flight, Launch};
-use turns_aloft::physics::landing::Ground;
 use turns_aloft::physics::live_flight::LiveFlight;
 use turns_aloft::physics::plan::{Plan, PlanSpec};
 use turns_aloft::physics::posture::Posture;
 use turns_aloft::physics::readout::Readout;
 use turns_aloft::physics::table::{PlanTable, Resolution};
+use turns_aloft::scenario::ground::Ground;
 use turns_aloft::scenario::starts;
 
 fn counted<T>(work: impl FnOnce() -> T) -> (u64, T) {
@@ -31,7 +31,7 @@ fn requests(plan: PlanSpec, launch: Launch, resolution: Resolution) -> (u64, u64
     let made = Arc::new(made);
     let (flight, samples) = counted(|| {
         let flight = Flight::new(made, launch);
-        let _readout = Readout::new(&flight, Ground::Ice);
+        let _readout = Readout::new(&flight, Ground::Ice.stopping_time_s());
         let _efforts = Efforts::new(&flight);
         flight.samples.len()
     });

@@ -22,7 +22,7 @@ use turns_aloft::scenario::starts;
 fn printed(arguments: &[&str]) -> String {
     let output = aloft(arguments);
     let parse_error = String::from_utf8_lossy(&output.stderr);
-    assert!(output.status.success(), "{arguments:?}: {complaint}");
+    assert!(output.status.success(), "{arguments:?}: {parse_error}");
     assert_eq!(parse_error, "");
     String::from_utf8(output.stdout).expect("it prints text")
 }

@@ -133,7 +133,7 @@ impl Outside {
             body_mass_kg: self.body_mass_kg,
             hand_mass_kg: 0.0,
             boot_mass_kg: 0.0,
-            footwear: Footwear::Barefoot,
+            footwear: Footwear::BAREFOOT,
             core_inertia: 1.0,
         }
     }

@@ -5,8 +5,8 @@ mod space;
 
 use proptest::prelude::*;
 use turns_aloft::analysis::caution;
+use turns_aloft::analysis::combination::Combination;
 use turns_aloft::analysis::goal::{Goal, MET_TURNS, Single};
-use turns_aloft::analysis::joint::Combination;
 use turns_aloft::analysis::lever::{LEVERS, Season, place};
 use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict, marks};
 use turns_aloft::physics::plan::Turning;
@@ -42,7 +42,7 @@ fn joint(
 ) -> Option<Combination> {
     let now = scenario.fly();
     let goal = Goal::new(scenario, &now, goal_turns, limits, season);
-    goal.joint(&goal.singles())
+    goal.combination(&goal.singles())
 }
 
 fn single<'a>(singles: &'a [Single], name: &str) -> &'a Single {

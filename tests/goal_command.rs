@@ -16,7 +16,7 @@ use turns_aloft::scenario::starts;
 fn report(arguments: &[&str]) -> Value {
     let output = aloft(arguments);
     let parse_error = String::from_utf8_lossy(&output.stderr);
-    assert!(output.status.success(), "{arguments:?}: {complaint}");
+    assert!(output.status.success(), "{arguments:?}: {parse_error}");
     serde_json::from_slice(&output.stdout).expect("it prints JSON")
 }
 
@@ -47,7 +47,7 @@ fn the_same_answers_as_the_analysis() {
         let (limits, season) = (Limits::default(), Season::default());
         let goal = Goal::new(scenario, &now, now.turns.floor() + 1.0, &limits, &season);
         let singles = goal.singles();
-        let joint = goal.joint(&singles);
+        let joint = goal.combination(&singles);
         let printed = report(&["reach", start.name, "--turns", &goal.goal_turns.to_string()]);
         assert_eq!(printed["turns"], json!(now.turns));
         assert_eq!(printed["target_turns"], json!(goal.goal_turns));

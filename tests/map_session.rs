@@ -172,7 +172,7 @@ fn heights_go_as_far_as_the_ground_lets_them() {
     let mut session = asked();
     let highest = |session: &Session| session.map_sides()[1].at(1.0);
     assert_eq!(highest(&session), 0.9);
-    session.change(|scenario| scenario.ground = turns_aloft::physics::landing::Ground::Trampoline);
+    session.change(|scenario| scenario.ground = turns_aloft::scenario::ground::Ground::Trampoline);
     assert_eq!(highest(&session), 2.5);
 }
 

@@ -14,13 +14,14 @@ use glam::DVec3;
 use turns_aloft::physics::body::{Body, BodySpec, Footwear, Segment};
 use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::flight::{Flight, Launch, Spin};
-use turns_aloft::physics::inverse::{JointState, Loads};
-use turns_aloft::physics::landing::Ground;
+use turns_aloft::physics::inverse::Loads;
+use turns_aloft::physics::joint_motion::JointState;
 use turns_aloft::physics::minimum_jerk::{minimum_jerk, minimum_jerk_acceleration};
 use turns_aloft::physics::posture::{Arm, Leg, Posture, STILL};
 use turns_aloft::physics::readout::Readout;
 use turns_aloft::physics::segments::SegmentTable;
 use turns_aloft::physics::tree::Tree;
+use turns_aloft::scenario::ground::Ground;
 
 const CLOSE_TIME_S: f64 = 0.2;
 const STEPS: usize = 60;
@@ -33,7 +34,7 @@ fn body() -> Body {
         body_mass_kg: 50.0,
         hand_mass_kg: 1.0,
         boot_mass_kg: 0.0,
-        footwear: Footwear::Barefoot,
+        footwear: Footwear::BAREFOOT,
         core_inertia: 1.0,
     });
     for foot in [Segment::LeftFoot, Segment::RightFoot] {
@@ -108,7 +109,7 @@ fn rate_follows_the_inertia_at_every_instant() {
 #[test]
 fn both_ends_are_the_two_position_pull_in() {
     let flight = flight(Spin::Rate(8.0));
-    let r = Readout::new(&flight, Ground::Ice);
+    let r = Readout::new(&flight, Ground::Ice.stopping_time_s());
     let still = |elevation_rad| {
         CentroidalState::new(&Tree::new(&body()), &posture(elevation_rad), &STILL)
             .inertia_kg_m2
@@ -145,7 +146,7 @@ fn turns_are_the_integral_of_the_rate() {
         })
         .sum();
     let held = (flight.touchdown_s - CLOSE_TIME_S) * h / inertia(2 * STEPS);
-    let turns = Readout::new(&flight, Ground::Ice).air_turns;
+    let turns = Readout::new(&flight, Ground::Ice.stopping_time_s()).air_turns;
     assert!((turns - (closing + held) / TAU).abs() < 1e-10);
 }
 
@@ -166,7 +167,8 @@ fn every_rate_is_in_proportion_to_h() {
         for (a, b) in slow.samples.iter().zip(&fast.samples) {
             assert!((b.spin_rad_s / (times * a.spin_rad_s) - 1.0).abs() < 1e-12);
         }
-        let peaks = [&slow, &fast].map(|f| Readout::new(f, Ground::Ice).peak_rate_rad_s);
+        let peaks =
+            [&slow, &fast].map(|f| Readout::new(f, Ground::Ice.stopping_time_s()).peak_rate_rad_s);
         assert!((peaks[1] / (times * peaks[0]) - 1.0).abs() < 1e-12);
     }
 }

@@ -106,7 +106,7 @@ fn the_comparison_follows_the_jump_and_the_units() {
 fn words_are_told_in_words() {
     let mut session = comparing(Which::AsOpened);
     session.change(|scenario| {
-        scenario.ground = turns_aloft::physics::landing::Ground::Trampoline;
+        scenario.ground = turns_aloft::scenario::ground::Ground::Trampoline;
         scenario.hands_keep = turns_aloft::scenario::HandsKeep::Energy;
     });
     let ground = text(&mut session, "compare:ground");

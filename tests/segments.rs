@@ -7,11 +7,12 @@
 mod bare;
 
 use bare::bare;
-use turns_aloft::physics::body::{Body, BodySpec, Footwear, SEGMENTS, Segment};
+use turns_aloft::physics::body::{Body, BodySpec, SEGMENTS, Segment};
 use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::posture::{Posture, STILL};
 use turns_aloft::physics::segments::{FEMALE, MALE, Row, Rows, SegmentTable};
 use turns_aloft::physics::tree::Tree;
+use turns_aloft::scenario::ground::SKATES;
 
 /// The bare reference body of a table: female 1.735 m and 61.9 kg, male 1.741 m and 73.0 kg.
 fn reference(table: SegmentTable) -> BodySpec {
@@ -228,7 +229,7 @@ fn masses_add_up_to_the_body_mass() {
             body_mass_kg: 47.3,
             hand_mass_kg: 0.7,
             boot_mass_kg: 1.1,
-            footwear: Footwear::Skates,
+            footwear: SKATES,
             core_inertia: 1.0,
             ..reference(table)
         };

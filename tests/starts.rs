@@ -4,10 +4,11 @@
 
 use std::f64::consts::TAU;
 
-use turns_aloft::physics::landing::Ground;
+use turns_aloft::physics::landing::{load_bw, stopping_torque_n_m};
 use turns_aloft::physics::segments::SegmentTable;
 use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::fly::Jump;
+use turns_aloft::scenario::ground::Ground;
 use turns_aloft::scenario::jump::JumpName;
 use turns_aloft::scenario::units::RateUnit;
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
@@ -265,7 +266,7 @@ fn a_crooked_takeoff_tilts_and_loses_turns() {
 /// growing with the flight (direction: Bessone et al. 2019, ski-jump landings).
 #[test]
 fn landing_loads_grow_with_the_flight() {
-    let [low, high] = Ground::Ice.load_bw(3.0);
+    let [low, high] = load_bw(3.0, Ground::Ice.stopping_time_s());
     assert!((low - 5.00).abs() < 0.005 && (high - 7.86).abs() < 0.005);
     let names = [
         "child-single",
@@ -288,7 +289,8 @@ fn the_landing_stops_the_turning_that_is_left() {
         (Ground::Ice, [100.0, 171.43]),
         (Ground::Trampoline, [30.0, 48.0]),
     ] {
-        for (found, expected) in ground.stopping_torque_n_m(12.0).into_iter().zip(expected) {
+        let torques = stopping_torque_n_m(12.0, ground.stopping_time_s());
+        for (found, expected) in torques.into_iter().zip(expected) {
             assert!((found - expected).abs() < 0.005, "{found}");
         }
     }

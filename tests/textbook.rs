@@ -16,12 +16,13 @@ use turns_aloft::physics::GRAVITY_M_S2;
 use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::flight::{Launch, Spin};
-use turns_aloft::physics::inverse::{JointState, Loads};
-use turns_aloft::physics::landing::Ground;
+use turns_aloft::physics::inverse::Loads;
+use turns_aloft::physics::joint_motion::JointState;
 use turns_aloft::physics::posture::{Arm, Leg, Posture, STILL};
 use turns_aloft::physics::readout::Readout;
 use turns_aloft::physics::tree::Tree;
 use turns_aloft::scenario::call::{Call, QUARTER_BAND_FROM_DEG};
+use turns_aloft::scenario::ground::Ground;
 use turns_aloft::scenario::starts;
 use turns_aloft::scenario::units::RateUnit;
 
@@ -53,7 +54,7 @@ fn jump(takeoff_kg_m2: f64, air_kg_m2: f64, turns_per_s: f64, height_m: f64) -> 
     let spec = made::closing_only(CLOSE_TIME_S);
     Readout::new(
         &made::fly(body, spec, states.to_vec(), launch),
-        Ground::Floor,
+        Ground::Floor.stopping_time_s(),
     )
 }
 
@@ -158,7 +159,7 @@ fn rods_out(body: &Body) -> f64 {
         .y
 }
 
-/// 3. FlightSample of inertia of a skater, CP 10.3: a 60.0 kg cylinder of radius 0.110 m has 0.363; a
+/// 3. Moment of inertia of a skater, CP 10.3: a 60.0 kg cylinder of radius 0.110 m has 0.363; a
 ///    52.5 kg one with two 3.75 kg rods of 0.900 m turned about their ends has 2.34 kg m2.
 #[test]
 fn cylinders_and_rods() {

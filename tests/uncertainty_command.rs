@@ -18,7 +18,7 @@ fn fly(arguments: &[&str]) -> Output {
 fn report(arguments: &[&str]) -> Value {
     let output = fly(arguments);
     let parse_error = String::from_utf8_lossy(&output.stderr);
-    assert!(output.status.success(), "{arguments:?}: {complaint}");
+    assert!(output.status.success(), "{arguments:?}: {parse_error}");
     serde_json::from_slice(&output.stdout).expect("it prints JSON")
 }
 

@@ -102,7 +102,7 @@ fn is_in_no_ranking(scenario: &Scenario, goal_turns: f64) {
     let goal = Goal::new(scenario, &now, goal_turns, &limits, &season);
     let singles = goal.singles();
     assert!(singles.iter().all(|single| single.key != HANDS));
-    let joint = goal.joint(&singles);
+    let joint = goal.combination(&singles);
     let mut changes = joint.iter().flat_map(|joint| &joint.changes);
     assert!(changes.all(|change| change.key != HANDS));
 }
@@ -230,7 +230,7 @@ fn what_the_hands_hold_is_compared_while_it_is_dragged() {
     assert!(!session.is_computing());
     assert!(session.weights_held().is_none());
     let hands = key(HANDS).expect("a key");
-    session.dragging = true;
+    session.set_dragging(true);
     for kg in [0.3, 0.4] {
         session.set(hands, kg);
         session.poll(|| false);

@@ -8,7 +8,9 @@ use egui::{
 };
 
 use super::controls::{Button, choice, menu_item};
+use super::layout::Layout;
 use super::style::{self, APART, ICE, INK, NEAR, SLATE, SNOW, TOUCH};
+use super::undo;
 use crate::appearance::{Light, choose, chosen as look_chosen};
 use crate::say;
 use crate::scenario::starts;
@@ -49,7 +51,8 @@ const LENGTHS: [(LengthUnit, &str); 3] = [
 ];
 const MASSES: [(MassUnit, &str); 2] = [(MassUnit::Kg, "kg"), (MassUnit::Lb, "lb")];
 
-pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Option<PageCommand> {
+pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageCommand> {
+    let (rect, narrow) = (layout.bar, layout.narrow);
     ui.painter().rect_filled(rect, 0.0, ICE.get());
     let inside = rect.shrink2(vec2(APART - 2.0, 0.5 * (rect.height() - TOUCH)));
     let mut left = inside.left();
@@ -76,6 +79,11 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
     let settings = settings.show(ui, from_right());
     let share = Button::text("Share", text("panel-share")).show(ui, from_right());
     let open = Button::text("Open", text("panel-open")).show(ui, from_right());
+    if layout.undo_in_bar() {
+        right -= undo::WIDTH;
+        undo::row(ui, session, pos2(right, inside.top()));
+        right -= NEAR;
+    }
     let picked = Rect::from_min_max(
         pos2(left, inside.top()),
         pos2(right.min(left + 320.0), inside.bottom()),

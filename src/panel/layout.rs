@@ -27,6 +27,11 @@ impl Layout {
     pub fn charts_under_stage(&self) -> bool {
         self.timeline.height() > 1.5 * TIME_LINE
     }
+
+    /// Whether the bar has room for undo and redo; elsewhere they stand on the stage.
+    pub fn undo_in_bar(&self) -> bool {
+        self.bar.width() > 700.0
+    }
 }
 
 const BAR: f32 = 56.0;

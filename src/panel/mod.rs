@@ -21,6 +21,7 @@ mod style;
 mod text;
 mod turns;
 mod uncertainty;
+mod undo;
 mod weights;
 mod why;
 
@@ -93,7 +94,8 @@ pub fn show(
             .layer_id(LayerId::background())
             .max_rect(screen),
     );
-    let of_bar = bar::show(&mut ui, session, layout.bar, layout.narrow);
+    undo::keys(ctx, session);
+    let of_bar = bar::show(&mut ui, session, &layout);
     timeline(&mut ui, session, &layout);
     if let Some(rect) = layout.controls {
         let rest = pinned(&mut ui, rect, |ui| answer(ui, session, &layout));
@@ -122,7 +124,10 @@ pub fn show(
     });
     let (views, clicked) = views(&ui, view, &layout);
     greeting::show(&ui, session, layout.stage, views);
-    session.dragging = ui.ctx().dragged_id().is_some();
+    if !layout.undo_in_bar() {
+        undo::on_stage(&ui, session, layout.stage);
+    }
+    session.set_dragging(ui.ctx().dragged_id().is_some());
     notice(&ui, session, layout.stage);
     Some(Frame {
         stage: layout.stage,

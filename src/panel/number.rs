@@ -102,7 +102,7 @@ fn value(ui: &mut Ui, session: &mut Session, edit: &mut NumberEdit, key: &'stati
 }
 
 /// Takes a typed number; a unit behind it is passed over.
-fn typed(session: &mut Session, key: &Key, text: &str) {
+fn typed(session: &mut Session, key: &'static Key, text: &str) {
     let unit = session.units.of(key.kind);
     let plain = text.trim().trim_end_matches(unit.sign());
     let value = words::number(plain).map_or(f64::NAN, |shown| unit.to_si(shown));

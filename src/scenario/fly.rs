@@ -182,7 +182,7 @@ impl Scenario {
         let (body, plan) = (Body::with_rows(spec, rows), Plan::new(self.plan_spec()));
         let table = Arc::new(PlanTable::new(body, plan, Resolution::STANDARD));
         let flight = Flight::new(table, self.launch_of(spec, rows));
-        Readout::new(&flight, self.ground)
+        Readout::new(&flight, self.ground.stopping_time_s())
     }
 
     /// The largest acceleration of what the hands hold, or would hold, in this scenario's flight on its
@@ -199,7 +199,7 @@ impl Scenario {
         let table = PlanTable::after(last.as_slice(), body, plan, Resolution::STANDARD);
         let launch = self.launch_of(body, self.table.rows());
         let flight = Arc::new(Flight::new(Arc::clone(&table), launch));
-        let readout = Readout::new(&flight, self.ground);
+        let readout = Readout::new(&flight, self.ground.stopping_time_s());
         let turns = readout.air_turns + self.pre_rotation_turns;
         let heading_rad = (self.jump).landing_heading_rad(self.jump_turns, self.turning);
         let owed =

@@ -11,10 +11,10 @@ use serde_json::Value;
 use super::jump::{JUMP_TURNS, JumpName};
 use super::named::named;
 use super::{HandsKeep, Scenario};
-use crate::physics::landing::Ground;
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
 use crate::say;
+use crate::scenario::ground::Ground;
 use crate::words::{Message, with_decimal_sign};
 
 /// What a number measures; decides the units the user may choose.

@@ -7,8 +7,8 @@ use super::jumper::{Jumper, Size};
 use super::keys::Key;
 use super::seen::{self, Mark, Stand};
 use crate::physics::flight_summary::FlightSummary;
-use crate::physics::landing::Ground;
 use crate::physics::segments::SegmentTable;
+use crate::scenario::ground::Ground;
 use crate::scenario::units::RateUnit;
 use crate::words::Message;
 

@@ -8,6 +8,7 @@ pub mod export;
 pub mod facing;
 pub mod file;
 pub mod fly;
+pub mod ground;
 pub mod jump;
 pub mod jumper;
 pub mod keys;
@@ -25,9 +26,9 @@ pub mod units;
 
 use serde::{Deserialize, Serialize};
 
-use crate::physics::landing::Ground;
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
+use crate::scenario::ground::Ground;
 use jump::JumpName;
 
 /// What the jumper keeps when the hands get heavier than bare.

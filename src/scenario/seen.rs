@@ -1,8 +1,8 @@
 //! How far jumpers have been seen to go, by who they are.
 
 use super::jumper::{Jumper, Size};
-use crate::physics::landing::Ground;
 use crate::physics::segments::SegmentTable;
+use crate::scenario::ground::Ground;
 use crate::scenario::units::RateUnit;
 use crate::words::Message;
 

@@ -4,22 +4,25 @@ use bevy::math::{DVec3, Vec3};
 
 use super::mannequin::Mannequin;
 use super::mesh_builder::MeshBuilder;
-use super::palette::{self, Ink};
-use crate::physics::body::Footwear;
+use super::palette::{self, BevyColour as _, Ink};
 use crate::physics::segments::ANKLE_HEIGHT_PER_STATURE;
+use crate::scenario::ground::{SHOES, SKATES};
 
 impl Mannequin<'_> {
     pub fn foot(&self, tint: Ink) -> MeshBuilder {
-        match self.body.spec.footwear {
-            Footwear::Skates => self.skate(tint),
-            Footwear::Shoes => self.shoe(tint.over(palette::now().dark, 0.5)),
-            Footwear::Barefoot => self.shoe(palette::now().skin),
+        let footwear = self.body.spec.footwear;
+        if footwear == SKATES {
+            self.skate(tint)
+        } else if footwear == SHOES {
+            self.shoe(tint.over(palette::now().dark, 0.5))
+        } else {
+            self.shoe(palette::now().skin)
         }
     }
 
     /// The boot's shaft, which moves with the shank.
     pub fn add_shaft(&self, shank: &mut MeshBuilder, ankle_m: Vec3, tint: Ink) {
-        if self.body.spec.footwear == Footwear::Skates {
+        if self.body.spec.footwear == SKATES {
             let top = ankle_m + Vec3::Y * 0.10 * self.scale;
             let (wide, narrow) = (0.048 * self.scale, 0.043 * self.scale);
             shank.limb(top, ankle_m, wide, narrow, leather(tint));

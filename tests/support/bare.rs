@@ -10,7 +10,7 @@ pub fn bare(table: SegmentTable, stature_m: f64, body_mass_kg: f64) -> BodySpec 
         body_mass_kg,
         hand_mass_kg: 0.0,
         boot_mass_kg: 0.0,
-        footwear: Footwear::Barefoot,
+        footwear: Footwear::BAREFOOT,
         core_inertia: 1.0,
     }
 }

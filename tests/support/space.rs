@@ -2,9 +2,9 @@
 
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
-use turns_aloft::physics::landing::Ground;
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::physics::segments::SegmentTable;
+use turns_aloft::scenario::ground::Ground;
 use turns_aloft::scenario::jump::{JUMP_TURNS, JumpName};
 use turns_aloft::scenario::keys::{KEYS, Key};
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};

@@ -8,8 +8,8 @@ use egui::{Response, Ui, WidgetInfo, WidgetType};
 use super::Scale;
 use crate::say;
 
-pub fn button(response: &Response, label: &str) {
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, label));
+pub fn button(response: &Response, enabled: bool, label: &str) {
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, enabled, label));
 }
 
 /// A button that stays down, or is one of several.

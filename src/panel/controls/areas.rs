@@ -7,8 +7,24 @@ use super::{accessibility, interact};
 
 /// A button drawn by the caller.
 pub fn button_area(ui: &Ui, name: &str, rect: Rect, accessible_name: &str) -> Response {
-    let response = interact(ui, name, rect, Sense::click());
-    accessibility::button(&response, accessible_name);
+    button_area_if(ui, name, rect, accessible_name, true)
+}
+
+/// A button that cannot be clicked unless it is `enabled`.
+pub(super) fn button_area_if(
+    ui: &Ui,
+    name: &str,
+    rect: Rect,
+    accessible_name: &str,
+    enabled: bool,
+) -> Response {
+    let sense = if enabled {
+        Sense::click()
+    } else {
+        Sense::hover()
+    };
+    let response = interact(ui, name, rect, sense);
+    accessibility::button(&response, enabled, accessible_name);
     response
 }
 

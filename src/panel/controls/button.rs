@@ -5,7 +5,7 @@ use egui::{
 };
 
 use super::super::style::{self, FROST, INK, ON_TEAL, SNOW, TEAL, TOUCH};
-use super::{button_area, toggle_area};
+use super::areas::{button_area_if, toggle_area};
 
 /// Least distance of a button's words from its sides.
 const EDGE: f32 = 4.0;
@@ -19,6 +19,7 @@ pub struct Button<'a> {
     /// What AccessKit is told about its state; nothing of a button without one.
     on: Option<bool>,
     filled: bool,
+    enabled: bool,
     content: Content<'a>,
 }
 
@@ -35,6 +36,7 @@ impl<'a> Button<'a> {
             accessible_name: label,
             on: None,
             filled: false,
+            enabled: true,
             content: Content::Text(label),
         }
     }
@@ -50,6 +52,7 @@ impl<'a> Button<'a> {
             accessible_name,
             on: None,
             filled: false,
+            enabled: true,
             content: Content::Sign(Box::new(draw)),
         }
     }
@@ -80,17 +83,28 @@ impl<'a> Button<'a> {
         self
     }
 
+    /// Pale and without effect unless it is enabled.
+    pub fn enabled(mut self, enabled: bool) -> Self {
+        self.enabled = enabled;
+        self
+    }
+
     pub fn show(self, ui: &Ui, rect: Rect) -> Response {
         let response = match self.on {
             Some(on) => toggle_area(ui, self.name, rect, self.accessible_name, on),
-            None => button_area(ui, self.name, rect, self.accessible_name),
+            None => button_area_if(ui, self.name, rect, self.accessible_name, self.enabled),
         };
         let (fill, ink) = if self.filled {
             (TEAL.get(), ON_TEAL.get())
         } else {
             (SNOW.get(), INK.get())
         };
-        let edge = if response.hovered() {
+        let ink = if self.enabled {
+            ink
+        } else {
+            ink.gamma_multiply(style::PALE)
+        };
+        let edge = if self.enabled && response.hovered() {
             TEAL.get()
         } else {
             FROST.get()

@@ -118,24 +118,21 @@ impl Segment {
     }
 }
 
-/// What is on the feet; decides where the ice is met.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Footwear {
-    Skates,
-    Shoes,
-    Barefoot,
+/// What is on the feet, by its measures over stature.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Footwear {
+    /// Sole, heel and blade below the foot.
+    pub drop_per_stature: f64,
+    /// Top of the boot above the ankle joint.
+    pub top_per_stature: f64,
 }
 
 impl Footwear {
-    /// Sole, heel and blade below the foot over stature: about 85 mm on skates and 25 mm on shoes
-    /// of an adult. Common practice, no source.
-    const fn drop_per_stature(self) -> f64 {
-        match self {
-            Self::Skates => 0.049,
-            Self::Shoes => 0.014,
-            Self::Barefoot => 0.0,
-        }
-    }
+    /// Nothing.
+    pub const BAREFOOT: Self = Self {
+        drop_per_stature: 0.0,
+        top_per_stature: 0.0,
+    };
 }
 
 /// Whose body it is and what it carries.
@@ -369,15 +366,12 @@ impl<'a> Frame<'a> {
     }
 
     /// A boot with its blade: a uniform block as long and wide as the foot (width 0.055 of
-    /// stature, from memory) from the ice to a hand's breadth above the ankle.
+    /// stature, from memory) from the ice to the top of the boot.
     fn boot(&self, name: &'static str, segment: Segment) -> Part {
         let mass_kg = self.spec.boot_mass_kg;
         let length = self.length_m(segment);
         let width = 0.055 * self.spec.stature_m;
-        let top = match self.spec.footwear {
-            Footwear::Skates => 0.05 * self.spec.stature_m,
-            Footwear::Shoes | Footwear::Barefoot => 0.0,
-        };
+        let top = self.spec.footwear.top_per_stature * self.spec.stature_m;
         let bottom = self.sole()[0].y;
         let height = top - bottom;
         let moment = |a: f64, b: f64| mass_kg * (a * a + b * b) / 12.0;
@@ -402,7 +396,7 @@ impl<'a> Frame<'a> {
     fn sole(&self) -> [DVec3; 2] {
         let stature = self.spec.stature_m;
         let length = self.length_m(LeftFoot);
-        let y = -(ANKLE_HEIGHT_PER_STATURE + self.spec.footwear.drop_per_stature()) * stature;
+        let y = -(ANKLE_HEIGHT_PER_STATURE + self.spec.footwear.drop_per_stature) * stature;
         let heel = -HEEL_BEHIND_ANKLE_PER_FOOT * length;
         [DVec3::new(heel, y, 0.0), DVec3::new(heel + length, y, 0.0)]
     }

@@ -4,7 +4,7 @@ use glam::DVec3;
 use serde::{Serialize, Serializer};
 
 use crate::dynamics::gravity::GRAVITY_M_S2;
-use crate::flight::landing::Ground;
+use crate::flight::landing::{load_bw, stopping_torque_n_m};
 use crate::flight::planned::Flight;
 use crate::flight::sample::FlightSample;
 
@@ -109,7 +109,8 @@ fn work_j(from_j: f64, to_j: f64) -> f64 {
 }
 
 impl Readout {
-    pub fn new(flight: &Flight, ground: Ground) -> Self {
+    /// `stopping_time_s`: shortest and longest time in which the landing stops the body.
+    pub fn new(flight: &Flight, stopping_time_s: [f64; 2]) -> Self {
         let (first, last) = (flight.takeoff(), flight.touchdown());
         let sign = flight.table.plan.spec.turning.sign();
         let extremes = Extremes::of(flight);
@@ -138,9 +139,12 @@ impl Readout {
             tilt_peak_rad: extremes.tilted.tilt_rad(),
             tilt_touchdown_rad: last.tilt_rad(),
             touchdown_speed_m_s,
-            landing_load_bw: ground.load_bw(touchdown_speed_m_s),
+            landing_load_bw: load_bw(touchdown_speed_m_s, stopping_time_s),
             landing_angular_momentum_kg_m2_s,
-            landing_torque_n_m: ground.stopping_torque_n_m(landing_angular_momentum_kg_m2_s),
+            landing_torque_n_m: stopping_torque_n_m(
+                landing_angular_momentum_kg_m2_s,
+                stopping_time_s,
+            ),
         }
     }
 }

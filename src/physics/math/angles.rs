@@ -1,4 +1,4 @@
-//! Units of angle at the edge of the mechanics.
+//! Angles: degrees, and angles that count once round only.
 
 use std::f64::consts::{PI, TAU};
 

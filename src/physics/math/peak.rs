@@ -16,7 +16,7 @@ pub const fn first([v, rate, change]: [DVec3; 3]) -> [f64; 3] {
     [v.x, rate.x, change.x]
 }
 
-/// HalfBody the square of the vector's length.
+/// Half the square of the vector's length.
 pub fn half_square([v, rate, change]: [DVec3; 3]) -> [f64; 3] {
     [
         0.5 * v.length_squared(),

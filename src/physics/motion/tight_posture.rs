@@ -177,7 +177,7 @@ impl Search {
             body_mass_kg: root * root * STATURE_M * STATURE_M * STATURE_M,
             hand_mass_kg: 0.0,
             boot_mass_kg: 0.0,
-            footwear: Footwear::Barefoot,
+            footwear: Footwear::BAREFOOT,
             core_inertia: 1.0,
         });
         let solids = solids(&body);

@@ -6,9 +6,9 @@
 
 use super::Unreadable;
 use super::bytes::{Reader, Writer};
-use crate::physics::landing::Ground;
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
+use crate::scenario::ground::Ground;
 use crate::scenario::jump::JumpName;
 use crate::scenario::keys::{self, Key};
 use crate::scenario::{HandsKeep, Scenario};
