@@ -5,13 +5,14 @@ pub mod appearance;
 mod order;
 pub mod scenario;
 pub mod session;
+pub mod view;
 pub mod words;
 
 pub use turns_aloft_physics as physics;
 
 #[cfg(all(feature = "page", target_arch = "wasm32"))]
 pub mod page;
-#[cfg(all(feature = "page", target_arch = "wasm32"))]
+#[cfg(feature = "panels")]
 pub mod panel;
 #[cfg(all(feature = "page", target_arch = "wasm32"))]
 pub mod stage;

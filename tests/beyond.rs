@@ -414,11 +414,11 @@ fn marks_by_strength_wait_for_the_hand() {
     session.poll(|| true);
     let before = session.marks(close_time).expect("marked");
     assert!(before.seen.is_some());
-    session.dragging = true;
+    session.set_dragging(true);
     session.set(key("takeoff_rate_rad_s").expect("a key"), 16.0);
     session.poll(|| true);
     assert_eq!(session.marks(close_time).as_ref(), Some(&before));
-    session.dragging = false;
+    session.set_dragging(false);
     session.poll(|| true);
     assert_ne!(session.marks(close_time), Some(before));
     // Of a child not all strength is known: no end of what is seen.

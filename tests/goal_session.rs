@@ -108,12 +108,12 @@ fn not_called_is_a_full_rotation_by_the_rule_and_hardly_more() {
 #[test]
 fn nothing_is_worked_out_while_a_hand_is_at_work() {
     let mut session = asked();
-    session.dragging = true;
+    session.set_dragging(true);
     session.set(key("jump_height_m").expect("a key"), 0.3);
     session.poll(|| true);
     assert!(!session.is_computing());
     assert!(session.singles().iter().all(|(_, fits)| !fits));
-    session.dragging = false;
+    session.set_dragging(false);
     session.poll(|| true);
     assert!(session.singles().iter().all(|(_, fits)| *fits));
 }

@@ -230,7 +230,7 @@ fn what_the_hands_hold_is_compared_while_it_is_dragged() {
     assert!(!session.is_computing());
     assert!(session.weights_held().is_none());
     let hands = key(HANDS).expect("a key");
-    session.dragging = true;
+    session.set_dragging(true);
     for kg in [0.3, 0.4] {
         session.set(hands, kg);
         session.poll(|| false);

@@ -146,7 +146,7 @@ fn the_order_settles_when_the_hand_rests() {
     let before = order(&session);
     let rate = keys::key("takeoff_rate_rad_s").expect("a key");
     let height = keys::key("jump_height_m").expect("a key");
-    session.dragging = true;
+    session.set_dragging(true);
     session.set(rate, 2.0);
     session.set(height, 0.12);
     poll(&mut session);
@@ -158,7 +158,7 @@ fn the_order_settles_when_the_hand_rests() {
     for gain in &fresh {
         assert!(gains(&session).contains(gain), "{} is stale", gain.key);
     }
-    session.dragging = false;
+    session.set_dragging(false);
     poll(&mut session);
     holds(&session);
 }
@@ -169,7 +169,7 @@ fn no_piece_waits_for_ever() {
     let mut session = asked(start("half-a-turn-short"));
     let before = gains(&session);
     let height = keys::key("jump_height_m").expect("a key");
-    session.dragging = true;
+    session.set_dragging(true);
     for i in 0..9 {
         session.set(height, 0.4 + 0.01 * f64::from(i));
         session.poll(|| false);

@@ -7,9 +7,10 @@ use bevy::prelude::*;
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 
+use super::panels::PageCommandSent;
 use super::wake::wake;
 use super::{dom, language};
-use crate::panel::{PageCommand, PageCommandSent};
+use crate::panel::PageCommand;
 use crate::session::Session;
 use crate::words::text;
 

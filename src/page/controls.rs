@@ -18,7 +18,7 @@ use bevy_egui::egui::{Event, Key, Modifiers, accesskit_root_id};
 use bevy_egui::{EguiContext, EguiInput, EguiOutput, EguiPreUpdateSet};
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
-use web_sys::{Element, HtmlElement, HtmlInputElement};
+use web_sys::{Element, HtmlElement, HtmlInputElement, KeyboardEvent};
 
 use super::dom;
 use super::wake::wake;
@@ -59,6 +59,8 @@ struct Control {
     /// A sentence or two on what it is about.
     about: Option<String>,
     kind: Kind,
+    /// It is there, but does nothing at present.
+    disabled: bool,
     rect: Option<Rect>,
 }
 
@@ -118,6 +120,45 @@ fn listen() {
             .ok();
     }
     heard.forget();
+    let pressed = Closure::<dyn FnMut(KeyboardEvent)>::new(|event: KeyboardEvent| {
+        if let Some(key) = undo_key(&event) {
+            event.prevent_default();
+            DONE.with_borrow_mut(|all| all.push(key));
+            wake();
+        }
+    });
+    if let Some(document) = dom::document() {
+        let pressed = pressed.as_ref().unchecked_ref();
+        (document.add_event_listener_with_callback("keydown", pressed)).ok();
+    }
+    pressed.forget();
+}
+
+/// The keys that undo and redo, wherever on the page they are pressed. On the canvas the panels get
+/// them anyway, and in a field they are the field's own.
+fn undo_key(event: &KeyboardEvent) -> Option<Event> {
+    let target: Element = event.target()?.dyn_into().ok()?;
+    let field = target.dyn_ref::<HtmlInputElement>();
+    let elsewhere = target.tag_name() == "CANVAS" || field.is_some_and(|it| it.type_() == "text");
+    if elsewhere || !(event.ctrl_key() || event.meta_key()) {
+        return None;
+    }
+    let key = match event.key().to_lowercase().as_str() {
+        "z" => Key::Z,
+        "y" => Key::Y,
+        _ => return None,
+    };
+    Some(Event::Key {
+        key,
+        physical_key: None,
+        pressed: true,
+        repeat: false,
+        modifiers: Modifiers {
+            alt: event.alt_key(),
+            shift: event.shift_key(),
+            ..Modifiers::COMMAND
+        },
+    })
 }
 
 /// What an event of the page means to the panels.
@@ -152,7 +193,7 @@ fn done(event: &web_sys::Event) -> Option<Vec<Event>> {
         }
         "focusin" => Some(vec![ask(Action::ScrollIntoView, None)]),
         "keydown" => {
-            let event: &web_sys::KeyboardEvent = event.dyn_ref()?;
+            let event: &KeyboardEvent = event.dyn_ref()?;
             // Lists close, and what has been typed is given up.
             (event.key() == "Escape").then(|| {
                 if let Some(field) = element.dyn_ref::<HtmlInputElement>() {
@@ -192,7 +233,7 @@ fn follow(
     time: Res<Time<Real>>,
     mut next: Local<Duration>,
 ) {
-    let moves = session.playback.playing || session.dragging;
+    let moves = session.playback.playing || session.is_dragging();
     let due = !moves || time.elapsed() >= *next;
     for (output, mut context) in &mut contexts {
         let context = context.get_mut();
@@ -247,6 +288,7 @@ impl Control {
             label: node.label().filter(|label| !label.is_empty())?.to_owned(),
             about: node.description().map(str::to_owned),
             kind,
+            disabled: node.is_disabled(),
             rect: node.bounds().map(|rect| Rect {
                 x0: rect.x0 * zoom,
                 y0: rect.y0 * zoom,
@@ -284,6 +326,9 @@ impl Control {
         }
         if let Some(about) = changed(|control| control.about.clone()) {
             set("aria-description", about)?;
+        }
+        if let Some(disabled) = changed(|control| control.disabled.then(|| "true".to_owned())) {
+            set("aria-disabled", disabled)?;
         }
         if before.and_then(|before| before.rect) != self.rect
             && let (Some(rect), Some(element)) = (self.rect, element.dyn_ref::<HtmlElement>())

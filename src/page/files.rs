@@ -8,9 +8,10 @@ use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Blob, BlobPropertyBag, DragEvent, File, HtmlAnchorElement, HtmlInputElement, Url};
 
+use super::panels::PageCommandSent;
 use super::wake::wake;
 use super::{dom, language};
-use crate::panel::{PageCommand, PageCommandSent};
+use crate::panel::PageCommand;
 use crate::say;
 use crate::scenario::reading::text_of;
 use crate::session::Session;

@@ -12,8 +12,8 @@ use bevy::prelude::*;
 use bevy_egui::EguiPrimaryContextPass;
 use wasm_bindgen::prelude::wasm_bindgen;
 
+use super::panels::PanelSystems;
 use crate::order::by_number;
-use crate::panel::PanelSystems;
 
 /// Frames looked back on.
 const FRAMES: usize = 120;

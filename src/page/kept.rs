@@ -29,7 +29,7 @@ pub fn restore(session: &mut Session) {
 /// Keeps the session once it has come to rest after a change.
 fn keep(mut session: ResMut<Session>, mut last: Local<Option<Mark>>, mut warned: Local<bool>) {
     let mark = (session.revision(), session.changes(), session.units);
-    if session.dragging || *last == Some(mark) {
+    if session.is_dragging() || *last == Some(mark) {
         return;
     }
     let text = session.keep();

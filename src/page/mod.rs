@@ -12,6 +12,7 @@ mod kept;
 mod kept_storage;
 mod language;
 mod outputs;
+mod panels;
 mod resized;
 mod wake;
 
@@ -20,7 +21,7 @@ use bevy::window::{PresentMode, WindowPlugin};
 use bevy_egui::EguiPlugin;
 use wasm_bindgen::prelude::wasm_bindgen;
 
-use crate::panel::{self, PanelPlugin};
+use crate::panel;
 use crate::session::Session;
 use crate::stage::StagePlugin;
 
@@ -61,7 +62,7 @@ pub fn run() {
         .add_plugins((
             wake::plugin,
             StagePlugin,
-            PanelPlugin,
+            panels::plugin,
             appearance::plugin,
             files::plugin,
             kept::plugin,

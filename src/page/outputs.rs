@@ -20,7 +20,8 @@ fn follow(session: Res<Session>, mut last: Local<Vec<Reading>>, mut said: Local<
         notice.clone_into(&mut said);
         dom::say(notice);
     }
-    if (session.playback.playing || session.dragging || session.is_computing()) && !last.is_empty()
+    if (session.playback.playing || session.is_dragging() || session.is_computing())
+        && !last.is_empty()
     {
         return;
     }

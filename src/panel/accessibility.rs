@@ -3,8 +3,8 @@
 //! The panels tell AccessKit through egui; `page/controls.rs` makes real elements of the page out
 //! of what is told here.
 
-use bevy_egui::egui::accesskit::{Action, ActionData, Role};
-use bevy_egui::egui::{Response, Ui, WidgetInfo, WidgetType};
+use egui::accesskit::{Action, ActionData, Role};
+use egui::{Response, Ui, WidgetInfo, WidgetType};
 
 use crate::say;
 use crate::scenario::units::Unit;
@@ -12,6 +12,11 @@ use crate::scenario::units::Unit;
 /// A button.
 pub fn button(response: &Response, label: &str) {
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, label));
+}
+
+/// A button that cannot be pressed at times.
+pub fn button_if(response: &Response, enabled: bool, label: &str) {
+    response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, enabled, label));
 }
 
 /// A button that stays down, or is one of several.

@@ -1,16 +1,17 @@
 //! The top bar: what is open, open and save, language and units.
 
-use bevy_egui::egui::scroll_area::ScrollBarVisibility;
-use bevy_egui::egui::text::LayoutJob;
-use bevy_egui::egui::{
+use egui::scroll_area::ScrollBarVisibility;
+use egui::text::LayoutJob;
+use egui::{
     self, Align2, Popup, PopupCloseBehavior, Pos2, Rect, Response, ScrollArea, Stroke, Ui, Vec2,
     WidgetText, pos2, vec2,
 };
 
 use super::choice;
+use super::layout::Layout;
 use super::style::{self, APART, ICE, INK, NEAR, SLATE, SNOW, TOUCH};
 use super::transport::{button, labelled};
-use super::{accessibility, targets};
+use super::{accessibility, targets, undo};
 use crate::appearance::{Light, choose, chosen as look_chosen};
 use crate::say;
 use crate::scenario::starts;
@@ -51,7 +52,8 @@ const LENGTHS: [(LengthUnit, &str); 3] = [
 ];
 const MASSES: [(MassUnit, &str); 2] = [(MassUnit::Kg, "kg"), (MassUnit::Lb, "lb")];
 
-pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Option<PageCommand> {
+pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageCommand> {
+    let (rect, narrow) = (layout.bar, layout.narrow);
     ui.painter().rect_filled(rect, 0.0, ICE.get());
     let inside = rect.shrink2(vec2(APART - 2.0, 0.5 * (rect.height() - TOUCH)));
     let mut left = inside.left();
@@ -77,6 +79,11 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, narrow: bool) -> Opt
     gear(ui, settings.rect.center());
     let share = labelled(ui, "Share", text("panel-share"), from_right(), false);
     let open = labelled(ui, "Open", text("panel-open"), from_right(), false);
+    if layout.undo_in_bar() {
+        right -= undo::WIDTH;
+        undo::row(ui, session, pos2(right, inside.top()));
+        right -= NEAR;
+    }
     let picked = Rect::from_min_max(
         pos2(left, inside.top()),
         pos2(right.min(left + 320.0), inside.bottom()),

@@ -1,6 +1,6 @@
 //! Beside the turns of a jump: in which respects it is beyond what has been seen.
 
-use bevy_egui::egui::{
+use egui::{
     Align2, Color32, CornerRadius, CursorIcon, Id, Rect, RichText, ScrollArea, Sense, Ui, pos2,
     vec2,
 };
@@ -69,7 +69,7 @@ fn steady_height(ui: &Ui, session: &Session, goal: f32) -> f32 {
     let id = Id::new("height of beyond seen");
     let before = ui.data(|data| data.get_temp::<f32>(id));
     match before {
-        Some(before) if session.dragging => before,
+        Some(before) if session.is_dragging() => before,
         _ => {
             ui.data_mut(|data| data.insert_temp(id, goal));
             goal

@@ -1,6 +1,6 @@
 //! The usual cautions, beside whatever could push somebody to jump more, higher or with weights.
 
-use bevy_egui::egui::{RichText, Ui};
+use egui::{RichText, Ui};
 
 use super::style::SLATE;
 use crate::analysis::caution::{ASK, HANDS, NO_SAFE_NUMBER};

@@ -1,9 +1,7 @@
 //! Turning rate, moment of inertia and turns so far over the flight, on one time line; and the joint
 //! torques on one of their own.
 
-use bevy_egui::egui::{
-    Align2, Color32, Rect, Sense, Shape, Stroke, Ui, UiBuilder, Vec2, Vec2b, pos2, vec2,
-};
+use egui::{Align2, Color32, Rect, Sense, Shape, Stroke, Ui, UiBuilder, Vec2, Vec2b, pos2, vec2};
 use egui_plot::{
     HLine, Line, LineStyle, Plot, PlotBounds, PlotPoint, PlotPoints, PlotUi, Span, VLine,
 };

@@ -1,6 +1,6 @@
 //! One of a few: buttons side by side, wrapped where they do not fit.
 
-use bevy_egui::egui::{FontSelection, Rect, Sense, Ui, WidgetText, pos2, vec2};
+use egui::{FontSelection, Rect, Sense, Ui, WidgetText, pos2, vec2};
 
 use super::style::{self, NEAR, TOUCH};
 use super::transport::labelled;

@@ -3,7 +3,7 @@
 mod kept;
 mod table;
 
-use bevy_egui::egui::{Align2, Color32, FontId, Rect, Response, RichText, Sense, Ui, pos2, vec2};
+use egui::{Align2, Color32, FontId, Rect, Response, RichText, Sense, Ui, pos2, vec2};
 
 use super::bar::PageCommand;
 use super::beyond::{self, in_row};
@@ -175,7 +175,7 @@ fn attempt(
 
 /// Writes a line into a place, cut off where it is too long.
 fn write(ui: &Ui, room: Rect, text: &str, font: FontId, ink: Color32) {
-    let mut job = bevy_egui::egui::text::LayoutJob::simple_singleline(text.to_owned(), font, ink);
+    let mut job = egui::text::LayoutJob::simple_singleline(text.to_owned(), font, ink);
     job.wrap.max_width = room.width();
     job.wrap.max_rows = 1;
     job.wrap.break_anywhere = true;

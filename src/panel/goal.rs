@@ -3,7 +3,7 @@
 mod card;
 mod own;
 
-use bevy_egui::egui::{Rect, RichText, Sense, Ui, pos2, vec2};
+use egui::{Rect, RichText, Sense, Ui, pos2, vec2};
 
 use super::parts::{heading, small};
 use super::style::{self, APART, NEAR, SLATE, TEAL, TOUCH};
@@ -86,7 +86,7 @@ fn question(ui: &mut Ui, session: &mut Session) {
         }
         ui.painter().text(
             pos2(own.right() + APART, row.center().y),
-            bevy_egui::egui::Align2::LEFT_CENTER,
+            egui::Align2::LEFT_CENTER,
             text("panel-go-back-to"),
             style::text(15.0),
             SLATE.get(),

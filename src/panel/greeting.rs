@@ -1,6 +1,6 @@
 //! What a newcomer is told: one line on the stage, away with a touch.
 
-use bevy_egui::egui::{CornerRadius, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
+use egui::{CornerRadius, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
 
 use super::style::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TOUCH};
 use super::{accessibility, targets};

@@ -1,6 +1,6 @@
 //! Where things go on a screen of a given size.
 
-use bevy_egui::egui::{Rect, Vec2, pos2, vec2};
+use egui::{Rect, Vec2, pos2, vec2};
 
 use crate::session::Question;
 
@@ -26,6 +26,11 @@ impl Layout {
     /// Whether the charts stand under the stage; elsewhere they scroll with the controls.
     pub fn charts_under_stage(&self) -> bool {
         self.timeline.height() > 1.5 * TIME_LINE
+    }
+
+    /// Whether the bar has room for undo and redo; elsewhere they stand on the stage.
+    pub fn undo_in_bar(&self) -> bool {
+        self.bar.width() > 700.0
     }
 }
 

@@ -7,7 +7,7 @@ mod point;
 mod shades;
 mod ticks;
 
-use bevy_egui::egui::{Rect, RichText, Sense, Ui, pos2, vec2};
+use egui::{Rect, RichText, Sense, Ui, pos2, vec2};
 
 use super::style::{APART, NEAR, SLATE, TOUCH};
 use super::targets;

@@ -24,17 +24,16 @@ pub mod targets;
 mod transport;
 mod turns;
 mod uncertainty;
+mod undo;
 mod weights;
 mod why;
 
 use std::borrow::Cow;
 
-use bevy::prelude::*;
-use bevy_egui::egui::{
-    self, Align2, CornerRadius, LayerId, ScrollArea, Sense, Stroke, StrokeKind, Ui, UiBuilder,
-    pos2, vec2,
+use egui::{
+    Align2, Context, CornerRadius, LayerId, Rect, ScrollArea, Sense, Stroke, StrokeKind, Ui,
+    UiBuilder, pos2, vec2,
 };
-use bevy_egui::{EguiContexts, EguiPrimaryContextPass};
 
 pub use bar::PageCommand;
 use layout::Layout;
@@ -43,73 +42,53 @@ use style::{APART, FROST, ICE, INK, NEAR, SNOW, TEAL, TOUCH};
 
 use crate::appearance::{Light, chosen, shown};
 use crate::session::{Question, Session, main_keys};
-use crate::stage::{Orbit, StageArea, View};
+use crate::view::View;
 use crate::words::text;
 
-/// Draws the panels and tells the stage what room is left to it.
-pub struct PanelPlugin;
-
-/// Everything that the panels do.
-#[derive(SystemSet, Debug, Clone, PartialEq, Eq, Hash)]
-pub struct PanelSystems;
-
-/// What the user asked for that only the page can do.
-#[derive(Message, Debug, Clone, Copy)]
-pub struct PageCommandSent(pub PageCommand);
-
 /// What is open on the panels themselves.
-#[derive(Resource, Default)]
-struct Panels {
+#[derive(Default)]
+pub struct Panels {
     typing: Typing,
     /// The number or readout that is explained.
     about: Option<Cow<'static, str>>,
     /// Of the kept jumps.
     kept: compare::Unfolded,
-    /// The colours that egui has been told of.
+    /// The colours that egui has been given.
     applied_theme: Option<Light>,
 }
 
-impl Plugin for PanelPlugin {
-    fn build(&self, app: &mut App) {
-        app.init_resource::<Panels>()
-            .add_message::<PageCommandSent>()
-            .add_systems(EguiPrimaryContextPass, show.in_set(PanelSystems));
-    }
+/// What one frame of the panels leaves to the rest of the app.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Frame {
+    /// Where the panels leave room for the 3D picture, in points.
+    pub stage: Rect,
+    /// The view whose button was clicked.
+    pub view: Option<View>,
+    /// What the user asked for that only the page can do.
+    pub command: Option<PageCommand>,
 }
 
-fn show(
-    mut contexts: EguiContexts,
-    mut panels: ResMut<Panels>,
-    mut session: ResMut<Session>,
-    mut area: ResMut<StageArea>,
-    mut orbit: ResMut<Orbit>,
-    mut commands: MessageWriter<PageCommandSent>,
-) -> Result {
-    let ctx = contexts.ctx_mut()?;
+/// Shows the panels for one frame; `view` is the named view that the camera is in.
+///
+/// Returns nothing in the frame that loads the fonts: egui has them from the next one on.
+pub fn show(
+    ctx: &Context,
+    panels: &mut Panels,
+    session: &mut Session,
+    view: Option<View>,
+) -> Option<Frame> {
     if panels.applied_theme != Some(shown()) {
         let first = panels.applied_theme.replace(shown()).is_none();
         style::theme(ctx);
         if first {
-            // The fonts are there from the next pass on.
-            return Ok(());
+            return None;
         }
     }
     ctx.set_zoom_factor(chosen().zoom());
     // The one that this frame is drawn at; another one is from the next on.
-    let zoom = ctx.zoom_factor();
-    targets::clear(zoom);
+    targets::clear(ctx.zoom_factor());
     let screen = ctx.viewport_rect();
     let layout = Layout::of(screen, session.question());
-    let stage = layout.stage * zoom;
-    let goal = StageArea {
-        rect: Some(Rect::new(
-            stage.left(),
-            stage.top(),
-            stage.right(),
-            stage.bottom(),
-        )),
-    };
-    area.set_if_neq(goal);
     let mut ui = Ui::new(
         ctx.clone(),
         "panels".into(),
@@ -117,51 +96,50 @@ fn show(
             .layer_id(LayerId::background())
             .max_rect(screen),
     );
-    if let Some(command) = bar::show(&mut ui, &mut session, layout.bar, layout.narrow) {
-        commands.write(PageCommandSent(command));
-    }
-    timeline(&mut ui, &mut session, &layout);
+    undo::keys(ctx, session);
+    let of_bar = bar::show(&mut ui, session, &layout);
+    timeline(&mut ui, session, &layout);
     if let Some(rect) = layout.controls {
-        let rest = pinned(&mut ui, rect, |ui| answer(ui, &mut session, &layout));
+        let rest = pinned(&mut ui, rect, |ui| answer(ui, session, &layout));
         column(&mut ui, "controls", rest, |ui| {
-            controls(ui, &mut session, &mut panels);
-            folded(ui, &mut session, &mut panels);
+            controls(ui, session, panels);
+            folded(ui, session, panels);
         });
     }
     let rest = pinned(&mut ui, layout.column, |ui| {
         if layout.controls.is_none() {
-            answer(ui, &mut session, &layout);
+            answer(ui, session, &layout);
         }
-        questions::show(ui, &mut session);
+        questions::show(ui, session);
     });
-    let mut command = None;
+    let mut of_column = None;
     let name = session.question().name();
     column(&mut ui, name, rest, |ui| match session.question() {
-        Question::Jump => about_the_jump(ui, &mut session, &mut panels, &layout),
-        Question::Why => why::show(ui, &mut session),
-        Question::Goal => goal::show(ui, &mut session),
-        Question::Map => map::show(ui, &mut session),
+        Question::Jump => about_the_jump(ui, session, panels, &layout),
+        Question::Why => why::show(ui, session),
+        Question::Goal => goal::show(ui, session),
+        Question::Map => map::show(ui, session),
         Question::Compare => {
-            command = compare::show(
-                ui,
-                &mut session,
-                &mut panels.kept,
-                !layout.charts_under_stage(),
-            );
+            let charts = !layout.charts_under_stage();
+            of_column = compare::show(ui, session, &mut panels.kept, charts);
         }
     });
-    if let Some(command) = command {
-        commands.write(PageCommandSent(command));
+    let (views, clicked) = views(&ui, view, &layout);
+    greeting::show(&ui, session, layout.stage, views);
+    if !layout.undo_in_bar() {
+        undo::on_stage(&ui, session, layout.stage);
     }
-    let views = views(&ui, &mut orbit, &layout);
-    greeting::show(&ui, &mut session, layout.stage, views);
-    session.dragging = ui.ctx().dragged_id().is_some();
-    notice(&ui, &mut session, layout.stage);
-    Ok(())
+    session.set_dragging(ui.ctx().dragged_id().is_some());
+    notice(&ui, session, layout.stage);
+    Some(Frame {
+        stage: layout.stage,
+        view: clicked,
+        command: of_bar.or(of_column),
+    })
 }
 
 /// A scrolling column on the ice.
-fn column(ui: &mut Ui, name: &str, rect: egui::Rect, add: impl FnOnce(&mut Ui)) {
+fn column(ui: &mut Ui, name: &str, rect: Rect, add: impl FnOnce(&mut Ui)) {
     ui.painter().rect_filled(rect, 0.0, ICE.get());
     let inside = rect.shrink2(vec2(APART - 2.0, 0.0));
     let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt(name));
@@ -176,13 +154,13 @@ fn column(ui: &mut Ui, name: &str, rect: egui::Rect, add: impl FnOnce(&mut Ui)) 
 }
 
 /// The head of a column, which does not scroll; returns the rest.
-fn pinned(ui: &mut Ui, rect: egui::Rect, add: impl FnOnce(&mut Ui)) -> egui::Rect {
+fn pinned(ui: &mut Ui, rect: Rect, add: impl FnOnce(&mut Ui)) -> Rect {
     ui.painter().rect_filled(rect, 0.0, ICE.get());
     let inside = rect.shrink2(vec2(APART - 2.0, 0.0));
     let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt("pinned"));
     add(&mut child);
     let below = (child.min_rect().bottom() + NEAR).min(rect.bottom());
-    egui::Rect::from_min_max(pos2(rect.left(), below), rect.max)
+    Rect::from_min_max(pos2(rect.left(), below), rect.max)
 }
 
 /// Turns at landing, and how far the playhead has come; a line of it where there is no room. The
@@ -340,7 +318,8 @@ fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
 
 /// The named views, over a corner of the stage: in a row, or one below the other where a row
 /// would cover the jumper.
-fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) -> egui::Rect {
+/// Returns their place, and the one that was clicked.
+fn views(ui: &Ui, present: Option<View>, layout: &Layout) -> (Rect, Option<View>) {
     let views = [
         (View::Front, "view Front", text("panel-view-front")),
         (View::Above, "view Above", text("panel-view-above")),
@@ -353,20 +332,20 @@ fn views(ui: &Ui, orbit: &mut Orbit, layout: &Layout) -> egui::Rect {
         vec2(size.x + NEAR, 0.0)
     };
     let corner = layout.stage.right_top() + vec2(-APART - size.x, APART) - vec2(2.0 * step.x, 0.0);
-    let all = egui::Rect::from_min_size(corner, size + 2.0 * step);
+    let all = Rect::from_min_size(corner, size + 2.0 * step);
+    let mut clicked = None;
     for (i, (view, name, label)) in views.into_iter().enumerate() {
-        let own = egui::Rect::from_min_size(corner + i as f32 * step, size);
-        let chosen = orbit.view() == Some(view);
-        let response = transport::labelled(ui, name, label, own, chosen);
-        if response.clicked() {
-            orbit.set_view(view);
+        let own = Rect::from_min_size(corner + i as f32 * step, size);
+        let chosen = present == Some(view);
+        if transport::labelled(ui, name, label, own, chosen).clicked() {
+            clicked = Some(view);
         }
     }
-    all
+    (all, clicked)
 }
 
 /// The one sentence, at the foot of the stage, until it is touched.
-fn notice(ui: &Ui, session: &mut Session, stage: egui::Rect) {
+fn notice(ui: &Ui, session: &mut Session, stage: Rect) {
     let Some(sentence) = session.notice() else {
         return;
     };
@@ -378,7 +357,7 @@ fn notice(ui: &Ui, session: &mut Session, stage: egui::Rect) {
         width - 2.0 * APART,
     );
     let size = vec2(width, (galley.size().y + 2.0 * APART).max(TOUCH));
-    let rect = egui::Rect::from_min_size(
+    let rect = Rect::from_min_size(
         pos2(
             stage.center().x - 0.5 * width,
             stage.bottom() - size.y - APART,

@@ -1,6 +1,6 @@
 //! What the answers to the questions are made of: a card, a heading, small print.
 
-use bevy_egui::egui::{Align2, Frame, Margin, Painter, Pos2, RichText, Stroke, Ui};
+use egui::{Align2, Frame, Margin, Painter, Pos2, RichText, Stroke, Ui};
 
 use super::style::{self, APART, ON_TEAL, SLATE, SNOW, TEAL};
 

@@ -1,6 +1,6 @@
 //! The questions, side by side: what is shown below them answers the one that is chosen.
 
-use bevy_egui::egui::{Rect, Sense, Ui, pos2, vec2};
+use egui::{Rect, Sense, Ui, pos2, vec2};
 
 use super::style::{self, INK, NEAR, TOUCH};
 use super::transport::labelled;

@@ -2,7 +2,7 @@
 
 use std::borrow::Cow;
 
-use bevy_egui::egui::{
+use egui::{
     self, Align2, CornerRadius, CursorIcon, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
 

@@ -2,15 +2,15 @@
 
 use std::borrow::Cow;
 
-use bevy_egui::egui::{RichText, Ui};
+use egui::{RichText, Ui};
 
 use super::choice;
 use super::slider::{self, Typing};
 use super::style::{self, APART, NEAR, SLATE};
-use crate::scenario::ground::Ground;
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
 use crate::scenario::HandsKeep;
+use crate::scenario::ground::Ground;
 use crate::scenario::jump::{JUMP_TURNS, JumpName};
 use crate::scenario::keys::{KEYS, Key};
 use crate::session::Session;

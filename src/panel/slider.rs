@@ -2,9 +2,9 @@
 
 use std::borrow::Cow;
 
-use bevy_egui::egui::text::{CCursor, CCursorRange};
-use bevy_egui::egui::text_edit::TextEditState;
-use bevy_egui::egui::{
+use egui::text::{CCursor, CCursorRange};
+use egui::text_edit::TextEditState;
+use egui::{
     self, Align2, CornerRadius, CursorIcon, Key as Keyboard, Pos2, Rect, Sense, Stroke, StrokeKind,
     TextEdit, Ui, UiBuilder, pos2, vec2,
 };
@@ -177,7 +177,7 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
 }
 
 /// Takes a typed number; a unit behind it is passed over.
-fn typed(session: &mut Session, key: &Key, text: &str) {
+fn typed(session: &mut Session, key: &'static Key, text: &str) {
     let unit = session.units.of(key.kind);
     let plain = text.trim().trim_end_matches(unit.sign());
     let value = words::number(plain).map_or(f64::NAN, |shown| unit.to_si(shown));

@@ -1,6 +1,6 @@
 //! A number that goes up and down by steps: what it is, less, the value, more.
 
-use bevy_egui::egui::{Align2, Rect, Sense, Ui, pos2, vec2};
+use egui::{Align2, Rect, Sense, Ui, pos2, vec2};
 
 use super::style::{self, INK, NEAR, SLATE, TOUCH};
 use super::{accessibility, transport};

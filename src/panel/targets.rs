@@ -6,7 +6,7 @@
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 
-use bevy_egui::egui::Rect;
+use egui::Rect;
 
 thread_local! {
     static TARGETS: RefCell<BTreeMap<String, [f32; 4]>> = const { RefCell::new(BTreeMap::new()) };

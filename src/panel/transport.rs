@@ -1,6 +1,6 @@
 //! Play, pause, slow motion, one frame on or back.
 
-use bevy_egui::egui::{
+use egui::{
     Align2, Color32, CornerRadius, Pos2, Rect, Response, Sense, Shape, Stroke, StrokeKind, Ui,
     Vec2, pos2, vec2,
 };

@@ -1,6 +1,6 @@
 //! The answer: turns at landing in figures to be read from three metres, and the call.
 
-use bevy_egui::egui::{
+use egui::{
     Align2, Color32, CornerRadius, FontId, Pos2, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
     pos2, vec2,
 };

@@ -1,6 +1,6 @@
 //! How sure the answer is: the button that asks, and the half-widths behind the range.
 
-use bevy_egui::egui::{Rect, RichText, Sense, Ui, vec2};
+use egui::{Rect, RichText, Sense, Ui, vec2};
 
 use super::style::{self, APART, NEAR, SLATE, TOUCH};
 use super::{stepper, targets, transport};

@@ -1,6 +1,6 @@
 //! Weights in the hands, by what the jumper keeps: all of it side by side, and nothing to be tried.
 
-use bevy_egui::egui::{Sense, Stroke, Ui, pos2, vec2};
+use egui::{Sense, Stroke, Ui, pos2, vec2};
 
 use super::parts::{card, heading, small};
 use super::style::{self, INK, NEAR, SLATE};

@@ -3,7 +3,7 @@
 mod ranking;
 mod waterfall;
 
-use bevy_egui::egui::{Id, Rect, RichText, Sense, Ui, pos2, vec2};
+use egui::{Id, Rect, RichText, Sense, Ui, pos2, vec2};
 
 use super::parts::{card, heading, small};
 use super::style::{self, NEAR, TOUCH};
@@ -74,7 +74,7 @@ fn go_back(ui: &Ui, session: &mut Session, name: &str, rect: Rect) {
 /// its room.
 fn keep_tall(ui: &mut Ui, session: &Session, add: impl FnOnce(&mut Ui)) {
     let id = Id::new("tallest sentence");
-    let moves = session.dragging || session.tried() > 0;
+    let moves = session.is_dragging() || session.tried() > 0;
     let tallest = ui.data(|data| data.get_temp::<f32>(id)).unwrap_or_default();
     let own = ui.scope(|ui| add(ui)).response.rect.height();
     let room = if moves { own.max(tallest) } else { own };

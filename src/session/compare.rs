@@ -40,7 +40,11 @@ impl Session {
         if let Some(reference) = &self.compare.reference
             && stands != Some(of)
         {
-            let compared = Compared::new(&reference.name, &reference.scenario, &self.scenario);
+            let compared = Compared::new(
+                &reference.name,
+                &reference.scenario,
+                &self.document.scenario,
+            );
             self.compare.compared = Some((of, compared));
             return true;
         }

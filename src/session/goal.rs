@@ -78,7 +78,13 @@ impl Session {
             search,
             ..
         } = &mut self.goal;
-        let goal = Goal::new(&self.scenario, &self.jump, goal_turns, limits, season);
+        let goal = Goal::new(
+            &self.document.scenario,
+            &self.jump,
+            goal_turns,
+            limits,
+            season,
+        );
         let Some(place) = of.iter().position(|of| *of != Some(asked)) else {
             return false;
         };

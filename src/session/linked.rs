@@ -1,6 +1,7 @@
 //! The jump at hand, and the one beside it, as the text behind the `#` of an address, and back.
 
-use super::{Question, Session};
+use super::compare::Which;
+use super::{Action, Attempt, Question, Session};
 use crate::say;
 use crate::scenario::link::{self, Link};
 
@@ -8,7 +9,7 @@ impl Session {
     /// The present jump and the one beside it, as a link's text behind the `#`.
     pub fn link(&self) -> String {
         let reference = self.reference().map(|reference| &reference.scenario);
-        link::to_fragment(&self.scenario, reference)
+        link::to_fragment(self.scenario(), reference)
     }
 
     /// Opens what stands behind the `#` of an address. What is no link of ours is passed over; a bad
@@ -26,15 +27,21 @@ impl Session {
     }
 
     fn open_linked(&mut self, link: Link) -> Result<(), String> {
-        let said = if link.jump == self.scenario {
+        let said = if link.jump == *self.scenario() {
             None
         } else {
             self.rescue()?
         };
         let jumps = 1 + usize::from(link.reference.is_some());
-        self.open(link.jump);
-        if let Some(reference) = link.reference {
-            self.lay_linked_beside(reference);
+        let reference = link.reference.map(|scenario| Attempt {
+            which: Which::Linked,
+            scenario,
+        });
+        let two = reference.is_some();
+        if !self.apply(Action::Open(link.jump, reference)) {
+            return Ok(());
+        }
+        if two {
             self.ask(Question::Compare);
         }
         if let Some(said) = said {

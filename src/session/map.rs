@@ -71,7 +71,7 @@ impl Session {
     /// Both sides of the map: across, and upwards.
     pub fn map_sides(&self) -> [Axis; 2] {
         self.map.levers.keys().map(|key| {
-            let [from, to] = span::of(key, &self.scenario, &self.jump);
+            let [from, to] = span::of(key, &self.document.scenario, &self.jump);
             Axis::new(key.key, from, to, NODES).expect("a span is inside its key's range")
         })
     }
@@ -85,21 +85,17 @@ impl Session {
     /// leaves the jump out.
     pub fn map_point(&self) -> [f64; 2] {
         self.map_sides()
-            .map(|side| side.part((side.key().get)(&self.scenario)))
+            .map(|side| side.part((side.key().get)(&self.document.scenario)))
     }
 
     /// Flies the jump at a place of the map, each coordinate held inside 0 to 1.
     pub fn put_on_map(&mut self, place: [f64; 2]) {
         let sides = self.map_sides();
-        let before = self.scenario.clone();
-        for (side, part) in sides.iter().zip(place) {
-            side.key()
-                .hold(&mut self.scenario, side.at(part.clamp(0.0, 1.0)));
-        }
-        if self.scenario != before {
-            self.notice = None;
-            self.fly();
-        }
+        self.change(|scenario| {
+            for (side, part) in sides.iter().zip(place) {
+                side.key().hold(scenario, side.at(part.clamp(0.0, 1.0)));
+            }
+        });
     }
 
     /// Whether for a jumper of this size it is known what has been seen of all that the map marks.
@@ -107,24 +103,24 @@ impl Session {
         let rate = keys::key("takeoff_rate_rad_s");
         let mut marked = self.map.levers.keys().into_iter().chain(rate);
         marked.all(|key| {
-            let marks = self.scenario.marks(key, &self.jump);
+            let marks = self.document.scenario.marks(key, &self.jump);
             marks.is_none_or(|marks| marks.seen.is_some())
         })
     }
 
     /// What has to be said beside a map that offers more than the jump has.
     pub fn map_cautions(&self) -> Vec<&'static str> {
-        let mut most = self.scenario.clone();
+        let mut most = self.document.scenario.clone();
         for side in self.map_sides() {
             let now = (side.key().get)(&most);
             side.key().hold(&mut most, now.max(side.at(1.0)));
         }
-        let said = caution::of(&self.scenario, &most).into_iter();
+        let said = caution::of(&self.document.scenario, &most).into_iter();
         let cautions = said.map(Message::text);
         if !self.map.levers.weights() {
             return cautions.collect();
         }
-        let assumed = match self.scenario.hands_keep {
+        let assumed = match self.document.scenario.hands_keep {
             HandsKeep::Rate => text("map-hands-keep-rate"),
             HandsKeep::AngularMomentum => text("map-hands-keep-momentum"),
             HandsKeep::Energy => text("map-hands-keep-energy"),
@@ -137,12 +133,14 @@ impl Session {
     pub(super) fn poll_map(&mut self) -> bool {
         let [across, up] = self.map_sides();
         let fits = |made: &Made| {
-            *made.map.x() == across && *made.map.y() == up && made.map.is_of(&self.scenario)
+            *made.map.x() == across
+                && *made.map.y() == up
+                && made.map.is_of(&self.document.scenario)
         };
         let made = match self.map.made.take() {
             Some(made) if fits(&made) => made,
             _ => Made {
-                map: TurnMap::new(&self.scenario, across, up)
+                map: TurnMap::new(&self.document.scenario, across, up)
                     .expect("levers differ from each other"),
                 flown: 0,
                 drawn: 0,

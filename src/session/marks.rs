@@ -23,7 +23,7 @@ impl Session {
         let Some(place) = self.marks.of.iter().position(|of| *of != revision) else {
             return false;
         };
-        self.marks.marks[place] = marks(place, &self.scenario, &self.jump);
+        self.marks.marks[place] = marks(place, &self.document.scenario, &self.jump);
         self.marks.of[place] = revision;
         true
     }
@@ -33,8 +33,8 @@ impl Session {
     pub fn marks(&self, key: &Key) -> Option<Marks> {
         match MARKED.iter().position(|marked| *marked == key.key) {
             Some(place) => (self.marks.marks[place].clone())
-                .or_else(|| unmarked(key, &self.scenario, &self.jump)),
-            None => self.scenario.marks(key, &self.jump),
+                .or_else(|| unmarked(key, &self.document.scenario, &self.jump)),
+            None => self.document.scenario.marks(key, &self.jump),
         }
     }
 }

@@ -2,69 +2,67 @@
 //!
 //! Screens read it and call its methods; it knows no screen.
 
+mod action;
 pub mod beyond;
 pub mod collection;
 pub mod compare;
+mod document;
 pub mod efforts;
 pub mod goal;
+mod history;
+mod input;
 mod linked;
 pub mod map;
 mod marks;
+mod playback;
+mod policy;
 mod question;
 pub mod readings;
 mod stepping;
-mod tried;
 mod uncertainty;
+mod visit;
 pub mod weights;
 pub mod why;
 
 use std::mem;
 use std::sync::Arc;
 
-use serde::{Deserialize, Serialize};
-
 use crate::physics::flight::{Flight, FlightSample};
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::beyond::Respect;
-use crate::scenario::file::Opened;
 use crate::scenario::fly::Jump;
 use crate::scenario::keys::{KEYS, Key};
-use crate::scenario::reading::unmarked;
 use crate::scenario::starts;
 use crate::scenario::uncertainty::Range;
 use crate::scenario::units::Units;
 use crate::words::text;
+pub use action::Action;
 use collection::saved::FileKind;
-use compare::{Compare, SavedReference};
+use compare::Compare;
+pub use document::{Attempt, Document};
 use goal::GoalAnswer;
+pub use history::{Change, History, MOST_STEPS};
+pub use input::{Input, Word};
+pub use playback::{AFTER_S, BEFORE_S, FRAME_S, Playback, SPEEDS};
+pub use policy::Policy;
 pub use question::Question;
-use tried::Tried;
 use uncertainty::UncertaintyInputs;
 use why::Why;
-
-/// Shown before take-off and after touch-down, s.
-pub const BEFORE_S: f64 = 0.25;
-pub const AFTER_S: f64 = 0.35;
-
-/// One frame of the playhead's single step, s: video of 60 pictures a second.
-pub const FRAME_S: f64 = 1.0 / 60.0;
-
-/// Playing speeds, over real time.
-pub const SPEEDS: [f64; 4] = [1.0, 0.5, 0.25, 0.1];
 
 /// The jump on the screen.
 #[derive(Debug)]
 #[cfg_attr(feature = "page", derive(bevy::prelude::Resource))]
 pub struct Session {
-    scenario: Scenario,
-    /// What the controls go back to: the starting point or file last opened.
-    base: Scenario,
+    document: Document,
+    history: History,
+    policy: Policy,
     jump: Jump,
     /// In which respects that jump is beyond what has been seen.
     beyond_seen: Vec<Respect>,
     uncertainty: UncertaintyInputs,
-    tried: Tried,
+    /// Which flight the last try, or the last way back from one, was.
+    tried_revision: Option<u64>,
     why: Why,
     goal: GoalAnswer,
     held_weights: weights::Held,
@@ -81,7 +79,7 @@ pub struct Session {
     pub units: Units,
     pub playback: Playback,
     /// A finger or the mouse holds a control: what follows the session at leisure waits.
-    pub dragging: bool,
+    dragging: bool,
     /// Nothing is to move unasked.
     still: bool,
     /// What a newcomer is told has been put away.
@@ -89,44 +87,6 @@ pub struct Session {
     notice: Option<String>,
     /// What the browser kept is older than the body, and that is still to be said.
     earlier_body_unreported: bool,
-}
-
-/// Where the playhead is and how it moves.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Playback {
-    /// s after take-off.
-    pub t_s: f64,
-    pub playing: bool,
-    pub speed: f64,
-    /// Starts over after the landing.
-    pub repeat: bool,
-}
-
-/// What survives a reload.
-#[derive(Serialize, Deserialize)]
-struct Visit {
-    scenario: String,
-    base: String,
-    units: Units,
-    /// Visits before there was a range have none.
-    #[serde(default, rename = "how_sure")]
-    uncertainty: UncertaintyInputs,
-    #[serde(default)]
-    question: Question,
-    #[serde(default, rename = "win")]
-    goal: goal::SavedGoal,
-    #[serde(default)]
-    map: map::Levers,
-    #[serde(default, rename = "beside")]
-    reference: Option<SavedReference>,
-    #[serde(default)]
-    greeted: bool,
-}
-
-/// The jump alone of it.
-#[derive(Deserialize)]
-struct SavedJump {
-    scenario: String,
 }
 
 impl Default for Session {
@@ -140,12 +100,13 @@ impl Session {
     fn opened(scenario: Scenario) -> Self {
         let jump = scenario.fly();
         Self {
-            base: scenario.clone(),
             beyond_seen: scenario.beyond_seen(&jump),
-            scenario,
+            document: Document::opened(scenario),
+            history: History::default(),
+            policy: Policy::default(),
             jump,
             uncertainty: UncertaintyInputs::default(),
-            tried: Tried::default(),
+            tried_revision: None,
             why: Why::default(),
             goal: GoalAnswer::default(),
             held_weights: weights::Held::default(),
@@ -158,12 +119,7 @@ impl Session {
             marks: marks::MarksAnswer::default(),
             computing: false,
             units: Units::default(),
-            playback: Playback {
-                t_s: -BEFORE_S,
-                playing: true,
-                speed: 0.25,
-                repeat: false,
-            },
+            playback: Playback::default(),
             dragging: false,
             still: false,
             greeted: false,
@@ -172,8 +128,17 @@ impl Session {
         }
     }
 
+    pub const fn document(&self) -> &Document {
+        &self.document
+    }
+
     pub const fn scenario(&self) -> &Scenario {
-        &self.scenario
+        &self.document.scenario
+    }
+
+    /// Locks inputs from now on, or frees them.
+    pub fn set_policy(&mut self, policy: Policy) {
+        self.policy = policy;
     }
 
     pub const fn jump(&self) -> &Jump {
@@ -211,10 +176,24 @@ impl Session {
 
     /// Heading of the pelvis that the named jump's landing owes; none for a free jump.
     pub fn owed_heading_rad(&self) -> Option<f64> {
-        let scenario = &self.scenario;
+        let scenario = &self.document.scenario;
         scenario
             .jump
             .landing_heading_rad(scenario.jump_turns, scenario.turning)
+    }
+
+    /// Whether a finger or the mouse holds a control: what follows the session at leisure waits.
+    pub const fn is_dragging(&self) -> bool {
+        self.dragging
+    }
+
+    /// To be called in every frame. What a control does from when it is held until it is let go is undone
+    /// in one step.
+    pub fn set_dragging(&mut self, dragging: bool) {
+        self.dragging = dragging;
+        if !dragging {
+            self.history.close_step();
+        }
     }
 
     /// One sentence for the user, until the next one or until dismissed.
@@ -249,7 +228,7 @@ impl Session {
     /// words anew.
     pub fn retranslate(&mut self) {
         self.notice = None;
-        self.name_reference();
+        self.follow_reference();
         self.measure_range();
     }
 
@@ -265,13 +244,16 @@ impl Session {
     }
 
     /// Sets a number; outside its range it is held at the limit, and that is said.
-    pub fn set(&mut self, key: &Key, value: f64) {
+    pub fn set(&mut self, key: &'static Key, value: f64) {
         if !value.is_finite() {
             self.say(say!("number-needed", what = key.label()));
             return;
         }
-        let held = key.hold(&mut self.scenario, value);
-        self.notice = held.map(|held| {
+        if !self.apply(Action::Set(key, value)) {
+            return;
+        }
+        let held = (key.get)(self.scenario());
+        self.notice = (held != value).then(|| {
             let unit = self.units.of(key.kind);
             say!(
                 "number-held",
@@ -281,44 +263,34 @@ impl Session {
                 held = unit.text(held)
             )
         });
-        self.fly();
     }
 
     /// Puts a number back to what the opened jump had.
-    pub fn reset(&mut self, key: &Key) {
-        self.set(key, (key.get)(&self.base));
+    pub fn reset(&mut self, key: &'static Key) {
+        self.apply(Action::Reset(key));
     }
 
     /// Whether any control differs from the opened jump.
     pub fn differs_from_base(&self) -> bool {
-        self.scenario != self.base
+        self.document.differs_from_base()
     }
 
     /// Puts every control back.
     pub fn reset_all(&mut self) {
-        self.scenario = self.base.clone();
-        self.tried.forget();
-        self.fly();
+        self.apply(Action::ResetAll);
     }
 
     /// Changes what is not a number.
     pub fn change(&mut self, change: impl FnOnce(&mut Scenario)) {
-        change(&mut self.scenario);
-        self.fly();
+        let mut scenario = self.scenario().clone();
+        change(&mut scenario);
+        self.apply(Action::Edit(scenario));
     }
 
     /// Opens a jump and plays it. Half-widths and limits are about one jumper: another one has the
     /// usual ones.
     pub fn open(&mut self, scenario: Scenario) {
-        self.uncertainty.forget_own();
-        self.tried.forget();
-        self.goal.forget_limits();
-        self.base = scenario.clone();
-        self.scenario = scenario;
-        self.notice = None;
-        self.fly();
-        self.renew_as_opened();
-        self.show();
+        self.apply(Action::Open(scenario, None));
     }
 
     /// Opens a file's text: a scenario's, or a collection's, whose jumps are kept. A bad one is said
@@ -342,8 +314,8 @@ impl Session {
     fn fly(&mut self) {
         let rests = self.playback.t_s >= self.jump.flight.touchdown_s;
         let after_s = self.playback.t_s - self.jump.flight.touchdown_s;
-        self.jump = self.scenario.fly_after(Some(&self.jump));
-        self.beyond_seen = self.scenario.beyond_seen(&self.jump);
+        self.jump = self.document.scenario.fly_after(Some(&self.jump));
+        self.beyond_seen = self.document.scenario.beyond_seen(&self.jump);
         self.measure_range();
         if rests {
             // Who looks at the landing goes on looking at the landing.
@@ -366,27 +338,12 @@ impl Session {
 
     /// Moves the playhead on by `passed_s` of real time.
     pub fn advance(&mut self, passed_s: f64) {
-        if !self.playback.playing {
-            return;
-        }
-        self.playback.t_s += passed_s * self.playback.speed;
-        if self.playback.t_s < self.last_s() {
-            return;
-        }
-        if self.playback.repeat {
-            self.playback.t_s = -BEFORE_S;
-        } else {
-            self.playback.t_s = self.last_s();
-            self.playback.playing = false;
-        }
+        self.playback.advance(passed_s, self.last_s());
     }
 
     /// Starts or stops; from the end it starts over.
     pub fn play_or_pause(&mut self) {
-        if !self.playback.playing && self.playback.t_s >= self.last_s() {
-            self.playback.t_s = -BEFORE_S;
-        }
-        self.playback.playing = !self.playback.playing;
+        self.playback.play_or_pause(self.last_s());
     }
 
     /// From now on plays only when asked: an opened jump shows its landing at once.
@@ -397,97 +354,18 @@ impl Session {
 
     /// Shows what has been opened.
     fn show(&mut self) {
-        self.playback.playing = !self.still;
-        self.playback.t_s = if self.still { self.last_s() } else { -BEFORE_S };
+        self.playback.show(self.still, self.last_s());
     }
 
     /// Puts the playhead somewhere inside the flight and stops there.
     pub fn scrub(&mut self, t_s: f64) {
-        self.playback.playing = false;
-        self.playback.t_s = t_s.clamp(0.0, self.end_s());
+        self.playback.scrub(t_s, self.end_s());
     }
 
     /// One frame on or back.
     pub fn step(&mut self, frames: f64) {
-        let inside_s = self.playback.t_s.clamp(0.0, self.end_s());
-        self.scrub(inside_s + frames * FRAME_S);
+        self.playback.step(frames, self.end_s());
     }
-
-    /// What a reload needs, as text.
-    pub fn keep(&self) -> String {
-        serde_json::to_string(&Visit {
-            scenario: self.scenario.to_file(),
-            base: self.base.to_file(),
-            units: self.units,
-            uncertainty: self.uncertainty.clone(),
-            question: self.question,
-            goal: self.goal.saved(),
-            map: self.map_levers().clone(),
-            reference: self.reference().map(compare::Reference::keep),
-            greeted: self.greeted,
-        })
-        .expect("a session holds nothing that JSON cannot say")
-    }
-
-    /// Restores an earlier visit. An unreadable one is reported and the usual start stays; where only its
-    /// jump can be read, that is restored.
-    ///
-    /// Its version is reported later ([`Self::report_earlier_body`]): the kept jumps and a link are read
-    /// directly after it.
-    pub fn restore(&mut self, json: &str) {
-        let whole: Result<Visit, _> = serde_json::from_str(unmarked(json));
-        let opened = whole.map_err(|why| why.to_string()).and_then(|mut visit| {
-            let read = |text: &str| Scenario::open_file(text).map_err(|why| why.to_string());
-            let (scenario, base) = (read(&visit.scenario)?, read(&visit.base)?);
-            visit
-                .uncertainty
-                .check(&scenario.read)
-                .map_err(|why| why.to_string())?;
-            let goal = GoalAnswer::restore(&visit.goal)?;
-            let reference = visit
-                .reference
-                .take()
-                .map(SavedReference::restore)
-                .transpose()?;
-            Ok((scenario, base, goal, reference, visit))
-        });
-        match opened {
-            Ok((scenario, base, goal, reference, visit)) => {
-                self.units = visit.units;
-                self.question = visit.question;
-                self.map.levers = visit.map;
-                self.earlier_body_unreported |= scenario.earlier_body
-                    || base.earlier_body
-                    || reference
-                        .as_ref()
-                        .is_some_and(|reference| reference.earlier_body);
-                self.compare.reference = reference.map(|reference| reference.read);
-                self.greeted = visit.greeted;
-                self.open(scenario.read);
-                self.base = base.read;
-                self.renew_as_opened();
-                // Another language may have been spoken then.
-                self.name_reference();
-                self.uncertainty = visit.uncertainty;
-                self.goal = goal;
-                self.measure_range();
-            }
-            Err(_) => match jump_of(json) {
-                Some(jump) => {
-                    self.earlier_body_unreported |= jump.earlier_body;
-                    self.open(jump.read);
-                    self.say(text("last-visit-jump-only"));
-                }
-                None => self.say(text("last-visit-unreadable")),
-            },
-        }
-    }
-}
-
-/// The jump of a visit, whatever else stands there.
-fn jump_of(json: &str) -> Option<Opened<Scenario>> {
-    let visit: SavedJump = serde_json::from_str(unmarked(json)).ok()?;
-    Scenario::open_file(&visit.scenario).ok()
 }
 
 /// The rows of the five numbers always in sight.

@@ -61,7 +61,7 @@ impl Session {
     /// The half-widths behind the range.
     pub fn half_widths(&self) -> Uncertainty {
         self.uncertainty
-            .half_widths(&self.scenario)
+            .half_widths(&self.document.scenario)
             .expect("only half-widths that may be are taken up")
     }
 
@@ -92,7 +92,7 @@ impl Session {
         self.range = self
             .uncertainty
             .shown
-            .then(|| Range::new(&self.scenario, &self.jump, &self.half_widths()));
+            .then(|| Range::new(&self.document.scenario, &self.jump, &self.half_widths()));
         self.revision += 1;
     }
 

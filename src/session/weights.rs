@@ -24,9 +24,9 @@ impl Session {
         if self.held_weights.of == Some(self.revision) {
             return false;
         }
-        let bare = self.scenario.hand_mass_kg == 0.0;
+        let bare = self.document.scenario.hand_mass_kg == 0.0;
         self.held_weights = Held {
-            weights: Weights::held(&self.scenario, &self.jump),
+            weights: Weights::held(&self.document.scenario, &self.jump),
             of: Some(self.revision),
         };
         !bare
@@ -36,7 +36,7 @@ impl Session {
     /// before it has been worked out. That of an earlier flight stays until it is replaced.
     pub fn weights_held(&self) -> Option<&Weights> {
         let weights = self.held_weights.weights.as_ref();
-        weights.filter(|_| self.scenario.hand_mass_kg > 0.0)
+        weights.filter(|_| self.document.scenario.hand_mass_kg > 0.0)
     }
 
     /// As lines of text, whatever is asked.

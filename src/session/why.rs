@@ -109,7 +109,7 @@ impl Session {
         if self.why.seen != Some(revision) {
             // Who tries one step after the other finds it where it was.
             let next = self.why.seen.is_some_and(|seen| seen + 1 == revision);
-            self.why.unsettled |= !(next && self.tried.made(revision));
+            self.why.unsettled |= !(next && self.tried_revision == Some(revision));
             self.why.seen = Some(revision);
         }
         let pieces = self.why.of.len();
@@ -130,7 +130,7 @@ impl Session {
     }
 
     fn poll_piece(&mut self, piece: usize) {
-        let (scenario, jump) = (&self.scenario, &self.jump);
+        let (scenario, jump) = (&self.document.scenario, &self.jump);
         match self.why.gains.get_mut(piece) {
             Some(of_lever) => *of_lever = Some(gain(piece, scenario, jump)),
             None if piece == COUNT => self.why.went = Some(Went::new(scenario, jump)),
@@ -158,11 +158,11 @@ impl Session {
 
     /// What has to stand beside the steps: the cautions of all of them together.
     pub fn step_cautions(&self) -> Vec<&'static str> {
-        let mut then = self.scenario.clone();
+        let mut then = self.document.scenario.clone();
         for gain in self.gains().filter(|gain| gain.flown == Flown::Forward) {
             step(&mut then, gain);
         }
-        let said = caution::of(&self.scenario, &then);
+        let said = caution::of(&self.document.scenario, &then);
         said.into_iter().map(Message::text).collect()
     }
 

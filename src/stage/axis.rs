@@ -4,7 +4,7 @@ use bevy::prelude::*;
 
 use super::mesh_builder::MeshBuilder;
 use super::paint::{Paints, thing};
-use super::palette;
+use super::palette::{self, BevyColour as _};
 use super::{ShownFlight, ShownSample, StageSystems, Themed};
 
 /// Length of the arrow for each kg m²/s, and its shortest and longest.

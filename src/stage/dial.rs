@@ -7,7 +7,7 @@ use bevy::prelude::*;
 use super::ice::level;
 use super::mesh_builder::MeshBuilder;
 use super::paint::{Paints, thing};
-use super::palette::{self, Ink};
+use super::palette::{self, BevyColour as _, Ink};
 use super::{ShownFlight, ShownSample, StageSystems, Themed};
 use crate::physics::flight::{Flight, FlightSample};
 use crate::physics::rotation::heading_rad;

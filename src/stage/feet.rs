@@ -4,7 +4,7 @@ use bevy::math::{DVec3, Vec3};
 
 use super::mannequin::Mannequin;
 use super::mesh_builder::MeshBuilder;
-use super::palette::{self, Ink};
+use super::palette::{self, BevyColour as _, Ink};
 use crate::physics::segments::ANKLE_HEIGHT_PER_STATURE;
 use crate::scenario::ground::{SHOES, SKATES};
 

@@ -7,6 +7,7 @@ use super::ice::level;
 use super::mannequin::Mannequin;
 use super::mesh_builder::{MeshBuilder, circle};
 use super::paint::{Paint, Paints, thing};
+use super::palette::BevyColour as _;
 use super::{ShownFlight, ShownSample, StageSystems, Themed, palette};
 use crate::appearance::{self, Light};
 use crate::physics::body::{BodySpec, Segment};

@@ -9,6 +9,7 @@ use super::figure::placed;
 use super::ice::level;
 use super::mannequin::Mannequin;
 use super::paint::{Paints, thing};
+use super::palette::BevyColour as _;
 use super::{ReferenceSample, ShownReference, StageSystems, dial, palette};
 use crate::appearance::{self, Light};
 use crate::physics::body::{BodySpec, Segment};

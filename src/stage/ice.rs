@@ -8,7 +8,7 @@ use bevy::prelude::*;
 
 use super::mesh_builder::{MeshBuilder, circle};
 use super::paint::{Paints, thing};
-use super::palette::{self, Ink};
+use super::palette::{self, BevyColour as _, Ink};
 use super::{StageSystems, Themed};
 
 /// Heights of what lies on the ice, m: thin layers, far enough apart for the depth buffer.

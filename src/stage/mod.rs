@@ -28,7 +28,7 @@ use bevy::camera::CameraUpdateSystems;
 use bevy::prelude::*;
 use bevy_egui::EguiPostUpdateSet;
 
-pub use orbit::{Orbit, View};
+pub use orbit::Orbit;
 use theme::Themed;
 
 use crate::physics::flight::{Flight, Pose};

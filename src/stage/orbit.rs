@@ -5,36 +5,12 @@ use std::f32::consts::{FRAC_PI_2, TAU};
 use bevy::prelude::*;
 
 use super::framing::Subject;
+use crate::view::View;
 
 /// A drag turns the picture by this, rad per logical px.
 const TURN_PER_PX: f32 = 0.008;
 const PITCH_RAD: [f32; 2] = [0.04, FRAC_PI_2];
 const ZOOM: [f32; 2] = [0.75, 2.6];
-
-/// A view with a name.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum View {
-    Front,
-    /// From high up, where the dial is read best.
-    Above,
-    /// Straight down the axis of the turning.
-    AlongAxis,
-}
-
-impl View {
-    const fn aim(self) -> Aim {
-        let (yaw_rad, pitch_rad) = match self {
-            Self::Front => (1.15, 0.30),
-            Self::Above => (1.15, 0.92),
-            Self::AlongAxis => (FRAC_PI_2, FRAC_PI_2),
-        };
-        Aim {
-            yaw_rad,
-            pitch_rad,
-            zoom: 1.0,
-        }
-    }
-}
 
 /// Where the camera stands around the jump.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -48,6 +24,19 @@ struct Aim {
 }
 
 impl Aim {
+    const fn of(view: View) -> Self {
+        let (yaw_rad, pitch_rad) = match view {
+            View::Front => (1.15, 0.30),
+            View::Above => (1.15, 0.92),
+            View::AlongAxis => (FRAC_PI_2, FRAC_PI_2),
+        };
+        Self {
+            yaw_rad,
+            pitch_rad,
+            zoom: 1.0,
+        }
+    }
+
     fn turn(&self) -> Quat {
         Quat::from_rotation_y(self.yaw_rad) * Quat::from_rotation_x(-self.pitch_rad)
     }
@@ -90,8 +79,8 @@ impl Default for Orbit {
     fn default() -> Self {
         Self {
             view: Some(View::Front),
-            goal: View::Front.aim(),
-            now: View::Front.aim(),
+            goal: Aim::of(View::Front),
+            now: Aim::of(View::Front),
             framed: None,
         }
     }
@@ -101,7 +90,7 @@ impl Orbit {
     /// Goes to a named view.
     pub fn set_view(&mut self, view: View) {
         self.view = Some(view);
-        self.goal = view.aim();
+        self.goal = Aim::of(view);
     }
 
     /// The named view last asked for, until a finger or the mouse moves the camera.

@@ -5,7 +5,7 @@ use glam::DVec3;
 
 use super::mesh_builder::{MeshBuilder, basis, circle};
 use super::paint::{Paints, thing};
-use super::palette::{self, Ink};
+use super::palette::{self, BevyColour as _, Ink};
 use super::{ShownFlight, ShownSample, StageSystems, Themed};
 use crate::physics::body::{Body, Segment};
 use crate::physics::flight::Pose;

@@ -15,7 +15,7 @@ import touch
 from browser import chromium
 from page import Page
 from server import serving  # puts web/ on the path
-from budget import download
+from budget import BUDGET, download, record_smallest
 
 SIZE = (1024, 768)
 STARTS = 7
@@ -137,6 +137,7 @@ def row(what, ours, theirs, digits, unit, most):
 def main(dist, smallest, report):
     with serving(dist) as ours, serving(smallest) as theirs:
         sizes = [download(folder) / 1e6 for folder in (dist, smallest)]
+        record_smallest(download(smallest))
         # In turns, so that what else the machine does falls on both alike.
         starts = [(start_ms(ours), start_ms(theirs)) for _ in range(STARTS)]
         start = [statistics.median(times) / 1e3 for times in zip(*starts)]
@@ -154,7 +155,7 @@ def main(dist, smallest, report):
         "",
         "| what | the page | smallest | ratio | wanted | |",
         "| --- | --- | --- | --- | --- | --- |",
-        row("to download, compressed", *sizes, 2, "MB", 1.10),
+        row("to download, compressed", *sizes, 2, "MB", BUDGET),
         row("start", *start, 2, "s", 1.15),
         row("frame", *frames, 1, "ms", 1.20),
         "",

@@ -12,6 +12,9 @@ from selenium import webdriver
 from selenium.webdriver.chrome.service import Service as ChromiumService
 from selenium.webdriver.firefox.service import Service as FirefoxService
 
+# Software drawing on a busy machine: long, so that only a state never reached runs into it.
+PATIENCE_S = 90
+
 FLAGS = [
     "--headless=new",
     "--no-sandbox",
@@ -83,6 +86,7 @@ def chromium(
             options=options, service=ChromiumService(required("chromedriver"))
         )
         try:
+            bound(driver)
             resize(driver, size)
             driver.execute_cdp_cmd(
                 "Emulation.setTouchEmulationEnabled", {"enabled": True, "maxTouchPoints": 5}
@@ -127,6 +131,7 @@ def firefox(
 def running(driver, size):
     """The browser, as long as it is needed."""
     try:
+        bound(driver)
         resize(driver, size)
         driver.logged = []
         driver.script.add_console_message_handler(
@@ -164,6 +169,12 @@ ENGINES = {"chromium": chromium, "firefox": firefox}
 def said(level, text):
     """A console message in Chromium's form."""
     return {"level": {"error": "SEVERE", "warn": "WARNING"}.get(level, "INFO"), "message": text}
+
+
+def bound(driver):
+    """No page and no script is waited for without end."""
+    driver.set_page_load_timeout(PATIENCE_S)
+    driver.set_script_timeout(PATIENCE_S)
 
 
 def resize(driver, size):

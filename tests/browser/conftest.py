@@ -6,6 +6,7 @@ import pytest
 from browser import ENGINES
 from page import Page
 from pool import Pool
+from reruns import Reruns
 from server import REPOSITORY, serving
 
 PASSED = pytest.StashKey[bool]()
@@ -13,9 +14,16 @@ PASSED = pytest.StashKey[bool]()
 
 def pytest_addoption(parser):
     parser.addoption(
-        "--dist", type=Path, default=REPOSITORY / "dist", help="folder of the built page"
+        "--built", type=Path, default=REPOSITORY / "dist", help="folder of the built page"
     )
     parser.addoption("--engine", choices=ENGINES, default="chromium", help="the browser")
+    parser.addoption("--reruns-file", type=Path, help="reruns of earlier runs, which count as well")
+
+
+def pytest_configure(config):
+    # With several workers only the process that hands out the tests sees all of them.
+    if not hasattr(config, "workerinput"):
+        config.pluginmanager.register(Reruns(config.getoption("--reruns-file")))
 
 
 def pytest_collection_modifyitems(config, items):
@@ -37,7 +45,7 @@ def pytest_runtest_makereport(item, call):
 
 @pytest.fixture(scope="session")
 def dist(request):
-    return request.config.getoption("--dist").resolve()
+    return request.config.getoption("--built").resolve()
 
 
 @pytest.fixture(scope="session")
@@ -76,7 +84,8 @@ def new_page(request, site, pool, downloads):
     """
     window = request.node.get_closest_marker("window")
     fresh = request.node.get_closest_marker("fresh")
-    pages, give_back = [], []
+    looks = request.node.get_closest_marker("looks") is not None
+    pages, borrowed = [], []
 
     with ExitStack() as own:
 
@@ -88,11 +97,11 @@ def new_page(request, site, pool, downloads):
             # at.
             options.setdefault("scale", 1 if request.node.get_closest_marker("sharp") else 0.5)
             if fresh or address != site:
-                driver = own.enter_context(pool.fresh(size, **options))
+                page = Page(own.enter_context(pool.fresh(size, **options)), address)
             else:
-                driver, back = pool.lend(size, **options)
-                give_back.append(back)
-            page = Page(driver, address)
+                lent = pool.lend(size, looks, **options)
+                borrowed.append(lent)
+                page = Page(lent.driver, address, is_open=lent.untouched)
             pages.append((page, expected_errors))
             return page
 
@@ -104,9 +113,12 @@ def new_page(request, site, pool, downloads):
             for entry in page.console()
             if entry["level"] == "SEVERE" and not any(text in entry["message"] for text in expected)
         ]
-        if request.node.stash.get(PASSED, False) and errors == []:
-            for back in give_back:
-                back()
+        went_well = request.node.stash.get(PASSED, False) and errors == []
+        for lent in borrowed:
+            if went_well:
+                pool.take_back(lent, untouched=looks)
+            else:
+                pool.discard(lent)
     assert errors == []
 
 

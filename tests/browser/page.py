@@ -5,21 +5,37 @@ import time
 
 from PIL import Image
 
-from browser import console
-
-# Software drawing on a busy machine: long, so that only a state never reached runs into it.
-PATIENCE_S = 90
+from browser import PATIENCE_S, console
 
 
 class Page:
-    def __init__(self, driver, address):
+    def __init__(self, driver, address, is_open=False):
         self.driver = driver
         self.address = address
+        self._is_open = is_open
         self._console = []
 
     def open(self, fragment=""):
-        self.driver.get(self.address + fragment)
+        """Opens the page, also once more; one that was lent open is only waited for."""
+        if self._is_open and fragment == "":
+            self._settle()
+        else:
+            self.driver.get(self.address + fragment)
+        self._is_open = False
         return self
+
+    def _settle(self):
+        """Until everything stands where the present size puts it."""
+        self.wait_until(
+            "a canvas of the present size",
+            lambda: self.run(
+                "const { width, height } = document.getElementById('stage');"
+                "return Math.abs(width - innerWidth * devicePixelRatio) <= 1"
+                " && Math.abs(height - innerHeight * devicePixelRatio) <= 1"
+            ),
+        )
+        self.next_frames(4)
+        self.still_rects()
 
     def run(self, script, *arguments):
         return self.driver.execute_script(script, *arguments)
@@ -85,13 +101,24 @@ class Page:
     def rects(self):
         return self.run("return window.turnsAloft.rects()")
 
-    def centre(self, name):
-        """Where a finger aims, once it stands still: what has just opened is still being measured."""
+    def still_rects(self):
+        """All of them, once they stand still: what has just opened is still being measured."""
         before = None
-        while (rects := self.rects()) != before:
-            assert name in rects, f"no touch target {name!r}; there are {sorted(rects)}"
-            before = rects
+
+        def still():
+            nonlocal before
+            earlier, before = before, self.rects()
+            if earlier == before:
+                return before
             self.next_frames()
+            return None
+
+        return self.wait_until("everything standing still", still)
+
+    def centre(self, name):
+        """Where a finger aims, once it stands still."""
+        rects = self.still_rects()
+        assert name in rects, f"no touch target {name!r}; there are {sorted(rects)}"
         x, y, width, height = rects[name]
         return x + width / 2, y + height / 2
 

@@ -1,10 +1,12 @@
 """Browsers that one test hands to the next: starting one takes longer than most tests.
 
-What a page can leave behind - storage, kept files, workers - is cleared in between; a browser whose
-test has failed or has done anything else to it is not handed on.
+What a page can leave behind - storage, kept files, workers - is cleared before the next test, which
+opens it anew. Only a test that changes nothing gets the page of another such test as it is, given its
+own size. A browser whose test has failed or has done anything else to it is closed.
 """
 
 from contextlib import ExitStack
+from dataclasses import dataclass
 
 from browser import ENGINES, console, resize
 
@@ -23,36 +25,58 @@ Promise.all([
 """
 
 
+@dataclass
+class Lent:
+    driver: object
+    options: dict
+    running: ExitStack
+    # Whether the page is open as it comes up, and nothing has been changed on it.
+    untouched: bool = False
+
+
 class Pool:
     def __init__(self, engine, site, downloads):
         self.engine = engine
         self._site = site
         self._downloads = downloads
         self._idle = []
-        self._browsers = ExitStack()
 
-    def lend(self, size, **options):
-        """A browser with these options, nothing remembered, and the way to give it back."""
-        for lent in self._idle:
-            driver, has = lent
-            if has == options:
-                self._idle.remove(lent)
-                resize(driver, size)
-                return driver, lambda: self._take_back(driver, options)
-        driver = self._browsers.enter_context(self.fresh(size, **options))
-        return driver, lambda: self._take_back(driver, options)
+    def lend(self, size, untouched, **options):
+        """A browser with these options; `untouched` where a page that is open already will do."""
+        fitting = [lent for lent in self._idle if lent.options == options]
+        # One in the state that is asked for rather than one that has to be brought into it.
+        fitting.sort(key=lambda lent: lent.untouched != untouched)
+        if fitting:
+            lent = fitting[0]
+            self._idle.remove(lent)
+            if lent.untouched and not untouched:
+                self._clear(lent)
+            resize(lent.driver, size)
+            return lent
+        running = ExitStack()
+        return Lent(running.enter_context(self.fresh(size, **options)), options, running)
 
     def fresh(self, size, **options):
         """One that is used only once."""
         return ENGINES[self.engine](size, downloads=self._downloads, **options)
 
-    def _take_back(self, driver, options):
-        driver.get(self._site + QUIET_FILE)
-        problem = driver.execute_async_script(CLEAR)
-        assert problem == "", problem
-        driver.get("about:blank")
-        console(driver)
-        self._idle.append((driver, options))
+    def take_back(self, lent, untouched):
+        lent.untouched = untouched
+        if not untouched:
+            self._clear(lent)
+        self._idle.append(lent)
+
+    def discard(self, lent):
+        lent.running.close()
 
     def close(self):
-        self._browsers.close()
+        for lent in self._idle:
+            lent.running.close()
+
+    def _clear(self, lent):
+        lent.driver.get(self._site + QUIET_FILE)
+        problem = lent.driver.execute_async_script(CLEAR)
+        assert problem == "", problem
+        lent.driver.get("about:blank")
+        console(lent.driver)
+        lent.untouched = False

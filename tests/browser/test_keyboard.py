@@ -132,6 +132,7 @@ def test_the_jump_is_moved_on_the_map(page, tmp_path):
     assert_equal(page.outputs(), fly_kept(page, tmp_path))
 
 
+@pytest.mark.looks
 @pytest.mark.window(1024, 768)
 def test_every_meaning_that_can_be_asked_for_is_told(page):
     asked = [c for c in controls(page) if c["name"].startswith("What is meant by ")]
@@ -148,6 +149,7 @@ def test_a_button_is_pressed_by_the_space_bar(page):
     assert focused(page) == "Above"
 
 
+@pytest.mark.looks
 def test_the_canvas_is_no_stop_of_its_own(page):
     assert page.run("return document.getElementById('stage').tabIndex") == -1
 
@@ -170,6 +172,7 @@ def test_a_control_out_of_sight_is_scrolled_into_it(page):
     page.wait_until("in sight", lambda: 300 < control(page, name)["rect"][1] < 740)
 
 
+@pytest.mark.looks
 @pytest.mark.window(1024, 768)
 def test_a_slider_tells_its_range_and_value_in_the_units_shown(page):
     height = control(page, "Jump height")
@@ -178,6 +181,7 @@ def test_a_slider_tells_its_range_and_value_in_the_units_shown(page):
     assert [float(end) for end in height["range"]] == [10, 250]
 
 
+@pytest.mark.looks
 @pytest.mark.window(1024, 768)
 def test_the_result_is_announced_in_a_sentence(page):
     result = "return document.getElementById('result').textContent"
@@ -191,6 +195,7 @@ def test_the_result_is_announced_in_a_sentence(page):
     assert set(page.run(live)) == {"off"}
 
 
+@pytest.mark.looks
 @pytest.mark.window(1024, 768)
 def test_the_picture_is_told_in_words(page):
     picture = "return document.getElementById('stage').ariaLabel"

@@ -8,7 +8,7 @@ import urllib.request
 import pytest
 
 from finish import write_worker
-from page import PATIENCE_S, wait_for_output
+from page import wait_for_output
 from server import serving
 from test_jump import at_rest
 from test_session import choose_start
@@ -115,7 +115,6 @@ def assert_whole(page, folder):
     expected = {
         name: hashlib.sha256(path.read_bytes()).hexdigest() for name, path in files(folder).items()
     }
-    page.driver.set_script_timeout(PATIENCE_S)
     seen = page.driver.execute_async_script(
         """
         const [names, done] = arguments;

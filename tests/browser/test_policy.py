@@ -48,6 +48,7 @@ def test_icons_are_what_the_manifest_says(manifest, dist):
     assert seen == {(size, purpose) for size in sizes for purpose in purposes}
 
 
+@pytest.mark.looks
 def test_the_icon_for_ios_is_there(page, dist):
     [link] = page.driver.find_elements("css selector", "link[rel=apple-touch-icon]")
     with Image.open(dist / link.get_dom_attribute("href")) as picture:
@@ -75,6 +76,7 @@ def assert_maskable(picture):
     assert 0.3 * picture.width < farthest <= 0.4 * picture.width
 
 
+@pytest.mark.looks
 def test_the_policy_allows_no_inline_and_no_evaluated_code(page):
     selector = "meta[http-equiv=Content-Security-Policy]"
     [policy] = page.driver.find_elements("css selector", selector)

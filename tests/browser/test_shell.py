@@ -10,6 +10,7 @@ from server import serving, serving_slowly
 SIZES = [(1366, 1024), (1024, 768), (768, 1024), (390, 844)]
 
 
+@pytest.mark.looks
 def test_title_and_landmarks(page):
     assert page.driver.title == "Turns Aloft"
 
@@ -22,12 +23,14 @@ def test_title_and_landmarks(page):
     assert page.driver.find_element("id", "notice").aria_role == "status"
 
 
+@pytest.mark.looks
 def test_loading_text_goes_and_no_fault_is_claimed(page):
     assert not page.driver.find_element("id", "loading").is_displayed()
     assert not page.driver.find_element("id", "no-graphics").is_displayed()
     assert page.notice() == ""
 
 
+@pytest.mark.looks
 @pytest.mark.parametrize("size", SIZES, ids=lambda size: f"{size[0]}x{size[1]}")
 def test_canvas_fills_the_window(new_page, size):
     page = new_page(size=size).open().wait_ready()
@@ -47,6 +50,7 @@ def test_the_canvas_has_the_screens_own_pixels(new_page):
     assert page.canvas_pixels().size == (780, 1688)
 
 
+@pytest.mark.looks
 def test_browser_leaves_touches_on_the_canvas_to_the_app(page):
     canvas = page.driver.find_element("id", "stage")
     assert canvas.value_of_css_property("touch-action") == "none"
@@ -70,6 +74,7 @@ def test_works_from_a_sub_path(new_page, dist, tmp_path):
         new_page(address + "some/where/page/").open().wait_ready()
 
 
+@pytest.mark.looks
 def test_progress_bar_knows_the_modules_real_size(page, dist):
     [module] = dist.glob("*.wasm")
     bar = page.driver.find_element("id", "loading-progress")

@@ -4,6 +4,10 @@
 
 panel-open = Öffnen
 panel-share = Teilen
+panel-undo = Rückgängig
+panel-undo-what = Rückgängig: { $what }
+panel-redo = Wiederholen
+panel-redo-what = Wiederholen: { $what }
 panel-settings = Sprache und Einheiten
 panel-save = Als Datei speichern
 panel-link-to-it = Link dazu kopieren

@@ -414,3 +414,11 @@ kept-twice = ein Sprung, der sich von einem anderen nicht unterscheiden lässt
 
 number-needed = { $what }: hier braucht es eine Zahl; der Wert bleibt, wie er war.
 number-held = { $what }: möglich ist { $least } bis { $most }; jetzt steht es auf { $held }.
+input-locked = Gesperrt, darum nicht geändert: { $what }.
+
+# Was getan wurde, hinter „Rückgängig: “ und „Wiederholen: “.
+change-several-inputs = mehrere Eingaben
+change-tried = ausprobierte Änderung
+change-reset-all = alles zurückgestellt
+change-opened = geöffneter Sprung
+change-reference = verglichener Sprung

@@ -4,6 +4,10 @@
 
 panel-open = Open
 panel-share = Share
+panel-undo = Undo
+panel-undo-what = Undo: { $what }
+panel-redo = Redo
+panel-redo-what = Redo: { $what }
 panel-settings = Language and units
 panel-save = Save it as a file
 panel-link-to-it = Copy a link to it

@@ -416,3 +416,11 @@ kept-twice = a jump that cannot be told from another
 
 number-needed = { $what } needs a number; it stays as it was.
 number-held = { $what } goes from { $least } to { $most }; it is held at { $held }.
+input-locked = Locked, so not changed: { $what }.
+
+# What was done, behind "Undo: " and "Redo: ".
+change-several-inputs = several inputs
+change-tried = tried change
+change-reset-all = put everything back
+change-opened = opened jump
+change-reference = jump compared with

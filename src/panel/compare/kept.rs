@@ -1,8 +1,8 @@
 //! The kept jumps: a row each, the chosen one with what can be done to it.
 
-use bevy_egui::egui::text::{CCursor, CCursorRange};
-use bevy_egui::egui::text_edit::TextEditState;
-use bevy_egui::egui::{Key as Keyboard, Rect, TextEdit, Ui, UiBuilder, pos2, vec2};
+use egui::text::{CCursor, CCursorRange};
+use egui::text_edit::TextEditState;
+use egui::{Key as Keyboard, Rect, TextEdit, Ui, UiBuilder, pos2, vec2};
 
 use super::super::bar::PageCommand;
 use super::super::parts::small;

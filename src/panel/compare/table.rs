@@ -1,6 +1,6 @@
 //! The differences, each with what it is worth: a number and a bar; below them the whole.
 
-use bevy_egui::egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
+use egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
 
 use super::super::beyond;
 use super::super::style::{self, FROST, INK, NEAR, REFERENCE, SLATE, TEAL, VERMILION};

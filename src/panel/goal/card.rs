@@ -1,6 +1,6 @@
 //! One proposal: what to change, how far that is for people, and a button that tries it.
 
-use bevy_egui::egui::{
+use egui::{
     Align2, Color32, CornerRadius, Id, Pos2, Rect, RichText, Sense, Shape, Stroke, Ui, pos2, vec2,
 };
 

@@ -1,6 +1,6 @@
 //! How far this jumper gets, and what a season may bring: to be seen and to be set.
 
-use bevy_egui::egui::{Id, RichText, Sense, Ui, vec2};
+use egui::{Id, RichText, Sense, Ui, vec2};
 
 use super::super::parts::small;
 use super::super::style::{self, NEAR, SLATE, TOUCH};
@@ -27,7 +27,7 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
         let painter = ui.painter();
         painter.text(
             row.left_center(),
-            bevy_egui::egui::Align2::LEFT_CENTER,
+            egui::Align2::LEFT_CENTER,
             label,
             style::text(16.0),
             style::INK.get(),
@@ -35,7 +35,7 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
         let size = style::fitting(ui, &limit, 16.0, 0.6 * row.width());
         painter.text(
             row.right_center(),
-            bevy_egui::egui::Align2::RIGHT_CENTER,
+            egui::Align2::RIGHT_CENTER,
             &limit,
             style::bold(size),
             style::INK.get(),

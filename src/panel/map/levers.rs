@@ -1,6 +1,6 @@
 //! The names of the map's sides, which are also where its levers are chosen.
 
-use bevy_egui::egui::{
+use egui::{
     Button, Popup, Pos2, Rect, RichText, Shape, Stroke, Ui, Vec2, WidgetInfo, WidgetType, pos2,
     vec2,
 };

@@ -1,6 +1,6 @@
 //! What the map's colours, lines and slants mean.
 
-use bevy_egui::egui::{Rect, RichText, Sense, Stroke, Ui, Vec2, pos2, vec2};
+use egui::{Rect, RichText, Sense, Stroke, Ui, Vec2, pos2, vec2};
 
 use super::picture::{self, outline, whole};
 use super::shades;

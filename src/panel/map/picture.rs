@@ -1,8 +1,6 @@
 //! The surface of the map with its lines, each with its number.
 
-use bevy_egui::egui::{
-    Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Ui, pos2, vec2,
-};
+use egui::{Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Ui, pos2, vec2};
 
 use super::shades;
 use crate::analysis::contour::Line;

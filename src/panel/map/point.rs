@@ -4,7 +4,7 @@
 //! it as it lies, so that a little movement is a little change. The finger hides the point: lines to
 //! the borders show where it is, and what it says stands above the finger.
 
-use bevy_egui::egui::{
+use egui::{
     CornerRadius, CursorIcon, Galley, Id, LayerId, Order, Painter, Pos2, Rect, Sense, Shape,
     Stroke, StrokeKind, Ui, Vec2, pos2, vec2,
 };

@@ -7,8 +7,8 @@
 
 use std::sync::Arc;
 
-use bevy_egui::egui::epaint::Vertex;
-use bevy_egui::egui::{
+use egui::epaint::Vertex;
+use egui::{
     Color32, ColorImage, Mesh, Pos2, Rect, Rgba, TextureFilter, TextureHandle, TextureOptions,
     TextureWrapMode, Ui, pos2, remap_clamp,
 };

@@ -1,6 +1,6 @@
 //! Numbers along the sides of the map, in the user's units.
 
-use bevy_egui::egui::{Align2, Rect, Stroke, Ui, pos2, vec2};
+use egui::{Align2, Rect, Stroke, Ui, pos2, vec2};
 
 use super::TICKS;
 use crate::analysis::map::Axis;

@@ -1,8 +1,6 @@
 //! What a small step of each lever gives, the most first; a tap tries it.
 
-use bevy_egui::egui::{
-    Align2, Color32, CornerRadius, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
-};
+use egui::{Align2, Color32, CornerRadius, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
 
 use super::super::parts::small;
 use super::super::style::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};

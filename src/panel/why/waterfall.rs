@@ -1,6 +1,6 @@
 //! From the ideal flight down to what was turned: each bar begins where the last one ended.
 
-use bevy_egui::egui::{
+use egui::{
     Align2, Color32, CornerRadius, CursorIcon, Id, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
     pos2, vec2,
 };

@@ -5,10 +5,10 @@ use std::borrow::Cow;
 
 use crate::analysis::compare::Comparison;
 use crate::order::by_number;
-use crate::scenario::ground::Ground;
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
 use crate::say;
+use crate::scenario::ground::Ground;
 use crate::scenario::keys::{Key, key};
 use crate::scenario::units::{Unit, Units};
 use crate::scenario::{HandsKeep, Scenario};

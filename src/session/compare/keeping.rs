@@ -4,7 +4,6 @@
 use std::collections::HashMap;
 use std::fmt;
 
-use super::Which;
 use crate::say;
 use crate::scenario::file::Opened;
 use crate::scenario::fly::Owed;
@@ -112,23 +111,7 @@ impl Session {
             )
             .is_some()
         {
-            self.rename_reference();
-        }
-    }
-
-    /// A kept jump that has another name has it beside the present one, too.
-    fn rename_reference(&mut self) {
-        let Some(reference) = &mut self.compare.reference else {
-            return;
-        };
-        if let Which::Kept(id) = reference.which
-            && let Some(entry) = self.compare.keeping.collection.get(id)
-            && entry.scenario.name != reference.name
-        {
-            reference.name.clone_from(&entry.scenario.name);
-            reference.scenario.name.clone_from(&entry.scenario.name);
-            self.compare.reference_changes += 1;
-            self.changes += 1;
+            self.follow_reference();
         }
     }
 
@@ -189,7 +172,7 @@ impl Session {
     ///
     /// A sentence, where it cannot be kept.
     pub(in crate::session) fn rescue(&mut self) -> Result<Option<String>, String> {
-        if !self.differs_from_base() || self.is_kept(&self.scenario) {
+        if !self.differs_from_base() || self.is_kept(self.scenario()) {
             return Ok(None);
         }
         let scenario = self.as_shown();
@@ -209,8 +192,8 @@ impl Session {
 
     fn as_shown(&self) -> Scenario {
         Scenario {
-            name: starts::shown_name(&self.scenario.name).to_owned(),
-            ..self.scenario.clone()
+            name: starts::shown_name(&self.scenario().name).to_owned(),
+            ..self.scenario().clone()
         }
     }
 
@@ -244,7 +227,7 @@ impl Session {
         keeping.changes += u64::from(earlier_body);
         // An id may stand for another jump now.
         keeping.results.clear();
-        self.rename_reference();
+        self.follow_reference();
         self.earlier_body_unreported |= earlier_body;
         Ok(())
     }

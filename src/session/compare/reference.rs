@@ -7,8 +7,8 @@ use crate::scenario::beyond::Respect;
 use crate::scenario::file::Opened;
 use crate::scenario::fly::Jump;
 use crate::scenario::{Scenario, starts};
-use crate::session::Session;
 use crate::session::collection::Id;
+use crate::session::{Action, Attempt, Session};
 
 /// A second attempt, flown.
 #[derive(Debug, Clone)]
@@ -55,22 +55,26 @@ impl Reference {
             scenario,
         }
     }
-
-    pub fn keep(&self) -> SavedReference {
-        SavedReference {
-            which: self.which.clone(),
-            name: self.name.clone(),
-            scenario: self.scenario.to_file(),
-        }
-    }
 }
 
 impl SavedReference {
-    /// The attempt again, or why what was kept of it cannot be flown.
-    pub fn restore(self) -> Result<Opened<Reference>, String> {
+    pub fn of(reference: &Reference) -> Self {
+        Self {
+            which: reference.which.clone(),
+            name: reference.name.clone(),
+            scenario: reference.scenario.to_file(),
+        }
+    }
+
+    /// The attempt again, or why what was kept of it cannot be flown. It is named anew: another language
+    /// may have been spoken then.
+    pub fn restore(self) -> Result<Opened<Attempt>, String> {
         let opened = Scenario::open_file(&self.scenario).map_err(|why| why.to_string())?;
         Ok(Opened {
-            read: Reference::new(self.which, self.name, opened.read),
+            read: Attempt {
+                which: self.which,
+                scenario: opened.read,
+            },
             earlier_body: opened.earlier_body,
         })
     }
@@ -96,74 +100,71 @@ impl Session {
                 entry.map(|entry| entry.scenario.clone())
             }
             Which::Start(name) => starts::named(name).map(|start| start.scenario.clone()),
-            Which::AsOpened => Some(self.base.clone()),
+            Which::AsOpened => Some(self.document.base.clone()),
             Which::Linked => None,
         };
         if let Some(scenario) = found {
-            self.name_and_set_reference(which, scenario);
-        }
-    }
-
-    /// Lays beside what came with a link.
-    pub(in crate::session) fn lay_linked_beside(&mut self, scenario: Scenario) {
-        self.name_and_set_reference(Which::Linked, scenario);
-    }
-
-    fn name_and_set_reference(&mut self, which: Which, scenario: Scenario) {
-        let name = self.name_of(&which, &scenario);
-        self.set_reference_to(Some(Reference::new(which, name, scenario)));
-    }
-
-    /// What an attempt is called: in the language spoken, where the name is not the user's own.
-    fn name_of(&self, which: &Which, scenario: &Scenario) -> String {
-        match which {
-            Which::Kept(_) => scenario.name.clone(),
-            Which::Start(_) | Which::Linked => starts::shown_name(&scenario.name).to_owned(),
-            Which::AsOpened => {
-                say!(
-                    "compare-as-opened",
-                    name = starts::shown_name(&self.base.name)
-                )
-            }
+            self.apply(Action::SetReference(Attempt { which, scenario }));
         }
     }
 
     /// Takes the second attempt away.
     pub fn clear_reference(&mut self) {
-        self.set_reference_to(None);
+        self.apply(Action::ClearReference);
     }
 
-    pub(in crate::session) fn set_reference_to(&mut self, reference: Option<Reference>) {
-        self.compare.reference = reference;
+    /// What an attempt is called: in the language spoken, where the name is not the user's own.
+    fn name_of(&self, attempt: &Attempt) -> String {
+        let scenario = &attempt.scenario;
+        match &attempt.which {
+            Which::Kept(id) => {
+                // It may have got another name meanwhile.
+                let entry = self.compare.keeping.collection().get(*id);
+                let named = entry.map_or(scenario, |entry| &entry.scenario);
+                named.name.clone()
+            }
+            Which::Start(_) | Which::Linked => starts::shown_name(&scenario.name).to_owned(),
+            Which::AsOpened => {
+                say!(
+                    "compare-as-opened",
+                    name = starts::shown_name(&self.document.base.name)
+                )
+            }
+        }
+    }
+
+    /// Brings the attempt in sight up to date with the document's, with the kept jumps' names and with
+    /// the language spoken; flies it where it is another one.
+    pub(in crate::session) fn follow_reference(&mut self) {
+        let Some(attempt) = self.document.reference.clone() else {
+            if self.compare.reference.take().is_some() {
+                self.reference_changed();
+            }
+            return;
+        };
+        let name = self.name_of(&attempt);
+        let mut scenario = attempt.scenario;
+        if matches!(attempt.which, Which::Kept(_)) {
+            scenario.name.clone_from(&name);
+        }
+        match &mut self.compare.reference {
+            Some(shown) if shown.which == attempt.which && shown.scenario == scenario => {
+                if shown.name != name {
+                    shown.name = name;
+                    self.reference_changed();
+                }
+            }
+            shown => {
+                *shown = Some(Reference::new(attempt.which, name, scenario));
+                self.reference_changed();
+            }
+        }
+    }
+
+    fn reference_changed(&mut self) {
         self.compare.reference_changes += 1;
         self.changes += 1;
         // The later landing may be an earlier one now.
         self.playback.t_s = self.playback.t_s.min(self.last_s());
-    }
-
-    /// Names it anew in the language spoken; what the user has named is left alone.
-    pub(in crate::session) fn name_reference(&mut self) {
-        let Some(reference) = self.compare.reference.as_ref() else {
-            return;
-        };
-        if matches!(reference.which, Which::Kept(_)) {
-            return;
-        }
-        let name = self.name_of(&reference.which, &reference.scenario);
-        if let Some(reference) = &mut self.compare.reference {
-            reference.name = name;
-            self.compare.reference_changes += 1;
-            self.changes += 1;
-        }
-    }
-
-    /// Another jump has been opened: what stands beside it as it was opened is another one, too.
-    pub(in crate::session) fn renew_as_opened(&mut self) {
-        if self
-            .reference()
-            .is_some_and(|reference| reference.which == Which::AsOpened)
-        {
-            self.set_reference(Which::AsOpened);
-        }
     }
 }

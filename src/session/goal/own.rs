@@ -89,7 +89,7 @@ impl Session {
         let limit = self
             .goal
             .limits
-            .limit_of(place, &self.scenario, &self.goal.season)?;
+            .limit_of(place, &self.document.scenario, &self.goal.season)?;
         Some(LimitInUse {
             range: limit.range,
             own: limit.of == LimitOf::Jumper,
@@ -101,7 +101,7 @@ impl Session {
     pub fn step_limit(&mut self, place: usize, end: usize, steps: f64) {
         let lever = &LEVERS[place];
         let row = lever.row();
-        let now = lever.value(&self.scenario);
+        let now = lever.value(&self.document.scenario);
         let mut range = self.limit_of(place).map_or([now; 2], |limit| limit.range);
         let moved = moved(range[end], lever.nudge(), steps).clamp(row.least, row.most);
         range[end] = moved;

@@ -1,0 +1,54 @@
+//! Runs the panels as a system of Bevy, and hands on what they leave to the page and the picture.
+
+use bevy::prelude::*;
+use bevy_egui::{EguiContexts, EguiPrimaryContextPass};
+
+use crate::panel::{self, PageCommand, Panels};
+use crate::session::Session;
+use crate::stage::{Orbit, StageArea};
+
+/// Everything that the panels do.
+#[derive(SystemSet, Debug, Clone, PartialEq, Eq, Hash)]
+pub struct PanelSystems;
+
+/// What the user asked for that only the page can do.
+#[derive(Message, Debug, Clone, Copy)]
+pub struct PageCommandSent(pub PageCommand);
+
+#[derive(Resource, Default)]
+struct PanelState(Panels);
+
+pub fn plugin(app: &mut App) {
+    app.init_resource::<PanelState>()
+        .add_message::<PageCommandSent>()
+        .add_systems(EguiPrimaryContextPass, show.in_set(PanelSystems));
+}
+
+fn show(
+    mut contexts: EguiContexts,
+    mut panels: ResMut<PanelState>,
+    mut session: ResMut<Session>,
+    mut area: ResMut<StageArea>,
+    mut orbit: ResMut<Orbit>,
+    mut commands: MessageWriter<PageCommandSent>,
+) -> Result {
+    let ctx = contexts.ctx_mut()?;
+    let zoom = ctx.zoom_factor();
+    let Some(frame) = panel::show(ctx, &mut panels.0, &mut session, orbit.view()) else {
+        return Ok(());
+    };
+    let stage = frame.stage * zoom;
+    area.set_if_neq(StageArea {
+        rect: Some(Rect::new(
+            stage.left(),
+            stage.top(),
+            stage.right(),
+            stage.bottom(),
+        )),
+    });
+    if let Some(view) = frame.view {
+        orbit.set_view(view);
+    }
+    commands.write_batch(frame.command.map(PageCommandSent));
+    Ok(())
+}

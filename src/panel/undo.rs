@@ -1,0 +1,114 @@
+//! Undo and redo: two buttons in sight on every screen, and the keys.
+
+use std::f32::consts::PI;
+
+use egui::{
+    Context, CornerRadius, Event, Key, Pos2, Rect, Sense, Shape, Stroke, StrokeKind, Ui, pos2, vec2,
+};
+
+use super::style::{self, FROST, INK, NEAR, PALE, SNOW, TEAL, TOUCH};
+use super::{accessibility, targets};
+use crate::say;
+use crate::session::Session;
+use crate::words::text;
+
+/// Room for both beside each other.
+pub const WIDTH: f32 = 2.0 * TOUCH + NEAR;
+
+/// The two buttons, their corners at `at`.
+pub fn show(ui: &Ui, session: &mut Session, at: [Pos2; 2]) {
+    let [undo, redo] = session.history().next_texts();
+    let label = undo.map(|what| say!("panel-undo-what", what = what));
+    if button(ui, "undo", label, text("panel-undo"), at[0]) {
+        session.undo();
+    }
+    let label = redo.map(|what| say!("panel-redo-what", what = what));
+    if button(ui, "redo", label, text("panel-redo"), at[1]) {
+        session.redo();
+    }
+}
+
+/// Both in a row.
+pub fn row(ui: &Ui, session: &mut Session, corner: Pos2) {
+    show(ui, session, [corner, corner + vec2(TOUCH + NEAR, 0.0)]);
+}
+
+/// One below the other, at the left edge of the stage, below what stands in its corners.
+pub fn on_stage(ui: &Ui, session: &mut Session, stage: Rect) {
+    let step = vec2(0.0, TOUCH + NEAR);
+    let corner = pos2(stage.left() + style::APART, stage.top() + style::APART);
+    show(ui, session, [corner + step, corner + 2.0 * step]);
+}
+
+/// Whether it was clicked; pale, and nothing to click, without a label that says what it does.
+fn button(ui: &Ui, name: &str, label: Option<String>, plain: &str, corner: Pos2) -> bool {
+    let rect = Rect::from_min_size(corner, vec2(TOUCH, TOUCH));
+    targets::note(name, rect);
+    let response = ui.interact(rect, ui.id().with(name), Sense::click());
+    let enabled = label.is_some();
+    accessibility::button_if(&response, enabled, label.as_deref().unwrap_or(plain));
+    let (ink, edge) = match (enabled, response.hovered()) {
+        (true, true) => (INK.get(), TEAL.get()),
+        (true, false) => (INK.get(), FROST.get()),
+        (false, _) => (INK.get().gamma_multiply(PALE), FROST.get()),
+    };
+    let painter = ui.painter();
+    painter.rect(
+        rect,
+        CornerRadius::same(style::ROUND),
+        SNOW.get(),
+        Stroke::new(1.0, edge),
+        StrokeKind::Inside,
+    );
+    // An arrow bent backwards, or its mirror image.
+    let way = if name == "undo" { 1.0 } else { -1.0 };
+    let centre = rect.center() + vec2(0.0, 3.0);
+    let arc: Vec<Pos2> = (0..=18)
+        .map(|i| {
+            let angle = -0.5 + (PI + 0.5) * i as f32 / 18.0;
+            centre + 8.5 * vec2(way * angle.cos(), -angle.sin())
+        })
+        .collect();
+    let end = centre - vec2(way * 8.5, 0.0);
+    painter.add(Shape::line(arc, Stroke::new(2.5, ink)));
+    painter.add(Shape::convex_polygon(
+        vec![
+            end + vec2(0.0, 6.5),
+            end + vec2(-5.5, -1.5),
+            end + vec2(5.5, -1.5),
+        ],
+        ink,
+        Stroke::NONE,
+    ));
+    enabled && response.clicked()
+}
+
+/// Ctrl+Z, Shift+Ctrl+Z and Ctrl+Y, on a Mac with Cmd; where text is typed they are the field's.
+pub fn keys(ctx: &Context, session: &mut Session) {
+    if ctx.text_edit_focused() {
+        return;
+    }
+    let pressed = ctx.input(|input| {
+        let pressed = |event: &Event| match event {
+            Event::Key {
+                key,
+                pressed: true,
+                modifiers,
+                ..
+            } if modifiers.command && !modifiers.alt => match (key, modifiers.shift) {
+                (Key::Z, false) => Some(false),
+                (Key::Z, true) | (Key::Y, false) => Some(true),
+                _ => None,
+            },
+            _ => None,
+        };
+        input.events.iter().filter_map(pressed).collect::<Vec<_>>()
+    });
+    for again in pressed {
+        if again {
+            session.redo();
+        } else {
+            session.undo();
+        }
+    }
+}

@@ -1,0 +1,137 @@
+//! What survives a reload, as text.
+
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+
+use super::compare::SavedReference;
+use super::document::Document;
+use super::goal::{GoalAnswer, SavedGoal};
+use super::history::{Change, History};
+use super::uncertainty::UncertaintyInputs;
+use super::{Question, Session, map};
+use crate::scenario::Scenario;
+use crate::scenario::file::Opened;
+use crate::scenario::reading::unmarked;
+use crate::scenario::units::Units;
+use crate::words::text;
+
+#[derive(Serialize, Deserialize)]
+struct Visit {
+    scenario: String,
+    base: String,
+    units: Units,
+    /// Visits before there was a range have none.
+    #[serde(default, rename = "how_sure")]
+    uncertainty: UncertaintyInputs,
+    #[serde(default)]
+    question: Question,
+    #[serde(default, rename = "win")]
+    goal: SavedGoal,
+    #[serde(default)]
+    map: map::Levers,
+    #[serde(default, rename = "beside")]
+    reference: Option<SavedReference>,
+    #[serde(default)]
+    greeted: bool,
+    /// Visits before there was undo have none. Read apart: where it is spoilt the rest is not.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    history: Option<Value>,
+}
+
+/// The jump alone of it.
+#[derive(Deserialize)]
+struct SavedJump {
+    scenario: String,
+}
+
+/// What has been read of a visit.
+struct Read {
+    document: Document,
+    earlier_body: bool,
+    goal: GoalAnswer,
+    visit: Visit,
+}
+
+impl Visit {
+    fn read(json: &str) -> Result<Read, String> {
+        let mut visit: Self =
+            serde_json::from_str(unmarked(json)).map_err(|why| why.to_string())?;
+        let read = |text: &str| Scenario::open_file(text).map_err(|why| why.to_string());
+        let (scenario, base) = (read(&visit.scenario)?, read(&visit.base)?);
+        (visit.uncertainty.check(&scenario.read)).map_err(|why| why.to_string())?;
+        let goal = GoalAnswer::restore(&visit.goal)?;
+        let reference = (visit.reference.take())
+            .map(SavedReference::restore)
+            .transpose()?;
+        let of_reference = reference.as_ref().is_some_and(|it| it.earlier_body);
+        Ok(Read {
+            earlier_body: scenario.earlier_body || base.earlier_body || of_reference,
+            document: Document {
+                scenario: scenario.read,
+                base: base.read,
+                reference: reference.map(|reference| reference.read),
+            },
+            goal,
+            visit,
+        })
+    }
+}
+
+impl Session {
+    /// What a reload needs, as text.
+    pub fn keep(&self) -> String {
+        serde_json::to_string(&Visit {
+            scenario: self.document.scenario.to_file(),
+            base: self.document.base.to_file(),
+            units: self.units,
+            uncertainty: self.uncertainty.clone(),
+            question: self.question,
+            goal: self.goal.saved(),
+            map: self.map_levers().clone(),
+            reference: self.reference().map(SavedReference::of),
+            greeted: self.greeted,
+            history: self.history.saved(),
+        })
+        .expect("a session holds nothing that JSON cannot say")
+    }
+
+    /// Restores an earlier visit. An unreadable one is reported and the usual start stays; where only its
+    /// jump can be read, that is restored.
+    ///
+    /// Its version is reported later ([`Self::report_earlier_body`]): the kept jumps and a link are read
+    /// directly after it.
+    pub fn restore(&mut self, json: &str) {
+        match Visit::read(json) {
+            Ok(read) => {
+                let visit = read.visit;
+                self.units = visit.units;
+                self.question = visit.question;
+                self.map.levers = visit.map;
+                self.greeted = visit.greeted;
+                self.earlier_body_unreported |= read.earlier_body;
+                let history =
+                    (visit.history).and_then(|saved| History::restore(saved, &read.document));
+                self.history = history.unwrap_or_default();
+                self.replace_document(Change::Opened, read.document);
+                self.uncertainty = visit.uncertainty;
+                self.goal = read.goal;
+                self.measure_range();
+            }
+            Err(_) => match jump_of(json) {
+                Some(jump) => {
+                    self.earlier_body_unreported |= jump.earlier_body;
+                    self.history = History::default();
+                    self.replace_document(Change::Opened, Document::opened(jump.read));
+                    self.say(text("last-visit-jump-only"));
+                }
+                None => self.say(text("last-visit-unreadable")),
+            },
+        }
+    }
+}
+
+/// The jump of a visit, whatever else stands there.
+fn jump_of(json: &str) -> Option<Opened<Scenario>> {
+    let visit: SavedJump = serde_json::from_str(unmarked(json)).ok()?;
+    Scenario::open_file(&visit.scenario).ok()
+}
