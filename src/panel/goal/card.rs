@@ -4,12 +4,11 @@ use egui::{
     Align2, Color32, CornerRadius, Id, Pos2, Rect, RichText, Sense, Shape, Stroke, Ui, pos2, vec2,
 };
 
-use super::super::parts::{card, small};
-use super::super::slider::{hatch, place};
-use super::super::style::{
-    self, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
-};
-use super::super::{accessibility, beyond, targets, transport};
+use super::super::beyond;
+use super::super::controls::{Button, toggle_area};
+use super::super::number::{hatch, place};
+use super::super::style::{self, FROST, INK, NEAR, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::super::text::{card, small};
 use crate::analysis::goal::{Proposal, Single};
 use crate::analysis::limits::{Judgement, Verdict};
 use crate::say;
@@ -135,7 +134,7 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
         style::bold(17.0),
         INK.get(),
     );
-    let size = style::fitting(ui, change, 16.0, room);
+    let size = style::fitting(ui.painter(), change, 16.0, room);
     painter.text(
         row.left_center() + vec2(0.0, 11.0),
         Align2::LEFT_CENTER,
@@ -143,19 +142,13 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
         style::text(size),
         INK.get(),
     );
-    let response = transport::button(ui, &format!("apply:{name}"), own, true);
-    let said = say!("panel-try-change", what = label, change = change);
-    accessibility::button(&response, &said);
-    let words = text("panel-try-it");
-    let size = style::fitting_text(ui, words, 16.0, own.width() - NEAR);
-    ui.painter().text(
-        own.center(),
-        Align2::CENTER_CENTER,
-        words,
-        style::text(size),
-        ON_TEAL.get(),
-    );
-    response.clicked()
+    let name = format!("apply:{name}");
+    let accessible_name = say!("panel-try-change", what = label, change = change);
+    Button::text(&name, text("panel-try-it"))
+        .accessible_name(&accessible_name)
+        .filled(true)
+        .show(ui, own)
+        .clicked()
 }
 
 /// The lever's range with where people have been seen, the value now (hollow) and the one needed.
@@ -198,11 +191,10 @@ fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
     let open = ui
         .data(|data| data.get_temp::<bool>(id))
         .unwrap_or_default();
-    let (row, response) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
-    targets::note(&format!("verdict:{name}"), row);
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let words = words::verdict(verdict);
-    let said = say!("panel-verdict", what = label, verdict = words);
-    accessibility::toggle(&response, &said, open);
+    let accessible_name = say!("panel-verdict", what = label, verdict = words);
+    let response = toggle_area(ui, &format!("verdict:{name}"), row, &accessible_name, open);
     let colour = match verdict {
         Verdict::AlreadyReached | Verdict::WithinReach => TEAL.get(),
         Verdict::WithinMeasured | Verdict::AtEdge | Verdict::NotKnown => SLATE.get(),

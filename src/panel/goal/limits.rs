@@ -1,10 +1,10 @@
-//! How far this jumper gets, and what a season may bring: to be seen and to be set.
+//! The jumper's limits, and what a season may bring: shown and set.
 
-use egui::{Id, RichText, Sense, Ui, vec2};
+use egui::{Align2, Id, RichText, Sense, Ui, vec2};
 
-use super::super::parts::small;
+use super::super::controls::{Button, StepperRow, stepper, toggle_area};
 use super::super::style::{self, NEAR, SLATE, TOUCH};
-use super::super::{accessibility, stepper, targets, transport};
+use super::super::text::small;
 use crate::analysis::lever::LEVERS;
 use crate::say;
 use crate::session::Session;
@@ -17,25 +17,24 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
     let id = Id::new("limits of");
     let chosen: Option<usize> = ui.data(|data| data.get_temp(id)).flatten();
     for (place, lever) in LEVERS.iter().enumerate() {
-        let (row, response) =
-            ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
-        targets::note(&format!("limits:{}", lever.key), row);
+        let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
         let label = lever.row().label();
         let limit = words::limit(session, place);
-        let said = say!("panel-limits-of", what = label, limit = limit.as_str());
-        accessibility::toggle(&response, &said, chosen == Some(place));
+        let accessible_name = say!("panel-limits-of", what = label, limit = limit.as_str());
+        let name = format!("limits:{}", lever.key);
+        let response = toggle_area(ui, &name, row, &accessible_name, chosen == Some(place));
         let painter = ui.painter();
         painter.text(
             row.left_center(),
-            egui::Align2::LEFT_CENTER,
+            Align2::LEFT_CENTER,
             label,
             style::text(16.0),
             style::INK.get(),
         );
-        let size = style::fitting(ui, &limit, 16.0, 0.6 * row.width());
+        let size = style::fitting(ui.painter(), &limit, 16.0, 0.6 * row.width());
         painter.text(
             row.right_center(),
-            egui::Align2::RIGHT_CENTER,
+            Align2::RIGHT_CENTER,
             &limit,
             style::bold(size),
             style::INK.get(),
@@ -62,16 +61,14 @@ fn ends(ui: &mut Ui, session: &mut Session, place: usize) {
     for (end, label) in [(0, text("panel-least")), (1, text("panel-most"))] {
         let name = format!("{}:{}", ["least", "most"][end], lever.key);
         let value = words::value(session, lever.key, range[end]);
-        let (steps, _) = stepper::show(
-            ui,
-            &stepper::Row {
-                name: &name,
-                label,
-                note: lever.row().label(),
-                value: &value,
-            },
-        );
-        if let Some(steps) = steps {
+        let row = StepperRow {
+            name: &name,
+            label,
+            note: lever.row().label(),
+            value: &value,
+            value_name: None,
+        };
+        if let Some(steps) = stepper(ui, &row) {
             session.step_limit(place, end, steps);
         }
     }
@@ -84,16 +81,14 @@ pub fn season(ui: &mut Ui, session: &mut Session) {
     for (place, lever) in LEVERS.iter().enumerate() {
         let name = format!("season:{}", lever.key);
         let value = words::season(session, place);
-        let (steps, _) = stepper::show(
-            ui,
-            &stepper::Row {
-                name: &name,
-                label: lever.row().label(),
-                note: "",
-                value: &value,
-            },
-        );
-        if let Some(steps) = steps {
+        let row = StepperRow {
+            name: &name,
+            label: lever.row().label(),
+            note: "",
+            value: &value,
+            value_name: None,
+        };
+        if let Some(steps) = stepper(ui, &row) {
             session.step_season(place, steps);
         }
         ui.add_space(NEAR);
@@ -109,7 +104,7 @@ pub fn season(ui: &mut Ui, session: &mut Session) {
 }
 
 fn back(ui: &mut Ui, name: &str, label: &str) -> bool {
-    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    let clicked = Button::text(name, label).show_in_row(ui).clicked();
     ui.add_space(NEAR);
-    transport::labelled(ui, name, label, rect, false).clicked()
+    clicked
 }
