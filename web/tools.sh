@@ -52,30 +52,31 @@ need_rust() {
   cargo clippy --version >/dev/null 2>&1 || rustup component add clippy
 }
 
-# need_crate CRATE VERSION COMMAND SAYS MINUTES [FLAG...] : COMMAND --version must answer SAYS, in its
-# first line.
+# need_crate CRATE VERSION COMMAND SAYS LEVEL MINUTES [FLAG...] : COMMAND --version must answer SAYS, in
+# its first line. Tools run for seconds: they are built with little optimisation (LEVEL), which takes a
+# third of the time, and without features that a build has no use for.
 need_crate() {
-  local crate=$1 version=$2 command=$3 says=$4 minutes=$5
-  shift 5
+  local crate=$1 version=$2 command=$3 says=$4 level=$5 minutes=$6 start=$SECONDS
+  shift 6
   [ "$("$TOOLS/bin/$command" --version 2>/dev/null | sed -n 1p)" = "$says" ] && return
   say "Installing $crate $version into $TOOLS (once; about $minutes minutes)."
   # A target folder set for the project must not be filled with the tools' own objects.
-  env -u CARGO_TARGET_DIR cargo install --quiet --force "$@" --root "$TOOLS" --version "$version" "$crate"
+  env -u CARGO_TARGET_DIR \
+    CARGO_PROFILE_RELEASE_OPT_LEVEL="$level" CARGO_PROFILE_RELEASE_CODEGEN_UNITS=16 \
+    CARGO_PROFILE_RELEASE_LTO=off CARGO_PROFILE_RELEASE_DEBUG=false \
+    cargo install --quiet --force --no-default-features "$@" --root "$TOOLS" --version "$version" "$crate"
+  say "Installed $crate in $((SECONDS - start)) s."
 }
 
 need_wasm_opt() {
-  need_crate wasm-opt "$WASM_OPT_VERSION" wasm-opt "wasm-opt version 116 (version_116)" 7 --locked
+  need_crate wasm-opt "$WASM_OPT_VERSION" wasm-opt "wasm-opt version 116 (version_116)" 1 3 --locked
 }
 
-# Everything that building the page takes.
-need_build_tools() {
-  need_rust
-  need_debian c++ g++
-  need_debian python3 python3
+# What makes a page of what cargo has compiled.
+need_bundler() {
   # Unlocked: the lock file that wasm-bindgen-cli ships names a crate that can't be had everywhere.
-  need_crate wasm-bindgen-cli "$WASM_BINDGEN_VERSION" wasm-bindgen "wasm-bindgen $WASM_BINDGEN_VERSION" 2
-  need_crate trunk "$TRUNK_VERSION" trunk "trunk $TRUNK_VERSION" 10 --locked
-  need_wasm_opt
+  need_crate wasm-bindgen-cli "$WASM_BINDGEN_VERSION" wasm-bindgen "wasm-bindgen $WASM_BINDGEN_VERSION" 1 1 --bin wasm-bindgen
+  need_crate trunk "$TRUNK_VERSION" trunk "trunk $TRUNK_VERSION" 0 3 --locked
 }
 
 # inputs_hash PATH... : one hash over the compiler and all files under those of the paths that exist.

@@ -5,6 +5,7 @@ pub(crate) mod model;
 pub mod overlap;
 pub mod posture;
 pub mod segments;
+pub mod surface;
 pub mod thickness;
 
 pub use model::*;

@@ -1,17 +1,18 @@
 //! One step of the attitude's equation.
 //!
-//! With n the world's vertical and w the rate, both in pelvis axes: n' = n x w, and the twist of
-//! [`Attitude`] goes on by w . (n + y) / (1 + n . y). A body that turns at the rate it has at the
-//! beginning of the step carries n round exactly; what is left over, the change of that rate, is
-//! small and taken by the classical fourth-order method (integrating factor: Lawson 1967, SIAM J
-//! Numer Anal 4:372-380). n is drawn back to unit length after every step.
+//! With n the direction of the angular momentum and w the rate, both in pelvis axes: n' = n x w, and
+//! the twist of [`Attitude`] goes on by (w . n + s w . y) / (1 + s n . y), where s is +1 in the first
+//! chart and -1 in the second. A body that turns at the rate it has at the beginning of the step
+//! carries n round exactly; what is left over, the change of that rate, is small and taken by the
+//! classical fourth-order method (integrating factor: Lawson 1967, SIAM J Numer Anal 4:372-380). n is
+//! drawn back to unit length after every step.
 
 use glam::{DMat3, DVec3};
 
 use crate::dynamics::attitude::Attitude;
 use crate::dynamics::mass_properties::RateFromMomentum;
 
-/// The attitude after `step_s` of a body with the angular momentum `h` about the vertical, whose
+/// The attitude after `step_s` of a body with angular momentum of this size (kg m²/s, 0 for none), whose
 /// rates as functions of the momentum at the start, the middle and the end of the step are given.
 #[inline]
 pub fn step(
@@ -21,33 +22,42 @@ pub fn step(
     rates_from_momentum: [&RateFromMomentum; 3],
 ) -> Attitude {
     let [start, middle, end] = rates_from_momentum;
-    let rate = |map: &RateFromMomentum, up: DVec3| map.rate_rad_s(up * h_kg_m2_s);
-    let first = rate(start, from.up);
+    let rate = |map: &RateFromMomentum, axis: DVec3| map.rate_rad_s(axis * h_kg_m2_s);
+    let axis_1 = from.momentum_axis;
+    let first = rate(start, axis_1);
     let half_way = turned(first * (-0.5 * step_s));
-    let up_2 = half_way * from.up;
-    let rate_2 = rate(middle, up_2);
-    let left_2 = up_2.cross(rate_2 - first);
-    let up_3 = up_2 + left_2 * (0.5 * step_s);
-    let rate_3 = rate(middle, up_3);
-    let left_3 = up_3.cross(rate_3 - first);
-    let up_4 = half_way * (up_2 + left_3 * step_s);
-    let rate_4 = rate(end, up_4);
-    let left_4 = up_4.cross(rate_4 - first);
+    let axis_2 = half_way * axis_1;
+    let rate_2 = rate(middle, axis_2);
+    let left_2 = axis_2.cross(rate_2 - first);
+    let axis_3 = axis_2 + left_2 * (0.5 * step_s);
+    let rate_3 = rate(middle, axis_3);
+    let left_3 = axis_3.cross(rate_3 - first);
+    let axis_4 = half_way * (axis_2 + left_3 * step_s);
+    let rate_4 = rate(end, axis_4);
+    let left_4 = axis_4.cross(rate_4 - first);
 
     let sixth_s = step_s * (1.0 / 6.0);
-    let up = half_way * (up_2 + (left_2 + left_3) * (2.0 * sixth_s)) + left_4 * sixth_s;
-    let twist = twist_rad_s(from.up, first)
-        + 2.0 * (twist_rad_s(up_2, rate_2) + twist_rad_s(up_3, rate_3))
-        + twist_rad_s(up_4, rate_4);
+    let axis = half_way * (axis_2 + (left_2 + left_3) * (2.0 * sixth_s)) + left_4 * sixth_s;
+    let turning = |axis: DVec3, rate: DVec3| {
+        let along = rate.dot(axis);
+        let twist = (along + from.chart * rate.y) / (1.0 + from.chart * axis.y);
+        [along, twist]
+    };
+    let at = [
+        turning(axis_1, first),
+        turning(axis_2, rate_2),
+        turning(axis_3, rate_3),
+        turning(axis_4, rate_4),
+    ];
+    let [along, twist] = [0, 1].map(|i| at[0][i] + 2.0 * (at[1][i] + at[2][i]) + at[3][i]);
     Attitude {
         // One step of Newton's for the inverse root: the length is off by the step's error only.
-        up: up * (1.5 - 0.5 * up.length_squared()),
+        momentum_axis: axis * (1.5 - 0.5 * axis.length_squared()),
         twist_rad: from.twist_rad + twist * sixth_s,
+        about_momentum_rad: from.about_momentum_rad + along * sixth_s,
+        chart: from.chart,
     }
-}
-
-fn twist_rad_s(up: DVec3, rate: DVec3) -> f64 {
-    (rate.dot(up) + rate.y) / (1.0 + up.y)
+    .in_regular_chart()
 }
 
 /// The rotation by a small vector `u`, as a matrix: 1 + sin a / a U + (1 - cos a) / a² U² with U the

@@ -13,18 +13,12 @@ use glam::{DMat3, DVec3};
 use wide::f64x2;
 
 use crate::body::model::Segment;
-use crate::body::posture::{JointAccelerations, JointRates, Posture, STILL};
+use crate::body::posture::{JointRates, Posture};
 use crate::dynamics::composite::Composite;
 use crate::dynamics::subtree_mass::SubtreeMass;
 use crate::dynamics::tree::{ARMS, LEGS, Limb, TRUNK, Tree};
 use crate::math::simd::{Real, RotationMatrix, Vec3, sum};
-
-/// How the joints stand, move and change their motion at one instant.
-#[derive(Debug, Clone, Copy)]
-pub struct JointState {
-    pub moving: (Posture, JointRates),
-    pub accelerations: JointAccelerations,
-}
+use crate::motion::joint_motion::JointState;
 
 /// What the segment on the pelvis's side of a joint does to the one beyond it: net force through the
 /// joint (N) and net torque about it (N m), pelvis axes, and the power of that torque (W).
@@ -495,19 +489,6 @@ impl<T: Real> Add for SubtreeForces<T> {
             force_n: self.force_n + other.force_n,
             moment_n_m: self.moment_n_m + other.moment_n_m,
         }
-    }
-}
-
-impl JointState {
-    /// Whether no joint moves nor begins to.
-    pub fn is_still(&self) -> bool {
-        self.moving.1 == STILL && self.accelerations == STILL
-    }
-
-    /// Whether a segment's joint is anything but straight and still.
-    fn moves(&self, segment: Segment) -> bool {
-        self.moving.0.moves(segment, &self.moving.1)
-            || self.accelerations[segment as usize] != DVec3::ZERO
     }
 }
 

@@ -7,11 +7,12 @@ use glam::DVec3;
 use wide::f64x2;
 
 use crate::body::model::Segment;
-use crate::dynamics::inverse::{JointLoad, JointState, Loads, NewtonEuler};
+use crate::dynamics::inverse::{JointLoad, Loads, NewtonEuler};
 use crate::flight::planned::Flight;
 use crate::flight::sample::FlightSample;
 use crate::math::peak::{self, Height};
-use crate::motion::plan::Plan;
+use crate::motion::joint_motion::{JointMotion, JointState};
+use crate::motion::planned_motion;
 
 /// Joints that are reported together: the left and the right one; of the spine the waist and the chest.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -130,20 +131,10 @@ const CLEARLY_LESS: f64 = 0.9;
 /// Times that are no further apart are the same, s.
 const SAME_S: f64 = 1e-9;
 
-impl JointState {
-    /// Of a plan whose opening begins at `open_s`.
-    pub fn of(plan: &Plan, t_s: f64, open_s: f64) -> Self {
-        Self {
-            moving: plan.at(t_s, open_s),
-            accelerations: plan.accelerations_at(t_s, open_s),
-        }
-    }
-}
-
 impl Flight {
     /// How the joints move at a time in flight.
     pub fn joint_state_at(&self, t_s: f64) -> JointState {
-        JointState::of(&self.table.plan, t_s, self.open_s)
+        self.motion().state_at(t_s)
     }
 
     /// The loads on the joints at any time, held at the flight's ends.
@@ -296,23 +287,14 @@ fn samples(flight: &Flight) -> Vec<EffortSample> {
     samples
 }
 
-/// How many times a movement can begin or end, the touch-down included.
-const CORNERS: usize = 7;
+/// How many corners the curves can have, the touch-down included.
+const CORNERS: usize = planned_motion::CORNERS + 1;
 
 /// When movements begin or end in flight, and the touch-down, in their order, s.
 fn corners_s(flight: &Flight) -> impl Iterator<Item = f64> {
-    let spec = &flight.table.plan.spec;
-    let closed_s = spec.close_delay_s + spec.close_time_s;
     let end_s = flight.touchdown_s;
-    let mut corners = [
-        spec.close_delay_s,
-        spec.close_delay_s + spec.arm_lag_s,
-        closed_s,
-        closed_s + spec.arm_lag_s,
-        flight.open_s,
-        flight.open_s + spec.open_time_s,
-        end_s,
-    ];
+    let mut corners = [end_s; CORNERS];
+    corners[1..].copy_from_slice(&flight.motion().corners_s());
     for i in 1..CORNERS {
         for j in (1..=i).rev() {
             if corners[j] < corners[j - 1] {

@@ -5,7 +5,7 @@
 
 use std::sync::Arc;
 
-use glam::DVec3;
+use glam::{DQuat, DVec3};
 
 use crate::dynamics::gravity::GRAVITY_M_S2;
 use crate::flight::constants::FlightConstants;
@@ -15,6 +15,8 @@ use crate::flight::sample::FlightSample;
 use crate::flight::step_record::StepRecord;
 use crate::flight::table::PlanTable;
 use crate::flight::touchdown;
+use crate::motion::joint_motion::JointMotion;
+use crate::motion::planned_motion::PlannedMotion;
 
 /// A finished flight. Everything shown is read from it.
 #[derive(Debug, Clone)]
@@ -97,6 +99,11 @@ impl Flight {
         Self::fly(table.finer(), launch)
     }
 
+    /// How the joints move.
+    pub fn motion(&self) -> PlannedMotion<'_> {
+        self.table.plan.opening_at(self.open_s)
+    }
+
     pub fn takeoff(&self) -> &FlightSample {
         &self.samples[0]
     }
@@ -112,6 +119,7 @@ impl Flight {
         let from = &self.samples[after.max(1) - 1];
         let constants = FlightConstants {
             h_kg_m2_s: self.h_kg_m2_s.y,
+            momentum_frame: DQuat::IDENTITY,
             attitude: self.takeoff().attitude,
             speed_m_s: self.takeoff_speed_m_s,
             cm_m: self.takeoff_cm_m,
@@ -123,7 +131,7 @@ impl Flight {
     /// Where every segment is at a time, and how it moves, relative to the CM.
     pub fn pose_at(&self, t_s: f64) -> Pose {
         let sample = self.at(t_s);
-        let (posture, rates) = self.table.plan.at(sample.t_s, self.open_s);
+        let (posture, rates) = self.motion().at(sample.t_s);
         let table = &self.table;
         let falling_m_s = GRAVITY_M_S2 * sample.t_s - self.takeoff_speed_m_s;
         Pose::new(

@@ -5,18 +5,22 @@ use std::f64::consts::TAU;
 use glam::{DQuat, DVec3};
 
 use crate::dynamics::attitude::Attitude;
-use crate::flight::constants::{FlightConstants, TimedProperties};
+use crate::flight::constants::{FlightConstants, TimedProperties, own_vertical};
 
 /// The flight at one instant.
 #[derive(Debug, Clone, Copy)]
 pub struct FlightSample {
     pub t_s: f64,
     pub attitude: Attitude,
+    /// From the axes of the attitude to world axes; the world's own where the momentum is vertical.
+    pub momentum_frame: DQuat,
     /// Angular velocity of the pelvis, pelvis axes, rad/s.
     pub own_rate_rad_s: DVec3,
-    /// Angular velocity of the pelvis about the vertical, anticlockwise positive, rad/s.
+    /// Angular velocity of the pelvis about the momentum, rad/s; about the vertical, anticlockwise
+    /// positive, where that is vertical.
     pub spin_rad_s: f64,
-    /// Turned since take-off in the turning direction, rad, unwrapped.
+    /// How far the right-left axis has turned about the momentum since take-off in the turning
+    /// direction, rad, unwrapped.
     pub turned_rad: f64,
     /// Moment of inertia about h, kg m².
     pub inertia_kg_m2: f64,
@@ -44,25 +48,26 @@ impl FlightSample {
         before: Option<&Self>,
     ) -> Self {
         let (properties, per_s) = (timed.properties, 1.0 / timed.unit_s);
-        let (up, state) = (attitude.up, &properties.state);
-        let own_rate_rad_s = constants.own_rate_rad_s(up, timed);
-        let spin_rad_s = own_rate_rad_s.dot(up);
+        let (axis, state) = (attitude.momentum_axis, &properties.state);
+        let own_rate_rad_s = constants.own_rate_rad_s(axis, timed);
+        let spin_rad_s = own_rate_rad_s.dot(axis);
         // 2 T = w . I w + 2 w . k + 2 T_joints, and I w = h - k.
-        let momenta = up * constants.h_kg_m2_s + state.joint_momentum_kg_m2_s * per_s;
+        let momenta = axis * constants.h_kg_m2_s + state.joint_momentum_kg_m2_s * per_s;
         let joint_energy_j = state.joint_energy_j * (per_s * per_s);
         Self {
             t_s,
             attitude,
+            momentum_frame: constants.momentum_frame,
             own_rate_rad_s,
             spin_rad_s,
             turned_rad: before.map_or(0.0, |before| {
                 before.turned_rad + constants.sign * attitude.turned_since(&before.attitude)
             }),
-            inertia_kg_m2: up.dot(state.inertia_kg_m2 * up),
+            inertia_kg_m2: axis.dot(state.inertia_kg_m2 * axis),
             own_long_axis: properties.long_axis,
             energy_j: 0.5 * own_rate_rad_s.dot(momenta) + joint_energy_j,
             cm_height_m: constants.cm_height_m(t_s),
-            lowest_m: constants.lowest_m(t_s, up, properties),
+            lowest_m: constants.lowest_m(t_s, &attitude, properties),
         }
     }
 
@@ -71,9 +76,20 @@ impl FlightSample {
         self.turned_rad / TAU
     }
 
+    /// Turned about the momentum since take-off, rad: the integral of the rate, regular whichever
+    /// way up the body is.
+    pub fn about_momentum_rad(&self) -> f64 {
+        self.attitude.about_momentum_rad
+    }
+
+    /// The world's vertical in pelvis axes.
+    pub fn own_vertical(&self) -> DVec3 {
+        own_vertical(self.momentum_frame, &self.attitude)
+    }
+
     /// Pelvis axes to world axes.
     pub fn orientation(&self) -> DQuat {
-        self.attitude.orientation()
+        self.momentum_frame * self.attitude.orientation()
     }
 
     /// Angular velocity of the pelvis, world, rad/s.
@@ -93,12 +109,12 @@ impl FlightSample {
 
     /// Cosine of the tilt of the long axis against the vertical.
     pub fn uprightness(&self) -> f64 {
-        self.own_long_axis.dot(self.attitude.up)
+        self.own_long_axis.dot(self.own_vertical())
     }
 
     /// Tilt of the long axis against the vertical, rad.
     pub fn tilt_rad(&self) -> f64 {
-        let level = self.own_long_axis.cross(self.attitude.up).length();
+        let level = self.own_long_axis.cross(self.own_vertical()).length();
         // As near as two unit vectors are rounded, the axis is on the vertical.
         let level = if level < UPRIGHT { 0.0 } else { level };
         libm::atan2(level, self.uprightness())

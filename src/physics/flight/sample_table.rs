@@ -12,6 +12,7 @@ use crate::dynamics::centroidal::{CentroidalState, inertia_and_momentum};
 use crate::dynamics::composite::Composite;
 use crate::dynamics::mass_properties::{MassProperties, RateFromMomentum};
 use crate::dynamics::tree::{HalfBody, LOWER, Tree, UPPER};
+use crate::motion::joint_motion::JointMotion;
 use crate::motion::plan::{Blend, Plan};
 use crate::motion::resolution::Resolution;
 
@@ -62,16 +63,15 @@ pub struct BlendPhase<'a> {
 }
 
 impl SampleTable {
-    /// A span of a plan for an opening that begins at `open_s`, in seconds.
-    pub fn of_plan(
+    /// A span of a motion, in seconds.
+    pub fn of_motion(
         tree: &Tree,
-        plan: &Plan,
-        open_s: f64,
+        motion: &impl JointMotion,
         [start_s, end_s]: [f64; 2],
         steps: usize,
     ) -> Self {
         let step = (end_s - start_s) / steps as f64;
-        let at = |i: usize, part: f64| plan.at(start_s + step * (i as f64 + part), open_s);
+        let at = |i: usize, part: f64| motion.at(start_s + step * (i as f64 + part));
         let properties = |i| {
             let moving = at(i, 0.0);
             CentroidalState::new(tree, &moving.0, &moving.1).into()

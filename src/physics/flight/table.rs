@@ -135,7 +135,12 @@ impl PlanTable {
         let steps = self
             .resolution
             .moving_steps(self.plan.shortest_blend_s(), end_s - start_s);
-        SampleTable::of_plan(&self.tree, &self.plan, open_s, [start_s, end_s], steps)
+        SampleTable::of_motion(
+            &self.tree,
+            &self.plan.opening_at(open_s),
+            [start_s, end_s],
+            steps,
+        )
     }
 
     /// No flight to `end_s` has more samples.

@@ -194,7 +194,7 @@ impl<'a, K: StepRecord> Attempts<'a, K> {
         let constants = self.constants;
         let mut height_m = 0.0;
         self.end(end_s, |t_s, attitude, timed| {
-            height_m = constants.lowest_m(t_s, attitude.up, timed.properties);
+            height_m = constants.lowest_m(t_s, &attitude, timed.properties);
         });
         height_m
     }

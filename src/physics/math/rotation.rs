@@ -46,6 +46,48 @@ pub fn rate_of(u: DVec3, u_rate: DVec3) -> DVec3 {
     u_rate - across * first + u.cross(across) * second
 }
 
+/// Angular acceleration in the moving axes of that body, where `u_rate` changes by `u_change` a second:
+/// the right Jacobian times u'', and what its own change adds.
+pub fn acceleration_of(u: DVec3, u_rate: DVec3, u_change: DVec3) -> DVec3 {
+    let a2 = u.length_squared();
+    // (1 - cos a) / a² and (a - sin a) / a³ change by these times u . u' a second; b is the second one.
+    let (b, first, second) = if a2 < 1e-2 {
+        (
+            1.0 / 6.0 - a2 * (1.0 / 120.0 - a2 * (1.0 / 5040.0 - a2 / 362_880.0)),
+            -1.0 / 12.0 + a2 * (1.0 / 180.0 - a2 * (1.0 / 6720.0 - a2 / 453_600.0)),
+            -1.0 / 60.0 + a2 * (1.0 / 1260.0 - a2 * (1.0 / 60_480.0 - a2 / 4_989_600.0)),
+        )
+    } else {
+        let a = a2.sqrt();
+        let (sin, cos) = libm::sincos(a);
+        let a4 = a2 * a2;
+        (
+            (a - sin) / (a2 * a),
+            (a * sin + 2.0 * (cos - 1.0)) / a4,
+            (3.0 * sin - a * (2.0 + cos)) / (a4 * a),
+        )
+    };
+    let (across, along) = (u.cross(u_rate), u.dot(u_rate));
+    rate_of(u, u_change) - across * (first * along)
+        + u.cross(across) * (second * along)
+        + u_rate.cross(across) * b
+}
+
+/// The change of the rotation vector `u` of a body that turns at this rate in its own axes: the inverse
+/// of [`rate_of`], v + u x v / 2 + (1 - (a / 2) cot (a / 2)) / a² u x (u x v).
+pub fn vector_rate_of(u: DVec3, rate: DVec3) -> DVec3 {
+    let a2 = u.length_squared();
+    let second = if a2 < 1e-2 {
+        1.0 / 12.0 + a2 * (1.0 / 720.0 + a2 * (1.0 / 30_240.0 + a2 / 1_209_600.0))
+    } else {
+        let half = 0.5 * a2.sqrt();
+        let (sin, cos) = libm::sincos(half);
+        (1.0 - half * cos / sin) / a2
+    };
+    let across = u.cross(rate);
+    rate + across * 0.5 + u.cross(across) * second
+}
+
 /// Rotation about one axis.
 pub fn about(axis: DVec3, angle_rad: f64) -> DQuat {
     exp(axis * angle_rad)

@@ -2,8 +2,8 @@
 
 use glam::{DQuat, DVec3};
 
-use crate::math::rotation::{exp, log, rate_of};
-use crate::motion::minimum_jerk::minimum_jerk;
+use crate::math::rotation::{acceleration_of, exp, log, rate_of};
+use crate::motion::minimum_jerk::{minimum_jerk, minimum_jerk_acceleration};
 
 /// From a rotation and a rate to a target, at rest there.
 ///
@@ -45,6 +45,10 @@ impl JointTrajectory {
         }
     }
 
+    pub const fn start_s(&self) -> f64 {
+        self.start_s
+    }
+
     pub const fn time_s(&self) -> f64 {
         self.time_s
     }
@@ -58,14 +62,33 @@ impl JointTrajectory {
         if t_s >= self.end_s() {
             return (self.from * exp(self.displacement_rad), DVec3::ZERO);
         }
+        let [u, u_rate, _] = self.vector_at(t_s);
+        (self.from * exp(u), rate_of(u, u_rate))
+    }
+
+    /// How that rate changes, rad/s².
+    pub fn acceleration_at(&self, t_s: f64) -> DVec3 {
+        if t_s >= self.end_s() {
+            return DVec3::ZERO;
+        }
+        let [u, u_rate, u_change] = self.vector_at(t_s);
+        acceleration_of(u, u_rate, u_change)
+    }
+
+    /// The rotation vector and its first two derivatives.
+    fn vector_at(&self, t_s: f64) -> [DVec3; 3] {
         let x = ((t_s - self.start_s) / self.time_s).max(0.0);
         let x2 = x * x;
         let (s, s_rate) = minimum_jerk(t_s, self.start_s, self.time_s);
+        let s_change = minimum_jerk_acceleration(t_s, self.start_s, self.time_s);
         let r = x + x2 * x * (x * (8.0 - 3.0 * x) - 6.0);
         let r_rate = 1.0 + x2 * (x * (32.0 - 15.0 * x) - 18.0);
+        let r_change = x * (x * (96.0 - 60.0 * x) - 36.0) / self.time_s;
         let out = self.rate_rad_s * self.time_s;
-        let u = self.displacement_rad * s + out * r;
-        let u_rate = self.displacement_rad * s_rate + self.rate_rad_s * r_rate;
-        (self.from * exp(u), rate_of(u, u_rate))
+        [
+            self.displacement_rad * s + out * r,
+            self.displacement_rad * s_rate + self.rate_rad_s * r_rate,
+            self.displacement_rad * s_change + self.rate_rad_s * r_change,
+        ]
     }
 }

@@ -1,0 +1,160 @@
+//! A flight of any motion about any axis, step by step.
+//!
+//! Same body, same equations and same steps as a planned flight; only that nothing is tabulated, and the
+//! flight ends where any point of the body meets the ground.
+
+use glam::DVec3;
+
+use crate::body::forward_kinematics::ForwardKinematics;
+use crate::body::model::Body;
+use crate::body::surface::Surface;
+use crate::dynamics::centroidal::CentroidalState;
+use crate::dynamics::inverse::Loads;
+use crate::dynamics::mass_properties::MassProperties;
+use crate::dynamics::tree::Tree;
+use crate::flight::constants::FlightConstants;
+use crate::flight::pose::Pose;
+use crate::flight::release::{Release, ReleaseError};
+use crate::flight::sample::FlightSample;
+use crate::flight::touchdown::{UNDER_M, contact};
+use crate::motion::joint_motion::JointMotion;
+
+/// A flight as far as it has come.
+#[derive(Debug, Clone)]
+pub struct MotionFlight<M> {
+    pub(crate) body: Body,
+    tree: Tree,
+    surface: Surface,
+    constants: FlightConstants,
+    pub(crate) motion: M,
+    sample: FlightSample,
+    landed: bool,
+}
+
+/// Most that the body turns in a step, rad; a planned flight keeps within this but for the fastest.
+const MOST_TURNED_RAD: f64 = 0.2;
+
+impl<M: JointMotion> MotionFlight<M> {
+    /// A body that is let go and moves its joints like that.
+    pub fn released(body: Body, motion: M, release: &Release) -> Result<Self, ReleaseError> {
+        release.check()?;
+        let constants = FlightConstants::released(release);
+        Ok(Self::with_constants(body, motion, |_| constants))
+    }
+
+    pub(crate) fn with_constants(
+        body: Body,
+        motion: M,
+        constants: impl FnOnce(&MassProperties) -> FlightConstants,
+    ) -> Self {
+        let tree = Tree::new(&body);
+        let (posture, rates) = motion.at(0.0);
+        let takeoff = MassProperties::from(CentroidalState::new(&tree, &posture, &rates));
+        let constants = constants(&takeoff);
+        let mut flight = Self {
+            surface: Surface::new(&body),
+            sample: constants.begin(&takeoff),
+            body,
+            tree,
+            constants,
+            motion,
+            landed: false,
+        };
+        flight.sample = flight.with_lowest_point(flight.sample);
+        flight
+    }
+
+    /// Where the flight has come to.
+    pub const fn sample(&self) -> &FlightSample {
+        &self.sample
+    }
+
+    /// How the joints move.
+    pub const fn motion(&self) -> &M {
+        &self.motion
+    }
+
+    /// Whether the body has met the ground: nothing moves any more.
+    pub const fn has_landed(&self) -> bool {
+        self.landed
+    }
+
+    /// Angular momentum about the CM, world, kg m²/s; the same all through the flight.
+    pub fn h_kg_m2_s(&self) -> DVec3 {
+        self.constants.momentum_frame * (DVec3::Y * self.constants.h_kg_m2_s)
+    }
+
+    /// Where every segment is now, and how it moves.
+    pub fn pose(&self) -> Pose {
+        let (posture, rates) = self.motion.at(self.sample.t_s);
+        let falling_m_s = self.constants.falling_m_s(self.sample.t_s);
+        Pose::new(
+            &self.body,
+            &self.tree,
+            (&posture, &rates),
+            self.sample,
+            falling_m_s,
+        )
+    }
+
+    /// The loads on the joints now.
+    pub fn loads(&self) -> Loads {
+        let state = self.motion.state_at(self.sample.t_s);
+        Loads::new(&self.tree, &state, self.sample.own_rate_rad_s)
+    }
+
+    /// Flies on by `step_s`, in as many steps as the accuracy takes, or to the instant at which the
+    /// body meets the ground. Nothing happens for a time that is not positive.
+    pub fn step(&mut self, step_s: f64) -> &FlightSample {
+        let until_s = self.sample.t_s + step_s;
+        while !self.landed && self.sample.t_s < until_s {
+            let from = self.sample;
+            let t_s = self.next_s(until_s);
+            let to = self.advanced_to(&from, t_s);
+            if to.lowest_m < -UNDER_M {
+                self.sample = contact(&from, t_s, |t_s| self.advanced_to(&from, t_s));
+                self.landed = true;
+            } else {
+                self.sample = to;
+            }
+        }
+        &self.sample
+    }
+
+    /// End of the next step: short enough for the motion and for the turning, and never across a time
+    /// at which the motion has a corner.
+    fn next_s(&self, until_s: f64) -> f64 {
+        let now_s = self.sample.t_s;
+        let sampling = self.motion.sampling_from(now_s);
+        let turning_s = MOST_TURNED_RAD / self.sample.own_rate_rad_s.length();
+        let longest_s = sampling.longest_step_s.min(turning_s);
+        let end_s = until_s.min(sampling.smooth_until_s);
+        let steps = libm::ceil((end_s - now_s) / longest_s);
+        if steps > 1.0 {
+            now_s + (end_s - now_s) / steps
+        } else {
+            end_s
+        }
+    }
+
+    fn advanced_to(&self, from: &FlightSample, t_s: f64) -> FlightSample {
+        self.with_lowest_point(self.constants.advanced_to(from, t_s, |t_s| {
+            let (posture, rates) = self.motion.at(t_s);
+            CentroidalState::new(&self.tree, &posture, &rates)
+        }))
+    }
+
+    /// The same sample with the lowest point of the whole body instead of that of the soles.
+    fn with_lowest_point(&self, sample: FlightSample) -> FlightSample {
+        let (posture, rates) = self.motion.at(sample.t_s);
+        let cm_m = CentroidalState::new(&self.tree, &posture, &rates).cm_m;
+        let kinematics = ForwardKinematics::new(&self.body, &posture, &rates);
+        let below_m = self
+            .surface
+            .lowest_m(&kinematics, sample.own_vertical(), cm_m);
+        FlightSample {
+            lowest_m: sample.cm_height_m + below_m,
+            ..sample
+        }
+    }
+}
