@@ -65,7 +65,6 @@ impl Session {
     /// Puts a number that is [offered](Levers::offered) along a side of the map: 0 across, 1 upwards.
     pub fn choose_map_lever(&mut self, side: usize, key: &'static Key) {
         self.map.levers.choose(side, key);
-        self.changes += 1;
     }
 
     /// Both sides of the map: across, and upwards.

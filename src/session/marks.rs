@@ -19,12 +19,12 @@ impl Session {
         if self.dragging {
             return false;
         }
-        let revision = Some(self.revision);
-        let Some(place) = self.marks.of.iter().position(|of| *of != revision) else {
+        let generation = Some(self.generation);
+        let Some(place) = self.marks.of.iter().position(|of| *of != generation) else {
             return false;
         };
         self.marks.marks[place] = marks(place, &self.document.scenario, &self.jump);
-        self.marks.of[place] = revision;
+        self.marks.of[place] = generation;
         true
     }
 

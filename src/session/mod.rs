@@ -11,6 +11,7 @@ pub mod efforts;
 pub mod goal;
 mod history;
 mod input;
+mod library;
 mod linked;
 pub mod map;
 mod marks;
@@ -39,15 +40,17 @@ use crate::scenario::units::Units;
 use crate::words::text;
 pub use action::Action;
 use collection::saved::FileKind;
-use compare::Compare;
+use compare::{Compare, Reference};
 pub use document::{Attempt, Document};
-use goal::GoalAnswer;
+use goal::{GoalAnswer, GoalSettings};
 pub use history::{Change, History, MOST_STEPS};
 pub use input::{Input, Word};
+pub use library::Library;
 pub use playback::{AFTER_S, BEFORE_S, FRAME_S, Playback, SPEEDS};
 pub use policy::Policy;
 pub use question::Question;
 use uncertainty::UncertaintyInputs;
+pub use visit::VisitState;
 use why::Why;
 
 /// The jump on the screen.
@@ -61,17 +64,20 @@ pub struct Session {
     /// In which respects that jump is beyond what has been seen.
     beyond_seen: Vec<Respect>,
     uncertainty: UncertaintyInputs,
+    /// Counts the flights: which one the present jump is.
+    generation: u64,
     /// Which flight the last try, or the last way back from one, was.
-    tried_revision: Option<u64>,
+    tried_generation: Option<u64>,
+    /// The document's attempt to compare with, flown.
+    reference: Option<Reference>,
+    library: Library,
     why: Why,
+    goal_settings: GoalSettings,
     goal: GoalAnswer,
     held_weights: weights::Held,
     /// Of this very jump; none when not asked for.
     range: Option<Range>,
     compare: Compare,
-    revision: u64,
-    /// Grows with what a reload has to find again and no flight tells of.
-    changes: u64,
     question: Question,
     map: map::Map,
     marks: marks::MarksAnswer,
@@ -106,14 +112,16 @@ impl Session {
             policy: Policy::default(),
             jump,
             uncertainty: UncertaintyInputs::default(),
-            tried_revision: None,
+            generation: 0,
+            tried_generation: None,
+            reference: None,
+            library: Library::default(),
             why: Why::default(),
+            goal_settings: GoalSettings::default(),
             goal: GoalAnswer::default(),
             held_weights: weights::Held::default(),
             range: None,
             compare: Compare::default(),
-            revision: 0,
-            changes: 0,
             question: Question::default(),
             map: map::Map::default(),
             marks: marks::MarksAnswer::default(),
@@ -154,14 +162,9 @@ impl Session {
         &self.jump.flight
     }
 
-    /// Grows with every flight, and with what is asked about it.
-    pub const fn revision(&self) -> u64 {
-        self.revision
-    }
-
-    /// Grows with what a reload has to find again and no flight tells of.
-    pub const fn changes(&self) -> u64 {
-        self.changes
+    /// Which flight the present jump is, counted from the start.
+    pub const fn generation(&self) -> u64 {
+        self.generation
     }
 
     /// Time shown, s after take-off; from a little before take-off to a little after touch-down.
@@ -229,7 +232,6 @@ impl Session {
     pub fn retranslate(&mut self) {
         self.notice = None;
         self.follow_reference();
-        self.measure_range();
     }
 
     /// Whether a newcomer has yet to be told what to do here.
@@ -240,7 +242,6 @@ impl Session {
     /// Puts what a newcomer is told away for good.
     pub fn greet_no_more(&mut self) {
         self.greeted = true;
-        self.changes += 1;
     }
 
     /// Sets a number; outside its range it is held at the limit, and that is said.
@@ -316,11 +317,17 @@ impl Session {
         let after_s = self.playback.t_s - self.jump.flight.touchdown_s;
         self.jump = self.document.scenario.fly_after(Some(&self.jump));
         self.beyond_seen = self.document.scenario.beyond_seen(&self.jump);
+        self.generation += 1;
         self.measure_range();
         if rests {
             // Who looks at the landing goes on looking at the landing.
             self.playback.t_s = self.jump.flight.touchdown_s + after_s;
         }
+        self.hold_playhead();
+    }
+
+    /// The later landing may be an earlier one now.
+    fn hold_playhead(&mut self) {
         self.playback.t_s = self.playback.t_s.min(self.last_s());
     }
 

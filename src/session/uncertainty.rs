@@ -12,7 +12,7 @@ use crate::scenario::uncertainty::{HalfWidth, Range, Uncertainty};
 use crate::scenario::units::Unit;
 
 /// What survives a reload.
-#[derive(Debug, Clone, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
 pub struct UncertaintyInputs {
     shown: bool,
     /// The user's own, by key; the others are the usual ones of the jumper.
@@ -93,7 +93,6 @@ impl Session {
             .uncertainty
             .shown
             .then(|| Range::new(&self.document.scenario, &self.jump, &self.half_widths()));
-        self.revision += 1;
     }
 
     /// A half-width in the user's units, one decimal finer than the number itself.

@@ -21,13 +21,13 @@ pub(super) struct Held {
 impl Session {
     /// Compares what the hands hold anew, if they hold anything; whether there was something to do.
     pub(super) fn poll_hand_weights(&mut self) -> bool {
-        if self.held_weights.of == Some(self.revision) {
+        if self.held_weights.of == Some(self.generation) {
             return false;
         }
         let bare = self.document.scenario.hand_mass_kg == 0.0;
         self.held_weights = Held {
             weights: Weights::held(&self.document.scenario, &self.jump),
-            of: Some(self.revision),
+            of: Some(self.generation),
         };
         !bare
     }

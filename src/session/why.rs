@@ -105,20 +105,20 @@ fn changed(change: &OneChange) -> &'static Key {
 impl Session {
     /// Does the next piece; whether there was one.
     pub(super) fn poll_why(&mut self) -> bool {
-        let revision = self.revision;
-        if self.why.seen != Some(revision) {
+        let generation = self.generation;
+        if self.why.seen != Some(generation) {
             // Who tries one step after the other finds it where it was.
-            let next = self.why.seen.is_some_and(|seen| seen + 1 == revision);
-            self.why.unsettled |= !(next && self.tried_revision == Some(revision));
-            self.why.seen = Some(revision);
+            let next = self.why.seen.is_some_and(|seen| seen + 1 == generation);
+            self.why.unsettled |= !(next && self.tried_generation == Some(generation));
+            self.why.seen = Some(generation);
         }
         let pieces = self.why.of.len();
         let stale = (0..pieces)
             .map(|i| (self.why.next + i) % pieces)
-            .find(|&piece| self.why.of[piece] != Some(revision));
+            .find(|&piece| self.why.of[piece] != Some(generation));
         if let Some(piece) = stale {
             self.poll_piece(piece);
-            self.why.of[piece] = Some(revision);
+            self.why.of[piece] = Some(generation);
             self.why.next = (piece + 1) % pieces;
             return true;
         }
