@@ -41,7 +41,8 @@ use slider::Typing;
 use style::{APART, FROST, ICE, INK, NEAR, SNOW, TEAL, TOUCH};
 
 use crate::appearance::{Light, chosen, shown};
-use crate::session::{Question, Session, main_keys};
+use crate::scenario::parameter::{Parameter, Section};
+use crate::session::{Question, Session};
 use crate::view::View;
 use crate::words::text;
 
@@ -204,17 +205,17 @@ fn about_the_jump(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layou
 }
 
 fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
-    for key in main_keys() {
-        let marks = session.marks(key);
+    for parameter in Parameter::of_section(Section::Main) {
+        let marks = session.marks(parameter);
         slider::number(
             ui,
             session,
             &mut panels.typing,
             &mut panels.about,
-            key,
+            parameter,
             marks.as_ref(),
         );
-        if key.key == "hand_mass_kg" {
+        if parameter == Parameter::HandMass {
             rest::hands_keep(ui, session);
             weights::held(ui, session);
         }

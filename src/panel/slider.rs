@@ -15,15 +15,15 @@ use super::style::{
 };
 use super::{parts, targets};
 use crate::say;
-use crate::scenario::keys::Key;
 use crate::scenario::marks::Marks;
+use crate::scenario::parameter::{Parameter, SliderScale};
 use crate::session::Session;
 use crate::words;
 
 /// A number being typed.
 #[derive(Debug, Clone, Default)]
 pub struct Typing {
-    key: Option<&'static str>,
+    parameter: Option<Parameter>,
     text: String,
     /// The field has just opened and still has to take the keyboard.
     fresh: bool,
@@ -39,7 +39,7 @@ pub fn number(
     session: &mut Session,
     typing: &mut Typing,
     about: &mut Option<Cow<'static, str>>,
-    key: &'static Key,
+    parameter: Parameter,
     marks: Option<&Marks>,
 ) {
     let width = ui.available_width();
@@ -49,50 +49,62 @@ pub fn number(
     let label_rect = Rect::from_min_max(head.min, pos2(value_rect.left() - NEAR, head.bottom()));
     let track_rect = Rect::from_min_max(pos2(row.left(), row.bottom() - TOUCH), row.max);
 
-    track(ui, session, key, marks, track_rect);
-    label(ui, about, key, marks, label_rect);
-    value(ui, session, typing, key, value_rect);
-    if about.as_deref() == Some(key.key) {
-        explain(ui, key, marks);
+    track(ui, session, parameter, marks, track_rect);
+    label(ui, about, parameter, marks, label_rect);
+    value(ui, session, typing, parameter, value_rect);
+    if about.as_deref() == Some(parameter.key()) {
+        explain(ui, parameter, marks);
     }
 }
 
 fn label(
     ui: &Ui,
     about: &mut Option<Cow<'static, str>>,
-    key: &'static Key,
+    parameter: Parameter,
     marks: Option<&Marks>,
     rect: Rect,
 ) {
     let response = ui
-        .interact(rect, ui.id().with(("about", key.key)), Sense::click())
+        .interact(
+            rect,
+            ui.id().with(("about", parameter.key())),
+            Sense::click(),
+        )
         .on_hover_cursor(CursorIcon::Help);
-    let open = about.as_deref() == Some(key.key);
+    let open = about.as_deref() == Some(parameter.key());
     let describe = || {
         let source = marks.map_or("", |marks| marks.source.text());
-        format!("{} {source}", key.about()).trim_end().to_owned()
+        format!("{} {source}", parameter.about())
+            .trim_end()
+            .to_owned()
     };
-    accessibility::meaning(ui, &response, open, || key.label().to_owned(), describe);
+    accessibility::meaning(
+        ui,
+        &response,
+        open,
+        || parameter.label().to_owned(),
+        describe,
+    );
     let room = rect.width() - 2.0 * parts::MARK - NEAR;
-    let size = style::fitting_text(ui, key.label(), 17.0, room);
+    let size = style::fitting_text(ui, parameter.label(), 17.0, room);
     let name = ui.painter().text(
         rect.left_center() - vec2(0.0, 5.0),
         Align2::LEFT_CENTER,
-        key.label(),
+        parameter.label(),
         style::text(size),
         INK.get(),
     );
     let mark = name.right_center() + vec2(NEAR + parts::MARK, 0.0);
     parts::meaning_mark(ui.painter(), mark, open);
     if response.clicked() {
-        *about = (!open).then_some(Cow::Borrowed(key.key));
+        *about = (!open).then_some(Cow::Borrowed(parameter.key()));
     }
 }
 
-fn explain(ui: &mut Ui, key: &Key, marks: Option<&Marks>) {
+fn explain(ui: &mut Ui, parameter: Parameter, marks: Option<&Marks>) {
     ui.add_space(-2.0);
     ui.label(
-        egui::RichText::new(key.about())
+        egui::RichText::new(parameter.about())
             .size(14.5)
             .color(SLATE.get()),
     );
@@ -107,20 +119,30 @@ fn explain(ui: &mut Ui, key: &Key, marks: Option<&Marks>) {
 }
 
 /// The value as a button; touched, it becomes a field to type in.
-fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static Key, rect: Rect) {
-    let unit = session.units.of(key.kind);
+fn value(
+    ui: &mut Ui,
+    session: &mut Session,
+    typing: &mut Typing,
+    parameter: Parameter,
+    rect: Rect,
+) {
+    let unit = session.units.of(parameter.kind());
     // Clear of the knob below it.
     let box_rect = Rect::from_min_max(rect.min, rect.max - vec2(0.0, 10.0));
-    targets::note(&format!("value:{}", key.key), rect);
-    if typing.key != Some(key.key) {
+    targets::note(&format!("value:{}", parameter.key()), rect);
+    if typing.parameter != Some(parameter) {
         let response = ui
-            .interact(rect, ui.id().with(("value", key.key)), Sense::click())
+            .interact(
+                rect,
+                ui.id().with(("value", parameter.key())),
+                Sense::click(),
+            )
             .on_hover_cursor(CursorIcon::Text);
         if let Some(text) = accessibility::typed_into(ui, &response) {
-            typed(session, key, &text);
+            typed(session, parameter, &text);
         }
-        let value = unit.text((key.get)(session.scenario()));
-        let said = || say!("panel-typed", what = key.label());
+        let value = unit.text(parameter.get(session.scenario()));
+        let said = || say!("panel-typed", what = parameter.label());
         accessibility::number_field(ui, &response, said, &value);
         let stroke = if response.hovered() {
             TEAL.get()
@@ -143,14 +165,14 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
         );
         if response.clicked() {
             *typing = Typing {
-                key: Some(key.key),
-                text: unit.number((key.get)(session.scenario())),
+                parameter: Some(parameter),
+                text: unit.number(parameter.get(session.scenario())),
                 fresh: true,
             };
         }
         return;
     }
-    let id = ui.id().with(("typed", key.key));
+    let id = ui.id().with(("typed", parameter.key()));
     if std::mem::take(&mut typing.fresh) {
         // All of the old number is marked: the first digit typed replaces it.
         let all = CCursorRange::two(CCursor::new(0), CCursor::new(typing.text.chars().count()));
@@ -170,65 +192,68 @@ fn value(ui: &mut Ui, session: &mut Session, typing: &mut Typing, key: &'static 
     if field.lost_focus() {
         let given_up = ui.input(|input| input.key_pressed(Keyboard::Escape));
         if !given_up {
-            typed(session, key, &typing.text);
+            typed(session, parameter, &typing.text);
         }
         *typing = Typing::default();
     }
 }
 
 /// Takes a typed number; a unit behind it is passed over.
-fn typed(session: &mut Session, key: &'static Key, text: &str) {
-    let unit = session.units.of(key.kind);
+fn typed(session: &mut Session, parameter: Parameter, text: &str) {
+    let unit = session.units.of(parameter.kind());
     let plain = text.trim().trim_end_matches(unit.sign());
     let value = words::number(plain).map_or(f64::NAN, |shown| unit.to_si(shown));
-    session.set(key, value);
+    session.set(parameter, value);
 }
 
 /// Position on the track, 0 to 1, of a value. Wide ranges are finer at their lower end.
-pub fn place(key: &Key, value: f64) -> f32 {
-    let x = (value - key.least) / (key.most - key.least);
-    (if fine(key) { x.max(0.0).sqrt() } else { x }) as f32
+pub fn place(parameter: Parameter, value: f64) -> f32 {
+    let x = (value - parameter.least()) / (parameter.most() - parameter.least());
+    (match parameter.row().scale {
+        SliderScale::Even => x,
+        SliderScale::FinerBelow => x.max(0.0).sqrt(),
+    }) as f32
 }
 
-fn value_at(key: &Key, place: f32) -> f64 {
+fn value_at(parameter: Parameter, place: f32) -> f64 {
     let x = f64::from(place.clamp(0.0, 1.0));
-    key.least + (key.most - key.least) * if fine(key) { x * x } else { x }
+    parameter.least()
+        + (parameter.most() - parameter.least())
+            * match parameter.row().scale {
+                SliderScale::Even => x,
+                SliderScale::FinerBelow => x * x,
+            }
 }
 
-/// Jumps on ice and hands that a child can hold take up the lower fifth of their range.
-fn fine(key: &Key) -> bool {
-    matches!(key.key, "jump_height_m" | "hand_mass_kg")
-}
-
-fn track(ui: &Ui, session: &mut Session, key: &'static Key, marks: Option<&Marks>, rect: Rect) {
+fn track(ui: &Ui, session: &mut Session, parameter: Parameter, marks: Option<&Marks>, rect: Rect) {
     let response = ui
         .interact(
             rect,
-            ui.id().with(("track", key.key)),
+            ui.id().with(("track", parameter.key())),
             Sense::click_and_drag(),
         )
         .on_hover_cursor(CursorIcon::ResizeHorizontal);
-    targets::note(&format!("slider:{}", key.key), rect);
-    let unit = session.units.of(key.kind);
+    targets::note(&format!("slider:{}", parameter.key()), rect);
+    let unit = session.units.of(parameter.kind());
     if let Some(shown) = accessibility::set_to(ui, &response) {
-        session.set(key, unit.to_si(shown));
+        session.set(parameter, unit.to_si(shown));
     }
-    let value = (key.get)(session.scenario());
-    let scale = Scale::of(&unit, [key.least, key.most], value);
-    accessibility::slider(ui, &response, key.label(), &scale);
+    let value = parameter.get(session.scenario());
+    let scale = Scale::of(&unit, parameter.row().range, value);
+    accessibility::slider(ui, &response, parameter.label(), &scale);
     let left = rect.left() + KNOB;
     let span = rect.width() - 2.0 * KNOB;
     let y = rect.bottom() - KNOB - 2.0;
-    let x_of = |value: f64| left + span * place(key, value).clamp(0.0, 1.0);
+    let x_of = |value: f64| left + span * place(parameter, value).clamp(0.0, 1.0);
 
     if response.double_clicked() {
-        session.reset(key);
+        session.reset(parameter);
     } else if (response.dragged() || response.clicked())
         && let Some(at) = response.interact_pointer_pos()
     {
-        let goal = value_at(key, (at.x - left) / span);
-        if goal != (key.get)(session.scenario()) {
-            session.set(key, goal);
+        let goal = value_at(parameter, (at.x - left) / span);
+        if goal != parameter.get(session.scenario()) {
+            session.set(parameter, goal);
         }
     }
 
@@ -242,14 +267,17 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, marks: Option<&Marks
         if let Some([least, most]) = marks.seen {
             painter.rect_filled(bar(x_of(least), x_of(most), TRACK), round, SEEN.get());
         }
-        if let Some(beyond) = marks.beyond.filter(|beyond| *beyond < key.most) {
+        if let Some(beyond) = marks.beyond.filter(|beyond| *beyond < parameter.most()) {
             hatch(ui, bar(x_of(beyond), left + span, 2.0 * TRACK));
         }
-        if let Some(below) = marks.beyond_below.filter(|below| *below > key.least) {
+        if let Some(below) = marks
+            .beyond_below
+            .filter(|below| *below > parameter.least())
+        {
             hatch(ui, bar(left, x_of(below), 2.0 * TRACK));
         }
     }
-    let x = x_of((key.get)(session.scenario()));
+    let x = x_of(parameter.get(session.scenario()));
     let held = response.dragged() || response.hovered();
     painter.circle(
         pos2(x, y),

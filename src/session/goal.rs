@@ -13,7 +13,7 @@ use super::readings::Reading;
 use super::stepping::moved;
 use crate::analysis::combination::{Combination, CombinationSearch};
 use crate::analysis::goal::{GOAL_TURNS, Goal, MET_TURNS, Single};
-use crate::analysis::lever::{COUNT, LEVERS, Season};
+use crate::analysis::lever::{Lever, PerLever, Season};
 use crate::analysis::limits::{Limits, Verdict};
 use crate::analysis::weights::{KEEPS, Needed};
 use crate::order::by_number;
@@ -37,8 +37,8 @@ pub enum GoalTurns {
 pub const GOAL_STEP_TURNS: f64 = 0.25;
 
 /// Pieces of the answer, and where among them the joint change is.
-const PIECES: usize = COUNT + 1 + KEEPS.len();
-const JOINT: usize = COUNT;
+const PIECES: usize = Lever::COUNT + 1 + KEEPS.len();
+const JOINT: usize = Lever::COUNT;
 
 /// The answer as far as it stands. What belongs to an earlier question stays until it is replaced.
 #[derive(Debug, Default)]
@@ -46,7 +46,7 @@ pub(super) struct GoalAnswer {
     target: GoalTurns,
     limits: Limits,
     season: Season,
-    singles: [Option<Single>; COUNT],
+    singles: PerLever<Option<Single>>,
     combination: Option<Combination>,
     /// Beside the answer: what the hands would have to hold, by what is kept.
     weights: [Option<Needed>; KEEPS.len()],
@@ -88,8 +88,8 @@ impl Session {
         let Some(place) = of.iter().position(|of| *of != Some(asked)) else {
             return false;
         };
-        if place < COUNT {
-            singles[place] = Some(goal.single(place));
+        if let Some(&lever) = Lever::ALL.get(place) {
+            singles[lever] = Some(goal.single(lever));
             of[place] = Some(asked);
             return true;
         }
@@ -101,7 +101,8 @@ impl Session {
         }
         let going_on = search.take().filter(|(of, _)| *of == asked);
         let Some((_, mut going_on)) = going_on else {
-            let singles: Vec<Single> = singles.iter().flatten().cloned().collect();
+            let singles = singles.iter().filter_map(|(_, single)| single.clone());
+            let singles: Vec<Single> = singles.collect();
             *search = Some((asked, CombinationSearch::new(&goal, &singles)));
             return true;
         };
@@ -159,18 +160,15 @@ impl Session {
     /// effort before the others; and whether each still fits the question.
     pub fn singles(&self) -> Vec<(&Single, bool)> {
         let asked = self.asked();
-        let all: Vec<(usize, &Single)> = (self.goal.singles.iter().enumerate())
-            .filter_map(|(place, single)| Some((place, single.as_ref()?)))
+        let all: Vec<(&Single, bool)> = (self.goal.singles.iter().zip(&self.goal.of))
+            .filter_map(|((_, single), of)| Some((single.as_ref()?, *of == Some(asked))))
             .collect();
-        let all = by_number(all, |(place, single)| {
+        let all = by_number(all, |(single, _)| {
             let change = single.proposal.as_ref().map_or(0.0, |it| it.change.abs());
-            let season = self.goal.season.unit(*place);
+            let season = self.goal.season.unit(single.lever);
             season.map_or(f64::MAX, |unit| change / unit)
         });
-        let all = by_number(all, |(_, single)| single.judgement.verdict as u8 as f64);
-        all.into_iter()
-            .map(|(place, single)| (single, self.goal.of[place] == Some(asked)))
-            .collect()
+        by_number(all, |(single, _)| single.judgement.verdict as u8 as f64)
     }
 
     /// The smallest joint change, and whether it still fits the question.
@@ -189,11 +187,10 @@ impl Session {
     }
 
     /// Tries what a single lever needs.
-    pub fn apply_single(&mut self, key: &str) {
-        let proposed = (LEVERS.iter().zip(&self.goal.singles))
-            .find(|(lever, _)| lever.key == key)
-            .and_then(|(lever, single)| Some((lever, single.as_ref()?.proposal.as_ref()?.value)));
-        if let Some((lever, value)) = proposed {
+    pub fn apply_single(&mut self, lever: Lever) {
+        let single = self.goal.singles[lever].as_ref();
+        let proposal = single.and_then(|single| single.proposal.as_ref());
+        if let Some(value) = proposal.map(|proposal| proposal.value) {
             self.try_on(|scenario| *scenario = lever.at(scenario, value));
         }
     }
@@ -205,9 +202,7 @@ impl Session {
         };
         self.try_on(|scenario| {
             for change in &combination.changes {
-                if let Some(lever) = LEVERS.iter().find(|lever| lever.key == change.key) {
-                    *scenario = lever.at(scenario, change.value);
-                }
+                *scenario = change.lever.at(scenario, change.value);
             }
         });
     }

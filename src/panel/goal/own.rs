@@ -5,7 +5,7 @@ use egui::{Id, RichText, Sense, Ui, vec2};
 use super::super::parts::small;
 use super::super::style::{self, NEAR, SLATE, TOUCH};
 use super::super::{accessibility, stepper, targets, transport};
-use crate::analysis::lever::LEVERS;
+use crate::analysis::lever::Lever;
 use crate::say;
 use crate::session::Session;
 use crate::session::goal::words;
@@ -15,15 +15,15 @@ use crate::words::text;
 pub fn limits(ui: &mut Ui, session: &mut Session) {
     small(ui, words::LIMITS.text());
     let id = Id::new("limits of");
-    let chosen: Option<usize> = ui.data(|data| data.get_temp(id)).flatten();
-    for (place, lever) in LEVERS.iter().enumerate() {
+    let chosen: Option<Lever> = ui.data(|data| data.get_temp(id)).flatten();
+    for lever in Lever::ALL {
         let (row, response) =
             ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
-        targets::note(&format!("limits:{}", lever.key), row);
-        let label = lever.row().label();
-        let limit = words::limit(session, place);
+        targets::note(&format!("limits:{}", lever.key()), row);
+        let label = lever.parameter().label();
+        let limit = words::limit(session, lever);
         let said = say!("panel-limits-of", what = label, limit = limit.as_str());
-        accessibility::toggle(&response, &said, chosen == Some(place));
+        accessibility::toggle(&response, &said, chosen == Some(lever));
         let painter = ui.painter();
         painter.text(
             row.left_center(),
@@ -41,11 +41,11 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
             style::INK.get(),
         );
         if response.clicked() {
-            let now = (chosen != Some(place)).then_some(place);
+            let now = (chosen != Some(lever)).then_some(lever);
             ui.data_mut(|data| data.insert_temp(id, now));
         }
-        if chosen == Some(place) {
-            ends(ui, session, place);
+        if chosen == Some(lever) {
+            ends(ui, session, lever);
         }
     }
     if session.has_own_limits() && back(ui, "forget limits", text("panel-forget-limits")) {
@@ -53,26 +53,25 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
     }
 }
 
-fn ends(ui: &mut Ui, session: &mut Session, place: usize) {
-    let lever = &LEVERS[place];
+fn ends(ui: &mut Ui, session: &mut Session, lever: Lever) {
     let now = lever.value(session.scenario());
     let range = session
-        .limit_of(place)
+        .limit_of(lever)
         .map_or([now; 2], |limit| limit.range);
     for (end, label) in [(0, text("panel-least")), (1, text("panel-most"))] {
-        let name = format!("{}:{}", ["least", "most"][end], lever.key);
-        let value = words::value(session, lever.key, range[end]);
+        let name = format!("{}:{}", ["least", "most"][end], lever.key());
+        let value = words::value(session, lever, range[end]);
         let (steps, _) = stepper::show(
             ui,
             &stepper::Row {
                 name: &name,
                 label,
-                note: lever.row().label(),
+                note: lever.parameter().label(),
                 value: &value,
             },
         );
         if let Some(steps) = steps {
-            session.step_limit(place, end, steps);
+            session.step_limit(lever, end, steps);
         }
     }
     ui.add_space(NEAR);
@@ -81,20 +80,20 @@ fn ends(ui: &mut Ui, session: &mut Session, place: usize) {
 /// Each lever with the change that counts as one season's.
 pub fn season(ui: &mut Ui, session: &mut Session) {
     small(ui, words::SEASON.text());
-    for (place, lever) in LEVERS.iter().enumerate() {
-        let name = format!("season:{}", lever.key);
-        let value = words::season(session, place);
+    for lever in Lever::ALL {
+        let name = format!("season:{}", lever.key());
+        let value = words::season(session, lever);
         let (steps, _) = stepper::show(
             ui,
             &stepper::Row {
                 name: &name,
-                label: lever.row().label(),
+                label: lever.parameter().label(),
                 note: "",
                 value: &value,
             },
         );
         if let Some(steps) = steps {
-            session.step_season(place, steps);
+            session.step_season(lever, steps);
         }
         ui.add_space(NEAR);
     }

@@ -71,19 +71,19 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
 fn without_a_finger(ui: &Ui, session: &mut Session, rect: Rect) {
     let at = Rect::from_center_size(place(session, rect), Vec2::splat(style::TOUCH));
     for side in session.map_sides() {
-        let key = side.key();
-        let id = ui.id().with(("on the map", key.key));
+        let parameter = side.parameter();
+        let id = ui.id().with(("on the map", parameter.key()));
         let response = ui.interact(at, id, Sense::hover());
-        let unit = session.units.of(key.kind);
+        let unit = session.units.of(parameter.kind());
         if let Some(shown) = accessibility::set_to(ui, &response) {
-            session.set(key, unit.to_si(shown));
+            session.set(parameter, unit.to_si(shown));
         }
         let scale = Scale::of(
             &unit,
             [side.at(0.0), side.at(1.0)],
-            (key.get)(session.scenario()),
+            parameter.get(session.scenario()),
         );
-        let said = say!("panel-map-point", lever = key.label());
+        let said = say!("panel-map-point", lever = parameter.label());
         accessibility::slider(ui, &response, &said, &scale);
     }
 }
@@ -168,8 +168,8 @@ fn sign(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
 fn held_sign(ui: &Ui, session: &Session, finger: Pos2, id: Id) {
     let painter = ui.ctx().layer_painter(LayerId::new(Order::Tooltip, id));
     let numbers = session.map_sides().map(|side| {
-        let unit = session.units.of(side.key().kind);
-        unit.text((side.key().get)(session.scenario()))
+        let unit = session.units.of(side.parameter().kind());
+        unit.text(side.parameter().get(session.scenario()))
     });
     let turns = say!(
         "panel-turns-count",

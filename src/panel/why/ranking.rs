@@ -51,11 +51,11 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     let mut touched = None;
     for gain in &gains {
         if bar(ui, gain, &units, [least, most]) {
-            touched = Some(gain.key);
+            touched = Some(gain.lever);
         }
     }
-    if let Some(key) = touched {
-        session.try_step(key);
+    if let Some(lever) = touched {
+        session.try_step(lever);
     }
     if gains.iter().any(|gain| gain.flown == Flown::Back) {
         small(ui, words::BACK.text());
@@ -87,7 +87,7 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
     let (row, response) = ui.allocate_exact_size(vec2(ui.available_width(), height), sense);
     let (step, number) = (gain.step.text(units), words::gain(gain));
     if possible {
-        targets::note(&format!("step:{}", gain.key), row);
+        targets::note(&format!("step:{}", gain.lever.key()), row);
         let said = say!(
             "panel-try-step",
             step = step.as_str(),
