@@ -16,7 +16,7 @@ use crate::physics::flight::FlightSample;
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
-use crate::scenario::keys::Kind;
+use crate::scenario::parameter::Kind;
 use crate::session::compare::Reference;
 use crate::session::efforts::{NEWTON_METRES, group_text};
 use crate::session::readings::{phase, turns_of};

@@ -12,7 +12,7 @@ use crate::physics::segments::SegmentTable;
 use crate::scenario::HandsKeep;
 use crate::scenario::ground::Ground;
 use crate::scenario::jump::{JUMP_TURNS, JumpName};
-use crate::scenario::keys::{KEYS, Key};
+use crate::scenario::parameter::{Parameter, Section};
 use crate::session::Session;
 use crate::words::text;
 
@@ -74,7 +74,7 @@ pub fn jumper(
     if let Some(table) = choice(ui, "table", session.scenario().table, &tables) {
         session.change(|scenario| scenario.table = table);
     }
-    numbers(ui, session, edit, about, &["stature_m", "body_mass_kg"]);
+    numbers(ui, session, edit, about, Section::Body);
     heading(ui, text("panel-ground"));
     let grounds = [
         (Ground::Ice, "Ice", text("panel-ground-ice")),
@@ -88,7 +88,7 @@ pub fn jumper(
     if let Some(ground) = choice(ui, "ground", session.scenario().ground, &grounds) {
         session.change(|scenario| scenario.ground = ground);
     }
-    numbers(ui, session, edit, about, &["boot_mass_kg"]);
+    numbers(ui, session, edit, about, Section::Footing);
     heading(ui, text("panel-turning"));
     let ways = [
         (
@@ -115,18 +115,11 @@ pub fn motion(
     about: &mut Option<Cow<'static, str>>,
 ) {
     heading(ui, text("panel-leaving-the-ice"));
-    let takeoff = ["takeoff_openness", "lean_rad", "pre_rotation_turns"];
-    numbers(ui, session, edit, about, &takeoff);
+    numbers(ui, session, edit, about, Section::TakeOff);
     heading(ui, text("panel-closing"));
-    let closing = [
-        "close_delay_s",
-        "close_time_s",
-        "arm_lag_s",
-        "arm_asymmetry",
-    ];
-    numbers(ui, session, edit, about, &closing);
+    numbers(ui, session, edit, about, Section::Closing);
     heading(ui, text("panel-opening"));
-    numbers(ui, session, edit, about, &["open_lead_s", "open_time_s"]);
+    numbers(ui, session, edit, about, Section::Opening);
 }
 
 fn numbers(
@@ -134,12 +127,11 @@ fn numbers(
     session: &mut Session,
     edit: &mut NumberEdit,
     about: &mut Option<Cow<'static, str>>,
-    names: &[&str],
+    section: Section,
 ) {
-    let keys = KEYS.iter().filter(|key: &&Key| names.contains(&key.key));
-    for key in keys {
-        let marks = session.marks(key);
-        number::show(ui, session, edit, about, key, marks.as_ref());
+    for parameter in Parameter::of_section(section) {
+        let marks = session.marks(parameter);
+        number::show(ui, session, edit, about, parameter, marks.as_ref());
     }
 }
 

@@ -39,7 +39,8 @@ use layout::Layout;
 use style::{APART, ICE, INK, NEAR, SNOW, TEAL, TOUCH};
 
 use crate::appearance::{Light, chosen, shown};
-use crate::session::{Question, Session, main_keys};
+use crate::scenario::parameter::{Parameter, Section};
+use crate::session::{Question, Session};
 use crate::view::View;
 use crate::words::text;
 
@@ -202,17 +203,17 @@ fn about_the_jump(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layou
 }
 
 fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
-    for key in main_keys() {
-        let marks = session.marks(key);
+    for parameter in Parameter::of_section(Section::Main) {
+        let marks = session.marks(parameter);
         number::show(
             ui,
             session,
             &mut panels.edit,
             &mut panels.about,
-            key,
+            parameter,
             marks.as_ref(),
         );
-        if key.key == "hand_mass_kg" {
+        if parameter == Parameter::HandMass {
             folded_inputs::hands_keep(ui, session);
             weights::held(ui, session);
         }

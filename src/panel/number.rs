@@ -13,8 +13,8 @@ use super::style::{
     self, APART, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
 };
 use crate::say;
-use crate::scenario::keys::Key;
 use crate::scenario::marks::Marks;
+use crate::scenario::parameter::{Parameter, SliderScale};
 use crate::session::Session;
 use crate::words;
 
@@ -28,7 +28,7 @@ pub fn show(
     session: &mut Session,
     edit: &mut NumberEdit,
     about: &mut Option<Cow<'static, str>>,
-    key: &'static Key,
+    parameter: Parameter,
     marks: Option<&Marks>,
 ) {
     let width = ui.available_width();
@@ -38,48 +38,54 @@ pub fn show(
     let label_rect = Rect::from_min_max(head.min, pos2(value_rect.left() - NEAR, head.bottom()));
     let track_rect = Rect::from_min_max(pos2(row.left(), row.bottom() - TOUCH), row.max);
 
-    track(ui, session, key, marks, track_rect);
-    label(ui, about, key, marks, label_rect);
-    value(ui, session, edit, key, value_rect);
-    if about.as_deref() == Some(key.key) {
-        explain(ui, key, marks);
+    track(ui, session, parameter, marks, track_rect);
+    label(ui, about, parameter, marks, label_rect);
+    value(ui, session, edit, parameter, value_rect);
+    if about.as_deref() == Some(parameter.key()) {
+        explain(ui, parameter, marks);
     }
 }
 
 fn label(
     ui: &Ui,
     about: &mut Option<Cow<'static, str>>,
-    key: &'static Key,
+    parameter: Parameter,
     marks: Option<&Marks>,
     rect: Rect,
 ) {
-    let open = about.as_deref() == Some(key.key);
+    let open = about.as_deref() == Some(parameter.key());
     let describe = || {
         let source = marks.map_or("", |marks| marks.source.text());
-        format!("{} {source}", key.about()).trim_end().to_owned()
+        format!("{} {source}", parameter.about())
+            .trim_end()
+            .to_owned()
     };
-    let name = format!("about:{}", key.key);
-    let what = || key.label().to_owned();
+    let name = format!("about:{}", parameter.key());
+    let what = || parameter.label().to_owned();
     let response = explanation_area(ui, &name, rect, open, what, describe);
     let room = rect.width() - 2.0 * EXPLANATION_MARK_RADIUS - NEAR;
-    let size = style::fitting_text(ui.painter(), key.label(), 17.0, room);
+    let size = style::fitting_text(ui.painter(), parameter.label(), 17.0, room);
     let written = ui.painter().text(
         rect.left_center() - vec2(0.0, 5.0),
         Align2::LEFT_CENTER,
-        key.label(),
+        parameter.label(),
         style::text(size),
         INK.get(),
     );
     let mark = written.right_center() + vec2(NEAR + EXPLANATION_MARK_RADIUS, 0.0);
     explanation_mark(ui.painter(), mark, open);
     if response.clicked() {
-        *about = (!open).then_some(Cow::Borrowed(key.key));
+        *about = (!open).then_some(Cow::Borrowed(parameter.key()));
     }
 }
 
-fn explain(ui: &mut Ui, key: &Key, marks: Option<&Marks>) {
+fn explain(ui: &mut Ui, parameter: Parameter, marks: Option<&Marks>) {
     ui.add_space(-2.0);
-    ui.label(RichText::new(key.about()).size(14.5).color(SLATE.get()));
+    ui.label(
+        RichText::new(parameter.about())
+            .size(14.5)
+            .color(SLATE.get()),
+    );
     if let Some(marks) = marks {
         ui.label(
             RichText::new(marks.source.text())
@@ -90,68 +96,77 @@ fn explain(ui: &mut Ui, key: &Key, marks: Option<&Marks>) {
     ui.add_space(NEAR);
 }
 
-fn value(ui: &mut Ui, session: &mut Session, edit: &mut NumberEdit, key: &'static Key, rect: Rect) {
-    let unit = session.units.of(key.kind);
-    let value = (key.get)(session.scenario());
-    let name = format!("value:{}", key.key);
-    let accessible_name = || say!("panel-typed", what = key.label());
+fn value(
+    ui: &mut Ui,
+    session: &mut Session,
+    edit: &mut NumberEdit,
+    parameter: Parameter,
+    rect: Rect,
+) {
+    let unit = session.units.of(parameter.kind());
+    let value = parameter.get(session.scenario());
+    let name = format!("value:{}", parameter.key());
+    let accessible_name = || say!("panel-typed", what = parameter.label());
     let texts = [unit.text(value), unit.number(value)];
     if let Some(text) = number_field(ui, edit, &name, rect, accessible_name, texts) {
-        typed(session, key, &text);
+        typed(session, parameter, &text);
     }
 }
 
 /// Takes a typed number; a unit behind it is passed over.
-fn typed(session: &mut Session, key: &'static Key, text: &str) {
-    let unit = session.units.of(key.kind);
+fn typed(session: &mut Session, parameter: Parameter, text: &str) {
+    let unit = session.units.of(parameter.kind());
     let plain = text.trim().trim_end_matches(unit.sign());
     let value = words::number(plain).map_or(f64::NAN, |shown| unit.to_si(shown));
-    session.set(key, value);
+    session.set(parameter, value);
 }
 
 /// Position on the track, 0 to 1, of a value. Wide ranges are finer at their lower end.
-pub fn place(key: &Key, value: f64) -> f32 {
-    let x = (value - key.least) / (key.most - key.least);
-    (if fine(key) { x.max(0.0).sqrt() } else { x }) as f32
+pub fn place(parameter: Parameter, value: f64) -> f32 {
+    let x = (value - parameter.least()) / (parameter.most() - parameter.least());
+    (match parameter.row().scale {
+        SliderScale::Even => x,
+        SliderScale::FinerBelow => x.max(0.0).sqrt(),
+    }) as f32
 }
 
-fn value_at(key: &Key, place: f32) -> f64 {
+fn value_at(parameter: Parameter, place: f32) -> f64 {
     let x = f64::from(place.clamp(0.0, 1.0));
-    key.least + (key.most - key.least) * if fine(key) { x * x } else { x }
+    parameter.least()
+        + (parameter.most() - parameter.least())
+            * match parameter.row().scale {
+                SliderScale::Even => x,
+                SliderScale::FinerBelow => x * x,
+            }
 }
 
-/// Jumps on ice and hands that a child can hold take up the lower fifth of their range.
-fn fine(key: &Key) -> bool {
-    matches!(key.key, "jump_height_m" | "hand_mass_kg")
-}
-
-fn track(ui: &Ui, session: &mut Session, key: &'static Key, marks: Option<&Marks>, rect: Rect) {
-    let unit = session.units.of(key.kind);
+fn track(ui: &Ui, session: &mut Session, parameter: Parameter, marks: Option<&Marks>, rect: Rect) {
+    let unit = session.units.of(parameter.kind());
     let response = slider(
         ui,
-        &format!("slider:{}", key.key),
+        &format!("slider:{}", parameter.key()),
         rect,
-        key.label(),
+        parameter.label(),
         session,
-        |session, shown| session.set(key, unit.to_si(shown)),
+        |session, shown| session.set(parameter, unit.to_si(shown)),
         |session| {
-            let value = (key.get)(session.scenario());
-            Scale::of(&unit, [key.least, key.most], value)
+            let value = parameter.get(session.scenario());
+            Scale::of(&unit, parameter.row().range, value)
         },
     );
     let left = rect.left() + KNOB;
     let span = rect.width() - 2.0 * KNOB;
     let y = rect.bottom() - KNOB - 2.0;
-    let x_of = |value: f64| left + span * place(key, value).clamp(0.0, 1.0);
+    let x_of = |value: f64| left + span * place(parameter, value).clamp(0.0, 1.0);
 
     if response.double_clicked() {
-        session.reset(key);
+        session.reset(parameter);
     } else if (response.dragged() || response.clicked())
         && let Some(at) = response.interact_pointer_pos()
     {
-        let goal = value_at(key, (at.x - left) / span);
-        if goal != (key.get)(session.scenario()) {
-            session.set(key, goal);
+        let goal = value_at(parameter, (at.x - left) / span);
+        if goal != parameter.get(session.scenario()) {
+            session.set(parameter, goal);
         }
     }
 
@@ -165,14 +180,17 @@ fn track(ui: &Ui, session: &mut Session, key: &'static Key, marks: Option<&Marks
         if let Some([least, most]) = marks.seen {
             painter.rect_filled(bar(x_of(least), x_of(most), TRACK), round, SEEN.get());
         }
-        if let Some(beyond) = marks.beyond.filter(|beyond| *beyond < key.most) {
+        if let Some(beyond) = marks.beyond.filter(|beyond| *beyond < parameter.most()) {
             hatch(ui, bar(x_of(beyond), left + span, 2.0 * TRACK));
         }
-        if let Some(below) = marks.beyond_below.filter(|below| *below > key.least) {
+        if let Some(below) = marks
+            .beyond_below
+            .filter(|below| *below > parameter.least())
+        {
             hatch(ui, bar(left, x_of(below), 2.0 * TRACK));
         }
     }
-    let x = x_of((key.get)(session.scenario()));
+    let x = x_of(parameter.get(session.scenario()));
     let held = response.dragged() || response.hovered();
     painter.circle(
         pos2(x, y),

@@ -5,7 +5,7 @@ use egui::{Rect, RichText, Ui};
 use super::controls::{Button, StepperRow, stepper};
 use super::style::{self, APART, NEAR, SLATE};
 use crate::say;
-use crate::scenario::uncertainty::{HALF_WIDTHS, HalfWidth};
+use crate::scenario::uncertainty::UncertainInput;
 use crate::session::Session;
 use crate::session::readings::change_text;
 use crate::words::text;
@@ -29,7 +29,7 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
     };
     let most = range.foremost().map_or_else(
         || text("panel-nothing-uncertain").to_owned(),
-        |row| say!("panel-matters-most", what = row.inline()),
+        |input| say!("panel-matters-most", what = input.inline()),
     );
     ui.label(RichText::new(most).font(style::bold(16.0)));
     ui.label(
@@ -38,9 +38,9 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
             .color(SLATE.get()),
     );
     ui.add_space(NEAR);
-    for (row, change) in HALF_WIDTHS.iter().zip(range.changes) {
-        half_width(ui, session, row, &change_text(change));
-        ui.label(RichText::new(row.about()).size(14.5).color(SLATE.get()));
+    for (input, change) in UncertainInput::ALL.into_iter().zip(range.changes) {
+        half_width(ui, session, input, &change_text(change));
+        ui.label(RichText::new(input.about()).size(14.5).color(SLATE.get()));
         ui.add_space(APART);
     }
     if session.has_own_half_widths() {
@@ -53,16 +53,16 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
 }
 
 /// One row: what it is and makes, and its value to be changed.
-fn half_width(ui: &mut Ui, session: &mut Session, row: &HalfWidth, makes: &str) {
-    let value = format!("± {}", session.half_width_text(row));
+fn half_width(ui: &mut Ui, session: &mut Session, input: UncertainInput, makes: &str) {
+    let value = format!("± {}", session.half_width_text(input));
     let of_row = StepperRow {
-        name: row.key,
-        label: row.label(),
+        name: input.key(),
+        label: input.label(),
         note: makes,
         value: &value,
-        value_name: Some(&format!("half-width:{}", row.key)),
+        value_name: Some(&format!("half-width:{}", input.key())),
     };
     if let Some(steps) = stepper(ui, &of_row) {
-        session.step_half_width(row, steps);
+        session.step_half_width(input, steps);
     }
 }

@@ -1,15 +1,17 @@
 //! How the jump differs from another attempt, and the jumps kept to be that other one.
 
 pub mod describe;
-mod keeping;
+mod kept;
 mod reference;
 
-pub use keeping::{CameTo, Keeping};
+pub use kept::CameTo;
+use kept::KeptResults;
 pub use reference::{Reference, Which};
 
 use describe::{Compared, signed_text, turns_text};
 pub(super) use reference::SavedReference;
 
+use super::collection::Entry;
 use super::readings::{Group, Reading, line, verdict_text};
 use super::{Session, beyond};
 use crate::say;
@@ -17,12 +19,8 @@ use crate::words::{decimal, text};
 
 #[derive(Debug, Default)]
 pub(super) struct Compare {
-    pub reference: Option<Reference>,
-    /// Grows with every attempt laid beside, with its name, and when it is taken away.
-    reference_changes: u64,
-    keeping: Keeping,
-    /// With the flight and the attempt beside that it is of.
-    compared: Option<([u64; 2], Compared)>,
+    compared: Option<Compared>,
+    kept: KeptResults,
 }
 
 impl Session {
@@ -30,25 +28,29 @@ impl Session {
     /// nothing to compare with.
     pub fn compared(&self) -> Option<&Compared> {
         self.reference()?;
-        self.compare.compared.as_ref().map(|(_, compared)| compared)
+        self.compare.compared.as_ref()
+    }
+
+    /// What a kept jump came to, once it is known.
+    pub fn came_to(&self, entry: &Entry) -> Option<CameTo> {
+        self.compare.kept.of(entry)
     }
 
     /// Does the next piece; whether there was one.
     pub(super) fn poll_compare(&mut self) -> bool {
-        let stands = self.compare.compared.as_ref().map(|(of, _)| *of);
-        let of = [self.revision, self.compare.reference_changes];
-        if let Some(reference) = &self.compare.reference
-            && stands != Some(of)
-        {
-            let compared = Compared::new(
-                &reference.name,
-                &reference.scenario,
-                &self.document.scenario,
-            );
-            self.compare.compared = Some((of, compared));
-            return true;
+        let Compare { compared, kept } = &mut self.compare;
+        if let Some(reference) = &self.reference {
+            let (name, scenario) = (&*reference.name, &reference.scenario);
+            let present = &self.document.scenario;
+            if !compared
+                .as_ref()
+                .is_some_and(|it| it.is_of(name, scenario, present))
+            {
+                *compared = Some(Compared::new(name, scenario, present));
+                return true;
+            }
         }
-        self.compare.keeping.fly_next()
+        kept.fly_next(self.library.collection())
     }
 
     pub(super) fn compare_readings(&self) -> Vec<Reading> {
@@ -56,8 +58,8 @@ impl Session {
         if let Some(compared) = self.compared() {
             self.compared_readings(compared, &mut lines);
         }
-        for (i, entry) in self.keeping().collection().entries().iter().enumerate() {
-            let came_to = self.keeping().came_to(entry.id);
+        for (i, entry) in self.library.collection().entries().iter().enumerate() {
+            let came_to = self.came_to(entry);
             let said = came_to.map_or_else(
                 || entry.scenario.name.clone(),
                 |came_to| {
@@ -123,7 +125,7 @@ impl Session {
             let [from, to] = compared.change(i, &self.units);
             lines.push(line(
                 Group::Answer,
-                format!("compare:{}", difference.key),
+                format!("compare:{}", difference.input.key()),
                 compared.label(i),
                 say!(
                     "compare-difference",

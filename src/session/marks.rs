@@ -1,16 +1,16 @@
 //! The marks on the numbers for the jump at hand, those by strength as of when the hand last rested.
 
 use super::Session;
-use crate::analysis::effort_marks::{MARKED, marks, unmarked};
-use crate::scenario::keys::Key;
+use crate::analysis::effort_marks::{is_marked, marks, unmarked};
 use crate::scenario::marks::Marks;
+use crate::scenario::parameter::Parameter;
 
-/// Those that take flights.
+/// Those that take flights, by number.
 #[derive(Debug, Default)]
 pub(super) struct MarksAnswer {
-    marks: [Option<Marks>; MARKED.len()],
+    marks: [Option<Marks>; Parameter::COUNT],
     /// The flight that each is of.
-    of: [Option<u64>; MARKED.len()],
+    of: [Option<u64>; Parameter::COUNT],
 }
 
 impl Session {
@@ -19,22 +19,23 @@ impl Session {
         if self.dragging {
             return false;
         }
-        let revision = Some(self.revision);
-        let Some(place) = self.marks.of.iter().position(|of| *of != revision) else {
+        let generation = Some(self.generation);
+        let mut marked = Parameter::ALL.into_iter().filter(|it| is_marked(*it));
+        let Some(stale) = marked.find(|it| self.marks.of[*it as usize] != generation) else {
             return false;
         };
-        self.marks.marks[place] = marks(place, &self.document.scenario, &self.jump);
-        self.marks.of[place] = revision;
+        self.marks.marks[stale as usize] = marks(stale, &self.document.scenario, &self.jump);
+        self.marks.of[stale as usize] = generation;
         true
     }
 
     /// The marks of a number. Those by strength are of an earlier flight until they have been worked out
     /// anew, and none at first.
-    pub fn marks(&self, key: &Key) -> Option<Marks> {
-        match MARKED.iter().position(|marked| *marked == key.key) {
-            Some(place) => (self.marks.marks[place].clone())
-                .or_else(|| unmarked(key, &self.document.scenario, &self.jump)),
-            None => self.document.scenario.marks(key, &self.jump),
+    pub fn marks(&self, parameter: Parameter) -> Option<Marks> {
+        if is_marked(parameter) {
+            let marks = self.marks.marks[parameter as usize].clone();
+            return marks.or_else(|| unmarked(parameter, &self.document.scenario, &self.jump));
         }
+        self.document.scenario.marks(parameter, &self.jump)
     }
 }

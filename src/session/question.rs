@@ -56,7 +56,6 @@ impl Session {
 
     pub fn ask(&mut self, question: Question) {
         self.question = question;
-        self.changes += 1;
     }
 
     /// Works on the answer in sight as long as there is something to do and there is `more` time;

@@ -7,12 +7,13 @@ use serde::{Deserialize, Deserializer, Serialize};
 use super::Session;
 use super::stepping::moved;
 use crate::scenario::Scenario;
-use crate::scenario::keys::{Kind, Refused};
-use crate::scenario::uncertainty::{HalfWidth, Range, Uncertainty};
+use crate::scenario::parameter::Kind;
+use crate::scenario::setting::Refused;
+use crate::scenario::uncertainty::{Range, UncertainInput, Uncertainty};
 use crate::scenario::units::Unit;
 
 /// What survives a reload.
-#[derive(Debug, Clone, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
 pub struct UncertaintyInputs {
     shown: bool,
     /// The user's own, by key; the others are the usual ones of the jumper.
@@ -66,13 +67,13 @@ impl Session {
     }
 
     /// Makes a half-width larger or smaller by so many steps, to a whole number of steps.
-    pub fn step_half_width(&mut self, row: &HalfWidth, steps: f64) {
+    pub fn step_half_width(&mut self, input: UncertainInput, steps: f64) {
         let mut half_widths = self.half_widths();
-        let value = moved((row.get)(&half_widths), row.step, steps);
-        row.hold(&mut half_widths, value);
+        let value = moved(half_widths.get(input), input.step(), steps);
+        half_widths.hold(input, value);
         self.uncertainty
             .own
-            .insert(row.key.to_owned(), (row.get)(&half_widths));
+            .insert(input.key().to_owned(), half_widths.get(input));
         self.measure_range();
     }
 
@@ -93,19 +94,18 @@ impl Session {
             .uncertainty
             .shown
             .then(|| Range::new(&self.document.scenario, &self.jump, &self.half_widths()));
-        self.revision += 1;
     }
 
     /// A half-width in the user's units, one decimal finer than the number itself.
-    pub fn half_width_text(&self, row: &HalfWidth) -> String {
-        let unit = self.units.of(row.kind);
+    pub fn half_width_text(&self, input: UncertainInput) -> String {
+        let unit = self.units.of(input.kind());
         let finer = Unit {
-            decimals: match row.kind {
+            decimals: match input.kind() {
                 Kind::Share => unit.decimals,
                 _ => unit.decimals + 1,
             },
             ..unit
         };
-        finer.text((row.get)(&self.half_widths()))
+        finer.text(self.half_widths().get(input))
     }
 }

@@ -7,7 +7,7 @@ use crate::analysis::caution::OF_WEIGHTS;
 use crate::analysis::weights::{Needed, OBSERVED, Outcome, Weights};
 use crate::say;
 use crate::scenario::HandsKeep;
-use crate::scenario::keys::Kind;
+use crate::scenario::parameter::Kind;
 use crate::words::{Message, decimal, text};
 
 /// What the hands hold, compared with bare ones.
@@ -21,13 +21,13 @@ pub(super) struct Held {
 impl Session {
     /// Compares what the hands hold anew, if they hold anything; whether there was something to do.
     pub(super) fn poll_hand_weights(&mut self) -> bool {
-        if self.held_weights.of == Some(self.revision) {
+        if self.held_weights.of == Some(self.generation) {
             return false;
         }
         let bare = self.document.scenario.hand_mass_kg == 0.0;
         self.held_weights = Held {
             weights: Weights::held(&self.document.scenario, &self.jump),
-            of: Some(self.revision),
+            of: Some(self.generation),
         };
         !bare
     }

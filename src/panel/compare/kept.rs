@@ -26,7 +26,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) -> O
     if keep.show_in_row(ui).clicked() {
         session.keep_jump();
     }
-    let entries = session.keeping().collection().entries().to_vec();
+    let entries = session.library().collection().entries().to_vec();
     if entries.is_empty() {
         small(ui, text("panel-kept-none"));
     }
@@ -35,7 +35,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) -> O
     for (i, entry) in entries.iter().enumerate() {
         let which = Which::Kept(entry.id);
         let chosen = chosen.as_ref() == Some(&which);
-        let came_to = session.keeping().came_to(entry.id);
+        let came_to = session.came_to(entry);
         let target = format!("kept:{}", i + 1);
         let name = &entry.scenario.name;
         let is_beyond = came_to.is_some_and(|came_to| came_to.is_beyond_seen);
@@ -184,7 +184,7 @@ fn name_field(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) {
 /// Brings back what was deleted last.
 fn undo(ui: &mut Ui, session: &mut Session) {
     const BUTTON: f32 = 76.0;
-    let Some(name) = session.keeping().collection().last_deleted() else {
+    let Some(name) = session.library().collection().last_deleted() else {
         return;
     };
     let deleted = say!("panel-kept-deleted", name = name);

@@ -13,7 +13,6 @@ use crate::analysis::goal::{Proposal, Single};
 use crate::analysis::limits::{Judgement, Verdict};
 use crate::say;
 use crate::scenario::beyond::Respect;
-use crate::scenario::keys::{Key, key};
 use crate::session::Session;
 use crate::session::goal::words;
 use crate::words::text;
@@ -33,16 +32,21 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
             ui.set_opacity(style::PALE);
         }
         card(ui, |ui| {
-            let change = words::change(session, single.key, proposal.change);
-            let values = words::from_to(session, single.key, single.now, proposal.value);
+            let change = words::change(session, single.lever, proposal.change);
+            let values = words::from_to(
+                session,
+                single.lever.parameter(),
+                single.now,
+                proposal.value,
+            );
             let change = format!("{values}  ({change})");
-            if head(ui, single.key, single.label.text(), &change) && fits {
-                session.apply_single(single.key);
+            if head(ui, single.lever.key(), single.label.text(), &change) && fits {
+                session.apply_single(single.lever);
             }
             track(ui, session, single, proposal);
             let open = verdict(
                 ui,
-                single.key,
+                single.lever.key(),
                 single.label.text(),
                 single.judgement.verdict,
             );
@@ -162,29 +166,28 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
 
 /// The lever's range with where people have been seen, the value now (hollow) and the one needed.
 fn track(ui: &mut Ui, session: &Session, single: &Single, proposal: &Proposal) {
-    let Some(key) = key(single.key) else {
-        return;
-    };
+    let parameter = single.lever.parameter();
+    let [least, most] = parameter.row().range;
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), 20.0), Sense::hover());
-    let key: &'static Key = key;
-    let x =
-        |value: f64| rect.left() + 8.0 + (rect.width() - 16.0) * place(key, value).clamp(0.0, 1.0);
+    let x = |value: f64| {
+        rect.left() + 8.0 + (rect.width() - 16.0) * place(parameter, value).clamp(0.0, 1.0)
+    };
     let y = rect.center().y;
     let bar = |from: f32, to: f32, height: f32| {
         Rect::from_min_max(pos2(from, y - 0.5 * height), pos2(to, y + 0.5 * height))
     };
     let painter = ui.painter();
     let round = CornerRadius::same(3);
-    painter.rect_filled(bar(x(key.least), x(key.most), 6.0), round, FROST.get());
-    if let Some(limit) = session.marks(key) {
-        if let Some([least, most]) = limit.seen {
-            painter.rect_filled(bar(x(least), x(most), 6.0), round, SEEN.get());
+    painter.rect_filled(bar(x(least), x(most), 6.0), round, FROST.get());
+    if let Some(limit) = session.marks(parameter) {
+        if let Some([from, to]) = limit.seen {
+            painter.rect_filled(bar(x(from), x(to), 6.0), round, SEEN.get());
         }
-        if let Some(beyond) = limit.beyond.filter(|beyond| *beyond < key.most) {
-            hatch(ui, bar(x(beyond), x(key.most), 12.0));
+        if let Some(beyond) = limit.beyond.filter(|beyond| *beyond < most) {
+            hatch(ui, bar(x(beyond), x(most), 12.0));
         }
-        if let Some(below) = limit.beyond_below.filter(|below| *below > key.least) {
-            hatch(ui, bar(x(key.least), x(below), 12.0));
+        if let Some(below) = limit.beyond_below.filter(|below| *below > least) {
+            hatch(ui, bar(x(least), x(below), 12.0));
         }
     }
     let (from, to) = (pos2(x(single.now), y), pos2(x(proposal.value), y));

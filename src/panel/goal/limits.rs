@@ -5,7 +5,7 @@ use egui::{Align2, Id, RichText, Sense, Ui, vec2};
 use super::super::controls::{Button, StepperRow, stepper, toggle_area};
 use super::super::style::{self, NEAR, SLATE, TOUCH};
 use super::super::text::small;
-use crate::analysis::lever::LEVERS;
+use crate::analysis::lever::Lever;
 use crate::say;
 use crate::session::Session;
 use crate::session::goal::words;
@@ -15,14 +15,14 @@ use crate::words::text;
 pub fn limits(ui: &mut Ui, session: &mut Session) {
     small(ui, words::LIMITS.text());
     let id = Id::new("limits of");
-    let chosen: Option<usize> = ui.data(|data| data.get_temp(id)).flatten();
-    for (place, lever) in LEVERS.iter().enumerate() {
+    let chosen: Option<Lever> = ui.data(|data| data.get_temp(id)).flatten();
+    for lever in Lever::ALL {
         let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
-        let label = lever.row().label();
-        let limit = words::limit(session, place);
+        let label = lever.parameter().label();
+        let limit = words::limit(session, lever);
         let accessible_name = say!("panel-limits-of", what = label, limit = limit.as_str());
-        let name = format!("limits:{}", lever.key);
-        let response = toggle_area(ui, &name, row, &accessible_name, chosen == Some(place));
+        let name = format!("limits:{}", lever.key());
+        let response = toggle_area(ui, &name, row, &accessible_name, chosen == Some(lever));
         let painter = ui.painter();
         painter.text(
             row.left_center(),
@@ -40,11 +40,11 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
             style::INK.get(),
         );
         if response.clicked() {
-            let now = (chosen != Some(place)).then_some(place);
+            let now = (chosen != Some(lever)).then_some(lever);
             ui.data_mut(|data| data.insert_temp(id, now));
         }
-        if chosen == Some(place) {
-            ends(ui, session, place);
+        if chosen == Some(lever) {
+            ends(ui, session, lever);
         }
     }
     if session.has_own_limits() && back(ui, "forget limits", text("panel-forget-limits")) {
@@ -52,24 +52,23 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
     }
 }
 
-fn ends(ui: &mut Ui, session: &mut Session, place: usize) {
-    let lever = &LEVERS[place];
+fn ends(ui: &mut Ui, session: &mut Session, lever: Lever) {
     let now = lever.value(session.scenario());
     let range = session
-        .limit_of(place)
+        .limit_of(lever)
         .map_or([now; 2], |limit| limit.range);
     for (end, label) in [(0, text("panel-least")), (1, text("panel-most"))] {
-        let name = format!("{}:{}", ["least", "most"][end], lever.key);
-        let value = words::value(session, lever.key, range[end]);
+        let name = format!("{}:{}", ["least", "most"][end], lever.key());
+        let value = words::value(session, lever, range[end]);
         let row = StepperRow {
             name: &name,
             label,
-            note: lever.row().label(),
+            note: lever.parameter().label(),
             value: &value,
             value_name: None,
         };
         if let Some(steps) = stepper(ui, &row) {
-            session.step_limit(place, end, steps);
+            session.step_limit(lever, end, steps);
         }
     }
     ui.add_space(NEAR);
@@ -78,18 +77,18 @@ fn ends(ui: &mut Ui, session: &mut Session, place: usize) {
 /// Each lever with the change that counts as one season's.
 pub fn season(ui: &mut Ui, session: &mut Session) {
     small(ui, words::SEASON.text());
-    for (place, lever) in LEVERS.iter().enumerate() {
-        let name = format!("season:{}", lever.key);
-        let value = words::season(session, place);
+    for lever in Lever::ALL {
+        let name = format!("season:{}", lever.key());
+        let value = words::season(session, lever);
         let row = StepperRow {
             name: &name,
-            label: lever.row().label(),
+            label: lever.parameter().label(),
             note: "",
             value: &value,
             value_name: None,
         };
         if let Some(steps) = stepper(ui, &row) {
-            session.step_season(place, steps);
+            session.step_season(lever, steps);
         }
         ui.add_space(NEAR);
     }

@@ -5,7 +5,7 @@ use egui::{Popup, Pos2, Rect, Shape, Stroke, Ui, Vec2, pos2, vec2};
 use crate::panel::controls::{Button, menu_item};
 use crate::panel::style::{self, INK, NEAR, SLATE};
 use crate::say;
-use crate::scenario::keys::Key;
+use crate::scenario::parameter::Parameter;
 use crate::session::Session;
 use crate::session::map::Levers;
 
@@ -14,9 +14,13 @@ const ARROW: f32 = 30.0;
 const LIST: f32 = 30.0;
 
 /// What lies along a side, 0 across and 1 upwards; the side and what has been chosen for it.
-pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usize, &'static Key)> {
-    let key = session.map_levers().keys()[side];
-    let name = format!("{}, {}", key.label(), session.units.of(key.kind).sign());
+pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usize, Parameter)> {
+    let parameter = session.map_levers().parameters()[side];
+    let name = format!(
+        "{}, {}",
+        parameter.label(),
+        session.units.of(parameter.kind()).sign()
+    );
     let most = row.width() - ARROW - LIST;
     let font = style::bold(style::fitting(ui.painter(), &name, 17.0, most));
     let galley = ui.painter().layout_no_wrap(name, font, INK.get());
@@ -26,9 +30,9 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
     let rect = Rect::from_min_size(pos2(left, row.top()), vec2(width, row.height()));
     let shown = rect.shrink2(vec2(0.0, 3.0));
     let accessible_name = if side == 0 {
-        say!("panel-map-across", lever = key.label())
+        say!("panel-map-across", lever = parameter.label())
     } else {
-        say!("panel-map-upwards", lever = key.label())
+        say!("panel-map-upwards", lever = parameter.label())
     };
     let name = ["map:x", "map:y"][side];
     let response = Button::drawn(name, &accessible_name, |_, _, _| ()).show(ui, rect);
@@ -49,8 +53,8 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
     let mut chosen = None;
     Popup::menu(&response).width(220.0).gap(4.0).show(|ui| {
         for offered in Levers::offered() {
-            let present = offered.key == key.key;
-            let name = format!("{name}:{}", offered.key);
+            let present = offered == parameter;
+            let name = format!("{name}:{}", offered.key());
             let item = menu_item(ui, &name, offered.label(), 208.0, present);
             if item.clicked() && !present {
                 chosen = Some((side, offered));

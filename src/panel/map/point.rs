@@ -63,17 +63,17 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
 fn sliders(ui: &Ui, session: &mut Session, rect: Rect) {
     let at = Rect::from_center_size(place(session, rect), Vec2::splat(style::TOUCH));
     for side in session.map_sides() {
-        let key = side.key();
-        let unit = session.units.of(key.kind);
+        let parameter = side.parameter();
+        let unit = session.units.of(parameter.kind());
         point_slider(
             ui,
-            ["map:point", key.key],
+            ["map:point", parameter.key()],
             at,
-            &say!("panel-map-point", lever = key.label()),
+            &say!("panel-map-point", lever = parameter.label()),
             session,
-            |session, shown| session.set(key, unit.to_si(shown)),
+            |session, shown| session.set(parameter, unit.to_si(shown)),
             |session| {
-                let value = (key.get)(session.scenario());
+                let value = parameter.get(session.scenario());
                 Scale::of(&unit, [side.at(0.0), side.at(1.0)], value)
             },
         );
@@ -160,8 +160,8 @@ fn sign(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
 fn held_sign(ui: &Ui, session: &Session, finger: Pos2, id: Id) {
     let painter = ui.ctx().layer_painter(LayerId::new(Order::Tooltip, id));
     let numbers = session.map_sides().map(|side| {
-        let unit = session.units.of(side.key().kind);
-        unit.text((side.key().get)(session.scenario()))
+        let unit = session.units.of(side.parameter().kind());
+        unit.text(side.parameter().get(session.scenario()))
     });
     let turns = say!(
         "panel-turns-count",

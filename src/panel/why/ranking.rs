@@ -53,11 +53,11 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     let mut touched = None;
     for gain in &gains {
         if bar(ui, gain, &units, [least, most]) {
-            touched = Some(gain.key);
+            touched = Some(gain.lever);
         }
     }
-    if let Some(key) = touched {
-        session.try_step(key);
+    if let Some(lever) = touched {
+        session.try_step(lever);
     }
     if gains.iter().any(|gain| gain.flown == Flown::Back) {
         small(ui, words::BACK.text());
@@ -92,7 +92,7 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         );
         let also = beyond.iter().map(String::as_str);
         let said: Vec<&str> = [said.as_str()].into_iter().chain(also).collect();
-        let name = format!("step:{}", gain.key);
+        let name = format!("step:{}", gain.lever.key());
         button_area(ui, &name, row, &said.join("; "))
     });
     let painter = ui.painter();
