@@ -74,7 +74,7 @@ fn differences_are_told_from_the_one_beside() {
     assert!(expected.differences.len() > 3, "there is something to tell");
     let lines = answers(&mut session);
     for difference in &expected.differences {
-        let quantity = format!("compare:{}", difference.key);
+        let quantity = format!("compare:{}", difference.input.key());
         assert!(
             lines.iter().any(|line| line.quantity == quantity),
             "{quantity}"

@@ -23,21 +23,8 @@ use crate::physics::table::PlanTable;
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
+pub use crate::scenario::parameter::Cause;
 use crate::words::{decimal, text};
-
-/// What a jump can lose turns by.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Cause {
-    /// Closing late or slowly, one arm later than the rest included.
-    Closing,
-    /// Not getting to the tightest posture.
-    Tightness,
-    /// Opening before touch-down.
-    Opening,
-    /// A leaning axis, an arm left out.
-    Tilt,
-}
 
 impl Cause {
     /// The order in which they are removed, and shown.

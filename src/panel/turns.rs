@@ -108,7 +108,7 @@ pub fn line(ui: &mut Ui, session: &Session) {
         .map(|line| line.text.as_str())
         .collect::<Vec<_>>()
         .join("  ");
-    let size = style::fitting(ui, &said, 18.0, room);
+    let size = style::fitting(ui.painter(), &said, 18.0, room);
     painter.text(
         pos2(number.right() + APART, left.y),
         Align2::LEFT_CENTER,
@@ -122,7 +122,7 @@ pub fn line(ui: &mut Ui, session: &Session) {
 fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
     let width = ui.available_width() - 2.0 * APART;
     let text = range_figures(range);
-    let size = style::fitting(ui, &text, figures, width);
+    let size = style::fitting(ui.painter(), &text, figures, width);
     let number = ui
         .painter()
         .layout_no_wrap(text, style::bold(size), INK.get());

@@ -4,7 +4,7 @@ use std::f64::consts::{PI, TAU};
 
 use serde::{Deserialize, Serialize};
 
-use super::keys::Kind;
+use super::parameter::Kind;
 use crate::words::{Message, with_decimal_sign};
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]

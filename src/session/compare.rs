@@ -139,7 +139,7 @@ impl Session {
             let [from, to] = compared.change(i, &self.units);
             lines.push(line(
                 Group::Answer,
-                format!("compare:{}", difference.key),
+                format!("compare:{}", difference.input.key()),
                 compared.label(i),
                 say!(
                     "compare-difference",

@@ -14,7 +14,7 @@ use super::readings::Reading;
 use super::stepping::moved;
 use crate::analysis::combination::{Combination, CombinationSearch};
 use crate::analysis::goal::{GOAL_TURNS, Goal, MET_TURNS, Single};
-use crate::analysis::lever::{COUNT, LEVERS, Season};
+use crate::analysis::lever::{Lever, PerLever, Season};
 use crate::analysis::limits::{Limits, Verdict};
 use crate::analysis::weights::{KEEPS, Needed};
 use crate::order::by_number;
@@ -39,13 +39,13 @@ pub enum GoalTurns {
 pub const GOAL_STEP_TURNS: f64 = 0.25;
 
 /// Pieces of the answer, and where among them the joint change is.
-const PIECES: usize = COUNT + 1 + KEEPS.len();
-const JOINT: usize = COUNT;
+const PIECES: usize = Lever::COUNT + 1 + KEEPS.len();
+const JOINT: usize = Lever::COUNT;
 
 /// The answer as far as it stands. What belongs to an earlier question stays until it is replaced.
 #[derive(Debug, Default)]
 pub(super) struct GoalAnswer {
-    singles: [Option<Single>; COUNT],
+    singles: PerLever<Option<Single>>,
     combination: Option<Combination>,
     /// Beside the answer: what the hands would have to hold, by what is kept.
     weights: [Option<Needed>; KEEPS.len()],
@@ -103,18 +103,16 @@ impl Session {
     /// effort before the others; and whether each still fits the question.
     pub fn singles(&self) -> Vec<(&Single, bool)> {
         let current = self.is_answered();
-        let all: Vec<(usize, &Single)> = (self.goal().singles.iter().enumerate())
-            .filter_map(|(place, single)| Some((place, single.as_ref()?)))
+        let goal = self.goal();
+        let all: Vec<(&Single, bool)> = (goal.singles.iter().zip(&goal.done))
+            .filter_map(|((_, single), done)| Some((single.as_ref()?, current && *done)))
             .collect();
-        let all = by_number(all, |(place, single)| {
+        let all = by_number(all, |(single, _)| {
             let change = single.proposal.as_ref().map_or(0.0, |it| it.change.abs());
-            let season = self.goal_settings.season.unit(*place);
+            let season = self.goal_settings.season.unit(single.lever);
             season.map_or(f64::MAX, |unit| change / unit)
         });
-        let all = by_number(all, |(_, single)| single.judgement.verdict as u8 as f64);
-        all.into_iter()
-            .map(|(place, single)| (single, current && self.goal().done[place]))
-            .collect()
+        by_number(all, |(single, _)| single.judgement.verdict as u8 as f64)
     }
 
     /// The smallest joint change, and whether it still fits the question.
@@ -133,11 +131,10 @@ impl Session {
     }
 
     /// Tries what a single lever needs.
-    pub fn apply_single(&mut self, key: &str) {
-        let proposed = (LEVERS.iter().zip(&self.goal().singles))
-            .find(|(lever, _)| lever.key == key)
-            .and_then(|(lever, single)| Some((lever, single.as_ref()?.proposal.as_ref()?.value)));
-        if let Some((lever, value)) = proposed {
+    pub fn apply_single(&mut self, lever: Lever) {
+        let single = self.goal().singles[lever].as_ref();
+        let proposal = single.and_then(|single| single.proposal.as_ref());
+        if let Some(value) = proposal.map(|proposal| proposal.value) {
             self.try_on(|scenario| *scenario = lever.at(scenario, value));
         }
     }
@@ -149,9 +146,7 @@ impl Session {
         };
         self.try_on(|scenario| {
             for change in &combination.changes {
-                if let Some(lever) = LEVERS.iter().find(|lever| lever.key == change.key) {
-                    *scenario = lever.at(scenario, change.value);
-                }
+                *scenario = change.lever.at(scenario, change.value);
             }
         });
     }
@@ -222,8 +217,8 @@ impl Answer for GoalAnswer {
         if place == JOINT {
             return self.search_on(goal);
         }
-        if place < COUNT {
-            self.singles[place] = Some(goal.single(place));
+        if let Some(&lever) = Lever::ALL.get(place) {
+            self.singles[lever] = Some(goal.single(lever));
         } else {
             let keep = place - JOINT - 1;
             self.weights[keep] = Some(Needed::of(keep, goal));
@@ -236,7 +231,8 @@ impl Answer for GoalAnswer {
 impl GoalAnswer {
     fn search_on(&mut self, goal: &Goal) -> bool {
         let Some(mut search) = self.search.take() else {
-            let singles: Vec<Single> = self.singles.iter().flatten().cloned().collect();
+            let singles = self.singles.iter().filter_map(|(_, single)| single.clone());
+            let singles: Vec<Single> = singles.collect();
             self.search = Some(CombinationSearch::new(goal, &singles));
             return true;
         };

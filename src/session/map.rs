@@ -15,7 +15,7 @@ use crate::analysis::caution;
 use crate::analysis::map::{Axis, TurnMap, depends_on};
 use crate::analysis::weights::OBSERVED;
 use crate::scenario::fly::Jump;
-use crate::scenario::keys::{self, Key};
+use crate::scenario::parameter::Parameter;
 use crate::scenario::{HandsKeep, Scenario};
 use crate::words::{Message, text};
 
@@ -62,8 +62,8 @@ impl Session {
     }
 
     /// Puts a number that is [offered](Levers::offered) along a side of the map: 0 across, 1 upwards.
-    pub fn choose_map_lever(&mut self, side: usize, key: &'static Key) {
-        self.map_levers.choose(side, key);
+    pub fn choose_map_lever(&mut self, side: usize, parameter: Parameter) {
+        self.map_levers.choose(side, parameter);
     }
 
     /// Both sides of the map: across, and upwards.
@@ -84,7 +84,7 @@ impl Session {
     /// leaves the jump out.
     pub fn map_point(&self) -> [f64; 2] {
         self.map_sides()
-            .map(|side| side.part((side.key().get)(&self.document.scenario)))
+            .map(|side| side.part(side.parameter().get(&self.document.scenario)))
     }
 
     /// Flies the jump at a place of the map, each coordinate held inside 0 to 1.
@@ -92,17 +92,18 @@ impl Session {
         let sides = self.map_sides();
         self.change(|scenario| {
             for (side, part) in sides.iter().zip(place) {
-                side.key().hold(scenario, side.at(part.clamp(0.0, 1.0)));
+                side.parameter()
+                    .hold(scenario, side.at(part.clamp(0.0, 1.0)));
             }
         });
     }
 
     /// Whether for a jumper of this size it is known what has been seen of all that the map marks.
     pub fn map_marks_known(&self) -> bool {
-        let rate = keys::key("takeoff_rate_rad_s");
-        let mut marked = self.map_levers.keys().into_iter().chain(rate);
-        marked.all(|key| {
-            let marks = self.document.scenario.marks(key, &self.jump);
+        let rate = [Parameter::TakeoffRate];
+        let mut marked = self.map_levers.parameters().into_iter().chain(rate);
+        marked.all(|parameter| {
+            let marks = self.document.scenario.marks(parameter, &self.jump);
             marks.is_none_or(|marks| marks.seen.is_some())
         })
     }
@@ -111,8 +112,8 @@ impl Session {
     pub fn map_cautions(&self) -> Vec<&'static str> {
         let mut most = self.document.scenario.clone();
         for side in self.map_sides() {
-            let now = (side.key().get)(&most);
-            side.key().hold(&mut most, now.max(side.at(1.0)));
+            let now = side.parameter().get(&most);
+            side.parameter().hold(&mut most, now.max(side.at(1.0)));
         }
         let said = caution::of(&self.document.scenario, &most).into_iter();
         let cautions = said.map(Message::text);
@@ -130,9 +131,9 @@ impl Session {
 }
 
 fn sides(levers: &Levers, scenario: &Scenario, jump: &Jump) -> [Axis; 2] {
-    levers.keys().map(|key| {
-        let [from, to] = span::of(key, scenario, jump);
-        Axis::new(key.key, from, to, NODES).expect("a span is inside its key's range")
+    levers.parameters().map(|parameter| {
+        let [from, to] = span::of(parameter, scenario, jump).expect("what is offered has a span");
+        Axis::new(parameter, from, to, NODES).expect("a span is inside its number's range")
     })
 }
 

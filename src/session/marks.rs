@@ -2,15 +2,15 @@
 
 use super::Session;
 use super::answers::{Answer, Basis};
-use crate::analysis::effort_marks::{MARKED, marks, unmarked};
-use crate::scenario::keys::Key;
+use crate::analysis::effort_marks::{is_marked, marks, unmarked};
 use crate::scenario::marks::Marks;
+use crate::scenario::parameter::Parameter;
 
-/// Those that take flights.
+/// Those that take flights, by number.
 #[derive(Debug, Default)]
 pub(super) struct MarksAnswer {
-    marks: [Option<Marks>; MARKED.len()],
-    done: [bool; MARKED.len()],
+    marks: [Option<Marks>; Parameter::COUNT],
+    done: [bool; Parameter::COUNT],
 }
 
 impl Answer for MarksAnswer {
@@ -30,11 +30,12 @@ impl Answer for MarksAnswer {
         if on.dragging {
             return false;
         }
-        let Some(place) = self.done.iter().position(|done| !done) else {
+        let mut marked = Parameter::ALL.into_iter().filter(|it| is_marked(*it));
+        let Some(due) = marked.find(|it| !self.done[*it as usize]) else {
             return false;
         };
-        self.marks[place] = marks(place, on.scenario, on.jump);
-        self.done[place] = true;
+        self.marks[due as usize] = marks(due, on.scenario, on.jump);
+        self.done[due as usize] = true;
         true
     }
 }
@@ -42,11 +43,11 @@ impl Answer for MarksAnswer {
 impl Session {
     /// The marks of a number. Those by strength are of an earlier flight until they have been worked out
     /// anew, and none at first.
-    pub fn marks(&self, key: &Key) -> Option<Marks> {
-        match MARKED.iter().position(|marked| *marked == key.key) {
-            Some(place) => (self.answers.marks.result().marks[place].clone())
-                .or_else(|| unmarked(key, &self.document.scenario, &self.jump)),
-            None => self.document.scenario.marks(key, &self.jump),
+    pub fn marks(&self, parameter: Parameter) -> Option<Marks> {
+        if is_marked(parameter) {
+            let marks = self.answers.marks.result().marks[parameter as usize].clone();
+            return marks.or_else(|| unmarked(parameter, &self.document.scenario, &self.jump));
         }
+        self.document.scenario.marks(parameter, &self.jump)
     }
 }

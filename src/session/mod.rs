@@ -11,7 +11,6 @@ mod document;
 pub mod efforts;
 pub mod goal;
 mod history;
-mod input;
 mod library;
 mod linked;
 pub mod map;
@@ -34,7 +33,7 @@ use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::beyond::Respect;
 use crate::scenario::fly::Jump;
-use crate::scenario::keys::{KEYS, Key};
+use crate::scenario::parameter::Parameter;
 use crate::scenario::starts;
 use crate::scenario::units::Units;
 use crate::words::text;
@@ -45,7 +44,6 @@ use compare::Reference;
 pub use document::{Attempt, Document};
 use goal::GoalSettings;
 pub use history::{Change, History, MOST_STEPS};
-pub use input::{Input, Word};
 pub use library::Library;
 pub use playback::{AFTER_S, BEFORE_S, FRAME_S, Playback, SPEEDS};
 pub use policy::Policy;
@@ -265,30 +263,30 @@ impl Session {
     }
 
     /// Sets a number; outside its range it is held at the limit, and that is said.
-    pub fn set(&mut self, key: &'static Key, value: f64) {
+    pub fn set(&mut self, parameter: Parameter, value: f64) {
         if !value.is_finite() {
-            self.say(say!("number-needed", what = key.label()));
+            self.say(say!("number-needed", what = parameter.label()));
             return;
         }
-        if !self.apply(Action::Set(key, value)) {
+        if !self.apply(Action::Set(parameter, value)) {
             return;
         }
-        let held = (key.get)(self.scenario());
+        let held = parameter.get(self.scenario());
         self.notice = (held != value).then(|| {
-            let unit = self.units.of(key.kind);
+            let unit = self.units.of(parameter.kind());
             say!(
                 "number-held",
-                what = key.label(),
-                least = unit.text(key.least),
-                most = unit.text(key.most),
+                what = parameter.label(),
+                least = unit.text(parameter.least()),
+                most = unit.text(parameter.most()),
                 held = unit.text(held)
             )
         });
     }
 
     /// Puts a number back to what the opened jump had.
-    pub fn reset(&mut self, key: &'static Key) {
-        self.apply(Action::Reset(key));
+    pub fn reset(&mut self, parameter: Parameter) {
+        self.apply(Action::Reset(parameter));
     }
 
     /// Whether any control differs from the opened jump.
@@ -393,9 +391,4 @@ impl Session {
     pub fn step(&mut self, frames: f64) {
         self.playback.step(frames, self.end_s());
     }
-}
-
-/// The rows of the five numbers always in sight.
-pub fn main_keys() -> impl Iterator<Item = &'static Key> {
-    KEYS.iter().take(crate::scenario::keys::MAIN)
 }

@@ -8,8 +8,9 @@ use super::Session;
 use super::answers::{Answer, Basis, Poll};
 use super::stepping::moved;
 use crate::scenario::Scenario;
-use crate::scenario::keys::{Kind, Refused};
-use crate::scenario::uncertainty::{HalfWidth, Range, Uncertainty};
+use crate::scenario::parameter::Kind;
+use crate::scenario::setting::Refused;
+use crate::scenario::uncertainty::{Range, UncertainInput, Uncertainty};
 use crate::scenario::units::Unit;
 
 /// What survives a reload.
@@ -94,13 +95,13 @@ impl Session {
     }
 
     /// Makes a half-width larger or smaller by so many steps, to a whole number of steps.
-    pub fn step_half_width(&mut self, row: &HalfWidth, steps: f64) {
+    pub fn step_half_width(&mut self, input: UncertainInput, steps: f64) {
         let mut half_widths = self.half_widths();
-        let value = moved((row.get)(&half_widths), row.step, steps);
-        row.hold(&mut half_widths, value);
+        let value = moved(half_widths.get(input), input.step(), steps);
+        half_widths.hold(input, value);
         self.uncertainty
             .own
-            .insert(row.key.to_owned(), (row.get)(&half_widths));
+            .insert(input.key().to_owned(), half_widths.get(input));
         self.measure_range();
     }
 
@@ -123,15 +124,15 @@ impl Session {
     }
 
     /// A half-width in the user's units, one decimal finer than the number itself.
-    pub fn half_width_text(&self, row: &HalfWidth) -> String {
-        let unit = self.units.of(row.kind);
+    pub fn half_width_text(&self, input: UncertainInput) -> String {
+        let unit = self.units.of(input.kind());
         let finer = Unit {
-            decimals: match row.kind {
+            decimals: match input.kind() {
                 Kind::Share => unit.decimals,
                 _ => unit.decimals + 1,
             },
             ..unit
         };
-        finer.text((row.get)(&self.half_widths()))
+        finer.text(self.half_widths().get(input))
     }
 }

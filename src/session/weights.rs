@@ -10,7 +10,7 @@ use crate::analysis::caution::OF_WEIGHTS;
 use crate::analysis::weights::{Needed, OBSERVED, Outcome, Weights};
 use crate::say;
 use crate::scenario::HandsKeep;
-use crate::scenario::keys::Kind;
+use crate::scenario::parameter::Kind;
 use crate::words::{Message, decimal, text};
 
 /// What the hands hold, compared with bare ones.

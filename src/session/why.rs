@@ -11,7 +11,7 @@ use super::answers::{Answer, Basis};
 use super::readings::Reading;
 use crate::analysis::budget::Budget;
 use crate::analysis::caution;
-use crate::analysis::lever::{COUNT, LEVERS};
+use crate::analysis::lever::{Lever, PerLever};
 use crate::analysis::one_change::OneChange;
 use crate::analysis::steps::{Flown, Gain, gain};
 use crate::analysis::weights::Weights;
@@ -19,22 +19,21 @@ use crate::order::by_number;
 use crate::scenario::Scenario;
 use crate::scenario::beyond::Respect;
 use crate::scenario::fly::Jump;
-use crate::scenario::keys::{self, Key};
 use crate::scenario::seen::Stand;
 use crate::words::Message;
 
 /// Pieces of the answer.
-const PIECES: usize = COUNT + 2;
+const PIECES: usize = Lever::COUNT + 2;
 
 /// The answer as far as it stands: one gain for each lever, and the budget and the weights as one
 /// piece more each.
 #[derive(Debug, Default)]
 pub(super) struct Why {
     went: Option<Went>,
-    gains: [Option<Gain>; COUNT],
+    gains: PerLever<Option<Gain>>,
     weights: Option<Weights>,
-    /// The levers' places, the largest gain first as of when the hand last rested.
-    order: Vec<usize>,
+    /// The levers, the largest gain first as of when the hand last rested.
+    order: Vec<Lever>,
     /// Which pieces are of this flight.
     done: [bool; PIECES],
     /// The piece to begin with: who drags without rest gets all of them in turn.
@@ -80,12 +79,11 @@ impl Went {
 
 impl Proposal {
     fn new(scenario: &Scenario, now: &Jump, change: OneChange) -> Self {
-        let key = changed(&change);
         let mut then = scenario.clone();
-        key.hold(&mut then, change.to);
+        change.parameter.hold(&mut then, change.to);
         let jump = then.fly_after(Some(now));
         let unseen = then
-            .marks(key, &jump)
+            .marks(change.parameter, &jump)
             .filter(|marks| marks.stand(change.to) == Stand::Beyond)
             .map(|marks| marks.source);
         Self {
@@ -96,10 +94,6 @@ impl Proposal {
             cautions: caution::of(scenario, &then),
         }
     }
-}
-
-fn changed(change: &OneChange) -> &'static Key {
-    keys::key(change.key).expect("one of the numbers is changed")
 }
 
 impl Answer for Why {
@@ -148,7 +142,7 @@ impl Session {
     /// What a step of each lever gives. The largest gain stands first once the hand rests; none
     /// before the first answer stands.
     pub fn gains(&self) -> impl Iterator<Item = &Gain> {
-        let gain_of = |&place: &usize| self.why().gains[place].as_ref();
+        let gain_of = |&lever: &Lever| self.why().gains[lever].as_ref();
         self.why().order.iter().filter_map(gain_of)
     }
 
@@ -171,13 +165,13 @@ impl Session {
     /// Tries the change that the budget's sentence tells of.
     pub fn try_one_change(&mut self) {
         if let Some(change) = self.went().and_then(|went| went.budget.one_change) {
-            self.try_change(changed(&change), change.to);
+            self.try_change(change.parameter, change.to);
         }
     }
 
     /// Tries a lever's step; one that is not possible changes nothing.
-    pub fn try_step(&mut self, key: &str) {
-        let gain = self.gains().find(|gain| gain.key == key).cloned();
+    pub fn try_step(&mut self, lever: Lever) {
+        let gain = self.gains().find(|gain| gain.lever == lever).cloned();
         if let Some(gain) = gain.filter(|gain| gain.flown == Flown::Forward) {
             self.try_on(|scenario| step(scenario, &gain));
         }
@@ -190,8 +184,8 @@ impl Session {
 
 /// A lever's step, taken.
 fn step(scenario: &mut Scenario, gain: &Gain) {
-    let lever = LEVERS.iter().find(|lever| lever.key == gain.key);
-    if let (Some(lever), Some(change)) = (lever, gain.change) {
+    if let Some(change) = gain.change {
+        let lever = gain.lever;
         *scenario = lever.at(scenario, lever.value(scenario) + change);
     }
 }
@@ -199,21 +193,21 @@ fn step(scenario: &mut Scenario, gain: &Gain) {
 impl Why {
     fn work_out(&mut self, piece: usize, on: &Basis) {
         let Basis { scenario, jump, .. } = on;
-        match self.gains.get_mut(piece) {
-            Some(of_lever) => *of_lever = Some(gain(piece, scenario, jump)),
-            None if piece == COUNT => self.went = Some(Went::new(scenario, jump)),
+        match Lever::ALL.get(piece) {
+            Some(&lever) => self.gains[lever] = Some(gain(lever, scenario, jump)),
+            None if piece == Lever::COUNT => self.went = Some(Went::new(scenario, jump)),
             None => self.weights = Weights::more(scenario, jump),
         }
     }
 
     /// The largest gain first, what is not possible last.
     fn settle(&mut self) {
-        let worth = |&place: &usize| {
-            let gain = self.gains[place].as_ref();
+        let worth = |&lever: &Lever| {
+            let gain = self.gains[lever].as_ref();
             gain.and_then(|gain| gain.turns_gained)
                 .unwrap_or(f64::NEG_INFINITY)
         };
-        self.order = by_number((0..COUNT).collect(), |place| -worth(place));
+        self.order = by_number(Lever::ALL.into(), |lever| -worth(lever));
         self.unsettled = false;
     }
 }

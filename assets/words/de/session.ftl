@@ -204,8 +204,8 @@ picture = Der Springer, { $phase }, { $time } nach dem Absprung, bisher { $turns
 
 ## Was eine unsichere Eingabe allein an den Drehungen ausmacht.
 
-range-by-height = Durch die Sprunghöhe
-range-by-rate = Durch die Drehrate
+range-by-jump-height = Durch die Sprunghöhe
+range-by-takeoff-rate = Durch die Drehrate
 range-by-close-time = Durch die Schließzeit
 range-by-inertia-ratio = Durch die Trägheit, offen zu eng
 range-by-about = { $what } ± { $half_width }: was das allein an den Drehungen ausmacht. { $source }

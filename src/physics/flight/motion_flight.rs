@@ -28,11 +28,21 @@ pub struct MotionFlight<M> {
     constants: FlightConstants,
     pub(crate) motion: M,
     sample: FlightSample,
+    /// The next step that keeps the error small, s.
+    step_s: f64,
     landed: bool,
 }
 
 /// Most that the body turns in a step, rad; a planned flight keeps within this but for the fastest.
 const MOST_TURNED_RAD: f64 = 0.2;
+
+/// Most that the error of a step is estimated at, rad.
+const STEP_ERROR_RAD: f64 = 1e-8;
+
+/// How much of the step that would just keep within the error is taken, and how much longer a step may be
+/// than the one before.
+const CAUTION: f64 = 0.9;
+const MOST_GROWTH: f64 = 2.0;
 
 impl<M: JointMotion> MotionFlight<M> {
     /// A body that is let go and moves its joints like that.
@@ -58,6 +68,7 @@ impl<M: JointMotion> MotionFlight<M> {
             tree,
             constants,
             motion,
+            step_s: f64::INFINITY,
             landed: false,
         };
         flight.sample = flight.with_lowest_point(flight.sample);
@@ -111,6 +122,13 @@ impl<M: JointMotion> MotionFlight<M> {
             let from = self.sample;
             let t_s = self.next_s(until_s);
             let to = self.advanced_to(&from, t_s);
+            let taken_s = t_s - from.t_s;
+            let fits = libm::pow(STEP_ERROR_RAD / step_error_rad(&from, &to), 0.2);
+            if fits < 1.0 {
+                self.step_s = CAUTION * fits * taken_s;
+                continue;
+            }
+            self.step_s = self.step_s.max(taken_s * MOST_GROWTH.min(CAUTION * fits));
             if to.lowest_m < -UNDER_M {
                 self.sample = contact(&from, t_s, |t_s| self.advanced_to(&from, t_s));
                 self.landed = true;
@@ -127,7 +145,7 @@ impl<M: JointMotion> MotionFlight<M> {
         let now_s = self.sample.t_s;
         let sampling = self.motion.sampling_from(now_s);
         let turning_s = MOST_TURNED_RAD / self.sample.own_rate_rad_s.length();
-        let longest_s = sampling.longest_step_s.min(turning_s);
+        let longest_s = sampling.longest_step_s.min(turning_s).min(self.step_s);
         let end_s = until_s.min(sampling.smooth_until_s);
         let steps = libm::ceil((end_s - now_s) / longest_s);
         if steps > 1.0 {
@@ -157,4 +175,13 @@ impl<M: JointMotion> MotionFlight<M> {
             ..sample
         }
     }
+}
+
+/// The error of a step: a body that goes on turning as it does is carried round exactly, so it grows with
+/// the change of the rate, and with the third power of the angle turned.
+fn step_error_rad(from: &FlightSample, to: &FlightSample) -> f64 {
+    let step_s = to.t_s - from.t_s;
+    let rates = [from, to].map(|sample| sample.own_rate_rad_s);
+    let turned_rad = step_s * rates[0].length().max(rates[1].length());
+    step_s * (rates[1] - rates[0]).length() * turned_rad * turned_rad * turned_rad
 }

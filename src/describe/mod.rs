@@ -1,0 +1,4 @@
+//! Facts in words, in the language spoken.
+
+pub mod input;
+pub mod number;
