@@ -19,6 +19,9 @@ use crate::words::text;
 
 const APPLY: f32 = 76.0;
 
+/// Smallest letters beside the button; what needs smaller ones stands below it.
+const LEAST: f32 = 13.0;
+
 /// A lever that does it alone.
 pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
     let Some(proposal) = &single.proposal else {
@@ -130,22 +133,28 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let own = Rect::from_min_max(pos2(row.right() - APPLY, row.top()), row.max);
     let room = own.left() - row.left() - NEAR;
+    let size = style::fitting(ui.painter(), change, 16.0, room);
+    let fits = size >= LEAST;
+    let up = if fits { 11.0 } else { 0.0 };
     let painter = ui.painter();
     painter.text(
-        row.left_center() - vec2(0.0, 11.0),
+        row.left_center() - vec2(0.0, up),
         Align2::LEFT_CENTER,
         label,
         style::bold(17.0),
         INK.get(),
     );
-    let size = style::fitting(ui.painter(), change, 16.0, room);
-    painter.text(
-        row.left_center() + vec2(0.0, 11.0),
-        Align2::LEFT_CENTER,
-        change,
-        style::text(size),
-        INK.get(),
-    );
+    if fits {
+        painter.text(
+            row.left_center() + vec2(0.0, 11.0),
+            Align2::LEFT_CENTER,
+            change,
+            style::text(size),
+            INK.get(),
+        );
+    } else {
+        ui.label(RichText::new(change).size(16.0));
+    }
     let name = format!("apply:{name}");
     let accessible_name = say!("panel-try-change", what = label, change = change);
     Button::text(&name, text("panel-try-it"))
