@@ -13,6 +13,7 @@ use super::style::{self, APART, ICE, INK, NEAR, SLATE, SNOW, TOUCH};
 use super::transport::{button, labelled};
 use super::{accessibility, targets, undo};
 use crate::appearance::{Light, choose, chosen as look_chosen};
+use crate::describe::start::shown_name;
 use crate::say;
 use crate::scenario::starts;
 use crate::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
@@ -121,7 +122,7 @@ fn share_menu(response: &Response, two: bool) -> Option<PageCommand> {
 /// The name of what is open, and behind it the list of starting points.
 fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     let response = button(ui, "starts", rect, false);
-    let name = starts::shown_name(&session.scenario().name);
+    let name = shown_name(&session.scenario().name);
     accessibility::button(&response, &say!("panel-starts-open", name = name));
     let painter = ui
         .painter()

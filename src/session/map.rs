@@ -10,12 +10,12 @@ pub use levers::Levers;
 pub use picture::Picture;
 
 use super::Session;
-use crate::analysis::caution;
+use crate::analysis::caution::{self, Caution};
 use crate::analysis::map::{Axis, TurnMap};
 use crate::analysis::weights::OBSERVED;
 use crate::scenario::HandsKeep;
 use crate::scenario::parameter::Parameter;
-use crate::words::{Message, text};
+use crate::words::text;
 
 /// Nodes along each side of the whole map.
 pub const NODES: usize = 61;
@@ -118,7 +118,7 @@ impl Session {
             side.parameter().hold(&mut most, now.max(side.at(1.0)));
         }
         let said = caution::of(&self.document.scenario, &most).into_iter();
-        let cautions = said.map(Message::text);
+        let cautions = said.map(Caution::text);
         if !self.map.levers.weights() {
             return cautions.collect();
         }

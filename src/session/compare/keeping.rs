@@ -4,10 +4,11 @@
 use std::collections::HashMap;
 use std::fmt;
 
+use crate::describe::start::shown_name;
 use crate::say;
+use crate::scenario::Scenario;
 use crate::scenario::file::Opened;
 use crate::scenario::fly::Owed;
-use crate::scenario::{Scenario, starts};
 use crate::session::collection::kept::Unreadable;
 use crate::session::collection::{Collection, Id};
 use crate::session::{Question, Session};
@@ -192,7 +193,7 @@ impl Session {
 
     fn as_shown(&self) -> Scenario {
         Scenario {
-            name: starts::shown_name(&self.scenario().name).to_owned(),
+            name: shown_name(&self.scenario().name).to_owned(),
             ..self.scenario().clone()
         }
     }
