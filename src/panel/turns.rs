@@ -9,9 +9,9 @@ use super::beyond::steady_height;
 use super::style::{self, AMBER, APART, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::uncertainty;
 
+use crate::describe::start::shown_note;
 use crate::say;
 use crate::scenario::call::Call;
-use crate::scenario::starts;
 use crate::scenario::uncertainty::Range;
 use crate::session::Session;
 use crate::session::readings::{
@@ -279,7 +279,7 @@ fn without_sign(whole: &str) -> &str {
 
 /// What has been opened, and that it is invented or whose it is.
 pub fn note(ui: &mut Ui, session: &Session) {
-    let note = starts::shown_note(&session.scenario().note);
+    let note = shown_note(&session.scenario().note);
     if !note.is_empty() {
         ui.label(RichText::new(note).size(14.5).color(SLATE.get()));
         ui.add_space(NEAR);

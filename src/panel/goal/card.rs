@@ -40,14 +40,20 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
                 proposal.value,
             );
             let change = format!("{values}  ({change})");
-            if head(ui, single.lever.key(), single.label.text(), &change) && fits {
+            if head(
+                ui,
+                single.lever.key(),
+                single.lever.parameter().label(),
+                &change,
+            ) && fits
+            {
                 session.apply_single(single.lever);
             }
             track(ui, session, single, proposal);
             let open = verdict(
                 ui,
                 single.lever.key(),
-                single.label.text(),
+                single.lever.parameter().label(),
                 single.judgement.verdict,
             );
             with_verdict(ui, session, &single.judgement, &proposal.beyond_seen, open);
@@ -63,7 +69,11 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
 
 /// A lever that cannot, in a line.
 pub fn unable(ui: &mut Ui, session: &Session, single: &Single, fits: bool) {
-    let said = format!("{}: {}", single.label.text(), words::most(session, single));
+    let said = format!(
+        "{}: {}",
+        single.lever.parameter().label(),
+        words::most(session, single)
+    );
     let colour = if fits { INK.get() } else { FROST.get() };
     ui.label(RichText::new(said).size(16.0).color(colour));
 }
