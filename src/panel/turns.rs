@@ -11,9 +11,9 @@ use super::style::{
 };
 use super::uncertainty;
 
+use crate::describe::start::shown_note;
 use crate::say;
 use crate::scenario::call::Call;
-use crate::scenario::starts;
 use crate::scenario::uncertainty::Range;
 use crate::session::Session;
 use crate::session::readings::{
@@ -282,7 +282,7 @@ fn without_sign(whole: &str) -> &str {
 
 /// The note of the jump: where it comes from.
 pub fn note(ui: &mut Ui, session: &Session) {
-    let note = starts::shown_note(&session.scenario().note);
+    let note = shown_note(&session.scenario().note);
     if !note.is_empty() {
         ui.label(RichText::new(note).size(14.5).color(WEAK_TEXT.get()));
         ui.add_space(GAP);

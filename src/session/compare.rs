@@ -8,19 +8,50 @@ pub use kept::CameTo;
 use kept::KeptResults;
 pub use reference::{Reference, Which};
 
+use std::mem;
+
 use describe::{Compared, signed_text, turns_text};
 pub(super) use reference::SavedReference;
 
+use super::answers::{Answer, Basis};
 use super::collection::Entry;
 use super::readings::{Group, Reading, line, verdict_text};
 use super::{Session, beyond};
 use crate::say;
+use crate::scenario::Scenario;
 use crate::words::{decimal, text};
 
 #[derive(Debug, Default)]
 pub(super) struct Compare {
     compared: Option<Compared>,
+    due: bool,
     kept: KeptResults,
+}
+
+impl Answer for Compare {
+    /// The flight, and what it is compared with, by its name. The kept jumps are looked at one by one.
+    type Depends = (u64, Option<(String, Scenario)>);
+
+    fn depends(on: &Basis) -> Self::Depends {
+        let reference = on
+            .reference
+            .map(|it| (it.name.clone(), it.scenario.clone()));
+        (on.generation, reference)
+    }
+
+    fn ask(&mut self, _: &Basis, _: Option<&Self::Depends>) {
+        self.due = true;
+    }
+
+    fn poll(&mut self, on: &Basis) -> bool {
+        if let Some(Reference { name, scenario, .. }) = on.reference
+            && mem::take(&mut self.due)
+        {
+            self.compared = Some(Compared::new(name, scenario, on.scenario));
+            return true;
+        }
+        self.kept.fly_next(on.kept)
+    }
 }
 
 impl Session {
@@ -28,29 +59,12 @@ impl Session {
     /// nothing to compare with.
     pub fn compared(&self) -> Option<&Compared> {
         self.reference()?;
-        self.compare.compared.as_ref()
+        self.answers.compare.result().compared.as_ref()
     }
 
     /// What a kept jump came to, once it is known.
     pub fn came_to(&self, entry: &Entry) -> Option<CameTo> {
-        self.compare.kept.of(entry)
-    }
-
-    /// Does the next piece; whether there was one.
-    pub(super) fn poll_compare(&mut self) -> bool {
-        let Compare { compared, kept } = &mut self.compare;
-        if let Some(reference) = &self.reference {
-            let (name, scenario) = (&*reference.name, &reference.scenario);
-            let present = &self.document.scenario;
-            if !compared
-                .as_ref()
-                .is_some_and(|it| it.is_of(name, scenario, present))
-            {
-                *compared = Some(Compared::new(name, scenario, present));
-                return true;
-            }
-        }
-        kept.fly_next(self.library.collection())
+        self.answers.compare.result().kept.of(entry)
     }
 
     pub(super) fn compare_readings(&self) -> Vec<Reading> {

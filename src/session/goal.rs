@@ -9,8 +9,10 @@ pub use own::SavedGoal;
 use serde::{Deserialize, Serialize};
 
 use super::Session;
+use super::answers::{Answer, Basis};
 use super::readings::Reading;
 use super::stepping::moved;
+use crate::analysis::caution::Caution;
 use crate::analysis::combination::{Combination, CombinationSearch};
 use crate::analysis::goal::{GOAL_TURNS, Goal, MET_TURNS, Single};
 use crate::analysis::lever::{Lever, PerLever, Season};
@@ -18,7 +20,7 @@ use crate::analysis::limits::{Limits, Verdict};
 use crate::analysis::weights::{KEEPS, Needed};
 use crate::order::by_number;
 use crate::scenario::call::QUARTER_BAND_FROM_DEG;
-use crate::words::Message;
+use crate::scenario::fly::Jump;
 
 /// How many turns are asked for.
 #[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
@@ -47,18 +49,9 @@ pub(super) struct GoalAnswer {
     combination: Option<Combination>,
     /// Beside the answer: what the hands would have to hold, by what is kept.
     weights: [Option<Needed>; KEEPS.len()],
-    /// What the pieces that are done answer.
-    asked: Option<Asked>,
-    /// Which are: the levers' answers, the joint one, then the weights.
+    /// Which pieces answer what is asked: the levers', the joint one, then the weights.
     done: [bool; PIECES],
     search: Option<CombinationSearch>,
-}
-
-/// What tells one question from another: the flight, and what is asked of it.
-#[derive(Debug, Clone, PartialEq)]
-struct Asked {
-    generation: u64,
-    settings: GoalSettings,
 }
 
 /// What is asked for, and of whom.
@@ -70,50 +63,21 @@ pub(super) struct GoalSettings {
 }
 
 impl Session {
-    /// Does the next piece, unless a hand is at work; whether there was one.
-    pub(super) fn poll_goal(&mut self) -> bool {
-        if self.dragging {
-            return false;
-        }
-        let asked = self.asked();
-        let goal_turns = self.goal_turns();
-        let GoalSettings { limits, season, .. } = &self.goal_settings;
-        let goal = Goal::new(
-            &self.document.scenario,
-            &self.jump,
-            goal_turns,
-            limits,
-            season,
-        );
-        self.goal.poll(asked, &goal)
-    }
-
-    fn asked(&self) -> Asked {
-        Asked {
-            generation: self.generation,
-            settings: self.goal_settings.clone(),
-        }
+    const fn goal(&self) -> &GoalAnswer {
+        self.answers.goal.result()
     }
 
     /// Whether what is done answers what is asked now.
     fn is_answered(&self) -> bool {
-        self.goal.asked.as_ref() == Some(&self.asked())
+        let asked_for = self.answers.goal.asked_for();
+        asked_for.is_some_and(|(generation, settings)| {
+            *generation == self.generation && *settings == self.goal_settings
+        })
     }
 
     /// Turns in all that are asked for.
     pub fn goal_turns(&self) -> f64 {
-        let owed = self.jump.owed.map(|owed| owed.turns);
-        let turns = match (self.goal_settings.target, owed) {
-            (GoalTurns::Turns(turns), _) => turns,
-            (GoalTurns::Full, Some(owed)) => owed,
-            // On the safe side of the limit by what a proposal may miss.
-            (GoalTurns::NotCalled, Some(owed)) => owed - QUARTER_BAND_FROM_DEG / 360.0 + MET_TURNS,
-            // A free jump owes nothing: half a turn more, to the half.
-            (GoalTurns::Full | GoalTurns::NotCalled, None) => {
-                0.5 * (2.0 * self.jump.turns + 1.0).floor()
-            }
-        };
-        turns.clamp(GOAL_TURNS[0], GOAL_TURNS[1])
+        self.goal_settings.turns(&self.jump)
     }
 
     pub const fn target(&self) -> GoalTurns {
@@ -139,7 +103,8 @@ impl Session {
     /// effort before the others; and whether each still fits the question.
     pub fn singles(&self) -> Vec<(&Single, bool)> {
         let current = self.is_answered();
-        let all: Vec<(&Single, bool)> = (self.goal.singles.iter().zip(&self.goal.done))
+        let goal = self.goal();
+        let all: Vec<(&Single, bool)> = (goal.singles.iter().zip(&goal.done))
             .filter_map(|((_, single), done)| Some((single.as_ref()?, current && *done)))
             .collect();
         let all = by_number(all, |(single, _)| {
@@ -152,22 +117,22 @@ impl Session {
 
     /// The smallest joint change, and whether it still fits the question.
     pub fn combination(&self) -> (Option<&Combination>, bool) {
-        let fits = self.is_answered() && self.goal.done[JOINT];
-        (self.goal.combination.as_ref(), fits)
+        let fits = self.is_answered() && self.goal().done[JOINT];
+        (self.goal().combination.as_ref(), fits)
     }
 
     /// What the hands would have to hold, under every assumption as far as it has been worked out, and
     /// whether that still fits the question. No proposal.
     pub fn weights_needed(&self) -> impl Iterator<Item = (&Needed, bool)> {
         let current = self.is_answered();
-        let done = &self.goal.done[JOINT + 1..];
-        (self.goal.weights.iter().zip(done))
+        let done = &self.goal().done[JOINT + 1..];
+        (self.goal().weights.iter().zip(done))
             .filter_map(move |(needed, done)| Some((needed.as_ref()?, current && *done)))
     }
 
     /// Tries what a single lever needs.
     pub fn apply_single(&mut self, lever: Lever) {
-        let single = self.goal.singles[lever].as_ref();
+        let single = self.goal().singles[lever].as_ref();
         let proposal = single.and_then(|single| single.proposal.as_ref());
         if let Some(value) = proposal.map(|proposal| proposal.value) {
             self.try_on(|scenario| *scenario = lever.at(scenario, value));
@@ -176,7 +141,7 @@ impl Session {
 
     /// Tries the smallest joint change.
     pub fn apply_combination(&mut self) {
-        let Some(combination) = self.goal.combination.clone() else {
+        let Some(combination) = self.goal().combination.clone() else {
             return;
         };
         self.try_on(|scenario| {
@@ -193,13 +158,13 @@ impl Session {
             .flat_map(|proposal| &proposal.cautions);
         let combination =
             (self.combination().0.into_iter()).flat_map(|combination| &combination.cautions);
-        let mut said: Vec<Message> = Vec::new();
+        let mut said: Vec<Caution> = Vec::new();
         for caution in singles.chain(combination) {
             if !said.contains(caution) {
                 said.push(*caution);
             }
         }
-        said.into_iter().map(Message::text).collect()
+        said.into_iter().map(Caution::text).collect()
     }
 
     pub(super) fn goal_readings(&self) -> Vec<Reading> {
@@ -207,17 +172,48 @@ impl Session {
     }
 }
 
-impl GoalAnswer {
-    /// Does the next piece; whether there was one.
-    fn poll(&mut self, asked: Asked, goal: &Goal) -> bool {
-        if self.asked.as_ref() != Some(&asked) {
-            self.asked = Some(asked);
-            self.done = [false; PIECES];
-            self.search = None;
+impl GoalSettings {
+    /// Turns in all that are asked of a jump.
+    fn turns(&self, jump: &Jump) -> f64 {
+        let owed = jump.owed.map(|owed| owed.turns);
+        let turns = match (self.target, owed) {
+            (GoalTurns::Turns(turns), _) => turns,
+            (GoalTurns::Full, Some(owed)) => owed,
+            // On the safe side of the limit by what a proposal may miss.
+            (GoalTurns::NotCalled, Some(owed)) => owed - QUARTER_BAND_FROM_DEG / 360.0 + MET_TURNS,
+            // A free jump owes nothing: half a turn more, to the half.
+            (GoalTurns::Full | GoalTurns::NotCalled, None) => {
+                0.5 * (2.0 * jump.turns + 1.0).floor()
+            }
+        };
+        turns.clamp(GOAL_TURNS[0], GOAL_TURNS[1])
+    }
+}
+
+impl Answer for GoalAnswer {
+    /// The flight, and what is asked of it.
+    type Depends = (u64, GoalSettings);
+
+    fn depends(on: &Basis) -> Self::Depends {
+        (on.generation, on.goal.clone())
+    }
+
+    fn ask(&mut self, _: &Basis, _: Option<&Self::Depends>) {
+        self.done.fill(false);
+        self.search = None;
+    }
+
+    /// Unless a hand is at work.
+    fn poll(&mut self, on: &Basis) -> bool {
+        if on.dragging {
+            return false;
         }
         let Some(place) = self.done.iter().position(|done| !done) else {
             return false;
         };
+        let GoalSettings { limits, season, .. } = on.goal;
+        let turns = on.goal.turns(on.jump);
+        let goal = &Goal::new(on.scenario, on.jump, turns, limits, season);
         if place == JOINT {
             return self.search_on(goal);
         }
@@ -230,7 +226,9 @@ impl GoalAnswer {
         self.done[place] = true;
         true
     }
+}
 
+impl GoalAnswer {
     fn search_on(&mut self, goal: &Goal) -> bool {
         let Some(mut search) = self.search.take() else {
             let singles = self.singles.iter().filter_map(|(_, single)| single.clone());

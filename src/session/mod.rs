@@ -3,6 +3,7 @@
 //! Screens read it and call its methods; it knows no screen.
 
 mod action;
+mod answers;
 pub mod beyond;
 pub mod collection;
 pub mod compare;
@@ -34,14 +35,14 @@ use crate::scenario::beyond::Respect;
 use crate::scenario::fly::Jump;
 use crate::scenario::parameter::Parameter;
 use crate::scenario::starts;
-use crate::scenario::uncertainty::Range;
 use crate::scenario::units::Units;
 use crate::words::text;
 pub use action::Action;
+use answers::{Answers, Basis};
 use collection::saved::FileKind;
-use compare::{Compare, Reference};
+use compare::Reference;
 pub use document::{Attempt, Document};
-use goal::{GoalAnswer, GoalSettings};
+use goal::GoalSettings;
 pub use history::{Change, History, MOST_STEPS};
 pub use library::Library;
 pub use playback::{AFTER_S, BEFORE_S, FRAME_S, Playback, SPEEDS};
@@ -49,7 +50,6 @@ pub use policy::Policy;
 pub use question::Question;
 use uncertainty::UncertaintyInputs;
 pub use visit::VisitState;
-use why::Why;
 
 /// The jump on the screen.
 #[derive(Debug)]
@@ -69,16 +69,10 @@ pub struct Session {
     /// The document's attempt to compare with, flown.
     reference: Option<Reference>,
     library: Library,
-    why: Why,
+    answers: Answers,
     goal_settings: GoalSettings,
-    goal: GoalAnswer,
-    held_weights: weights::Held,
-    /// Of this very jump; none when not asked for.
-    range: Option<Range>,
-    compare: Compare,
     question: Question,
-    map: map::Map,
-    marks: marks::MarksAnswer,
+    map_levers: map::Levers,
     computing: bool,
     pub units: Units,
     pub playback: Playback,
@@ -114,15 +108,10 @@ impl Session {
             tried_generation: None,
             reference: None,
             library: Library::default(),
-            why: Why::default(),
+            answers: Answers::default(),
             goal_settings: GoalSettings::default(),
-            goal: GoalAnswer::default(),
-            held_weights: weights::Held::default(),
-            range: None,
-            compare: Compare::default(),
             question: Question::default(),
-            map: map::Map::default(),
-            marks: marks::MarksAnswer::default(),
+            map_levers: map::Levers::default(),
             computing: false,
             units: Units::default(),
             playback: Playback::default(),
@@ -132,6 +121,37 @@ impl Session {
             notice: None,
             earlier_body_unreported: false,
         }
+    }
+
+    /// The answers, and all that they can depend on.
+    fn answers_and_basis(&mut self) -> (&mut Answers, Basis<'_>) {
+        let Self {
+            document,
+            jump,
+            generation,
+            tried_generation,
+            dragging,
+            reference,
+            library,
+            goal_settings,
+            map_levers,
+            uncertainty,
+            answers,
+            ..
+        } = self;
+        let basis = Basis {
+            scenario: &document.scenario,
+            jump,
+            generation: *generation,
+            is_tried: *tried_generation == Some(*generation),
+            dragging: *dragging,
+            reference: reference.as_ref(),
+            kept: library.collection(),
+            goal: goal_settings,
+            levers: map_levers,
+            uncertainty,
+        };
+        (answers, basis)
     }
 
     pub const fn document(&self) -> &Document {

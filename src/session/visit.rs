@@ -137,7 +137,7 @@ impl Session {
                 let visit = read.visit;
                 self.units = visit.units;
                 self.question = visit.question;
-                self.map.levers = visit.map;
+                self.map_levers = visit.map;
                 self.greeted = visit.greeted;
                 self.earlier_body_unreported |= read.earlier_body;
                 let history =

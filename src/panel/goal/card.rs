@@ -42,14 +42,20 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
                 proposal.value,
             );
             let change = format!("{values}  ({change})");
-            if title_row(ui, single.lever.key(), single.label.text(), &change) && fits {
+            if title_row(
+                ui,
+                single.lever.key(),
+                single.lever.parameter().label(),
+                &change,
+            ) && fits
+            {
                 session.apply_single(single.lever);
             }
             track(ui, session, single, proposal);
             let open = verdict(
                 ui,
                 single.lever.key(),
-                single.label.text(),
+                single.lever.parameter().label(),
                 single.judgement.verdict,
             );
             verdict_notes(ui, session, &single.judgement, &proposal.beyond_seen, open);
@@ -65,7 +71,11 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
 
 /// A lever that is not enough alone, in one line.
 pub fn unable(ui: &mut Ui, session: &Session, single: &Single, fits: bool) {
-    let said = format!("{}: {}", single.label.text(), words::most(session, single));
+    let said = format!(
+        "{}: {}",
+        single.lever.parameter().label(),
+        words::most(session, single)
+    );
     let colour = if fits { TEXT.get() } else { LINE.get() };
     ui.label(RichText::new(said).size(16.0).color(colour));
 }

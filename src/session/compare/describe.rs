@@ -48,11 +48,6 @@ impl Compared {
         }
     }
 
-    /// Whether it compares just these.
-    pub fn is_of(&self, name: &str, reference: &Scenario, present: &Scenario) -> bool {
-        self.reference == name && self.scenarios.each_ref() == [reference, present]
-    }
-
     /// Hundredths of a turn, as the parts add up to.
     pub const fn whole(&self) -> i64 {
         self.turns[1] - self.turns[0]
