@@ -12,6 +12,8 @@ pub mod words;
 pub use turns_aloft_physics as physics;
 
 #[cfg(all(feature = "page", target_arch = "wasm32"))]
+pub mod current_session;
+#[cfg(all(feature = "page", target_arch = "wasm32"))]
 pub mod page;
 #[cfg(feature = "panels")]
 pub mod panel;

@@ -10,6 +10,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use super::dom;
 use super::panels::PageCommandSent;
 use super::wake::wake;
+use crate::current_session::CurrentSession;
 use crate::panel::PageCommand;
 use crate::session::{Document, Session};
 use crate::words::text;
@@ -85,7 +86,7 @@ fn listen() {
     changed.forget();
 }
 
-fn take_in(mut session: ResMut<Session>) {
+fn take_in(mut session: ResMut<CurrentSession>) {
     for news in NEWS.take() {
         match news {
             News::NewAddress => restore(&mut session),
@@ -97,7 +98,7 @@ fn take_in(mut session: ResMut<Session>) {
 /// Makes the link that was asked for.
 fn grant(
     mut commands: MessageReader<PageCommandSent>,
-    mut session: ResMut<Session>,
+    mut session: ResMut<CurrentSession>,
     mut offered: ResMut<Offered>,
 ) {
     for PageCommandSent(command) in commands.read() {
@@ -137,7 +138,7 @@ fn copy(link: &str) {
 }
 
 /// Takes the link out of the address once the jump is no longer the one in it.
-pub fn withdraw(session: Res<Session>, mut offered: ResMut<Offered>) {
+pub fn withdraw(session: Res<CurrentSession>, mut offered: ResMut<Offered>) {
     let leads_elsewhere = |offered: &Document| offered != session.document();
     if offered.0.as_ref().is_some_and(leads_elsewhere) {
         offered.0 = None;

@@ -21,7 +21,7 @@ use web_sys::{Element, HtmlElement, HtmlInputElement, KeyboardEvent};
 
 use super::dom;
 use super::wake::wake;
-use crate::session::Session;
+use crate::current_session::CurrentSession;
 
 pub fn plugin(app: &mut App) {
     listen();
@@ -227,7 +227,7 @@ fn send_events(mut inputs: Query<&mut EguiInput>) {
 fn update(
     mut contexts: Query<(&EguiOutput, &mut EguiContext)>,
     mut elements: NonSendMut<Elements>,
-    session: Res<Session>,
+    session: Res<CurrentSession>,
     time: Res<Time<Real>>,
     mut next: Local<Duration>,
 ) {

@@ -11,6 +11,7 @@ use web_sys::{Blob, BlobPropertyBag, DragEvent, File, HtmlAnchorElement, HtmlInp
 use super::panels::PageCommandSent;
 use super::wake::wake;
 use super::{dom, language};
+use crate::current_session::CurrentSession;
 use crate::panel::PageCommand;
 use crate::say;
 use crate::scenario::reading::text_of;
@@ -117,7 +118,7 @@ fn read(file: &File, inbox: Inbox) {
 /// Does what the bar asked for.
 fn grant(
     mut commands: MessageReader<PageCommandSent>,
-    mut session: ResMut<Session>,
+    mut session: ResMut<CurrentSession>,
     doorway: Option<NonSend<Doorway>>,
 ) {
     for PageCommandSent(command) in commands.read() {
@@ -147,7 +148,7 @@ fn offer(session: &mut Session, name: &str, content: &str) {
     }
 }
 
-fn take_in(mut session: ResMut<Session>, doorway: Option<NonSend<Doorway>>) {
+fn take_in(mut session: ResMut<CurrentSession>, doorway: Option<NonSend<Doorway>>) {
     let Some(doorway) = doorway else {
         return;
     };

@@ -9,7 +9,7 @@ use bevy::winit::{UpdateMode, WinitSettings};
 use bevy_egui::{EguiInput, EguiPreUpdateSet, egui};
 
 use super::dom;
-use crate::session::Session;
+use crate::current_session::CurrentSession;
 
 /// Frames drawn before the page counts as ready: the panels get their fonts in the first, the
 /// stage its shaders in the second.
@@ -34,7 +34,7 @@ pub fn plugin(app: &mut App) {
 }
 
 /// Moves the playhead on by the time that has passed since the last frame.
-fn advance(time: Res<Time<Real>>, mut session: ResMut<Session>) {
+fn advance(time: Res<Time<Real>>, mut session: ResMut<CurrentSession>) {
     if session.playback.playing {
         // After a pause of the page itself the flight goes on where it was.
         session.advance(time.delta_secs_f64().min(LONGEST_FRAME_S));
@@ -53,14 +53,14 @@ fn drop_unchanged_modifiers(mut inputs: Query<&mut EguiInput>, mut last: Local<e
 }
 
 /// Works on the answer in sight without keeping the next frame waiting.
-pub fn poll(mut session: ResMut<Session>) {
+pub fn poll(mut session: ResMut<CurrentSession>) {
     let started = Instant::now();
     session.poll(|| started.elapsed() < COMPUTING);
 }
 
 fn choose_frame_pacing(
     mut settings: ResMut<WinitSettings>,
-    session: Res<Session>,
+    session: Res<CurrentSession>,
     mut frames: Local<u32>,
 ) {
     *frames = frames.saturating_add(1);

@@ -4,6 +4,7 @@ use bevy::prelude::*;
 use web_sys::Storage;
 
 use super::{address, dom};
+use crate::current_session::CurrentSession;
 use crate::session::{Session, VisitState};
 use crate::words;
 
@@ -27,7 +28,7 @@ pub fn restore(session: &mut Session) {
 
 /// Keeps the session once it has come to rest after a change.
 fn keep(
-    mut session: ResMut<Session>,
+    mut session: ResMut<CurrentSession>,
     mut last: Local<Option<VisitState>>,
     mut warned: Local<bool>,
 ) {

@@ -11,6 +11,7 @@ use web_sys::Storage;
 use super::dom;
 use super::kept::storage;
 use super::wake::wake;
+use crate::current_session::CurrentSession;
 use crate::say;
 use crate::session::Session;
 use crate::session::collection::Collection;
@@ -139,7 +140,7 @@ fn listen() {
 }
 
 /// Follows what another page does to the kept jumps.
-fn follow(mut session: ResMut<Session>, mut kept_storage: ResMut<KeptStorage>) {
+fn follow(mut session: ResMut<CurrentSession>, mut kept_storage: ResMut<KeptStorage>) {
     if CHANGED.take()
         && let Some(storage) = storage()
     {
@@ -148,7 +149,7 @@ fn follow(mut session: ResMut<Session>, mut kept_storage: ResMut<KeptStorage>) {
 }
 
 /// Keeps every change of the kept jumps at once.
-fn keep(mut session: ResMut<Session>, mut kept_storage: ResMut<KeptStorage>) {
+fn keep(mut session: ResMut<CurrentSession>, mut kept_storage: ResMut<KeptStorage>) {
     kept_storage.tell(&mut session);
     let kept = session.library().collection();
     let is_kept = |it: &Arc<Collection>| Arc::ptr_eq(it, kept) || it == kept;

@@ -21,6 +21,7 @@ use bevy::window::{PresentMode, WindowPlugin};
 use bevy_egui::EguiPlugin;
 use wasm_bindgen::prelude::wasm_bindgen;
 
+use crate::current_session::CurrentSession;
 use crate::panel;
 use crate::session::Session;
 use crate::stage::StagePlugin;
@@ -57,7 +58,7 @@ pub fn run() {
             ..default()
         }))
         .add_plugins(EguiPlugin::default())
-        .insert_resource(session)
+        .insert_resource(CurrentSession(session))
         .insert_resource(kept_storage)
         .add_plugins((
             wake::plugin,

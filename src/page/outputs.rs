@@ -5,6 +5,7 @@ use bevy::prelude::*;
 use web_sys::Element;
 
 use super::{dom, frame_pacing};
+use crate::current_session::CurrentSession;
 use crate::session::Session;
 use crate::session::readings::{Reading, picture, readings, summary};
 
@@ -14,7 +15,7 @@ pub fn plugin(app: &mut App) {
 
 /// Brings the text up to date whenever the jump is at rest: no slider held, not playing, the answer
 /// in sight complete.
-fn follow(session: Res<Session>, mut last: Local<Vec<Reading>>, mut said: Local<String>) {
+fn follow(session: Res<CurrentSession>, mut last: Local<Vec<Reading>>, mut said: Local<String>) {
     let notice = session.notice().unwrap_or_default();
     if *said != notice {
         notice.clone_into(&mut said);

@@ -3,8 +3,8 @@
 use bevy::prelude::*;
 use bevy_egui::{EguiContexts, EguiPrimaryContextPass};
 
+use crate::current_session::CurrentSession;
 use crate::panel::{self, PageCommand, Panels};
-use crate::session::Session;
 use crate::stage::{Orbit, StageArea};
 
 /// Everything that the panels do.
@@ -27,7 +27,7 @@ pub fn plugin(app: &mut App) {
 fn show(
     mut contexts: EguiContexts,
     mut panels: ResMut<PanelState>,
-    mut session: ResMut<Session>,
+    mut session: ResMut<CurrentSession>,
     mut area: ResMut<StageArea>,
     mut orbit: ResMut<Orbit>,
     mut commands: MessageWriter<PageCommandSent>,

@@ -53,7 +53,6 @@ pub use visit::VisitState;
 
 /// The jump on the screen.
 #[derive(Debug)]
-#[cfg_attr(feature = "page", derive(bevy::prelude::Resource))]
 pub struct Session {
     document: Document,
     history: History,

@@ -31,10 +31,10 @@ use bevy_egui::EguiPostUpdateSet;
 pub use orbit::Orbit;
 use theme::Themed;
 
+use crate::current_session::CurrentSession;
 use crate::physics::flight::{Flight, Pose};
-use crate::session::Session;
 
-/// All that is drawn in 3D. Needs a [`Session`], Bevy's default plugins and egui's.
+/// All that is drawn in 3D. Needs a [`CurrentSession`], Bevy's default plugins and egui's.
 pub struct StagePlugin;
 
 /// Where on the window the picture is meant to be looked at, logical px; set by the panels. The
@@ -99,7 +99,7 @@ impl Plugin for StagePlugin {
                 PostUpdate,
                 (read_session, read_reference)
                     .in_set(StageSystems::Read)
-                    .run_if(resource_exists::<Session>),
+                    .run_if(resource_exists::<CurrentSession>),
             )
             .add_plugins((
                 theme::plugin,
@@ -117,7 +117,7 @@ impl Plugin for StagePlugin {
 
 fn read_session(
     mut commands: Commands,
-    session: Res<Session>,
+    session: Res<CurrentSession>,
     flight: Option<ResMut<ShownFlight>>,
     moment: Option<ResMut<ShownSample>>,
 ) {
@@ -150,7 +150,7 @@ fn read_session(
 }
 
 fn read_reference(
-    session: Res<Session>,
+    session: Res<CurrentSession>,
     mut reference: ResMut<ShownReference>,
     mut moment: ResMut<ReferenceSample>,
 ) {
