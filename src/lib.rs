@@ -2,6 +2,7 @@
 
 pub mod analysis;
 pub mod appearance;
+pub mod describe;
 mod order;
 pub mod scenario;
 pub mod session;

@@ -6,16 +6,16 @@
 //! College of Sport Science). Boys of 12 to 15: yearly means up to 39.9 cm (Tian et al. 2023,
 //! abstract). Men: 0.7 s in the air (press). Peaks of 440 rpm: common practice, no source.
 
-use turns_aloft::analysis::effort_marks::{self, MARKED};
+use turns_aloft::analysis::effort_marks;
 use turns_aloft::analysis::goal::{GOAL_TURNS, Goal, Single};
-use turns_aloft::analysis::lever::{LEVERS, Season, place};
+use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict, marks};
 use turns_aloft::analysis::steps::ranked;
 use turns_aloft::physics::efforts::JointGroup;
 use turns_aloft::physics::segments::SegmentTable;
-use turns_aloft::scenario::beyond::{CLOSING, HEIGHT, OPENING, PEAK_RATE, Respect};
+use turns_aloft::scenario::beyond::{Respect, RespectOf};
 use turns_aloft::scenario::ground::Ground;
-use turns_aloft::scenario::keys::key;
+use turns_aloft::scenario::parameter::{Movement, Parameter};
 use turns_aloft::scenario::seen::Stand;
 use turns_aloft::scenario::strength;
 use turns_aloft::scenario::units::RateUnit;
@@ -24,6 +24,9 @@ use turns_aloft::session::compare::Which;
 use turns_aloft::session::goal::GoalTurns;
 use turns_aloft::session::readings::{readings, summary};
 use turns_aloft::session::{Question, Session};
+
+const CLOSING: RespectOf = RespectOf::Torque(Movement::Closing);
+const OPENING: RespectOf = RespectOf::Torque(Movement::Opening);
 
 fn start(name: &str) -> Scenario {
     starts::named(name).expect("a start").scenario.clone()
@@ -42,13 +45,13 @@ fn jumper(table: SegmentTable, stature_m: f64, jump_height_m: f64) -> Scenario {
 
 /// How a jump's height stands, by the marks on its slider.
 fn height_stands(scenario: &Scenario) -> Stand {
-    let lever = place("jump_height_m").expect("a lever");
+    let lever = Lever::named("jump_height_m").expect("a lever");
     let marks = marks(lever, scenario, &scenario.fly());
     marks.stand(scenario.jump_height_m)
 }
 
-fn keys(respects: &[Respect]) -> Vec<&'static str> {
-    respects.iter().map(|respect| respect.key).collect()
+fn keys(respects: &[Respect]) -> Vec<RespectOf> {
+    respects.iter().map(|respect| respect.of).collect()
 }
 
 #[test]
@@ -76,9 +79,9 @@ fn heights_are_marked_by_sex_and_size() {
         let describe = format!("{table:?} {stature_m} {height_m}");
         assert_eq!(height_stands(&scenario), stands, "{describe}");
         let jump = scenario.fly();
-        let beyond = keys(&scenario.beyond_seen(&jump)).contains(&HEIGHT);
+        let beyond = keys(&scenario.beyond_seen(&jump)).contains(&RespectOf::Height);
         assert_eq!(beyond, stands == Beyond, "{describe}");
-        let not_known = keys(&scenario.not_known_for_size(&jump)).contains(&HEIGHT);
+        let not_known = keys(&scenario.not_known_for_size(&jump)).contains(&RespectOf::Height);
         assert_eq!(not_known, stands == NotKnown, "{describe}");
     }
 }
@@ -101,8 +104,8 @@ fn a_childs_trampoline_is_not_known() {
         };
         assert_eq!(height_stands(&scenario), stands);
         let jump = scenario.fly();
-        assert!(!keys(&scenario.beyond_seen(&jump)).contains(&HEIGHT));
-        let lever = place("jump_height_m").expect("a lever");
+        assert!(!keys(&scenario.beyond_seen(&jump)).contains(&RespectOf::Height));
+        let lever = Lever::named("jump_height_m").expect("a lever");
         let source = marks(lever, &scenario, &jump).source.text();
         let said = source.starts_with("Not known for a jumper of this size");
         assert_eq!(said, stands == Stand::NotKnown, "{source}");
@@ -128,7 +131,9 @@ fn the_first_jumps_height_is_no_girls() {
             ..scenario.clone()
         };
         let all = singles(&scenario, then.fly().turns);
-        let height = all.iter().find(|single| single.key == "jump_height_m");
+        let height = all
+            .iter()
+            .find(|single| single.lever.key() == "jump_height_m");
         let height = height.expect("a lever");
         let value = height.proposal.as_ref().expect("found").value;
         assert!((value - 0.466).abs() < 1e-4, "{value}");
@@ -155,7 +160,9 @@ fn what_is_not_known_is_said() {
             ..scenario.clone()
         };
         let all = singles(&scenario, then.fly().turns);
-        let closing = all.iter().find(|single| single.key == "close_time_s");
+        let closing = all
+            .iter()
+            .find(|single| single.lever.key() == "close_time_s");
         let judged = &closing.expect("a lever").judgement;
         assert_eq!(judged.verdict, verdict);
         assert!(!judged.known_for_size);
@@ -180,7 +187,9 @@ fn five_turns_are_beyond_what_has_been_seen() {
     let scenario = start("five-turn-attempt");
     let jump = scenario.fly();
     let beyond = scenario.beyond_seen(&jump);
-    let peak = beyond.iter().find(|respect| respect.key == PEAK_RATE);
+    let peak = beyond
+        .iter()
+        .find(|respect| respect.of == RespectOf::PeakRate);
     let peak = peak.expect("beyond");
     assert_eq!(peak.value, jump.readout.peak_rate_rad_s);
     let up_to = peak.seen_up_to.expect("a mark");
@@ -195,11 +204,11 @@ fn five_turns_are_beyond_what_has_been_seen() {
     assert!(!session.singles().is_empty());
     for (single, _) in session.singles() {
         let verdict = single.judgement.verdict;
-        assert!(verdict >= Verdict::BeyondMeasured, "{}", single.key);
+        assert!(verdict >= Verdict::BeyondMeasured, "{}", single.lever.key());
     }
     let joint = session.combination().0.expect("found");
     assert_eq!(joint.judgement.verdict, Verdict::BeyondMeasured);
-    assert!(keys(&joint.beyond_seen).contains(&PEAK_RATE));
+    assert!(keys(&joint.beyond_seen).contains(&RespectOf::PeakRate));
 }
 
 /// Whatever is asked of whichever start: what is called within reach, or seen in people, flies beyond
@@ -216,13 +225,15 @@ fn nothing_within_reach_flies_beyond() {
                 let Some(proposal) = &single.proposal else {
                     continue;
                 };
-                let lever = &LEVERS[place(single.key).expect("a lever")];
+                let lever = single.lever;
                 let then = lever.at(scenario, proposal.value);
                 let beyond = then.beyond_seen(&then.fly());
                 assert_eq!(
-                    proposal.beyond_seen, beyond,
+                    proposal.beyond_seen,
+                    beyond,
                     "{} {}",
-                    start.name, single.key
+                    start.name,
+                    single.lever.key()
                 );
                 if !beyond.is_empty() {
                     assert_eq!(single.judgement.verdict, Verdict::BeyondMeasured);
@@ -238,7 +249,7 @@ fn nothing_within_reach_flies_beyond() {
         }
         for gain in ranked(scenario, &scenario.fly()) {
             let Some(change) = gain.change else { continue };
-            let lever = &LEVERS[place(gain.key).expect("a lever")];
+            let lever = gain.lever;
             let then = lever.at(scenario, lever.value(scenario) + change);
             assert_eq!(gain.beyond_seen, then.beyond_seen(&then.fly()));
         }
@@ -252,10 +263,11 @@ fn own_limits_do_not_outdo_what_has_been_seen() {
     let scenario = start("five-turn-attempt");
     let now = scenario.fly();
     let mut limits = Limits::default();
-    limits.set("jump_height_m", [0.2, 1.0]).expect("admissible");
+    let height = Lever::named("jump_height_m").expect("a lever");
+    limits.set(height, [0.2, 1.0]).expect("admissible");
     let season = Season::default();
     let goal = Goal::new(&scenario, &now, now.turns + 0.05, &limits, &season);
-    let height = goal.single(place("jump_height_m").expect("a lever"));
+    let height = goal.single(height);
     assert_eq!(height.judgement.verdict, Verdict::BeyondMeasured);
 }
 
@@ -348,8 +360,8 @@ fn torques_are_held_against_strength() {
             scenario.beyond_seen(&jump),
             scenario.at_edge_of_measured(&jump),
         ];
-        let of = |key| all.concat().into_iter().find(|one| one.key == key);
-        let respect = of(CLOSING);
+        let all = all.concat();
+        let respect = all.into_iter().find(|one| one.of == CLOSING);
         if let Some(respect) = respect {
             let group = respect.joint.expect("a torque is a joint's");
             let demand = jump.efforts().closing[group as usize];
@@ -376,21 +388,21 @@ fn numbers_are_marked_where_strength_is_met() {
     let scenario = start("four-turns");
     let jump = scenario.fly();
     let mut met = 0;
-    for (place, name) in MARKED.iter().enumerate() {
-        let row = key(name).expect("a key");
-        let marks = effort_marks::marks(place, &scenario, &jump).expect("marked");
+    for name in ["arm_tuck", "leg_tuck", "close_time_s", "open_time_s"] {
+        let row = Parameter::named(name).expect("a key");
+        let marks = effort_marks::marks(row, &scenario, &jump).expect("marked");
         let share = |value: f64| {
             let mut then = scenario.clone();
             row.hold(&mut then, value);
             let flown = then.fly();
-            let demands = match *name {
+            let demands = match name {
                 "open_time_s" => flown.efforts().opening,
                 _ => flown.efforts().closing,
             };
             strength::share(then.jumper(), then.body_mass_kg, &demands)
         };
         let seen = marks.seen.expect("known of a grown man");
-        let ends = [row.least, row.most];
+        let ends = [row.least(), row.most()];
         let of_seen = seen.into_iter().map(|end| (end, 1.0));
         let of_beyond = [marks.beyond, marks.beyond_below].into_iter().flatten();
         for (end, times) in of_seen.chain(of_beyond.map(|end| (end, strength::HELD))) {
@@ -407,7 +419,7 @@ fn numbers_are_marked_where_strength_is_met() {
 /// They follow the jump once the hand rests, and not before; the other marks follow at once.
 #[test]
 fn marks_by_strength_wait_for_the_hand() {
-    let close_time = key("close_time_s").expect("a key");
+    let close_time = Parameter::named("close_time_s").expect("a key");
     let mut session = Session::default();
     session.open(start("senior-triple"));
     assert_eq!(session.marks(close_time).expect("a row").seen, None);
@@ -415,7 +427,7 @@ fn marks_by_strength_wait_for_the_hand() {
     let before = session.marks(close_time).expect("marked");
     assert!(before.seen.is_some());
     session.set_dragging(true);
-    session.set(key("takeoff_rate_rad_s").expect("a key"), 16.0);
+    session.set(Parameter::named("takeoff_rate_rad_s").expect("a key"), 16.0);
     session.poll(|| true);
     assert_eq!(session.marks(close_time).as_ref(), Some(&before));
     session.set_dragging(false);

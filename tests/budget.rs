@@ -18,7 +18,8 @@ use turns_aloft::physics::live_flight::LiveFlight;
 use turns_aloft::physics::mass_properties::MassProperties;
 use turns_aloft::physics::plan::{Plan, PlanSpec, Turning};
 use turns_aloft::physics::table::{PlanTable, Resolution};
-use turns_aloft::scenario::{Scenario, keys, starts};
+use turns_aloft::scenario::parameter::Parameter;
+use turns_aloft::scenario::{Scenario, starts};
 
 fn budget(scenario: &Scenario) -> Budget {
     Budget::new(scenario, &scenario.fly())
@@ -113,8 +114,8 @@ proptest! {
     /// the take-off rate.
     #[test]
     fn the_ideal_is_proportional_to_the_momentum(scenario in space::scenario(), part in 0.1..1.0_f64) {
-        let rate = keys::key("takeoff_rate_rad_s").expect("it is there");
-        let slower_rad_s = rate.least + part * (scenario.takeoff_rate_rad_s - rate.least);
+        let rate = Parameter::named("takeoff_rate_rad_s").expect("it is there");
+        let slower_rad_s = rate.least() + part * (scenario.takeoff_rate_rad_s - rate.least());
         let slower = Scenario { takeoff_rate_rad_s: slower_rad_s, ..scenario.clone() };
         let per_s = |scenario: &Scenario| {
             let jump = scenario.fly();
@@ -213,8 +214,8 @@ proptest! {
         let Some(change) = budget.one_change else {
             return Ok(());
         };
-        let key = keys::key(change.key).expect("a key");
-        prop_assert_eq!((key.get)(&scenario), change.from);
+        let key = change.parameter;
+        prop_assert_eq!(key.get(&scenario), change.from);
         let mut changed = scenario.clone();
         prop_assert!(key.set(&mut changed, change.to).is_ok());
         let gained = changed.fly().turns - jump.turns;

@@ -14,7 +14,7 @@ use std::process::{Command, Stdio};
 use glam::{DMat3, DQuat, DVec3};
 use serde_json::Value;
 use turns_aloft::scenario::file::LARGEST_BYTES;
-use turns_aloft::scenario::keys::KEYS;
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::starts;
 
 /// What it printed, when it went well.
@@ -500,11 +500,9 @@ fn what_is_nothing_is_printed_as_0() {
             .iter()
             .any(|(name, number)| name == "turns" && *number == 0.0)
     );
-    assert!(
-        found
-            .iter()
-            .any(|(name, number)| name == "tilt_takeoff_rad" && *number > KEYS[9].most / 10.0)
-    );
+    assert!(found.iter().any(
+        |(name, number)| name == "tilt_takeoff_rad" && *number > Parameter::Lean.most() / 10.0
+    ));
 }
 
 /// One row of the motion table.

@@ -56,7 +56,7 @@ fn one_difference() {
     let [difference] = &compared.differences[..] else {
         panic!("one input differs: {compared:?}");
     };
-    assert_eq!(difference.key, "arm_tuck");
+    assert_eq!(difference.input.key(), "arm_tuck");
     assert_eq!(
         (&difference.from, &difference.to),
         (&0.6.into(), &0.93.into())
@@ -120,7 +120,7 @@ fn a_jumps_name_is_worth_nothing() {
     };
     let compared = Comparison::new(first, &second);
     assert_eq!(compared.differences.len(), 1);
-    assert_eq!(compared.differences[0].key, "jump_turns");
+    assert_eq!(compared.differences[0].input.key(), "jump_turns");
     assert_eq!(compared.differences[0].turns, 0.0);
 }
 

@@ -13,7 +13,9 @@ use turns_aloft::physics::segments::{FEMALE, MALE, Row, Rows, SegmentTable};
 use turns_aloft::physics::tree::Tree;
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::starts::{self, Start};
-use turns_aloft::scenario::uncertainty::{Range, Uncertainty, bare, open_and_tight_kg_m2};
+use turns_aloft::scenario::uncertainty::{
+    Range, UncertainInput, Uncertainty, bare, open_and_tight_kg_m2,
+};
 
 /// The 95 % limit of a normal distribution, in standard deviations.
 const LIMIT: f64 = 1.96;
@@ -230,12 +232,8 @@ fn grown(start: &Start) -> bool {
 
 /// What a ratio that is off by this share makes of the turns, by the range's own rule.
 fn carried_turns(scenario: &Scenario, inertia_ratio_share: f64) -> f64 {
-    let half_widths = Uncertainty {
-        jump_height_m: 0.0,
-        takeoff_rate_rad_s: 0.0,
-        close_time_s: 0.0,
-        inertia_ratio_share,
-    };
+    let mut half_widths = Uncertainty::NONE;
+    half_widths.hold(UncertainInput::InertiaRatio, inertia_ratio_share);
     Range::new(scenario, &scenario.fly(), &half_widths).changes[3]
 }
 
@@ -279,7 +277,7 @@ fn the_half_widths_are_the_ensembles() {
         }
         let mean = needed.iter().sum::<f64>() / needed.len() as f64;
         let start = starts::all().iter().find(of_table).expect("a grown jumper");
-        let stated = Uncertainty::usual(&start.scenario).inertia_ratio_share;
+        let stated = Uncertainty::usual(&start.scenario).get(UncertainInput::InertiaRatio);
         if (stated - mean).abs() > 0.005 + 1e-9 {
             wrong.push(format!("const {name}: f64 = {mean:.2};"));
         }
@@ -301,7 +299,10 @@ fn the_range_is_the_ensembles() {
     for start in starts::all() {
         let scenario = &start.scenario;
         let flown = LIMIT * rms(&Differences::of(scenario, &bodies).turns);
-        let stated = carried_turns(scenario, Uncertainty::usual(scenario).inertia_ratio_share);
+        let stated = carried_turns(
+            scenario,
+            Uncertainty::usual(scenario).get(UncertainInput::InertiaRatio),
+        );
         println!("{:20} flown {flown:.3} stated {stated:.3}", start.name);
         let admissible = if grown(start) { 0.8..=1.2 } else { 1.0..=1.8 };
         assert!(

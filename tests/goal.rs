@@ -4,21 +4,25 @@
 mod space;
 
 use proptest::prelude::*;
-use turns_aloft::analysis::caution;
+use turns_aloft::analysis::caution::{self, Caution};
 use turns_aloft::analysis::combination::Combination;
 use turns_aloft::analysis::goal::{Goal, MET_TURNS, Single};
-use turns_aloft::analysis::lever::{LEVERS, Season, place};
+use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict, marks};
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::physics::segments::SegmentTable;
-use turns_aloft::scenario::beyond::{PEAK_RATE, Respect};
-use turns_aloft::scenario::keys::key;
+use turns_aloft::scenario::beyond::{Respect, RespectOf};
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::units::RateUnit;
 use turns_aloft::scenario::{Scenario, starts};
 
+fn lever(name: &str) -> Lever {
+    Lever::named(name).expect("a lever")
+}
+
 fn with(scenario: &Scenario, name: &str, value: f64) -> Scenario {
     let mut other = scenario.clone();
-    key(name)
+    Parameter::named(name)
         .expect("a key")
         .set(&mut other, value)
         .expect("an admissible value");
@@ -46,7 +50,10 @@ fn joint(
 }
 
 fn single<'a>(singles: &'a [Single], name: &str) -> &'a Single {
-    &singles[place(name).expect("a lever")]
+    singles
+        .iter()
+        .find(|single| single.lever.key() == name)
+        .expect("a lever")
 }
 
 /// Every number of the scenario that the mix changes, set.
@@ -55,7 +62,7 @@ fn mixed(scenario: &Scenario, joint: &Combination) -> Scenario {
         .changes
         .iter()
         .fold(scenario.clone(), |other, change| {
-            with(&other, change.key, change.value)
+            with(&other, change.lever.key(), change.value)
         })
 }
 
@@ -70,35 +77,37 @@ fn grid(least: f64, most: f64, points: usize) -> impl Iterator<Item = f64> {
 fn holds(scenario: &Scenario, goal_turns: f64, points: usize) {
     let now = scenario.fly();
     for single in singles(scenario, goal_turns, &Limits::default()) {
-        let row = key(single.key).expect("a key");
-        let said = || format!("{} of {scenario:?}", single.key);
-        assert_eq!(single.now, (row.get)(scenario));
+        let row = Parameter::named(single.lever.key()).expect("a key");
+        let said = || format!("{} of {scenario:?}", single.lever.key());
+        assert_eq!(single.now, row.get(scenario));
         if let Some(proposal) = &single.proposal {
-            let turns = turns_with(scenario, single.key, proposal.value);
+            let turns = turns_with(scenario, single.lever.key(), proposal.value);
             assert!((turns - goal_turns).abs() < MET_TURNS, "{}", said());
             assert_eq!(turns, proposal.turns, "{}", said());
             assert_eq!(proposal.value - single.now, proposal.change);
             assert!(single.proof.is_none());
             let marks = proposal.change.abs();
             let nearer = grid(single.now - marks, single.now + marks, points)
-                .filter(|value| (row.least..=row.most).contains(value))
+                .filter(|value| (row.least()..=row.most()).contains(value))
                 .filter(|value| (value - single.now).abs() < 0.999 * marks);
             for value in nearer {
-                let turns = turns_with(scenario, single.key, value);
+                let turns = turns_with(scenario, single.lever.key(), value);
                 assert!(turns < goal_turns, "{} at {value}: {}", turns, said());
             }
             continue;
         }
         let proof = single.proof.as_ref().expect("a proof");
         assert_eq!(single.judgement.verdict, Verdict::CannotAlone);
-        assert_eq!(proof.range, [row.least, row.most]);
-        let at_ends = proof.range.map(|end| turns_with(scenario, single.key, end));
+        assert_eq!(proof.range, [row.least(), row.most()]);
+        let at_ends = proof
+            .range
+            .map(|end| turns_with(scenario, single.lever.key(), end));
         assert_eq!(at_ends, proof.turns_at_ends, "{}", said());
-        let most = turns_with(scenario, single.key, proof.most_turns_at);
+        let most = turns_with(scenario, single.lever.key(), proof.most_turns_at);
         assert_eq!(most, proof.most_turns, "{}", said());
         assert!(now.turns <= proof.most_turns && proof.most_turns < goal_turns);
-        for value in grid(row.least, row.most, points) {
-            let turns = turns_with(scenario, single.key, value);
+        for value in grid(row.least(), row.most(), points) {
+            let turns = turns_with(scenario, single.lever.key(), value);
             assert!(turns < goal_turns, "{turns} at {value}: {}", said());
             // How far the top of a peak may lie above the highest point found on it: our choice.
             assert!(turns < proof.most_turns + 1e-4, "{value}: {}", said());
@@ -146,20 +155,20 @@ fn a_peak_between_the_points_of_the_search_is_seen() {
         open_time_s: 0.05,
         ..start.clone()
     };
-    let row = key("open_lead_s").expect("a key");
+    let row = Parameter::named("open_lead_s").expect("a key");
     let all = singles(scenario, 9.0, &Limits::default());
-    let proof = single(&all, row.key).proof.as_ref().expect("a proof");
+    let proof = single(&all, row.key()).proof.as_ref().expect("a proof");
     assert!(proof.most_turns_at > 0.01 && proof.most_turns > scenario.fly().turns + 1e-3);
     let goal_turns = proof.most_turns - 1e-5;
     assert!((0..=40).all(|i| {
-        let value = row.least + (row.most - row.least) * f64::from(i) / 40.0;
-        turns_with(scenario, row.key, value) < goal_turns
+        let value = row.least() + (row.most() - row.least()) * f64::from(i) / 40.0;
+        turns_with(scenario, row.key(), value) < goal_turns
     }));
     let all = singles(scenario, goal_turns, &Limits::default());
-    let proposal = single(&all, row.key).proposal.as_ref().expect("found");
+    let proposal = single(&all, row.key()).proposal.as_ref().expect("found");
     assert!((proposal.turns - goal_turns).abs() < 1e-6);
     // On the near side of the peak: the far one has the turns too.
-    assert!(turns_with(scenario, row.key, 0.0) < goal_turns);
+    assert!(turns_with(scenario, row.key(), 0.0) < goal_turns);
     assert!(proposal.value > proof.most_turns_at);
 }
 
@@ -220,13 +229,16 @@ fn a_rigid_body_needs_what_the_closed_form_says() {
 fn a_rigid_bodys_joint_change_is_the_closed_forms() {
     let scenario = rigid();
     let mut season = Season::default();
-    for lever in &LEVERS {
-        if !["jump_height_m", "takeoff_rate_rad_s"].contains(&lever.key) {
-            season.set(lever.key, 0.0).expect("a lever is held");
+    for lever in Lever::ALL {
+        if !["jump_height_m", "takeoff_rate_rad_s"].contains(&lever.key()) {
+            season.set(lever, 0.0).expect("a lever is held");
         }
     }
-    let [height_unit, rate_unit] = ["jump_height_m", "takeoff_rate_rad_s"]
-        .map(|name| season.unit(place(name).expect("a lever")).expect("a unit"));
+    let [height_unit, rate_unit] = ["jump_height_m", "takeoff_rate_rad_s"].map(|name| {
+        season
+            .unit(Lever::named(name).expect("a lever"))
+            .expect("a unit")
+    });
     let air_turns = scenario.fly().readout.air_turns;
     for goal_turns in [1.3, 1.8, 2.6] {
         let ratio = (goal_turns - scenario.pre_rotation_turns) / air_turns;
@@ -253,7 +265,7 @@ fn joint_holds(scenario: &Scenario, goal_turns: f64) {
     let (limits, season) = (Limits::default(), Season::default());
     let alone = singles(scenario, goal_turns, &limits);
     let efforts = alone.iter().filter_map(|single| {
-        let unit = season.unit(place(single.key)?)?;
+        let unit = season.unit(single.lever)?;
         Some((single.proposal.as_ref()?.change / unit).abs())
     });
     let least_alone = efforts.fold(f64::INFINITY, f64::min);
@@ -268,7 +280,7 @@ fn joint_holds(scenario: &Scenario, goal_turns: f64) {
         .changes
         .iter()
         .map(|change| {
-            let unit = season.unit(place(change.key).expect("a lever"));
+            let unit = season.unit(change.lever);
             (change.change / unit.expect("a unit")).powi(2)
         })
         .sum();
@@ -301,24 +313,31 @@ fn no_trade_between_two_levers_is_less_effort() {
         let found = joint(scenario, goal_turns, &Limits::default(), &season).expect("found");
         assert!(found.settled, "{}", start.name);
         let start_at = mixed(scenario, &found);
-        let unit = |name| season.unit(place(name).expect("a lever")).expect("a unit");
+        let unit = |name| {
+            season
+                .unit(Lever::named(name).expect("a lever"))
+                .expect("a unit")
+        };
         for more in &found.changes {
             for less in &found.changes {
                 for trade in [-0.1, 0.1] {
-                    let row = key(more.key).expect("a key");
-                    let value = more.value + trade * unit(more.key);
-                    if more.key == less.key || !(row.least..=row.most).contains(&value) {
+                    let row = Parameter::named(more.lever.key()).expect("a key");
+                    let value = more.value + trade * unit(more.lever.key());
+                    if more.lever.key() == less.lever.key()
+                        || !(row.least()..=row.most()).contains(&value)
+                    {
                         continue;
                     }
-                    let traded = with(&start_at, more.key, value);
+                    let traded = with(&start_at, more.lever.key(), value);
                     let turns = traded.fly().turns;
                     // Back to the target by the other lever, along a line through two flights.
-                    let step = 0.05 * unit(less.key).copysign(-less.change);
-                    let slope = (turns_with(&traded, less.key, less.value + step) - turns) / step;
-                    let back = (goal_turns - turns) / slope / unit(less.key);
-                    let row = key(less.key).expect("a key");
-                    let value = less.value + back * unit(less.key);
-                    if !(row.least..=row.most).contains(&value) {
+                    let step = 0.05 * unit(less.lever.key()).copysign(-less.change);
+                    let slope =
+                        (turns_with(&traded, less.lever.key(), less.value + step) - turns) / step;
+                    let back = (goal_turns - turns) / slope / unit(less.lever.key());
+                    let row = Parameter::named(less.lever.key()).expect("a key");
+                    let value = less.value + back * unit(less.lever.key());
+                    if !(row.least()..=row.most()).contains(&value) {
                         continue;
                     }
                     let square =
@@ -329,8 +348,8 @@ fn no_trade_between_two_levers_is_less_effort() {
                         square.sqrt() > 0.999 * found.effort_seasons,
                         "{}: {} for {}",
                         start.name,
-                        more.key,
-                        less.key
+                        more.lever.key(),
+                        less.lever.key()
                     );
                 }
             }
@@ -366,11 +385,11 @@ fn what_nothing_reaches_is_said() {
             .clone()
     };
     let mut season = Season::default();
-    season.set("takeoff_rate_rad_s", 0.0).expect("held");
+    season.set(lever("takeoff_rate_rad_s"), 0.0).expect("held");
     let found = joint(&scenario, 9.0, &Limits::default(), &season);
     assert_eq!(found, None);
-    for lever in &LEVERS {
-        season.set(lever.key, 0.0).expect("held");
+    for lever in Lever::ALL {
+        season.set(lever, 0.0).expect("held");
     }
     let held = joint(
         &scenario,
@@ -396,7 +415,11 @@ fn the_turning_direction_changes_nothing() {
         for (one, other) in both[0].iter().zip(&both[1]) {
             assert_eq!(one.judgement.verdict, other.judgement.verdict);
             let value = |single: &Single| single.proposal.as_ref().map_or(0.0, |p| p.value);
-            assert!((value(one) - value(other)).abs() < 1e-6, "{}", one.key);
+            assert!(
+                (value(one) - value(other)).abs() < 1e-6,
+                "{}",
+                one.lever.key()
+            );
         }
         let [one, other] = [scenario, &mirrored].map(|of| {
             joint(of, goal_turns, &Limits::default(), &Season::default()).expect("found")
@@ -425,12 +448,12 @@ fn nobody_has_been_seen_to_turn_that_fast() {
         let arms = single(&all, "arm_tuck");
         let proposal = arms.proposal.as_ref().expect("found");
         assert!((proposal.value - tuck).abs() < 1e-4);
-        let beyond = |one: &Respect| one.key == PEAK_RATE;
+        let beyond = |one: &Respect| one.of == RespectOf::PeakRate;
         assert_eq!(proposal.beyond_seen.iter().any(beyond), too_fast);
         if too_fast {
             assert_eq!(arms.judgement.verdict, Verdict::BeyondMeasured);
-            let limited = arms.judgement.limit.as_ref().expect("a limit").key;
-            assert_eq!(limited, "takeoff_rate_rad_s");
+            let limited = arms.judgement.limit.as_ref().expect("a limit").parameter;
+            assert_eq!(limited, Parameter::TakeoffRate);
         }
     }
 }
@@ -457,14 +480,15 @@ fn own_limits_decide_what_is_within_reach() {
     assert_eq!(usual.limit.expect("a limit").of, LimitOf::Seen);
 
     let mut wide = Limits::default();
-    wide.set("jump_height_m", [0.2, 0.6]).expect("admissible");
+    wide.set(lever("jump_height_m"), [0.2, 0.6])
+        .expect("admissible");
     let wide = height(&wide);
     assert_eq!(wide.verdict, Verdict::WithinReach);
     assert_eq!(wide.limit.expect("a limit").of, LimitOf::Jumper);
 
     let mut narrow = Limits::default();
     narrow
-        .set("jump_height_m", [0.25, 0.3])
+        .set(lever("jump_height_m"), [0.25, 0.3])
         .expect("admissible");
     assert_eq!(height(&narrow).verdict, Verdict::WithinMeasured);
     let found = joint(scenario, 2.0, &narrow, &Season::default()).expect("found");
@@ -486,7 +510,7 @@ fn a_season_decides_where_there_are_no_own_limits() {
         ("close_time_s", -0.019, Verdict::WithinReach),
         ("close_time_s", -0.021, Verdict::WithinMeasured),
     ] {
-        let value = (key(lever).expect("a key").get)(scenario) + change;
+        let value = Parameter::named(lever).expect("a key").get(scenario) + change;
         let goal_turns = turns_with(scenario, lever, value);
         if goal_turns <= scenario.fly().turns {
             panic!("{lever} by {change} wins nothing");
@@ -504,17 +528,19 @@ fn a_season_decides_where_there_are_no_own_limits() {
 fn limits_and_seasons_that_cannot_be_are_refused() {
     let mut limits = Limits::default();
     for own in [[0.5, 0.2], [0.0, 0.3], [0.2, 3.0], [f64::NAN, 0.3]] {
-        let said = limits.set("jump_height_m", own).expect_err("refused");
+        let said = limits
+            .set(lever("jump_height_m"), own)
+            .expect_err("refused");
         assert!(
             said.contains("jump_height_m") && said.contains("from 0.1 to 2.5 m"),
             "{said}"
         );
     }
-    assert!(limits.set("lean_rad", [0.0, 0.1]).is_err());
     let mut season = Season::default();
-    assert!(season.set("jump_height_m", -0.1).is_err());
-    assert!(season.set("jump_height_m", f64::NAN).is_err());
-    assert!(season.set("lean_rad", 0.1).is_err());
+    assert!(season.set(lever("jump_height_m"), -0.1).is_err());
+    assert!(season.set(lever("jump_height_m"), f64::NAN).is_err());
+    let why = Lever::named("lean_rad").expect_err("no lever");
+    assert!(why.contains("jump_height_m"), "{why}");
     assert_eq!((limits, season), (Limits::default(), Season::default()));
 }
 
@@ -526,24 +552,24 @@ fn cautions_stand_beside_what_can_hurt() {
     let all = singles(scenario, goal_turns, &Limits::default());
     let proposal = |name| single(&all, name).proposal.as_ref().expect("found");
     let higher = proposal("jump_height_m");
-    assert!(higher.cautions.contains(&caution::NO_SAFE_NUMBER));
-    assert!(higher.cautions.contains(&caution::ASK));
-    assert!(!higher.cautions.contains(&caution::HANDS));
+    assert!(higher.cautions.contains(&Caution::NoSafeNumber));
+    assert!(higher.cautions.contains(&Caution::Ask));
+    assert!(!higher.cautions.contains(&Caution::Hands));
     let then = with(scenario, "jump_height_m", higher.value).fly();
     assert_eq!(higher.landing_load_bw, then.readout.landing_load_bw);
     assert!(higher.landing_load_bw[0] > scenario.fly().readout.landing_load_bw[0]);
     assert!(proposal("arm_tuck").cautions.is_empty());
     let longer = with(scenario, "open_lead_s", 0.2);
-    assert!(caution::of(scenario, &longer).contains(&caution::ASK));
+    assert!(caution::of(scenario, &longer).contains(&Caution::Ask));
 }
 
 #[test]
 fn every_lever_has_marks() {
     for start in starts::all() {
         let jump = start.scenario.fly();
-        for i in 0..LEVERS.len() {
+        for lever in Lever::ALL {
             assert!(
-                marks(i, &start.scenario, &jump)
+                marks(lever, &start.scenario, &jump)
                     .source
                     .text()
                     .ends_with('.')

@@ -1,12 +1,12 @@
 //! What would win it, as a session answers it piece by piece.
 
-use turns_aloft::analysis::caution;
+use turns_aloft::analysis::caution::Caution;
 use turns_aloft::analysis::goal::{Goal, MET_TURNS};
-use turns_aloft::analysis::lever::{LEVERS, Season, place};
+use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::weights::{OBSERVED, WeightsNeeded};
 use turns_aloft::scenario::call::Call;
-use turns_aloft::scenario::keys::key;
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::starts;
 use turns_aloft::session::goal::GoalTurns;
 use turns_aloft::session::{Question, Session};
@@ -43,10 +43,11 @@ fn the_same_answers_as_the_analysis() {
             &season,
         );
         let singles = goal.singles();
-        assert_eq!(session.singles().len(), LEVERS.len());
+        assert_eq!(session.singles().len(), Lever::COUNT);
         for (single, fits) in session.singles() {
             assert!(fits);
-            assert_eq!(single, &singles[place(single.key).expect("a lever")]);
+            let alone = singles.iter().find(|one| one.lever == single.lever);
+            assert_eq!(Some(single), alone);
         }
         let (joint, fits) = session.combination();
         assert!(fits);
@@ -74,9 +75,9 @@ fn what_is_tried_has_the_turns_and_can_be_gone_back_on() {
         let mut session = asked();
         session.set_goal(target);
         session.poll(|| true);
-        let doable: Vec<&str> = (session.singles().iter())
+        let doable: Vec<Lever> = (session.singles().iter())
             .filter(|(single, _)| single.proposal.is_some())
-            .map(|(single, _)| single.key)
+            .map(|(single, _)| single.lever)
             .collect();
         assert!(!doable.is_empty());
         for name in doable {
@@ -109,7 +110,7 @@ fn not_called_is_a_full_rotation_by_the_rule_and_hardly_more() {
 fn nothing_is_worked_out_while_a_hand_is_at_work() {
     let mut session = asked();
     session.set_dragging(true);
-    session.set(key("jump_height_m").expect("a key"), 0.3);
+    session.set(Parameter::named("jump_height_m").expect("a key"), 0.3);
     session.poll(|| true);
     assert!(!session.is_computing());
     assert!(session.singles().iter().all(|(_, fits)| !fits));
@@ -121,7 +122,7 @@ fn nothing_is_worked_out_while_a_hand_is_at_work() {
 #[test]
 fn limits_move_by_steps_and_are_this_jumpers() {
     let mut session = asked();
-    let height = place("jump_height_m").expect("a lever");
+    let height = Lever::named("jump_height_m").expect("a lever");
     let now_m = session.scenario().jump_height_m;
     let marks = session.limit_of(height).expect("a season");
     assert!(!marks.own);
@@ -147,7 +148,7 @@ fn limits_move_by_steps_and_are_this_jumpers() {
 #[test]
 fn seasons_and_the_target_survive_a_reload() {
     let mut session = asked();
-    let height = place("jump_height_m").expect("a lever");
+    let height = Lever::named("jump_height_m").expect("a lever");
     session.step_season(height, 1.0);
     session.step_goal(1.0);
     assert_eq!(session.goal_turns(), 2.25);
@@ -182,7 +183,8 @@ fn what_was_kept_of_the_hand_mass_is_passed_over() {
     again.restore(&old);
     assert_eq!(again.notice(), None);
     assert_eq!(again.goal_turns(), session.goal_turns());
-    let [height, legs] = ["jump_height_m", "leg_tuck"].map(|name| place(name).expect("a lever"));
+    let [height, legs] =
+        ["jump_height_m", "leg_tuck"].map(|name| Lever::named(name).expect("a lever"));
     assert_eq!(again.limit_of(height).expect("own").range, [0.2, 0.4]);
     assert_eq!(again.season_of(legs), Some(0.2));
     assert!(!again.keep().contains(r#""hand_mass_kg":["#));
@@ -209,7 +211,7 @@ fn weights_stand_beside_the_answers() {
     assert_eq!(needed, goal(&session).outcomes);
     assert!(session.weights_needed().all(|(_, fits)| fits));
     let before = session.scenario().clone();
-    session.apply_single("hand_mass_kg");
+    assert_eq!(Lever::of(Parameter::HandMass), None);
     assert_eq!((session.scenario(), session.tried()), (&before, 0));
     let lines = session.answers();
     assert!(
@@ -225,7 +227,7 @@ fn weights_stand_beside_the_answers() {
     for kept in ["energy", "angular_momentum"] {
         assert!(said(&format!("weights:{kept}")).starts_with("cannot: "));
     }
-    assert!(said("caution:weights").contains(caution::HANDS.text()));
+    assert!(said("caution:weights").contains(Caution::Hands.text()));
     assert!(said("caution:weights").contains(OBSERVED.text()));
     session.step_goal(1.0);
     assert!(session.weights_needed().all(|(_, fits)| !fits));

@@ -7,8 +7,8 @@ mod space;
 
 use proptest::prelude::*;
 use turns_aloft::scenario::file::LARGEST_BYTES;
-use turns_aloft::scenario::keys::KEYS;
 use turns_aloft::scenario::link::{LONGEST, Link, Unreadable, from_fragment, to_fragment};
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::{Scenario, starts};
 
 fn start(name: &str) -> Scenario {
@@ -53,7 +53,7 @@ fn peculiar() -> Scenario {
 
 /// Every number by its bits: that 0 equals -0 is not enough.
 fn bits(jump: &Scenario) -> Vec<u64> {
-    KEYS.iter().map(|key| (key.get)(jump).to_bits()).collect()
+    Parameter::ALL.map(|key| key.get(jump).to_bits()).to_vec()
 }
 
 fn jumps(link: &Link) -> Vec<&Scenario> {

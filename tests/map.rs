@@ -9,21 +9,21 @@ use std::f64::consts::TAU;
 
 use command::aloft;
 use proptest::prelude::*;
-use turns_aloft::analysis::map::{Axis, TurnMap};
-use turns_aloft::scenario::keys::{self, KEYS};
+use turns_aloft::analysis::map::{Axis, TurnMap, depends_on};
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::seen::Stand;
 use turns_aloft::scenario::{Scenario, starts};
 
 fn axis(key: &str, nodes: usize) -> Axis {
-    let key = keys::key(key).expect("a key");
-    Axis::new(key.key, key.least, key.most, nodes).expect("an axis over the whole range")
+    let key = Parameter::named(key).expect("a key");
+    Axis::new(key, key.least(), key.most(), nodes).expect("an axis over the whole range")
 }
 
 /// The turns of this jump with both numbers set, by a flight of its own.
 fn alone(scenario: &Scenario, map: &TurnMap, i: usize, j: usize) -> f64 {
     let mut scenario = scenario.clone();
     for (axis, node) in [(map.x(), i), (map.y(), j)] {
-        axis.key()
+        axis.parameter()
             .set(&mut scenario, axis.value(node))
             .expect("a value of the range");
     }
@@ -38,7 +38,7 @@ proptest! {
     #[test]
     fn nodes_are_single_flights(
         scenario in space::scenario(),
-        keys in prop::sample::subsequence(KEYS.iter().map(|key| key.key).collect::<Vec<_>>(), 2),
+        keys in prop::sample::subsequence(Parameter::ALL.map(Parameter::key).to_vec(), 2),
         nodes in (2..6_usize, 2..6_usize),
         piece in 1..9_usize,
     ) {
@@ -98,7 +98,7 @@ fn hang_time_s(height_m: f64) -> f64 {
 #[test]
 fn lines_of_a_rigid_body_are_straight() {
     let scenario = rigid();
-    let x = Axis::new("takeoff_rate_rad_s", 2.0, 24.0, 9).expect("an axis");
+    let x = Axis::new(Parameter::TakeoffRate, 2.0, 24.0, 9).expect("an axis");
     let y = axis("pre_rotation_turns", 6);
     let mut map = TurnMap::new(&scenario, x, y).expect("two different numbers");
     map.complete();
@@ -120,8 +120,8 @@ fn lines_of_a_rigid_body_are_straight() {
 #[test]
 fn lines_of_a_rigid_body_over_height() {
     let scenario = rigid();
-    let x = Axis::new("takeoff_rate_rad_s", 2.0, 24.0, 31).expect("an axis");
-    let y = Axis::new("jump_height_m", 0.2, 0.6, 31).expect("an axis");
+    let x = Axis::new(Parameter::TakeoffRate, 2.0, 24.0, 31).expect("an axis");
+    let y = Axis::new(Parameter::JumpHeight, 0.2, 0.6, 31).expect("an axis");
     let mut map = TurnMap::new(&scenario, x, y).expect("two different numbers");
     map.complete();
     let lines = map.turns_so_far().expect("all flown").whole_lines();
@@ -142,8 +142,8 @@ fn a_picture_at_every_stage() {
         .expect("a start")
         .scenario
         .clone();
-    let x = Axis::new("takeoff_rate_rad_s", 5.0, 15.0, 61).expect("an axis");
-    let y = Axis::new("jump_height_m", 0.2, 0.6, 61).expect("an axis");
+    let x = Axis::new(Parameter::TakeoffRate, 5.0, 15.0, 61).expect("an axis");
+    let y = Axis::new(Parameter::JumpHeight, 0.2, 0.6, 61).expect("an axis");
     let mut done = TurnMap::new(&scenario, x, y).expect("two different numbers");
     done.complete();
     let exact = done.turns_so_far().expect("all flown");
@@ -193,18 +193,18 @@ fn the_outline_is_that_of_the_marks() {
             for i in 0..9 {
                 let mut then = scenario.clone();
                 for (axis, node) in [(map.x(), i), (map.y(), j)] {
-                    axis.key()
+                    axis.parameter()
                         .set(&mut then, axis.value(node))
                         .expect("in its range");
                 }
                 let jump = then.fly();
-                let within = KEYS.iter().all(|key| {
-                    let counts = keys.contains(&key.key) || key.key == "takeoff_rate_rad_s";
+                let within = Parameter::ALL.into_iter().all(|key| {
+                    let counts = keys.contains(&key.key()) || key.key() == "takeoff_rate_rad_s";
                     let marks = then.marks(key, &jump).filter(|_| counts);
                     marks.is_none_or(|marks| {
-                        let value = match key.key {
+                        let value = match key.key() {
                             "takeoff_rate_rad_s" => jump.readout.takeoff_rate_rad_s,
-                            _ => (key.get)(&then),
+                            _ => key.get(&then),
                         };
                         marks.stand(value) != Stand::Beyond
                     })
@@ -233,8 +233,8 @@ fn the_outline_runs_along_the_marks() {
         .expect("a start")
         .scenario
         .clone();
-    let x = Axis::new("jump_height_m", 0.1, 0.7, 31).expect("an axis");
-    let y = Axis::new("takeoff_rate_rad_s", 2.0, 25.0, 31).expect("an axis");
+    let x = Axis::new(Parameter::JumpHeight, 0.1, 0.7, 31).expect("an axis");
+    let y = Axis::new(Parameter::TakeoffRate, 2.0, 25.0, 31).expect("an axis");
     let mut map = TurnMap::new(&scenario, x, y).expect("two different numbers");
     map.complete();
     let outline = map.seen_so_far().expect("all flown").lines(0.0);
@@ -257,25 +257,24 @@ fn the_outline_runs_along_the_marks() {
 /// A map stays that of its jump while the point in it is dragged, and is another's as soon as
 /// anything else differs.
 #[test]
-fn whose_map_it_is() {
+fn what_a_map_depends_on() {
     let scenario = starts::named("four-turns")
         .expect("a start")
         .scenario
         .clone();
-    let (x, y) = (axis("takeoff_rate_rad_s", 5), axis("arm_tuck", 5));
-    let mut map = TurnMap::new(&scenario, x, y).expect("two different numbers");
-    map.refine(7);
+    let axes = [axis("takeoff_rate_rad_s", 5), axis("arm_tuck", 5)];
+    let has_the_same = |other: &Scenario| depends_on(other, &axes) == depends_on(&scenario, &axes);
     let mut dragged = scenario.clone();
     (dragged.takeoff_rate_rad_s, dragged.arm_tuck) = (7.7, 0.33);
     dragged.name = "renamed".to_owned();
-    assert!(map.is_of(&scenario) && map.is_of(&dragged));
-    for key in &KEYS {
+    assert!(has_the_same(&dragged));
+    for key in Parameter::ALL {
         let mut other = dragged.clone();
-        let middle = 0.5 * (key.least + key.most);
-        key.set(&mut other, middle + 0.01 * (key.most - key.least))
+        let middle = 0.5 * (key.least() + key.most());
+        key.set(&mut other, middle + 0.01 * (key.most() - key.least()))
             .expect("in its range");
-        let on_axis = [x.key(), y.key()].contains(&key);
-        assert_eq!(map.is_of(&other), on_axis, "{}", key.key);
+        let on_axis = axes.iter().any(|axis| axis.parameter() == key);
+        assert_eq!(has_the_same(&other), on_axis, "{}", key.key());
     }
     for (word, text) in [
         ("turning", "clockwise"),
@@ -284,7 +283,7 @@ fn whose_map_it_is() {
     ] {
         let mut other = dragged.clone();
         other.set(word, text).expect("a word");
-        assert_eq!(map.is_of(&other), other == dragged, "{word}");
+        assert_eq!(has_the_same(&other), other == dragged, "{word}");
     }
 }
 

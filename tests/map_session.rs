@@ -1,10 +1,10 @@
 //! The map in the user's session: made piece by piece, kept while the jump moves on it, made anew
 //! when it no longer fits.
 
-use turns_aloft::analysis::lever::LEVERS;
+use turns_aloft::analysis::lever::Lever;
 use turns_aloft::analysis::map::TurnMap;
 use turns_aloft::analysis::weights::{KEEPS, OBSERVED};
-use turns_aloft::scenario::keys::{self, Key};
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::starts;
 use turns_aloft::scenario::units::RateUnit;
 use turns_aloft::session::map::{Levers, NODES, Picture};
@@ -14,8 +14,8 @@ use turns_aloft::session::{Question, Session};
 const RATE: &str = "takeoff_rate_rad_s";
 const HEIGHT: &str = "jump_height_m";
 
-fn key(name: &str) -> &'static Key {
-    keys::key(name).expect("a key")
+fn key(name: &str) -> Parameter {
+    Parameter::named(name).expect("a key")
 }
 
 fn asked() -> Session {
@@ -44,7 +44,7 @@ fn describe(session: &Session, quantity: &str) -> Option<String> {
 
 /// Rate and height of the jump.
 fn numbers(session: &Session) -> [f64; 2] {
-    [RATE, HEIGHT].map(|name| (key(name).get)(session.scenario()))
+    [RATE, HEIGHT].map(|name| key(name).get(session.scenario()))
 }
 
 #[test]
@@ -95,9 +95,9 @@ fn the_jump_moves_on_the_map() {
     let mut session = asked();
     complete(&mut session);
     let before = picture(&session).clone();
-    let revision = session.revision();
+    let generation = session.generation();
     session.put_on_map([0.25, 0.75]);
-    assert_eq!(session.revision(), revision + 1, "one flight");
+    assert_eq!(session.generation(), generation + 1, "one flight");
     let [rate, height] = numbers(&session);
     let rpm = RateUnit::Rpm.unit();
     assert!(
@@ -179,8 +179,8 @@ fn heights_go_as_far_as_the_ground_lets_them() {
 /// Every lever, and the hand mass, which is none.
 #[test]
 fn the_hand_mass_can_be_looked_at() {
-    let offered: Vec<_> = Levers::offered().map(|key| key.key).collect();
-    assert_eq!(offered.len(), LEVERS.len() + 1);
+    let offered: Vec<_> = Levers::offered().map(|key| key.key()).collect();
+    assert_eq!(offered.len(), Lever::COUNT + 1);
     assert_eq!(offered.last(), Some(&"hand_mass_kg"));
     let mut session = asked();
     session.choose_map_lever(0, key("hand_mass_kg"));
@@ -193,7 +193,7 @@ fn the_hand_mass_can_be_looked_at() {
 #[test]
 fn levers_change_places() {
     let mut session = asked();
-    let names = |session: &Session| session.map_sides().map(|side| side.key().key);
+    let names = |session: &Session| session.map_sides().map(|side| side.parameter().key());
     assert_eq!(names(&session), [RATE, HEIGHT]);
     session.choose_map_lever(0, key(HEIGHT));
     assert_eq!(names(&session), [HEIGHT, RATE]);

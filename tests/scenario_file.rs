@@ -6,7 +6,7 @@ mod space;
 use proptest::prelude::*;
 use serde_json::{Value, json};
 use turns_aloft::scenario::file::{LARGEST_BYTES, Unreadable, VERSION};
-use turns_aloft::scenario::keys::KEYS;
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::{Scenario, starts};
 
 fn good() -> Scenario {
@@ -125,21 +125,21 @@ fn starting_points_are_written_as_they_are_read() {
 /// Each number just outside either limit: refused by name, value and range.
 #[test]
 fn a_value_out_of_range_is_named_with_its_range() {
-    for key in &KEYS {
+    for key in Parameter::ALL {
         for (value, said) in [
-            (key.least - 0.1, &*(key.least - 0.1).to_string()),
-            (key.most + 0.1, &*(key.most + 0.1).to_string()),
+            (key.least() - 0.1, &*(key.least() - 0.1).to_string()),
+            (key.most() + 0.1, &*(key.most() + 0.1).to_string()),
             (-1e300, " = -1e300 "),
             (1e300, " = 1e300 "),
         ] {
-            let text = changed(|file| file["scenario"][key.key] = json!(value));
-            let (least, most) = (key.least.to_string(), key.most.to_string());
-            assert_says(&text, &[key.key, said, &least, &most]);
+            let text = changed(|file| file["scenario"][key.key()] = json!(value));
+            let (least, most) = (key.least().to_string(), key.most().to_string());
+            assert_says(&text, &[key.key(), said, &least, &most]);
         }
-        for value in [key.least, key.most] {
-            let text = changed(|file| file["scenario"][key.key] = json!(value));
+        for value in [key.least(), key.most()] {
+            let text = changed(|file| file["scenario"][key.key()] = json!(value));
             let read = Scenario::from_file(&text).expect("limits are admissible");
-            assert_eq!((key.get)(&read), value);
+            assert_eq!(key.get(&read), value);
         }
     }
 }
@@ -162,11 +162,11 @@ fn numbers_that_are_none_are_refused() {
         assert_ne!(broken, text);
         said(&broken);
     }
-    for key in &KEYS {
+    for key in Parameter::ALL {
         for instead in [json!(null), json!("0.3"), json!([0.3]), json!(true)] {
-            let shown = format!("{} = {instead} is not a number", key.key);
-            let broken = changed(|file| file["scenario"][key.key] = instead);
-            let (least, most) = (key.least.to_string(), key.most.to_string());
+            let shown = format!("{} = {instead} is not a number", key.key());
+            let broken = changed(|file| file["scenario"][key.key()] = instead);
+            let (least, most) = (key.least().to_string(), key.most().to_string());
             assert_says(&broken, &[&shown, &least, &most]);
         }
     }
@@ -225,7 +225,7 @@ fn missing_and_unknown_entries_are_named() {
         .keys()
         .cloned()
         .collect();
-    assert!(entries.len() > KEYS.len());
+    assert!(entries.len() > Parameter::COUNT);
     for entry in entries {
         let text = changed(|file| {
             file["scenario"]
@@ -314,8 +314,8 @@ fn what_was_opened_can_be_saved_whatever_its_numbers_become() {
         note.pop();
     }
     let mut opened = Scenario::from_file(&compact(&note)).expect("it was opened");
-    for key in &KEYS {
-        let long = (key.least + (key.most - key.least) / 3.0).next_up();
+    for key in Parameter::ALL {
+        let long = (key.least() + (key.most() - key.least()) / 3.0).next_up();
         key.set(&mut opened, long).expect("inside its range");
     }
     assert_eq!(Scenario::from_file(&opened.to_file()), Ok(opened));
@@ -374,10 +374,12 @@ fn settings_are_refused_by_name_value_and_range() {
         assert_eq!(scenario, good());
         why
     };
-    for key in &KEYS {
+    for key in Parameter::ALL {
         for value in ["NaN", "inf", "1e999", "-1e999", "abc", "1,5", ""] {
-            let why = refused(key.key, value);
-            assert!(why.contains(&key.least.to_string()) && why.contains(&key.most.to_string()));
+            let why = refused(key.key(), value);
+            assert!(
+                why.contains(&key.least().to_string()) && why.contains(&key.most().to_string())
+            );
         }
     }
     for turns in ["0", "6", "2.5", "-1", "two"] {

@@ -6,7 +6,7 @@ use std::sync::Arc;
 use proptest::prelude::*;
 use turns_aloft::physics::flight_summary::FlightSummary;
 use turns_aloft::physics::table::{PlanTable, Resolution};
-use turns_aloft::scenario::keys::KEYS;
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::{Scenario, starts};
 
 #[path = "support/space.rs"]
@@ -19,7 +19,7 @@ fn table(scenario: &Scenario, earlier: &[&Arc<PlanTable>]) -> Arc<PlanTable> {
 
 fn changed(scenario: &Scenario, key: &str, value: f64) -> Scenario {
     let mut changed = scenario.clone();
-    let key = KEYS.iter().find(|row| row.key == key).expect("a key");
+    let key = Parameter::named(key).expect("a key");
     key.set(&mut changed, value).expect("a value of its range");
     changed
 }
@@ -75,10 +75,10 @@ proptest! {
     fn shared_or_not(
         scenario in space::scenario(),
         other in space::scenario(),
-        keys in (0..KEYS.len(), 0..KEYS.len()),
+        keys in (0..Parameter::COUNT, 0..Parameter::COUNT),
     ) {
         let earlier = [keys.0, keys.1].map(|i| {
-            let near = changed(&scenario, KEYS[i].key, (KEYS[i].get)(&other));
+            let near = changed(&scenario, Parameter::ALL[i].key(), Parameter::ALL[i].get(&other));
             table(&near, &[])
         });
         let (alone, _) = scenario.fly_summary(&[]);

@@ -4,11 +4,11 @@
 mod space;
 
 use proptest::prelude::*;
-use turns_aloft::analysis::lever::LEVERS;
+use turns_aloft::analysis::lever::Lever;
 use turns_aloft::analysis::steps::{Flown, Gain, ranked};
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::fly::Jump;
-use turns_aloft::scenario::keys::key;
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use turns_aloft::scenario::{Scenario, starts};
 
@@ -18,14 +18,17 @@ fn gains(scenario: &Scenario) -> Vec<Gain> {
 
 #[track_caller]
 fn gain(gains: &[Gain], name: &str) -> f64 {
-    let gain = gains.iter().find(|gain| gain.key == name).expect("a lever");
+    let gain = gains
+        .iter()
+        .find(|gain| gain.lever.key() == name)
+        .expect("a lever");
     gain.turns_gained.expect("available")
 }
 
 fn stepped(scenario: &Scenario, gain: &Gain) -> Scenario {
-    let row = key(gain.key).expect("a key");
+    let row = Parameter::named(gain.lever.key()).expect("a key");
     let mut other = scenario.clone();
-    let value = (row.get)(scenario) + gain.change.expect("a change");
+    let value = row.get(scenario) + gain.change.expect("a change");
     row.set(&mut other, value).expect("an admissible value");
     other
 }
@@ -44,27 +47,27 @@ fn hands_m(jump: &Jump) -> f64 {
 fn holds(scenario: &Scenario) {
     let now = scenario.fly();
     let gains = gains(scenario);
-    assert_eq!(gains.len(), LEVERS.len());
+    assert_eq!(gains.len(), Lever::COUNT);
     let mut last = f64::INFINITY;
     for gain in &gains {
         let then = stepped(scenario, gain).fly();
         let sign = match gain.flown {
             Flown::Forward => 1.0,
             Flown::Back => -1.0,
-            Flown::Unavailable => panic!("{} is unavailable for {scenario:?}", gain.key),
+            Flown::Unavailable => panic!("{} is unavailable for {scenario:?}", gain.lever.key()),
         };
         let gained = gain.turns_gained.expect("available");
         let flown = sign * (then.turns - now.turns);
         if gained == 0.0 {
             // Nothing that turns anybody has changed: what is left is the steps' error.
-            assert!(flown.abs() < 1e-5, "{} {flown:e}", gain.key);
+            assert!(flown.abs() < 1e-5, "{} {flown:e}", gain.lever.key());
         } else {
-            assert_eq!(gained, flown, "{}", gain.key);
+            assert_eq!(gained, flown, "{}", gain.lever.key());
         }
         assert_eq!(gain.landing_load_bw, Some(then.readout.landing_load_bw));
         assert!(gained <= last);
         last = gained;
-        if gain.key == "arm_tuck" {
+        if gain.lever.key() == "arm_tuck" {
             let nearer_m = sign * (hands_m(&now) - hands_m(&then));
             assert!((nearer_m - 0.01).abs() < 1e-6, "{nearer_m} {scenario:?}");
         }
@@ -100,9 +103,9 @@ fn a_step_that_leaves_the_range_is_flown_back() {
             .clone()
     };
     for gain in gains(&scenario) {
-        let back = ["jump_height_m", "close_delay_s", "arm_tuck"].contains(&gain.key);
+        let back = ["jump_height_m", "close_delay_s", "arm_tuck"].contains(&gain.lever.key());
         let expected = if back { Flown::Back } else { Flown::Forward };
-        assert_eq!(gain.flown, expected, "{}", gain.key);
+        assert_eq!(gain.flown, expected, "{}", gain.lever.key());
     }
     holds(&scenario);
     assert!(gain(&gains(&scenario), "jump_height_m") > 0.0);
@@ -140,7 +143,10 @@ fn steps_are_said_in_the_users_units() {
     let said = |units: Units| {
         let gains = gains(&starts::all()[0].scenario);
         ["jump_height_m", "arm_tuck", "takeoff_rate_rad_s"].map(|key| {
-            let gain = gains.iter().find(|gain| gain.key == key).expect("a lever");
+            let gain = gains
+                .iter()
+                .find(|gain| gain.lever.key() == key)
+                .expect("a lever");
             gain.step.text(&units)
         })
     };
@@ -178,7 +184,7 @@ fn ranks_are_sensible() {
         all.iter()
             .all(|gain| gain.turns_gained.expect("available") > 0.0)
     );
-    assert_eq!(all[0].key, "takeoff_rate_rad_s");
+    assert_eq!(all[0].lever.key(), "takeoff_rate_rad_s");
 }
 
 /// A mirrored jumper gains the same, to rounding.
@@ -192,7 +198,11 @@ fn the_turning_direction_changes_nothing() {
         let other = gains(&mirrored);
         for one in gains(&start.scenario) {
             let gained = one.turns_gained.expect("available");
-            assert!((gained - gain(&other, one.key)).abs() < 1e-7, "{}", one.key);
+            assert!(
+                (gained - gain(&other, one.lever.key())).abs() < 1e-7,
+                "{}",
+                one.lever.key()
+            );
         }
     }
 }

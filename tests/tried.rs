@@ -1,6 +1,7 @@
 //! Changes tried on the jump at hand, and gone back on one at a time.
 
-use turns_aloft::scenario::{Scenario, keys, starts};
+use turns_aloft::scenario::parameter::Parameter;
+use turns_aloft::scenario::{Scenario, starts};
 use turns_aloft::session::Session;
 
 /// What of a session a try may change.
@@ -29,7 +30,7 @@ fn tries_go_back_one_at_a_time() {
 #[test]
 fn what_was_set_by_hand_goes_back_with_the_try() {
     let mut session = Session::default();
-    let height = keys::key("jump_height_m").expect("a key");
+    let height = Parameter::named("jump_height_m").expect("a key");
     session.set(height, 0.35);
     let before = jump(&session);
     session.try_on(|scenario| scenario.arm_tuck = 1.0);
@@ -41,9 +42,9 @@ fn what_was_set_by_hand_goes_back_with_the_try() {
 #[test]
 fn what_changes_nothing_is_no_try() {
     let mut session = Session::default();
-    let revision = session.revision();
+    let generation = session.generation();
     session.try_on(|_| ());
-    assert_eq!((session.tried(), session.revision()), (0, revision));
+    assert_eq!((session.tried(), session.generation()), (0, generation));
 }
 
 #[test]

@@ -14,10 +14,10 @@ use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::fly::Jump;
 use turns_aloft::scenario::jump::JumpName;
-use turns_aloft::scenario::keys::key;
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::starts::{self, Start};
 use turns_aloft::scenario::uncertainty::{
-    Range, Uncertainty, bare, open_and_tight_kg_m2, with_ratio_off,
+    Range, UncertainInput, Uncertainty, bare, open_and_tight_kg_m2, with_ratio_off,
 };
 use turns_aloft::scenario::{HandsKeep, Scenario};
 
@@ -31,18 +31,16 @@ const LIMIT: f64 = 1.959_963_984_540_054;
 fn monte_carlo(scenario: &Scenario, uncertainty: &Uncertainty) -> Vec<f64> {
     let mut random = StdRng::seed_from_u64(1996);
     let error = |half_width: f64| Normal::new(0.0, half_width / LIMIT).expect("a half-width");
-    let inputs = [
-        ("jump_height_m", error(uncertainty.jump_height_m)),
-        ("takeoff_rate_rad_s", error(uncertainty.takeoff_rate_rad_s)),
-        ("close_time_s", error(uncertainty.close_time_s)),
-    ];
-    let inertia = error(uncertainty.inertia_ratio_share);
+    let inputs = [HEIGHT, RATE, CLOSE_TIME].map(|parameter| {
+        let half_width = uncertainty.get(UncertainInput::Number(parameter));
+        (parameter, error(half_width))
+    });
+    let inertia = error(uncertainty.get(UncertainInput::InertiaRatio));
     let mut turns: Vec<f64> = (0..FLIGHTS)
         .map(|_| {
             let mut drawn = scenario.clone();
-            for (name, error) in &inputs {
-                let key = key(name).expect("a key");
-                let value = (key.get)(scenario) + error.sample(&mut random);
+            for (key, error) in &inputs {
+                let value = key.get(scenario) + error.sample(&mut random);
                 key.hold(&mut drawn, value);
             }
             let (_, body) = with_ratio_off(scenario, inertia.sample(&mut random));
@@ -108,12 +106,20 @@ fn range_of(scenario: &Scenario, half_widths: Uncertainty) -> (Jump, Range) {
     (jump, range)
 }
 
-const SURE: Uncertainty = Uncertainty {
-    jump_height_m: 0.0,
-    takeoff_rate_rad_s: 0.0,
-    close_time_s: 0.0,
-    inertia_ratio_share: 0.0,
-};
+const SURE: Uncertainty = Uncertainty::NONE;
+
+const HEIGHT: Parameter = Parameter::JumpHeight;
+const RATE: Parameter = Parameter::TakeoffRate;
+const CLOSE_TIME: Parameter = Parameter::CloseTime;
+
+/// Nothing is uncertain but these.
+fn only(inputs: &[(UncertainInput, f64)]) -> Uncertainty {
+    let mut of = SURE;
+    for &(input, half_width) in inputs {
+        of.hold(input, half_width);
+    }
+    of
+}
 
 #[test]
 fn without_uncertainty_there_is_no_range() {
@@ -121,7 +127,7 @@ fn without_uncertainty_there_is_no_range() {
         let (jump, range) = range_of(&start.scenario, SURE);
         assert_eq!((range.low, range.high), (jump.turns, jump.turns));
         assert_eq!(range.changes, [0.0; 4]);
-        assert_eq!(range.foremost().map(|row| row.key), None);
+        assert_eq!(range.foremost(), None);
         let call = jump.owed.and_then(|owed| owed.call);
         assert_eq!(range.calls, call.map(|call| vec![call]), "{}", start.name);
     }
@@ -158,11 +164,11 @@ fn a_rigid_body_follows_the_closed_forms() {
     let usual = Uncertainty::usual(&scenario);
     let (jump, range) = range_of(&scenario, usual);
     let air_turns = jump.readout.air_turns;
-    let share = usual.jump_height_m / scenario.jump_height_m;
+    let share = usual.get(UncertainInput::Number(HEIGHT)) / scenario.jump_height_m;
     let root = |share: f64| 0.5 * (libm::sqrt(1.0 + share) - libm::sqrt(1.0 - share));
     let expected = [
         root(share),
-        usual.takeoff_rate_rad_s / scenario.takeoff_rate_rad_s,
+        usual.get(UncertainInput::Number(RATE)) / scenario.takeoff_rate_rad_s,
         0.0,
         0.0,
     ];
@@ -197,10 +203,7 @@ fn the_ratio_of_inertia_weighs_by_its_share() {
             .clone()
     };
     let inertia_ratio_share = 0.10;
-    let half_widths = Uncertainty {
-        inertia_ratio_share,
-        ..SURE
-    };
+    let half_widths = only(&[(UncertainInput::InertiaRatio, inertia_ratio_share)]);
     let (jump, range) = range_of(&scenario, half_widths);
     let expected = inertia_ratio_share * jump.readout.air_turns;
     assert!(
@@ -237,16 +240,13 @@ fn the_ratio_is_off_by_the_share() {
 /// At the end of its range an input can be off to one side only; that side counts for both.
 #[test]
 fn an_input_at_its_limit_is_flown_to_one_side() {
-    let rate = key("takeoff_rate_rad_s").expect("a key");
+    let rate = Parameter::named("takeoff_rate_rad_s").expect("a key");
     let mut scenario = starts::all()[0].scenario.clone();
-    rate.set(&mut scenario, rate.most).expect("its limit");
-    let half_widths = Uncertainty {
-        takeoff_rate_rad_s: 2.0,
-        ..SURE
-    };
+    rate.set(&mut scenario, rate.most()).expect("its limit");
+    let half_widths = only(&[(UncertainInput::Number(RATE), 2.0)]);
     let (jump, range) = range_of(&scenario, half_widths);
     let mut slower = scenario.clone();
-    rate.set(&mut slower, rate.most - 2.0).expect("inside");
+    rate.set(&mut slower, rate.most() - 2.0).expect("inside");
     let expected = jump.turns - slower.fly().turns;
     assert!((range.changes[1] - expected).abs() < 1e-9);
 }
@@ -273,7 +273,7 @@ fn childrens_bodies_are_less_sure() {
             stature_m,
             ..starts::all()[0].scenario.clone()
         };
-        Uncertainty::usual(&scenario).inertia_ratio_share
+        Uncertainty::usual(&scenario).get(UncertainInput::InertiaRatio)
     };
     assert!(of(1.5119) > of(1.6039) && of(1.4905) > of(1.6384));
     assert_eq!((of(1.0), of(2.1)), (of(1.4905), of(1.6384)));
@@ -281,11 +281,13 @@ fn childrens_bodies_are_less_sure() {
 
 fn half_widths() -> impl Strategy<Value = Uncertainty> {
     (0.0..=0.25, 0.0..=5.0, 0.0..=0.2, 0.0..=0.5).prop_map(
-        |(jump_height_m, takeoff_rate_rad_s, close_time_s, inertia_ratio_share)| Uncertainty {
-            jump_height_m,
-            takeoff_rate_rad_s,
-            close_time_s,
-            inertia_ratio_share,
+        |(height_m, rate_rad_s, close_time_s, ratio)| {
+            only(&[
+                (UncertainInput::Number(HEIGHT), height_m),
+                (UncertainInput::Number(RATE), rate_rad_s),
+                (UncertainInput::Number(CLOSE_TIME), close_time_s),
+                (UncertainInput::InertiaRatio, ratio),
+            ])
         },
     )
 }

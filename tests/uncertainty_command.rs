@@ -8,7 +8,7 @@ use std::process::Output;
 use command::aloft;
 use serde_json::{Value, json};
 use turns_aloft::scenario::starts;
-use turns_aloft::scenario::uncertainty::Uncertainty;
+use turns_aloft::scenario::uncertainty::{UncertainInput, Uncertainty};
 
 fn fly(arguments: &[&str]) -> Output {
     aloft(&[&["fly"], arguments].concat())
@@ -66,7 +66,7 @@ fn the_usual_half_widths_are_printed() {
         assert_eq!(ranged["half_width_takeoff_rate_rad_s"], json!(0.5));
         assert_eq!(ranged["half_width_close_time_s"], json!(1.0 / 60.0));
         let scenario = &starts::named(name).expect("it is there").scenario;
-        let usual = Uncertainty::usual(scenario).inertia_ratio_share;
+        let usual = Uncertainty::usual(scenario).get(UncertainInput::InertiaRatio);
         assert_eq!(ranged["half_width_inertia_ratio_share"], json!(usual));
     }
     let key = "half_width_inertia_ratio_share";

@@ -1,15 +1,12 @@
 //! The range in the user's session: asked for, changed, kept, and as lines of text.
 
 use turns_aloft::scenario::starts;
-use turns_aloft::scenario::uncertainty::{HALF_WIDTHS, HalfWidth, Range, Uncertainty};
+use turns_aloft::scenario::uncertainty::{Range, UncertainInput, Uncertainty};
 use turns_aloft::session::Session;
 use turns_aloft::session::readings::{Group, range_figures, readings, shortfall_range_text};
 
-fn row(key: &str) -> &'static HalfWidth {
-    static ROWS: [HalfWidth; 4] = HALF_WIDTHS;
-    ROWS.iter()
-        .find(|row| row.key == key)
-        .expect("a half-width")
+fn row(key: &str) -> UncertainInput {
+    UncertainInput::named(key).expect("a half-width")
 }
 
 fn text(session: &Session, quantity: &str) -> String {
@@ -60,7 +57,7 @@ fn half_widths_go_in_steps() {
     let mut session = Session::default();
     session.show_range(true);
     let rate = row("takeoff_rate_rad_s");
-    let steps = |session: &Session| (rate.get)(&session.half_widths()) / rate.step;
+    let steps = |session: &Session| session.half_widths().get(rate) / rate.step();
     assert!((steps(&session) - 4.77).abs() < 0.01, "0.5 rad/s in rpm");
     session.step_half_width(rate, 1.0);
     assert!((steps(&session) - 5.0).abs() < 1e-9);
@@ -74,7 +71,7 @@ fn half_widths_go_in_steps() {
     for _ in 0..100 {
         session.step_half_width(rate, 1.0);
     }
-    assert_eq!((rate.get)(&session.half_widths()), rate.most);
+    assert_eq!(session.half_widths().get(rate), rate.most());
 }
 
 #[test]
@@ -96,11 +93,11 @@ fn own_half_widths_are_about_one_jumper() {
     session.show_range(true);
     session.step_half_width(row("jump_height_m"), 1.0);
     assert!(session.has_own_half_widths());
-    let childs = session.half_widths().inertia_ratio_share;
+    let childs = session.half_widths().get(row("inertia_ratio_share"));
     session.change(|scenario| scenario.stature_m = 1.8);
-    let grown = session.half_widths().inertia_ratio_share;
+    let grown = session.half_widths().get(row("inertia_ratio_share"));
     assert!((childs / grown - 1.5).abs() < 1e-12, "{childs} {grown}");
-    assert_eq!(session.half_widths().jump_height_m, 0.025);
+    assert_eq!(session.half_widths().get(row("jump_height_m")), 0.025);
     session.open(starts::all()[1].scenario.clone());
     assert_eq!(
         session.half_widths(),
@@ -157,11 +154,8 @@ fn a_half_width_of_an_earlier_meaning_is_left_out() {
     let mut session = Session::default();
     session.restore(&kept.to_string());
     assert_eq!(session.notice(), None);
-    let usual = Uncertainty::usual(session.scenario());
-    let expected = Uncertainty {
-        jump_height_m: 0.03,
-        ..usual
-    };
+    let mut expected = Uncertainty::usual(session.scenario());
+    expected.hold(row("jump_height_m"), 0.03);
     assert_eq!(session.half_widths(), expected);
     assert!(!session.keep().contains("inertia_share"));
 

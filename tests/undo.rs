@@ -3,14 +3,15 @@
 use proptest::prelude::*;
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::ground::Ground;
+use turns_aloft::scenario::input::{Choice, Input};
 use turns_aloft::scenario::jump::JumpName;
-use turns_aloft::scenario::keys::{KEYS, Key, key};
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
 use turns_aloft::session::compare::Which;
-use turns_aloft::session::{Change, Document, Input, MOST_STEPS, Policy, Session, Word};
+use turns_aloft::session::{Change, Document, MOST_STEPS, Policy, Session};
 
-fn height() -> &'static Key {
-    key("jump_height_m").expect("a key")
+fn height() -> Parameter {
+    Parameter::named("jump_height_m").expect("a key")
 }
 
 /// The session after a reload of the page.
@@ -49,11 +50,11 @@ enum Deed {
 }
 
 fn deeds() -> impl Strategy<Value = Deed> {
-    let number = || (0..KEYS.len(), 0.0..=1.0_f64);
+    let number = || (0..Parameter::COUNT, 0.0..=1.0_f64);
     let start = || 0..starts::all().len();
     prop_oneof![
         4 => number().prop_map(|(i, part)| Deed::Set(i, part)),
-        1 => (0..KEYS.len()).prop_map(Deed::Reset),
+        1 => (0..Parameter::COUNT).prop_map(Deed::Reset),
         1 => Just(Deed::ResetAll),
         2 => (0..4_usize).prop_map(Deed::Word),
         1 => number().prop_map(|(i, part)| Deed::Try(i, part)),
@@ -66,8 +67,8 @@ fn deeds() -> impl Strategy<Value = Deed> {
     ]
 }
 
-fn part(key: &Key, part: f64) -> f64 {
-    key.least + part * (key.most - key.least)
+fn part(key: Parameter, part: f64) -> f64 {
+    key.least() + part * (key.most() - key.least())
 }
 
 fn change_word(scenario: &mut Scenario, which: usize) {
@@ -92,11 +93,11 @@ fn change_word(scenario: &mut Scenario, which: usize) {
 
 fn does(session: &mut Session, deed: &Deed) {
     match *deed {
-        Deed::Set(i, at) => session.set(&KEYS[i], part(&KEYS[i], at)),
-        Deed::Reset(i) => session.reset(&KEYS[i]),
+        Deed::Set(i, at) => session.set(Parameter::ALL[i], part(Parameter::ALL[i], at)),
+        Deed::Reset(i) => session.reset(Parameter::ALL[i]),
         Deed::ResetAll => session.reset_all(),
         Deed::Word(which) => session.change(|scenario| change_word(scenario, which)),
-        Deed::Try(i, at) => session.try_change(&KEYS[i], part(&KEYS[i], at)),
+        Deed::Try(i, at) => session.try_change(Parameter::ALL[i], part(Parameter::ALL[i], at)),
         Deed::Open(i) => session.open(starts::all()[i].scenario.clone()),
         Deed::Reference(i) => {
             let start = starts::all().get(i);
@@ -280,7 +281,7 @@ fn a_new_change_drops_what_was_undone() {
 fn a_renamed_attempt_comes_back_by_its_new_name() {
     let mut session = Session::default();
     session.keep_jump();
-    let id = session.keeping().collection().entries()[0].id;
+    let id = session.library().collection().entries()[0].id;
     session.set_reference(Which::Kept(id));
     session.clear_reference();
     session.rename_kept(id, "Monday");
@@ -387,7 +388,7 @@ fn a_locked_input_refuses_in_one_sentence() {
     session.set(height(), 0.4);
     session.set_policy(Policy::locking([
         Input::Number(height()),
-        Input::Word(Word::Ground),
+        Input::Choice(Choice::Ground),
     ]));
     let document = session.document().clone();
     let locked = |session: &mut Session, what: &str| {

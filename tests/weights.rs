@@ -7,11 +7,11 @@ mod space;
 use proptest::prelude::*;
 use turns_aloft::analysis::caution;
 use turns_aloft::analysis::goal::{Goal, MET_TURNS};
-use turns_aloft::analysis::lever::{LEVERS, Season};
+use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::steps::ranked;
 use turns_aloft::analysis::weights::{KEEPS, OBSERVED, Weights, WeightsNeeded};
-use turns_aloft::scenario::keys::key;
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
 use turns_aloft::session::{Question, Session};
 
@@ -97,21 +97,24 @@ fn the_same_mass_wins_or_costs_by_what_is_kept() {
 #[track_caller]
 fn is_in_no_ranking(scenario: &Scenario, goal_turns: f64) {
     let now = scenario.fly();
-    assert!(ranked(scenario, &now).iter().all(|gain| gain.key != HANDS));
+    assert!(
+        ranked(scenario, &now)
+            .iter()
+            .all(|gain| gain.lever.key() != HANDS)
+    );
     let (limits, season) = (Limits::default(), Season::default());
     let goal = Goal::new(scenario, &now, goal_turns, &limits, &season);
     let singles = goal.singles();
-    assert!(singles.iter().all(|single| single.key != HANDS));
+    assert!(singles.iter().all(|single| single.lever.key() != HANDS));
     let joint = goal.combination(&singles);
     let mut changes = joint.iter().flat_map(|joint| &joint.changes);
-    assert!(changes.all(|change| change.key != HANDS));
+    assert!(changes.all(|change| change.lever.key() != HANDS));
 }
 
 #[test]
 fn no_ranking_has_the_hand_mass() {
-    assert!(LEVERS.iter().all(|lever| lever.key != HANDS));
-    assert!(Limits::default().set(HANDS, [0.0, 0.2]).is_err());
-    assert!(Season::default().set(HANDS, 0.1).is_err());
+    assert!(Lever::ALL.iter().all(|lever| lever.key() != HANDS));
+    assert!(Lever::named(HANDS).is_err());
     for start in starts::all() {
         for keep in KEEPS {
             let scenario = Scenario {
@@ -207,7 +210,7 @@ fn what_is_needed_is_the_least() {
 fn cautions_stand_beside_it() {
     let scenario = start("senior-triple");
     let mut heavy = scenario.clone();
-    key(HANDS)
+    Parameter::named(HANDS)
         .expect("a key")
         .set(&mut heavy, 0.1)
         .expect("admissible");
@@ -229,7 +232,7 @@ fn what_the_hands_hold_is_compared_while_it_is_dragged() {
     session.poll(|| true);
     assert!(!session.is_computing());
     assert!(session.weights_held().is_none());
-    let hands = key(HANDS).expect("a key");
+    let hands = Parameter::named(HANDS).expect("a key");
     session.set_dragging(true);
     for kg in [0.3, 0.4] {
         session.set(hands, kg);

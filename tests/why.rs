@@ -5,9 +5,11 @@ mod space;
 
 use proptest::prelude::*;
 use turns_aloft::analysis::budget::{Budget, Cause};
-use turns_aloft::analysis::caution;
+use turns_aloft::analysis::caution::{self, Caution};
+use turns_aloft::analysis::lever::Lever;
 use turns_aloft::analysis::steps::{Flown, Gain, ranked};
-use turns_aloft::scenario::{Scenario, keys, starts};
+use turns_aloft::scenario::parameter::Parameter;
+use turns_aloft::scenario::{Scenario, starts};
 use turns_aloft::session::why::{Shown, turns_text};
 use turns_aloft::session::{Question, Session};
 
@@ -35,8 +37,8 @@ fn gains(session: &Session) -> Vec<Gain> {
     session.gains().cloned().collect()
 }
 
-fn order(session: &Session) -> Vec<&'static str> {
-    session.gains().map(|gain| gain.key).collect()
+fn order(session: &Session) -> Vec<Lever> {
+    session.gains().map(|gain| gain.lever).collect()
 }
 
 fn text(session: &Session, quantity: &str) -> Option<String> {
@@ -144,19 +146,23 @@ fn signs_are_shown() {
 fn the_order_settles_when_the_hand_rests() {
     let mut session = asked(start("half-a-turn-short"));
     let before = order(&session);
-    let rate = keys::key("takeoff_rate_rad_s").expect("a key");
-    let height = keys::key("jump_height_m").expect("a key");
+    let rate = Parameter::named("takeoff_rate_rad_s").expect("a key");
+    let height = Parameter::named("jump_height_m").expect("a key");
     session.set_dragging(true);
     session.set(rate, 2.0);
     session.set(height, 0.12);
     poll(&mut session);
     let (scenario, jump) = (session.scenario(), session.jump());
     let fresh = ranked(scenario, jump);
-    let keys: Vec<_> = fresh.iter().map(|gain| gain.key).collect();
+    let keys: Vec<_> = fresh.iter().map(|gain| gain.lever).collect();
     assert_ne!(keys, before, "the drag has changed what matters");
     assert_eq!(order(&session), before);
     for gain in &fresh {
-        assert!(gains(&session).contains(gain), "{} is stale", gain.key);
+        assert!(
+            gains(&session).contains(gain),
+            "{} is stale",
+            gain.lever.key()
+        );
     }
     session.set_dragging(false);
     poll(&mut session);
@@ -168,14 +174,14 @@ fn the_order_settles_when_the_hand_rests() {
 fn no_piece_waits_for_ever() {
     let mut session = asked(start("half-a-turn-short"));
     let before = gains(&session);
-    let height = keys::key("jump_height_m").expect("a key");
+    let height = Parameter::named("jump_height_m").expect("a key");
     session.set_dragging(true);
     for i in 0..9 {
         session.set(height, 0.4 + 0.01 * f64::from(i));
         session.poll(|| false);
     }
     for (now, before) in gains(&session).iter().zip(&before) {
-        assert_eq!(now.key, before.key);
+        assert_eq!(now.lever.key(), before.lever.key());
         assert_ne!(now, before);
     }
 }
@@ -189,10 +195,10 @@ fn a_step_can_be_tried_over_and_over() {
     for key in before.clone() {
         for _ in 0..2 {
             let turns = session.jump().turns;
-            let gain = gains(&session).into_iter().find(|gain| gain.key == key);
+            let gain = gains(&session).into_iter().find(|gain| gain.lever == key);
             let promised = gain.and_then(|gain| gain.turns_gained);
             session.try_step(key);
-            assert_eq!(Some(session.jump().turns - turns), promised, "{key}");
+            assert_eq!(Some(session.jump().turns - turns), promised, "{key:?}");
             poll(&mut session);
             assert_eq!(order(&session), before);
         }
@@ -203,8 +209,8 @@ fn a_step_can_be_tried_over_and_over() {
         assert_eq!(order(&session), before);
     }
     assert_eq!((session.scenario(), session.tried()), (&first, 0));
-    let rate = keys::key("takeoff_rate_rad_s").expect("a key");
-    session.try_step("takeoff_rate_rad_s");
+    let rate = Parameter::named("takeoff_rate_rad_s").expect("a key");
+    session.try_step(Lever::of(rate).expect("a lever"));
     session.set(rate, 2.0);
     poll(&mut session);
     holds(&session);
@@ -219,12 +225,11 @@ fn what_is_not_possible_is_said_and_not_done() {
     let before = session.scenario().clone();
     let legs = gains(&session)
         .into_iter()
-        .find(|gain| gain.key == "leg_tuck");
+        .find(|gain| gain.lever.key() == "leg_tuck");
     assert_eq!(legs.map(|gain| gain.flown), Some(Flown::Back));
     let said = text(&session, "gain:leg_tuck").expect("a line");
     assert!(said.starts_with("back "), "{said}");
-    session.try_step("leg_tuck");
-    session.try_step("luck");
+    session.try_step(Lever::of(Parameter::LegTuck).expect("a lever"));
     assert_eq!((session.scenario(), session.tried()), (&before, 0));
 }
 
@@ -262,7 +267,7 @@ fn opening_later_carries_its_caution() {
     let session = asked(opens_early());
     let went = session.went().expect("it has been worked out");
     let change = went.budget.one_change.expect("it could open later");
-    assert_eq!(change.key, "open_lead_s");
+    assert_eq!(change.parameter, Parameter::OpenLead);
     let said = text(&session, "caution:one_change").expect("a caution");
     let mut then = session.scenario().clone();
     then.open_lead_s = change.to;
@@ -274,8 +279,8 @@ fn opening_later_carries_its_caution() {
         said.contains(&format!("{} now; with it, {}.", loads[0], loads[1])),
         "{said}"
     );
-    assert!(said.contains(caution::LATER.text()) && said.contains(caution::ASK.text()));
-    assert!(!said.contains(caution::HANDS.text()));
+    assert!(said.contains(Caution::Later.text()) && said.contains(Caution::Ask.text()));
+    assert!(!said.contains(Caution::Hands.text()));
 }
 
 /// That more turning is left to stop: the rate at touch-down, of every starting point.
@@ -287,7 +292,7 @@ fn who_opens_later_lands_turning_faster() {
         let rates =
             [start.scenario.fly(), later.fly()].map(|jump| jump.readout.touchdown_rate_rad_s);
         assert!(rates[1] > rates[0], "{}", start.name);
-        assert!(caution::of(&start.scenario, &later).contains(&caution::LATER));
+        assert!(caution::of(&start.scenario, &later).contains(&Caution::Later));
     }
 }
 
@@ -300,7 +305,7 @@ fn the_steps_cautions_stand_once() {
         .into_iter()
         .flat_map(|gain| gain.cautions)
         .collect();
-    assert!(of_steps.contains(&caution::ASK) && of_steps.contains(&caution::LATER));
+    assert!(of_steps.contains(&Caution::Ask) && of_steps.contains(&Caution::Later));
     for caution in of_steps {
         assert_eq!(said.matches(caution.text()).count(), 1, "{caution:?}");
     }

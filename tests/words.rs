@@ -9,9 +9,10 @@ mod words {
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use turns_aloft::describe::start::{shown_name, shown_note};
 use turns_aloft::scenario::Scenario;
-use turns_aloft::scenario::keys::{KEYS, key};
-use turns_aloft::scenario::uncertainty::HALF_WIDTHS;
+use turns_aloft::scenario::parameter::Parameter;
+use turns_aloft::scenario::uncertainty::UncertainInput;
 use turns_aloft::scenario::{link, starts};
 use turns_aloft::session::Session;
 use turns_aloft::session::compare::Which;
@@ -33,8 +34,8 @@ fn kebab(key: &str) -> String {
 /// The ids that the source puts together from a name: those of the numbers, of their half-widths and
 /// of the starting points.
 fn families() -> BTreeSet<String> {
-    let numbers = KEYS.iter().map(|key| key.key);
-    let inputs = HALF_WIDTHS.iter().map(|row| row.key);
+    let numbers = Parameter::ALL.map(Parameter::key).into_iter();
+    let inputs = UncertainInput::ALL.map(UncertainInput::key).into_iter();
     let mut ids = BTreeSet::new();
     for name in numbers.clone().chain(inputs.clone()).map(kebab) {
         ids.insert(format!("key-{name}"));
@@ -42,11 +43,31 @@ fn families() -> BTreeSet<String> {
     }
     ids.extend(numbers.map(|name| format!("key-{}-about", kebab(name))));
     ids.extend(inputs.map(|name| format!("half-width-{}-about", kebab(name))));
+    ids.extend(UncertainInput::ALL.map(|input| {
+        let name = input.kind().without_unit(input.key());
+        format!("range-by-{}", kebab(name))
+    }));
     ids.extend(
         starts::all()
             .iter()
             .flat_map(|start| ["name", "note"].map(|of| format!("start-{}-{of}", start.name))),
     );
+    ids
+}
+
+/// The same of those that are said with values, which are some of these.
+fn families_with_values() -> BTreeMap<String, &'static [&'static str]> {
+    let mut ids = BTreeMap::<String, &'static [&'static str]>::new();
+    for parameter in Parameter::ALL {
+        let row = parameter.row();
+        if row.lever.is_some() {
+            ids.insert(format!("step-{}", kebab(row.key)), &["step"]);
+        }
+        if row.remedy.is_some() {
+            let name = kebab(row.kind.without_unit(row.key));
+            ids.insert(format!("why-{name}"), &["from", "to", "turns"]);
+        }
+    }
     ids
 }
 
@@ -94,12 +115,22 @@ fn every_id_in_the_source_has_its_message() {
         let message = message.unwrap_or_else(|| panic!("no message {id}"));
         assert!(message.values.is_empty(), "{id}");
     }
+    for (id, values) in families_with_values() {
+        let message = known.get(&id);
+        let message = message.unwrap_or_else(|| panic!("no message {id}"));
+        let given = |value: &String| values.contains(&value.as_str());
+        assert!(
+            !message.values.is_empty() && message.values.iter().all(given),
+            "{id}"
+        );
+    }
 }
 
 /// No message is left over: each is named in the source or the page, or belongs to a family.
 #[test]
 fn every_message_is_said_somewhere() {
     let mut said = families();
+    said.extend(families_with_values().into_keys());
     said.extend(words::source::quoted());
     for id in messages(Language::English).keys() {
         assert!(said.contains(id), "{id} is said nowhere");
@@ -127,16 +158,16 @@ fn starting_points_are_called_as_in_their_files() {
     for start in starts::all() {
         set_language(Language::English);
         assert_eq!(start.label(), start.scenario.name);
-        assert_eq!(starts::shown_name(&start.scenario.name), start.label());
+        assert_eq!(shown_name(&start.scenario.name), start.label());
         assert_eq!(start.note(), start.scenario.note);
         set_language(Language::German);
         assert_ne!(start.label(), start.scenario.name);
-        assert_eq!(starts::shown_name(&start.scenario.name), start.label());
+        assert_eq!(shown_name(&start.scenario.name), start.label());
         assert_ne!(start.note(), start.scenario.note);
-        assert_eq!(starts::shown_note(&start.scenario.note), start.note());
+        assert_eq!(shown_note(&start.scenario.note), start.note());
     }
-    assert_eq!(starts::shown_name("Monday"), "Monday");
-    assert_eq!(starts::shown_note("Monday"), "Monday");
+    assert_eq!(shown_name("Monday"), "Monday");
+    assert_eq!(shown_note("Monday"), "Monday");
 }
 
 /// Words that are the same in both languages: units, names of jumps and the sport's own signs.
@@ -306,18 +337,18 @@ fn numbers_have_the_languages_decimal_sign() {
 #[test]
 fn units_follow_the_language() {
     let mut session = Session::default();
-    let rate = key("takeoff_rate_rad_s").expect("a number");
-    let lean = key("lean_rad").expect("a number");
+    let rate = Parameter::named("takeoff_rate_rad_s").expect("a number");
+    let lean = Parameter::named("lean_rad").expect("a number");
     let shown = |session: &Session, kind, si| session.units.of(kind).text(si);
     session.units.rate = turns_aloft::scenario::units::RateUnit::TurnsPerS;
     set_language(Language::English);
-    assert_eq!(shown(&session, rate.kind, 6.4), "1.02 turns/s");
-    assert_eq!(shown(&session, lean.kind, 0.1), "5.7 deg");
-    assert_eq!(shown(&session, lean.kind, -1e-9), "0.0 deg");
+    assert_eq!(shown(&session, rate.kind(), 6.4), "1.02 turns/s");
+    assert_eq!(shown(&session, lean.kind(), 0.1), "5.7 deg");
+    assert_eq!(shown(&session, lean.kind(), -1e-9), "0.0 deg");
     set_language(Language::German);
-    assert_eq!(shown(&session, rate.kind, 6.4), "1,02 U/s");
-    assert_eq!(shown(&session, lean.kind, 0.1), "5,7°");
-    assert_eq!(shown(&session, lean.kind, -1e-9), "0,0°");
+    assert_eq!(shown(&session, rate.kind(), 6.4), "1,02 U/s");
+    assert_eq!(shown(&session, lean.kind(), 0.1), "5,7°");
+    assert_eq!(shown(&session, lean.kind(), -1e-9), "0,0°");
 }
 
 #[test]

@@ -9,14 +9,13 @@
 
 use serde::Serialize;
 
-use super::caution;
+use super::caution::{self, Caution};
 use super::goal::{Goal, MET_TURNS, Single};
-use super::lever::LEVERS;
+use super::lever::Lever;
 use super::limits::Judgement;
 use super::search::crossing;
 use crate::scenario::Scenario;
 use crate::scenario::beyond::{self, Respect};
-use crate::words::Message;
 
 /// Half the distance over which the turns' slope is taken, in seasons.
 const SLOPE_SEASONS: f64 = 0.1;
@@ -31,9 +30,9 @@ const WORTH: f64 = 1e-4;
 /// What the mix changes of one lever.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Change {
-    pub key: &'static str,
-    pub label: Message,
-    /// In the key's own unit.
+    #[serde(flatten)]
+    pub lever: Lever,
+    /// In the lever's own unit.
     pub now: f64,
     pub value: f64,
     pub change: f64,
@@ -65,13 +64,13 @@ pub struct Combination {
     /// In which respects the jump with the changes is beyond what has been seen.
     #[serde(serialize_with = "beyond::keys")]
     pub beyond_seen: Vec<Respect>,
-    pub cautions: Vec<Message>,
+    pub cautions: Vec<Caution>,
 }
 
 /// A lever in the mix, counted in seasons from the present value.
 #[derive(Debug, Clone)]
 struct Axis {
-    place: usize,
+    lever: Lever,
     now: f64,
     unit: f64,
     /// From the admissible range, and the jumper's own limits where they are given; the present
@@ -171,16 +170,15 @@ impl Goal<'_> {
 impl Axis {
     /// Of every lever that is not held as it is.
     fn all(goal: &Goal<'_>) -> Vec<Self> {
-        LEVERS
-            .iter()
-            .enumerate()
-            .filter_map(|(place, lever)| {
-                let (row, now) = (lever.row(), lever.value(goal.scenario));
-                let unit = goal.season.unit(place)?;
-                let [least, most] = goal.limits.own(place).unwrap_or([row.least, row.most]);
+        Lever::ALL
+            .into_iter()
+            .filter_map(|lever| {
+                let now = lever.value(goal.scenario);
+                let unit = goal.season.unit(lever)?;
+                let [least, most] = goal.limits.own(lever).unwrap_or(lever.range());
                 let bounds = [least.min(now), most.max(now)].map(|end| (end - now) / unit);
                 Some(Self {
-                    place,
+                    lever,
                     now,
                     unit,
                     bounds,
@@ -203,7 +201,7 @@ impl Search<'_> {
             .iter()
             .zip(mix)
             .fold(start, |scenario, (axis, u)| {
-                LEVERS[axis.place].at(&scenario, axis.now + axis.unit * u)
+                axis.lever.at(&scenario, axis.now + axis.unit * u)
             })
     }
 
@@ -224,7 +222,8 @@ impl Search<'_> {
     /// The single lever that does it with the least effort, inside the same bounds.
     fn best_single(&self, singles: &[Single]) -> Option<Mix> {
         let alone = |i: usize, axis: &Axis| {
-            let proposal = singles.get(axis.place)?.proposal.as_ref()?;
+            let single = singles.iter().find(|single| single.lever == axis.lever)?;
+            let proposal = single.proposal.as_ref()?;
             let mut mix = vec![0.0; self.axes.len()];
             mix[i] = proposal.change / axis.unit;
             (self.held(mix.iter().copied()) == mix).then_some(mix)
@@ -327,19 +326,18 @@ impl Search<'_> {
         let goal = self.goal;
         let then = self.scenario(mix);
         let jump = goal.fly(&then);
-        let changed = |(axis, u): (&Axis, &f64)| (*u != 0.0).then_some(axis.place);
-        let changed: Vec<usize> = self.axes.iter().zip(mix).filter_map(changed).collect();
+        let changed = |(axis, u): (&Axis, &f64)| (*u != 0.0).then_some(axis.lever);
+        let changed: Vec<Lever> = self.axes.iter().zip(mix).filter_map(changed).collect();
         let change = |(axis, u): (&Axis, &f64)| {
-            let lever = &LEVERS[axis.place];
+            let lever = axis.lever;
             let value = lever.value(&then);
             Change {
-                key: lever.key,
-                label: lever.row().label,
+                lever,
                 now: axis.now,
                 value,
                 change: value - axis.now,
                 seasons: *u,
-                judgement: goal.limits.judge(axis.place, goal, &then, &jump),
+                judgement: goal.limits.judge(lever, goal, &then, &jump),
             }
         };
         Combination {

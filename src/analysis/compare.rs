@@ -1,16 +1,18 @@
 //! Two attempts side by side: which inputs differ, and what each difference is worth in turns.
 
 use serde::Serialize;
-use serde_json::{Value, json};
+use serde_json::Value;
 
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
-use crate::scenario::keys::KEYS;
+use crate::scenario::input::{Choice, Input};
+use crate::scenario::parameter::Parameter;
 
 /// One input that differs.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Difference {
-    pub key: &'static str,
+    #[serde(rename = "key")]
+    pub input: Input,
     /// In the first attempt; numbers in SI units.
     pub from: Value,
     /// In the second.
@@ -29,32 +31,6 @@ pub struct Comparison {
     pub differences: Vec<Difference>,
 }
 
-/// An input that is no number: its key, how it is told, and how it is taken over from another.
-struct Word {
-    key: &'static str,
-    told: fn(&Scenario) -> Value,
-    take_over: fn(&mut Scenario, &Scenario),
-}
-
-macro_rules! word {
-    ($field:ident) => {
-        Word {
-            key: stringify!($field),
-            told: |scenario| json!(scenario.$field),
-            take_over: |to, from| to.$field = from.$field,
-        }
-    };
-}
-
-const WORDS: [Word; 6] = [
-    word!(jump),
-    word!(jump_turns),
-    word!(table),
-    word!(ground),
-    word!(turning),
-    word!(hands_keep),
-];
-
 impl Comparison {
     pub fn new(first: &Scenario, second: &Scenario) -> Self {
         let mut walk = Walk {
@@ -63,20 +39,20 @@ impl Comparison {
             differences: Vec::new(),
         };
         let before = walk.jump.turns;
-        for word in &WORDS {
-            let (from, to) = ((word.told)(first), (word.told)(second));
+        for choice in Choice::ALL {
+            let (from, to) = (choice.written(first), choice.written(second));
             if from != to {
                 let mut then = walk.scenario.clone();
-                (word.take_over)(&mut then, second);
-                walk.go_on(word.key, from, to, then);
+                choice.take_over(&mut then, second);
+                walk.go_on(Input::Choice(choice), from, to, then);
             }
         }
-        for key in &KEYS {
-            let (from, to) = ((key.get)(first), (key.get)(second));
+        for parameter in Parameter::ALL {
+            let (from, to) = (parameter.get(first), parameter.get(second));
             if from != to {
                 let mut then = walk.scenario.clone();
-                key.hold(&mut then, to);
-                walk.go_on(key.key, from.into(), to.into(), then);
+                parameter.hold(&mut then, to);
+                walk.go_on(Input::Number(parameter), from.into(), to.into(), then);
             }
         }
         Self {
@@ -95,7 +71,7 @@ struct Walk {
 
 impl Walk {
     /// Flies what has just been changed.
-    fn go_on(&mut self, key: &'static str, from: Value, to: Value, then: Scenario) {
+    fn go_on(&mut self, input: Input, from: Value, to: Value, then: Scenario) {
         let jump = then.fly_after(Some(&self.jump));
         let turns = if then.turns_like(&self.scenario) {
             0.0
@@ -104,7 +80,7 @@ impl Walk {
         };
         (self.scenario, self.jump) = (then, jump);
         self.differences.push(Difference {
-            key,
+            input,
             from,
             to,
             turns,

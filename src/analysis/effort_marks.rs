@@ -3,33 +3,36 @@
 use super::search::roughly;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
-use crate::scenario::keys::{self, Key};
 use crate::scenario::marks::Marks;
+use crate::scenario::parameter::{Evidence, Hardest, Parameter};
+use crate::scenario::source::Source;
 use crate::scenario::strength::{self, HELD};
-use crate::words::Message;
 
-/// The numbers that are marked so.
-pub const MARKED: [&str; 4] = ["arm_tuck", "leg_tuck", "close_time_s", "open_time_s"];
+/// Whether a number is marked so.
+pub const fn is_marked(parameter: Parameter) -> bool {
+    matches!(parameter.row().evidence, Evidence::Strength { .. })
+}
 
-/// The marks of one of them, by its place in [`MARKED`]; some twelve flights.
-pub fn marks(place: usize, scenario: &Scenario, jump: &Jump) -> Option<Marks> {
-    let key = keys::key(MARKED[place])?;
-    let own = scenario.marks(key, jump)?;
+/// The marks of a number that [is](is_marked); some twelve flights.
+pub fn marks(parameter: Parameter, scenario: &Scenario, jump: &Jump) -> Option<Marks> {
+    let Evidence::Strength {
+        movement, hardest, ..
+    } = parameter.row().evidence
+    else {
+        return None;
+    };
+    let own = scenario.marks(parameter, jump)?;
     let at = |value: f64| {
         let mut then = scenario.clone();
-        key.hold(&mut then, value);
-        let efforts = then.fly_after(Some(jump));
-        let efforts = efforts.efforts();
-        let demands = match key.key {
-            "open_time_s" => &efforts.opening,
-            _ => &efforts.closing,
-        };
+        parameter.hold(&mut then, value);
+        let flown = then.fly_after(Some(jump));
+        let demands = movement.demands(flown.efforts());
         strength::share(then.jumper(), then.body_mass_kg, demands)
     };
-    // Less time asks for more, and so does tighter.
-    let (easy, hard) = match key.key {
-        "arm_tuck" | "leg_tuck" => (key.least, key.most),
-        _ => (key.most, key.least),
+    let [least, most] = parameter.row().range;
+    let (easy, hard) = match hardest {
+        Hardest::Most => (least, most),
+        Hardest::Least => (most, least),
     };
     let ends = [(easy, at(easy)), (hard, at(hard))];
     let measured = edge(ends, 1.0, at);
@@ -38,19 +41,19 @@ pub fn marks(place: usize, scenario: &Scenario, jump: &Jump) -> Option<Marks> {
     let seen = measured.filter(|_| known).map(|end| ordered(easy, end));
     Some(Marks {
         seen,
-        beyond: beyond.filter(|_| hard == key.most),
-        beyond_below: beyond.filter(|_| hard == key.least),
+        beyond: beyond.filter(|_| hardest == Hardest::Most),
+        beyond_below: beyond.filter(|_| hardest == Hardest::Least),
         source: if known {
             own.source
         } else {
-            Message("marks-effort-not-known")
+            Source::MarksEffortNotKnown
         },
     })
 }
 
 /// A number before its marks have been worked out.
-pub fn unmarked(key: &Key, scenario: &Scenario, jump: &Jump) -> Option<Marks> {
-    let own = scenario.marks(key, jump)?;
+pub fn unmarked(parameter: Parameter, scenario: &Scenario, jump: &Jump) -> Option<Marks> {
+    let own = scenario.marks(parameter, jump)?;
     Some(Marks { seen: None, ..own })
 }
 

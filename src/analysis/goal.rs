@@ -2,16 +2,15 @@
 
 use serde::Serialize;
 
-use super::caution;
-use super::lever::{LEVERS, Lever, Season};
+use super::caution::{self, Caution};
+use super::lever::{Lever, Season};
 use super::limits::{Judgement, Limits};
 use super::search::{crossing, peak};
 use crate::order::by_number;
 use crate::scenario::Scenario;
 use crate::scenario::beyond::{self, Respect};
 use crate::scenario::fly::Jump;
-use crate::scenario::keys::Key;
-use crate::words::Message;
+use crate::scenario::parameter::Parameter;
 
 /// Fewest and most turns in all that can be asked for; our choice.
 pub const GOAL_TURNS: [f64; 2] = [0.5, 10.0];
@@ -36,7 +35,7 @@ pub struct Goal<'a> {
 /// A change that gives the wanted turns, and what is to be known of it.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Proposal {
-    /// In the unit of the lever's key.
+    /// In the lever's own unit.
     pub value: f64,
     pub change: f64,
     /// Turns in all, flown with the change.
@@ -46,13 +45,13 @@ pub struct Proposal {
     /// In which respects the jump with the change is beyond what has been seen.
     #[serde(serialize_with = "beyond::keys")]
     pub beyond_seen: Vec<Respect>,
-    pub cautions: Vec<Message>,
+    pub cautions: Vec<Caution>,
 }
 
 /// What a number does over all its admissible range, where that is not enough.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Proof {
-    /// The range's ends, in the unit of its key, and the turns there.
+    /// The range's ends, in its own unit, and the turns there.
     pub range: [f64; 2],
     pub turns_at_ends: [f64; 2],
     pub most_turns: f64,
@@ -62,9 +61,9 @@ pub struct Proof {
 /// The answer for one lever.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Single {
-    pub key: &'static str,
-    pub label: Message,
-    /// In the key's own unit.
+    #[serde(flatten)]
+    pub lever: Lever,
+    /// In the lever's own unit.
     pub now: f64,
     #[serde(flatten)]
     pub judgement: Judgement,
@@ -74,11 +73,10 @@ pub struct Single {
 
 impl Single {
     /// The jump as it is, which is enough.
-    fn already(lever: &Lever, goal: &Goal<'_>) -> Self {
+    fn already(lever: Lever, goal: &Goal<'_>) -> Self {
         let now = lever.value(goal.scenario);
         Self {
-            key: lever.key,
-            label: lever.row().label,
+            lever,
             now,
             judgement: Judgement::ALREADY,
             proposal: Some(Proposal {
@@ -127,23 +125,22 @@ impl<'a> Goal<'a> {
 
     /// Every lever by itself.
     pub fn singles(&self) -> Vec<Single> {
-        (0..LEVERS.len()).map(|i| self.single(i)).collect()
+        Lever::ALL.map(|lever| self.single(lever)).into()
     }
 
-    /// The value of one lever, by its place, nearest to the present one that gives the wanted turns.
-    pub fn single(&self, place: usize) -> Single {
-        let lever = &LEVERS[place];
+    /// The value of one lever nearest to the present one that gives the wanted turns.
+    pub fn single(&self, lever: Lever) -> Single {
         if self.reached() {
             return Single::already(lever, self);
         }
         let now = lever.value(self.scenario);
         let turns = |value: f64| self.fly(&lever.at(self.scenario, value)).turns;
         let single = Single::already(lever, self);
-        let value = match self.nearest(lever.row(), (now, self.now.turns), turns) {
+        let value = match self.nearest(lever.parameter(), (now, self.now.turns), turns) {
             Ok(value) => value,
             Err(proof) => {
                 return Single {
-                    judgement: Judgement::cannot(place),
+                    judgement: Judgement::cannot(lever),
                     proposal: None,
                     proof: Some(proof),
                     ..single
@@ -153,7 +150,7 @@ impl<'a> Goal<'a> {
         let then = lever.at(self.scenario, value);
         let jump = self.fly(&then);
         Single {
-            judgement: self.limits.judge_all(&[place], self, &then, &jump),
+            judgement: self.limits.judge_all(&[lever], self, &then, &jump),
             proposal: Some(Proposal {
                 value,
                 change: value - now,
@@ -170,12 +167,12 @@ impl<'a> Goal<'a> {
     /// over all its admissible range. `from` is where it starts, and the turns there, too few.
     pub(super) fn nearest(
         &self,
-        row: &Key,
+        parameter: Parameter,
         from: (f64, f64),
         turns: impl Fn(f64) -> f64,
     ) -> Result<f64, Proof> {
         let over = |turns: f64| turns - self.goal_turns;
-        let nodes = self.nodes(row, from, &turns);
+        let nodes = self.nodes(parameter, from, &turns);
         nodes
             .windows(2)
             .filter(|ends| over(ends[0].1) * over(ends[1].1) <= 0.0)
@@ -189,9 +186,15 @@ impl<'a> Goal<'a> {
 
     /// The ends of the range's equal parts, where the search starts, and every peak below the target
     /// that lies between them: value, and turns there.
-    fn nodes(&self, row: &Key, from: (f64, f64), turns: impl Fn(f64) -> f64) -> Vec<(f64, f64)> {
+    fn nodes(
+        &self,
+        parameter: Parameter,
+        from: (f64, f64),
+        turns: impl Fn(f64) -> f64,
+    ) -> Vec<(f64, f64)> {
+        let [least, most] = parameter.row().range;
         let nodes = (0..=PARTS)
-            .map(|i| row.least + (row.most - row.least) * i as f64 / PARTS as f64)
+            .map(|i| least + (most - least) * i as f64 / PARTS as f64)
             .filter(|&value| value != from.0)
             .map(|value| (value, turns(value)))
             .chain([from])

@@ -1,10 +1,9 @@
 //! What a jumper can change, and how much of it is comparable.
 
-use std::f64::consts::TAU;
-
-use serde::{Serialize, Serializer};
+use std::ops::{Index, IndexMut};
 
 use super::search::crossing;
+use crate::describe::number::{plain, si};
 use crate::physics::body::Body;
 use crate::physics::centroidal::CentroidalState;
 use crate::physics::mass_properties::MassProperties;
@@ -12,167 +11,134 @@ use crate::physics::plan::Plan;
 use crate::physics::tree::Tree;
 use crate::say;
 use crate::scenario::Scenario;
-use crate::scenario::keys::{self, Key, Kind, plain};
-use crate::scenario::units::Units;
-use crate::words::Message;
+use crate::scenario::parameter::{LeverRow, Parameter, Step};
+use crate::scenario::source::Source;
 
-/// One lever: a number of the scenario that training changes.
-#[derive(Debug)]
-pub struct Lever {
-    pub key: &'static str,
-    /// What one step of it is, in words, for how large it is.
-    said: fn(String) -> String,
-    step: Step,
-    /// "A change a season's training might bring", in the key's own unit: our assumption, common
-    /// practice, no source.
-    pub season: f64,
-}
-
-/// A small step in the direction that usually gives turns.
-#[derive(Debug)]
-enum Step {
-    /// In the key's own unit.
-    By(f64),
-    /// As much tighter as brings the hands of the closed body nearer to its long axis by
-    /// [`NEARER_M`].
-    HandsNearer,
-}
-
-/// One step of a lever, by the lever's place; to be said in the user's units.
+/// A number of the scenario that training changes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct StepOf(pub usize);
+pub struct Lever(Parameter);
 
-impl StepOf {
-    pub fn text(self, units: &Units) -> String {
-        let lever = &LEVERS[self.0];
-        let (kind, size) = match lever.step {
-            Step::By(by) => (lever.row().kind, by.abs()),
-            Step::HandsNearer => (Kind::Length, NEARER_M),
-        };
-        (lever.said)(units.of(kind).text(size))
-    }
-}
-
-/// In the usual units.
-impl Serialize for StepOf {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_str(&self.text(&Units::default()))
-    }
-}
-
-/// What a step of the arms brings the hands nearer to the axis by, m.
-const NEARER_M: f64 = 0.01;
+/// One step of a lever.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct StepOf(pub Lever);
 
 /// How finely the arm tuck is searched for that step, as a share.
 const TUCK_SEARCH: f64 = 0.02;
 
-/// How many levers there are.
-pub const COUNT: usize = 7;
-
-/// All of them. Steps and seasons are our choice. The hand mass is none of them: what it gives hangs
-/// on what the jumper is taken to keep ([`super::weights`]), and no training brings it.
-pub static LEVERS: [Lever; COUNT] = [
-    Lever {
-        key: "jump_height_m",
-        said: |step| say!("step-jump-height-m", step = step),
-        step: Step::By(0.01),
-        season: 0.03,
-    },
-    Lever {
-        key: "takeoff_rate_rad_s",
-        said: |step| say!("step-takeoff-rate-rad-s", step = step),
-        step: Step::By(5.0 * TAU / 60.0),
-        season: 10.0 * TAU / 60.0,
-    },
-    Lever {
-        key: "arm_tuck",
-        said: |step| say!("step-arm-tuck", step = step),
-        step: Step::HandsNearer,
-        season: 0.10,
-    },
-    Lever {
-        key: "leg_tuck",
-        // About 1 cm at the feet as long as they are apart; crossed, they get no nearer.
-        said: |step| say!("step-leg-tuck", step = step),
-        step: Step::By(0.05),
-        season: 0.10,
-    },
-    Lever {
-        key: "close_delay_s",
-        said: |step| say!("step-close-delay-s", step = step),
-        step: Step::By(-0.010),
-        season: 0.02,
-    },
-    Lever {
-        key: "close_time_s",
-        said: |step| say!("step-close-time-s", step = step),
-        step: Step::By(-0.010),
-        season: 0.02,
-    },
-    Lever {
-        key: "open_lead_s",
-        said: |step| say!("step-open-lead-s", step = step),
-        step: Step::By(-0.010),
-        season: 0.02,
-    },
-];
-
-/// The lever of a key, by its place in [`LEVERS`].
-pub fn place(key: &str) -> Option<usize> {
-    LEVERS.iter().position(|lever| lever.key == key)
-}
-
 /// That a key is no lever, in a sentence.
-pub(super) fn unknown(key: &str) -> String {
-    let known: Vec<&str> = LEVERS.iter().map(|lever| lever.key).collect();
-    say!("lever-unknown", key = key, known = known.join(", "))
+fn unknown(key: &str) -> String {
+    let known = Lever::ALL.map(Lever::key).join(", ");
+    say!("lever-unknown", key = key, known = known)
 }
+
+/// How many there are.
+const COUNT: usize = {
+    let (mut count, mut i) = (0, 0);
+    while i < Parameter::COUNT {
+        count += Parameter::ALL[i].row().lever.is_some() as usize;
+        i += 1;
+    }
+    count
+};
 
 impl Lever {
-    /// Its row in the table of numbers.
-    pub fn row(&self) -> &'static Key {
-        keys::key(self.key).expect("every lever is one of the numbers")
+    pub const COUNT: usize = COUNT;
+
+    /// All of them, as their table orders them.
+    pub const ALL: [Self; COUNT] = {
+        let mut all = [None; COUNT];
+        let mut i = 0;
+        while i < Parameter::COUNT {
+            let parameter = Parameter::ALL[i];
+            if let Some(row) = &parameter.row().lever {
+                assert!(all[row.order].is_none(), "each has a place of its own");
+                all[row.order] = Some(parameter);
+            }
+            i += 1;
+        }
+        let mut levers = [Self(Parameter::ALL[0]); COUNT];
+        let mut i = 0;
+        while i < COUNT {
+            levers[i] = Self(all[i].expect("every place is taken"));
+            i += 1;
+        }
+        levers
+    };
+
+    /// The number as a lever; none where it is none.
+    pub fn of(parameter: Parameter) -> Option<Self> {
+        parameter.row().lever.map(|_| Self(parameter))
     }
 
-    pub fn value(&self, scenario: &Scenario) -> f64 {
-        (self.row().get)(scenario)
+    /// The lever with this key, or that there is none.
+    pub fn named(key: &str) -> Result<Self, String> {
+        let lever = Parameter::named(key).and_then(Self::of);
+        lever.ok_or_else(|| unknown(key))
+    }
+
+    pub const fn parameter(self) -> Parameter {
+        self.0
+    }
+
+    pub const fn key(self) -> &'static str {
+        self.0.key()
+    }
+
+    pub const fn row(self) -> &'static LeverRow {
+        self.0
+            .row()
+            .lever
+            .as_ref()
+            .expect("levers are made of numbers that have the row")
+    }
+
+    /// What can be set.
+    pub const fn range(self) -> [f64; 2] {
+        self.0.row().range
+    }
+
+    pub fn value(self, scenario: &Scenario) -> f64 {
+        self.0.get(scenario)
     }
 
     /// The scenario with this lever somewhere else, held inside its admissible range.
-    pub fn at(&self, scenario: &Scenario, value: f64) -> Scenario {
+    pub fn at(self, scenario: &Scenario, value: f64) -> Scenario {
         let mut other = scenario.clone();
-        self.row().hold(&mut other, value);
+        self.0.hold(&mut other, value);
         other
     }
 
     /// A step for setting the lever by hand, in the key's own unit.
-    pub const fn nudge(&self) -> f64 {
-        match self.step {
+    pub const fn nudge(self) -> f64 {
+        match self.row().step {
             Step::By(step) => step.abs(),
-            Step::HandsNearer => 0.05,
+            Step::HandsNearer(_) => 0.05,
         }
     }
 
     /// The changes that one step forward and one step back would be, in the key's own unit; none
     /// where that leaves the admissible range or the hands get no nearer.
-    pub fn steps(&self, scenario: &Scenario) -> [Option<f64>; 2] {
-        let (row, now) = (self.row(), self.value(scenario));
-        match self.step {
+    pub fn steps(self, scenario: &Scenario) -> [Option<f64>; 2] {
+        let now = self.value(scenario);
+        match self.row().step {
             Step::By(by) => [by, -by].map(|by| {
-                let admissible = (row.least..=row.most).contains(&(now + by));
+                let admissible = (self.0.least()..=self.0.most()).contains(&(now + by));
                 admissible.then_some(by)
             }),
-            Step::HandsNearer => [1.0, -1.0].map(|way| self.hands_nearer(scenario, way)),
+            Step::HandsNearer(by_m) => {
+                [1.0, -1.0].map(|way| self.hands_nearer(scenario, way * by_m))
+            }
         }
     }
 
-    /// The change of the tuck, in the direction `way`, that brings the hands nearer to the axis, or
-    /// (backwards) farther from it.
-    fn hands_nearer(&self, scenario: &Scenario, way: f64) -> Option<f64> {
+    /// The change of the tuck that brings the hands nearer to the axis, or (below zero) farther from
+    /// it.
+    fn hands_nearer(self, scenario: &Scenario, nearer_m: f64) -> Option<f64> {
+        let way = nearer_m.signum();
         let tree = Tree::new(&Body::new(scenario.body_spec()));
         let radius_m = |value: f64| hands_radius_m(&tree, &self.at(scenario, value));
         let now = self.value(scenario);
-        let wanted_m = radius_m(now) - way * NEARER_M;
+        let wanted_m = radius_m(now) - nearer_m;
         let short_m = |value: f64| way * (radius_m(value) - wanted_m);
         let end = if way > 0.0 { 1.0 } else { 0.0 };
         let mut near = now;
@@ -199,39 +165,72 @@ fn hands_radius_m(tree: &Tree, scenario: &Scenario) -> f64 {
     0.5 * (radii_m[0] + radii_m[1])
 }
 
+/// One of something for each lever.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct PerLever<T>([T; COUNT]);
+
+impl<T> PerLever<T> {
+    pub fn new(of: impl FnMut(Lever) -> T) -> Self {
+        Self(Lever::ALL.map(of))
+    }
+
+    pub fn iter(&self) -> impl Iterator<Item = (Lever, &T)> {
+        Lever::ALL.into_iter().zip(&self.0)
+    }
+}
+
+impl<T: Default> Default for PerLever<T> {
+    fn default() -> Self {
+        Self::new(|_| T::default())
+    }
+}
+
+impl<T> Index<Lever> for PerLever<T> {
+    type Output = T;
+
+    fn index(&self, lever: Lever) -> &T {
+        &self.0[lever.row().order]
+    }
+}
+
+impl<T> IndexMut<Lever> for PerLever<T> {
+    fn index_mut(&mut self, lever: Lever) -> &mut T {
+        &mut self.0[lever.row().order]
+    }
+}
+
 /// What a season's training might bring, lever by lever; the usual ones can be replaced.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Season([Option<f64>; COUNT]);
+pub struct Season(PerLever<Option<f64>>);
 
 impl Default for Season {
     fn default() -> Self {
-        Self(std::array::from_fn(|i| Some(LEVERS[i].season)))
+        Self(PerLever::new(|lever| Some(lever.row().season)))
     }
 }
 
 impl Season {
     /// Where the usual ones come from.
-    pub const SOURCE: Message = Message("season-source");
+    pub const SOURCE: Source = Source::OurAssumption;
 
-    /// The unit of a lever, in its key's own unit; none is held as it is.
-    pub fn unit(&self, place: usize) -> Option<f64> {
-        self.0[place]
+    /// The unit of a lever, in its own unit; none is held as it is.
+    pub fn unit(&self, lever: Lever) -> Option<f64> {
+        self.0[lever]
     }
 
     /// Sets a lever's unit; 0 holds it as it is.
-    pub fn set(&mut self, key: &str, unit: f64) -> Result<(), String> {
-        let i = place(key).ok_or_else(|| unknown(key))?;
-        let row = LEVERS[i].row();
-        let most = row.most - row.least;
+    pub fn set(&mut self, lever: Lever, unit: f64) -> Result<(), String> {
+        let parameter = lever.parameter();
+        let most = parameter.most() - parameter.least();
         if !(0.0..=most).contains(&unit) {
             return Err(say!(
                 "season-out-of-range",
-                key = key,
+                key = lever.key(),
                 value = plain(unit),
-                most = row.kind.si(most)
+                most = si(parameter.kind(), most)
             ));
         }
-        self.0[i] = (unit > 0.0).then_some(unit);
+        self.0[lever] = (unit > 0.0).then_some(unit);
         Ok(())
     }
 }

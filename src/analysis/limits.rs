@@ -3,15 +3,15 @@
 use serde::Serialize;
 
 use super::goal::Goal;
-use super::lever::{COUNT, LEVERS, Season, place, unknown};
+use super::lever::{Lever, PerLever, Season};
+use crate::describe::number::{plain, si};
 use crate::say;
 use crate::scenario::Scenario;
-use crate::scenario::beyond;
 use crate::scenario::fly::Jump;
-use crate::scenario::keys::plain;
 use crate::scenario::marks::Marks;
+use crate::scenario::parameter::{Evidence, Movement, Parameter};
 use crate::scenario::seen::Stand;
-use crate::words::Message;
+use crate::scenario::source::Source;
 
 /// What there is to say of a proposed value, the mildest first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
@@ -40,7 +40,7 @@ pub struct Judgement {
     /// None where the jump has the turns as it is, and where nothing is known.
     pub limit: Option<Limit>,
     /// Where the limit comes from.
-    pub source: Message,
+    pub source: Source,
     /// Whether it is known for a jumper of this size what has been seen; if not, the verdict cannot
     /// rest on that.
     pub known_for_size: bool,
@@ -49,8 +49,9 @@ pub struct Judgement {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Limit {
     /// The number that is limited: a body that closes more also turns faster.
-    pub key: &'static str,
-    /// From there to there, in the key's own unit.
+    #[serde(rename = "key")]
+    pub parameter: Parameter,
+    /// From there to there, in its own unit.
     pub range: [f64; 2],
     pub of: LimitOf,
 }
@@ -69,77 +70,76 @@ pub enum LimitOf {
     Admissible,
 }
 
-const OWN: Message = Message("limit-own");
+const OWN: Source = Source::LimitOwn;
 
-const SEASON: Message = Message("limit-season");
-const SEASON_NOT_KNOWN: Message = Message("limit-season-not-known");
+const SEASON: Source = Source::LimitSeason;
+const SEASON_NOT_KNOWN: Source = Source::LimitSeasonNotKnown;
 
 impl Judgement {
     pub const ALREADY: Self = Self {
         verdict: Verdict::AlreadyReached,
         limit: None,
-        source: Message("limit-already"),
+        source: Source::LimitAlready,
         known_for_size: true,
     };
 
-    pub(super) fn cannot(place: usize) -> Self {
-        let row = LEVERS[place].row();
+    pub(super) fn cannot(lever: Lever) -> Self {
         Self {
             verdict: Verdict::CannotAlone,
             limit: Some(Limit {
-                key: row.key,
-                range: [row.least, row.most],
+                parameter: lever.parameter(),
+                range: lever.range(),
                 of: LimitOf::Admissible,
             }),
-            source: Message("limit-flown"),
+            source: Source::LimitFlown,
             known_for_size: true,
         }
     }
 }
 
-/// This jumper's own limits, where they are given, each in its key's own unit.
+/// This jumper's own limits, where they are given, each in its lever's own unit.
 #[derive(Debug, Clone, Default, PartialEq)]
-pub struct Limits([Option<[f64; 2]>; COUNT]);
+pub struct Limits(PerLever<Option<[f64; 2]>>);
 
 impl Limits {
-    pub fn own(&self, place: usize) -> Option<[f64; 2]> {
-        self.0[place]
+    pub fn own(&self, lever: Lever) -> Option<[f64; 2]> {
+        self.0[lever]
     }
 
     /// Sets a lever's own limits, inside its admissible range.
-    pub fn set(&mut self, key: &str, own: [f64; 2]) -> Result<(), String> {
-        let i = place(key).ok_or_else(|| unknown(key))?;
-        let row = LEVERS[i].row();
+    pub fn set(&mut self, lever: Lever, own: [f64; 2]) -> Result<(), String> {
+        let parameter = lever.parameter();
         let [least, most] = own;
-        if !(row.least <= least && least <= most && most <= row.most) {
+        if !(parameter.least() <= least && least <= most && most <= parameter.most()) {
             return Err(say!(
                 "limits-out-of-range",
-                key = key,
+                key = lever.key(),
                 lower = plain(least),
                 higher = plain(most),
-                least = plain(row.least),
-                most = row.kind.si(row.most)
+                least = plain(parameter.least()),
+                most = si(parameter.kind(), parameter.most())
             ));
         }
-        self.0[i] = Some(own);
+        self.0[lever] = Some(own);
         Ok(())
     }
 
     /// From where to where this jumper is taken to get: the own limits, or else a season's change
     /// from the jump as it is; none where neither is known.
-    pub fn limit_of(&self, place: usize, now: &Scenario, season: &Season) -> Option<Limit> {
-        let row = LEVERS[place].row();
-        if let Some(range) = self.0[place] {
+    pub fn limit_of(&self, lever: Lever, now: &Scenario, season: &Season) -> Option<Limit> {
+        let parameter = lever.parameter();
+        if let Some(range) = self.0[lever] {
             return Some(Limit {
-                key: row.key,
+                parameter,
                 range,
                 of: LimitOf::Jumper,
             });
         }
-        let value = LEVERS[place].value(now);
-        season.unit(place).map(|unit| Limit {
-            key: row.key,
-            range: [(value - unit).max(row.least), (value + unit).min(row.most)],
+        let value = lever.value(now);
+        let [least, most] = lever.range();
+        season.unit(lever).map(|unit| Limit {
+            parameter,
+            range: [(value - unit).max(least), (value + unit).min(most)],
             of: LimitOf::Season,
         })
     }
@@ -147,31 +147,35 @@ impl Limits {
     /// What is to be said of a lever's value in a jump flown with it.
     pub(super) fn judge(
         &self,
-        place: usize,
+        lever: Lever,
         goal: &Goal<'_>,
         then: &Scenario,
         jump: &Jump,
     ) -> Judgement {
-        let key = LEVERS[place].key;
-        let value = LEVERS[place].value(then);
-        let marks = marks(place, then, jump);
+        let value = lever.value(then);
+        let marks = marks(lever, then, jump);
+        let evidence = lever.parameter().row().evidence;
         // The marks of the rate are those of the rate flown: kept by heavier hands, it is another.
-        let flown = if key == RATE {
+        let flown = if evidence == Evidence::PeakRate {
             jump.readout.takeoff_rate_rad_s
         } else {
             value
         };
         let (mut stand, mut source) = (marks.stand(flown), marks.source);
-        if CLOSING.contains(&key) {
+        if let Evidence::Strength {
+            movement: Movement::Closing,
+            ..
+        } = evidence
+        {
             // How fast and how tight ends where the joints' strength does.
-            let asked = then.closing(jump);
+            let asked = then.torque(Movement::Closing, jump);
             if asked.stand > stand {
                 (stand, source) = (asked.stand, asked.source);
             }
         }
         let known_for_size = stand != Stand::NotKnown;
         let in_reach = self
-            .limit_of(place, goal.scenario, goal.season)
+            .limit_of(lever, goal.scenario, goal.season)
             .filter(|limit| within(limit.range, value));
         match in_reach {
             Some(limit) if limit.of == LimitOf::Jumper => Judgement {
@@ -197,7 +201,8 @@ impl Limits {
                     Stand::NotKnown => Verdict::NotKnown,
                     Stand::Beyond => Verdict::BeyondMeasured,
                 },
-                limit: seen_limit(place, &marks, stand).filter(|limit| limit.range != whole(place)),
+                limit: seen_limit(lever, &marks, stand)
+                    .filter(|limit| limit.range != lever.range()),
                 source,
                 known_for_size,
             },
@@ -208,7 +213,7 @@ impl Limits {
     /// has been seen, in whatever respect, is within nobody's reach.
     pub(super) fn judge_all(
         &self,
-        changed: &[usize],
+        changed: &[Lever],
         goal: &Goal<'_>,
         then: &Scenario,
         jump: &Jump,
@@ -217,7 +222,11 @@ impl Limits {
         let worst = all
             .flatten()
             .into_iter()
-            .chain(changed.iter().map(|&i| self.judge(i, goal, then, jump)))
+            .chain(
+                changed
+                    .iter()
+                    .map(|&lever| self.judge(lever, goal, then, jump)),
+            )
             .reduce(|worst, next| {
                 if next.verdict > worst.verdict {
                     next
@@ -255,13 +264,8 @@ fn beyond(goal: &Goal<'_>, then: &Scenario, jump: &Jump) -> Option<Judgement> {
     let beyond = then.beyond_seen(jump);
     let worse = beyond.iter().find(|one| one.is_worse_than(&before));
     let respect = worse.or_else(|| beyond.first())?;
-    // The mark of the peak is that of the take-off rate on this plan.
-    let of = if respect.key == beyond::PEAK_RATE {
-        RATE
-    } else {
-        respect.key
-    };
-    let limit = place(of).and_then(|i| seen_limit(i, &marks(i, then, jump), Stand::Beyond));
+    let lever = respect.of.parameter().and_then(Lever::of);
+    let limit = lever.and_then(|lever| seen_limit(lever, &marks(lever, then, jump), Stand::Beyond));
     Some(Judgement {
         verdict: Verdict::BeyondMeasured,
         limit,
@@ -270,38 +274,28 @@ fn beyond(goal: &Goal<'_>, then: &Scenario, jump: &Jump) -> Option<Judgement> {
     })
 }
 
-fn whole(place: usize) -> [f64; 2] {
-    let row = LEVERS[place].row();
-    [row.least, row.most]
-}
-
 /// What has been seen of a lever, as a limit.
-fn seen_limit(place: usize, marks: &Marks, stand: Stand) -> Option<Limit> {
-    let row = LEVERS[place].row();
+fn seen_limit(lever: Lever, marks: &Marks, stand: Stand) -> Option<Limit> {
+    let parameter = lever.parameter();
     let range = match (marks.seen, marks.beyond, stand) {
         (Some(seen), _, _) => seen,
-        (None, Some(beyond), Stand::Beyond) => [row.least, beyond],
+        (None, Some(beyond), Stand::Beyond) => [parameter.least(), beyond],
         _ => return None,
     };
     Some(Limit {
-        key: row.key,
+        parameter,
         range,
         of: LimitOf::Seen,
     })
 }
-
-/// Levers that have no mark of their own, but what closing asks of the joints.
-const CLOSING: [&str; 3] = ["arm_tuck", "leg_tuck", "close_time_s"];
-
-pub(super) const RATE: &str = "takeoff_rate_rad_s";
 
 fn within([least, most]: [f64; 2], value: f64) -> bool {
     (least..=most).contains(&value)
 }
 
 /// The marks on a lever in a flown jump.
-pub fn marks(place: usize, scenario: &Scenario, jump: &Jump) -> Marks {
+pub fn marks(lever: Lever, scenario: &Scenario, jump: &Jump) -> Marks {
     scenario
-        .marks(LEVERS[place].row(), jump)
+        .marks(lever.parameter(), jump)
         .expect("every lever has marks")
 }

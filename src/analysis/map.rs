@@ -7,11 +7,13 @@ use std::sync::Arc;
 
 use super::field::{Field, between};
 use super::seen;
+use crate::describe::number::plain;
 use crate::order::by_number;
 use crate::physics::table::PlanTable;
 use crate::say;
 use crate::scenario::Scenario;
-use crate::scenario::keys::{self, Key, Refused, plain};
+use crate::scenario::parameter::Parameter;
+use crate::scenario::setting::Refused;
 
 /// Fewest and most nodes along an axis.
 pub const NODES: [usize; 2] = [2, 201];
@@ -22,30 +24,31 @@ const COARSEST: usize = 16;
 /// One of the two numbers: from where to where, at how many even nodes.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Axis {
-    key: &'static Key,
+    parameter: Parameter,
     from: f64,
     to: f64,
     nodes: usize,
 }
 
 impl Axis {
-    /// A key and two different values of its admissible range, in SI units.
-    pub fn new(name: &str, from: f64, to: f64, nodes: usize) -> Result<Self, Refused> {
-        let Some(key) = keys::key(name) else {
-            let known = keys::KEYS.map(|key| key.key).join(", ");
-            return Err(Refused::new(say!(
-                "axis-unknown",
-                key = name,
-                known = known
-            )));
+    /// The number with a key, from the one to the other value.
+    pub fn named(key: &str, from: f64, to: f64, nodes: usize) -> Result<Self, Refused> {
+        let Some(parameter) = Parameter::named(key) else {
+            let known = Parameter::ALL.map(Parameter::key).join(", ");
+            return Err(Refused::new(say!("axis-unknown", key = key, known = known)));
         };
+        Self::new(parameter, from, to, nodes)
+    }
+
+    /// Two different values of a number's admissible range, in SI units.
+    pub fn new(parameter: Parameter, from: f64, to: f64, nodes: usize) -> Result<Self, Refused> {
         for value in [from, to] {
-            key.check(value)?;
+            parameter.check(value)?;
         }
         if from == to {
             return Err(Refused::new(say!(
                 "axis-one-value",
-                key = name,
+                key = parameter.key(),
                 from = plain(from),
                 to = plain(to)
             )));
@@ -54,21 +57,21 @@ impl Axis {
             return Err(Refused::new(say!(
                 "axis-nodes",
                 nodes = nodes,
-                key = name,
+                key = parameter.key(),
                 least = NODES[0],
                 most = NODES[1]
             )));
         }
         Ok(Self {
-            key,
+            parameter,
             from,
             to,
             nodes,
         })
     }
 
-    pub const fn key(&self) -> &'static Key {
-        self.key
+    pub const fn parameter(&self) -> Parameter {
+        self.parameter
     }
 
     pub const fn nodes(&self) -> usize {
@@ -135,11 +138,24 @@ pub struct TurnMap {
     rows: Vec<Option<Arc<PlanTable>>>,
 }
 
+/// What a map over two numbers depends on: all of a scenario but these two, and what it is called.
+pub fn depends_on(scenario: &Scenario, axes: &[Axis; 2]) -> Scenario {
+    let mut rest = Scenario {
+        name: String::new(),
+        note: String::new(),
+        ..scenario.clone()
+    };
+    for axis in axes {
+        axis.parameter.hold(&mut rest, axis.from);
+    }
+    rest
+}
+
 impl TurnMap {
     /// Of this jump, nothing flown yet. Two different numbers.
     pub fn new(scenario: &Scenario, x: Axis, y: Axis) -> Result<Self, Refused> {
-        if x.key == y.key {
-            return Err(Refused::new(say!("axis-twice", key = x.key.key)));
+        if x.parameter == y.parameter {
+            return Err(Refused::new(say!("axis-twice", key = x.parameter.key())));
         }
         Ok(Self {
             scenario: scenario.clone(),
@@ -159,18 +175,6 @@ impl TurnMap {
 
     pub const fn y(&self) -> &Axis {
         &self.y
-    }
-
-    /// Whether this is still the map of a scenario: one that differs in nothing but the two numbers
-    /// of its axes, and perhaps in what it is called.
-    pub fn is_of(&self, scenario: &Scenario) -> bool {
-        let mut same = scenario.clone();
-        for axis in [&self.x, &self.y] {
-            axis.key.hold(&mut same, (axis.key.get)(&self.scenario));
-        }
-        same.name.clone_from(&self.scenario.name);
-        same.note.clone_from(&self.scenario.note);
-        same == self.scenario
     }
 
     /// Whether every node has been flown.
@@ -247,7 +251,7 @@ impl TurnMap {
         let (x, y) = (node % self.x.nodes, node / self.x.nodes);
         for (axis, i) in [(&self.x, x), (&self.y, y)] {
             // Both ends were checked: nothing is held back.
-            axis.key.hold(&mut self.scenario, axis.value(i));
+            axis.parameter.hold(&mut self.scenario, axis.value(i));
         }
         let (column, row) = (&mut self.columns[x], &mut self.rows[y]);
         let earlier: Vec<_> = [&*column, &*row].into_iter().flatten().collect();
@@ -256,7 +260,12 @@ impl TurnMap {
         let grip_m_s2 = || scenario.grip_m_s2(&table);
         let node = Node {
             turns: summary.air_turns + scenario.pre_rotation_turns,
-            seen_margin: seen::margin(scenario, [self.x.key, self.y.key], &summary, grip_m_s2),
+            seen_margin: seen::margin(
+                scenario,
+                [self.x.parameter, self.y.parameter],
+                &summary,
+                grip_m_s2,
+            ),
         };
         *column = Some(Arc::clone(&table));
         *row = Some(table);

@@ -1,9 +1,8 @@
 //! How far a jump is inside what has been seen of people.
 
-use super::limits::RATE;
 use crate::physics::flight_summary::FlightSummary;
 use crate::scenario::Scenario;
-use crate::scenario::keys::{self, Key};
+use crate::scenario::parameter::{Evidence, Parameter};
 
 /// How far inside its marks the nearest of these numbers is in a flown jump, in parts of its
 /// admissible range; negative outside, 0 on a mark. A number without marks does not count, nor a
@@ -16,27 +15,30 @@ use crate::scenario::keys::{self, Key};
 /// `grip_m_s2`, the largest acceleration of what the hands hold, is only asked for where it is needed.
 pub fn margin(
     scenario: &Scenario,
-    numbers: [&Key; 2],
+    numbers: [Parameter; 2],
     summary: &FlightSummary,
     grip_m_s2: impl Fn() -> f64,
 ) -> f64 {
-    let rate = keys::key(RATE).filter(|rate| !numbers.contains(rate));
-    let margins = numbers.into_iter().chain(rate).filter_map(|key| {
-        let value = if key.key == RATE {
+    let is_rate = |parameter: &Parameter| parameter.row().evidence == Evidence::PeakRate;
+    let rate = Parameter::ALL.into_iter().filter(is_rate);
+    let rate = rate.filter(|rate| !numbers.contains(rate));
+    let margins = numbers.into_iter().chain(rate).filter_map(|parameter| {
+        let value = if is_rate(&parameter) {
             summary.takeoff_rate_rad_s
         } else {
-            (key.get)(scenario)
+            parameter.get(scenario)
         };
-        let marks = scenario.marks_of(key, summary, &grip_m_s2)?;
+        let [set_least, set_most] = parameter.row().range;
+        let marks = scenario.marks_of(parameter, summary, &grip_m_s2)?;
         let [least, most] = marks
             .seen
-            .or(marks.beyond.map(|beyond| [key.least, beyond]))?;
+            .or(marks.beyond.map(|beyond| [set_least, beyond]))?;
         let inside = [
-            (least > key.least).then_some(value - least),
-            (most != key.most).then_some(most - value),
+            (least > set_least).then_some(value - least),
+            (most != set_most).then_some(most - value),
         ];
         let nearest = inside.into_iter().flatten().reduce(f64::min)?;
-        Some(nearest / (key.most - key.least))
+        Some(nearest / (set_most - set_least))
     });
     margins.fold(1.0, f64::min)
 }

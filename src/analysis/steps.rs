@@ -2,13 +2,12 @@
 
 use serde::Serialize;
 
-use super::caution;
-use super::lever::{LEVERS, StepOf};
+use super::caution::{self, Caution};
+use super::lever::{Lever, StepOf};
 use crate::order::by_number;
 use crate::scenario::Scenario;
 use crate::scenario::beyond::{self, Respect};
 use crate::scenario::fly::Jump;
-use crate::words::Message;
 
 /// Which step was flown.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -25,12 +24,11 @@ pub enum Flown {
 /// What a lever's step gives.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Gain {
-    pub key: &'static str,
-    pub label: Message,
-    /// The step, to be put into words.
+    #[serde(flatten)]
+    pub lever: Lever,
     pub step: StepOf,
     pub flown: Flown,
-    /// The step as flown, in the unit of the key.
+    /// The step as flown, in the lever's own unit.
     pub change: Option<f64>,
     /// Turns gained by the step; of one flown back, what was lost.
     pub turns_gained: Option<f64>,
@@ -39,26 +37,22 @@ pub struct Gain {
     /// In which respects the jump after the step as flown is beyond what has been seen.
     #[serde(serialize_with = "beyond::keys")]
     pub beyond_seen: Vec<Respect>,
-    pub cautions: Vec<Message>,
+    pub cautions: Vec<Caution>,
 }
 
 /// Every lever's gain, the largest first, what is unavailable last. `now` is the scenario, flown.
 pub fn ranked(scenario: &Scenario, now: &Jump) -> Vec<Gain> {
-    let gains = (0..LEVERS.len())
-        .map(|place| gain(place, scenario, now))
-        .collect();
+    let gains = Lever::ALL.map(|lever| gain(lever, scenario, now)).into();
     by_number(gains, |gain: &Gain| {
         -gain.turns_gained.unwrap_or(f64::NEG_INFINITY)
     })
 }
 
-/// The gain of one lever, by its place.
-pub fn gain(place: usize, scenario: &Scenario, now: &Jump) -> Gain {
-    let lever = &LEVERS[place];
+/// The gain of one lever.
+pub fn gain(lever: Lever, scenario: &Scenario, now: &Jump) -> Gain {
     let nothing = Gain {
-        key: lever.key,
-        label: lever.row().label,
-        step: StepOf(place),
+        lever,
+        step: StepOf(lever),
         flown: Flown::Unavailable,
         change: None,
         turns_gained: None,

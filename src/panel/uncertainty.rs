@@ -1,11 +1,11 @@
 //! How sure the answer is: the button that asks, and the half-widths behind the range.
 
-use egui::{Rect, RichText, Sense, Ui, vec2};
+use egui::{Rect, RichText, Ui};
 
-use super::style::{self, APART, NEAR, SLATE, TOUCH};
-use super::{stepper, targets, transport};
+use super::controls::{Button, StepperRow, stepper};
+use super::style::{self, APART, NEAR, SLATE};
 use crate::say;
-use crate::scenario::uncertainty::{HALF_WIDTHS, HalfWidth};
+use crate::scenario::uncertainty::UncertainInput;
 use crate::session::Session;
 use crate::session::readings::change_text;
 use crate::words::text;
@@ -16,7 +16,8 @@ pub const BUTTON: f32 = 104.0;
 /// Shows the turns as a range, or as a single number again.
 pub fn button(ui: &Ui, session: &mut Session, rect: Rect) {
     let shown = session.range().is_some();
-    if transport::labelled(ui, "how sure", text("panel-uncertainty"), rect, shown).clicked() {
+    let button = Button::text("how sure", text("panel-uncertainty")).chosen(shown);
+    if button.show(ui, rect).clicked() {
         session.show_range(!shown);
     }
 }
@@ -28,7 +29,7 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
     };
     let most = range.foremost().map_or_else(
         || text("panel-nothing-uncertain").to_owned(),
-        |row| say!("panel-matters-most", what = row.inline()),
+        |input| say!("panel-matters-most", what = input.inline()),
     );
     ui.label(RichText::new(most).font(style::bold(16.0)));
     ui.label(
@@ -37,15 +38,14 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
             .color(SLATE.get()),
     );
     ui.add_space(NEAR);
-    for (row, change) in HALF_WIDTHS.iter().zip(range.changes) {
-        half_width(ui, session, row, &change_text(change));
-        ui.label(RichText::new(row.about()).size(14.5).color(SLATE.get()));
+    for (input, change) in UncertainInput::ALL.into_iter().zip(range.changes) {
+        half_width(ui, session, input, &change_text(change));
+        ui.label(RichText::new(input.about()).size(14.5).color(SLATE.get()));
         ui.add_space(APART);
     }
     if session.has_own_half_widths() {
-        let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
-        let label = text("panel-back-to-usual");
-        if transport::labelled(ui, "usual half-widths", label, rect, false).clicked() {
+        let usual = Button::text("usual half-widths", text("panel-back-to-usual"));
+        if usual.show_in_row(ui).clicked() {
             session.usual_half_widths();
         }
         ui.add_space(NEAR);
@@ -53,19 +53,16 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
 }
 
 /// One row: what it is and makes, and its value to be changed.
-fn half_width(ui: &mut Ui, session: &mut Session, row: &HalfWidth, makes: &str) {
-    let value = format!("± {}", session.half_width_text(row));
-    let (steps, at) = stepper::show(
-        ui,
-        &stepper::Row {
-            name: row.key,
-            label: row.label(),
-            note: makes,
-            value: &value,
-        },
-    );
-    targets::note(&format!("half-width:{}", row.key), at);
-    if let Some(steps) = steps {
-        session.step_half_width(row, steps);
+fn half_width(ui: &mut Ui, session: &mut Session, input: UncertainInput, makes: &str) {
+    let value = format!("± {}", session.half_width_text(input));
+    let of_row = StepperRow {
+        name: input.key(),
+        label: input.label(),
+        note: makes,
+        value: &value,
+        value_name: Some(&format!("half-width:{}", input.key())),
+    };
+    if let Some(steps) = stepper(ui, &of_row) {
+        session.step_half_width(input, steps);
     }
 }

@@ -5,16 +5,17 @@ use serde::{Serialize, Serializer};
 
 use super::Scenario;
 use super::fly::Jump;
+use super::parameter::{Movement, Parameter};
 use super::seen::{self, Mark, Stand};
 use super::strength::{self, Asked};
 use crate::physics::efforts::JointGroup;
-use crate::words::Message;
+use crate::scenario::source::Source;
 
 /// One thing that a jump asks of its jumper, against what has been seen.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Respect {
-    /// Its published key, with its unit.
-    pub key: &'static str,
+    #[serde(rename = "key")]
+    pub of: RespectOf,
     pub value: f64,
     /// Whose torque it is, where it is one.
     #[serde(serialize_with = "joint_key", skip_serializing_if = "Option::is_none")]
@@ -23,22 +24,54 @@ pub struct Respect {
     /// jumpers of this size, anybody. None where no end was found.
     pub seen_up_to: Option<f64>,
     /// Where that comes from.
-    pub source: Message,
+    pub source: Source,
     #[serde(skip)]
     pub stand: Stand,
 }
 
-pub const PEAK_RATE: &str = "peak_rate_rad_s";
-pub const HEIGHT: &str = "jump_height_m";
-/// The largest net torques, each of the joint that comes nearest to its strength or goes farthest
-/// beyond it.
-pub const CLOSING: &str = "closing_torque_n_m_per_kg";
-pub const OPENING: &str = "opening_torque_n_m_per_kg";
+/// What it is of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum RespectOf {
+    PeakRate,
+    Height,
+    /// The largest net torque of a movement, of the joint that comes nearest to its strength or goes
+    /// farthest beyond it.
+    Torque(Movement),
+}
+
+impl RespectOf {
+    /// Its published key, with its unit.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::PeakRate => "peak_rate_rad_s",
+            Self::Height => Parameter::JumpHeight.key(),
+            Self::Torque(Movement::Closing) => "closing_torque_n_m_per_kg",
+            Self::Torque(Movement::Opening) => "opening_torque_n_m_per_kg",
+        }
+    }
+
+    /// The number of the scenario whose marks say how far people go.
+    pub const fn parameter(self) -> Option<Parameter> {
+        match self {
+            // The mark of the peak is that of the take-off rate on this plan.
+            Self::PeakRate => Some(Parameter::TakeoffRate),
+            Self::Height => Some(Parameter::JumpHeight),
+            Self::Torque(_) => None,
+        }
+    }
+}
+
+/// As its key.
+impl Serialize for RespectOf {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(self.key())
+    }
+}
 
 impl Respect {
-    fn new(key: &'static str, value: f64, mark: Mark) -> Self {
+    fn new(of: RespectOf, value: f64, mark: Mark) -> Self {
         Self {
-            key,
+            of,
             value,
             joint: None,
             seen_up_to: mark.up_to.is_finite().then_some(mark.up_to),
@@ -47,10 +80,14 @@ impl Respect {
         }
     }
 
-    fn of_combination(key: &'static str, asked: Asked) -> Self {
+    fn of_joint(movement: Movement, asked: Asked) -> Self {
         Self {
             joint: Some(asked.group),
-            ..Self::new(key, asked.torque_n_m_per_kg, asked.mark)
+            ..Self::new(
+                RespectOf::Torque(movement),
+                asked.torque_n_m_per_kg,
+                asked.mark,
+            )
         }
     }
 
@@ -58,7 +95,7 @@ impl Respect {
     pub fn is_worse_than(&self, before: &[Self]) -> bool {
         !before
             .iter()
-            .any(|other| other.key == self.key && other.value >= self.value)
+            .any(|other| other.of == self.of && other.value >= self.value)
     }
 }
 
@@ -68,30 +105,25 @@ impl Scenario {
         let jumper = self.jumper();
         [
             Respect::new(
-                PEAK_RATE,
+                RespectOf::PeakRate,
                 jump.readout.peak_rate_rad_s,
                 seen::peak_rate_rad_s(jumper),
             ),
             Respect::new(
-                HEIGHT,
+                RespectOf::Height,
                 self.jump_height_m,
                 seen::height_m(jumper, self.ground),
             ),
-            self.closing(jump),
-            self.opening(jump),
+            self.torque(Movement::Closing, jump),
+            self.torque(Movement::Opening, jump),
         ]
     }
 
-    /// What closing asks of the joints in a flown jump, however it stands.
-    pub fn closing(&self, jump: &Jump) -> Respect {
-        let asked = Asked::most(self.jumper(), self.body_mass_kg, &jump.efforts().closing);
-        Respect::of_combination(CLOSING, asked)
-    }
-
-    /// The same of opening.
-    pub fn opening(&self, jump: &Jump) -> Respect {
-        let asked = Asked::most(self.jumper(), self.body_mass_kg, &jump.efforts().opening);
-        Respect::of_combination(OPENING, asked)
+    /// What a movement asks of the joints in a flown jump, however it stands.
+    pub fn torque(&self, movement: Movement, jump: &Jump) -> Respect {
+        let demands = movement.demands(jump.efforts());
+        let asked = Asked::most(self.jumper(), self.body_mass_kg, demands);
+        Respect::of_joint(movement, asked)
     }
 
     /// Those in which a flown jump of this scenario is beyond what has been seen.
@@ -122,5 +154,5 @@ fn joint_key<S: Serializer>(joint: &Option<JointGroup>, serializer: S) -> Result
 
 /// Only the keys, where the values are the flown jump's to say.
 pub fn keys<S: Serializer>(respects: &[Respect], serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.collect_seq(respects.iter().map(|respect| respect.key))
+    serializer.collect_seq(respects.iter().map(|respect| respect.of.key()))
 }

@@ -6,9 +6,9 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use super::Scenario;
-use super::keys::{Refused, check_entry};
 use super::parse_error::parse_error;
 use super::reading::{NotText, Read, read};
+use super::setting::{Refused, check_entry};
 use crate::say;
 use crate::words::text;
 

@@ -18,7 +18,7 @@ use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
 
 use super::Scenario;
 use super::file;
-use super::keys::Refused;
+use super::setting::Refused;
 use crate::say;
 use crate::words::text;
 

@@ -4,13 +4,13 @@
 use super::Scenario;
 use super::fly::Jump;
 use super::jumper::{Jumper, Size};
-use super::keys::Key;
+use super::parameter::{Evidence, Parameter};
 use super::seen::{self, Mark, Stand};
 use crate::physics::flight_summary::FlightSummary;
 use crate::physics::segments::SegmentTable;
 use crate::scenario::ground::Ground;
+use crate::scenario::source::Source;
 use crate::scenario::units::RateUnit;
-use crate::words::Message;
 
 /// Marks on a number.
 #[derive(Debug, Clone, PartialEq)]
@@ -23,7 +23,7 @@ pub struct Marks {
     /// Down from here, out of reach for people; none where the range itself is the limit.
     pub beyond_below: Option<f64>,
     /// Where they come from, or why they are not known.
-    pub source: Message,
+    pub source: Source,
 }
 
 /// Nobody has been seen to leave the ground from the feet alone for such a height, m. From memory.
@@ -31,9 +31,6 @@ const NOBODY_HIGHER_M: f64 = 0.90;
 
 /// The peak rate that five turns would ask for, rpm. Common practice, no source.
 const NOBODY_FASTER_RPM: f64 = 500.0;
-
-/// Latest opening known to us, s before touch-down: common practice, no source.
-const LATEST_OPENING_S: f64 = 0.05;
 
 /// Peak median hand grip of women and men, N: 31 and 51 kg force, Dodds et al. 2014, PLoS One
 /// 9(12):e113637.
@@ -54,53 +51,44 @@ impl Marks {
     }
 
     /// The same marks for a jumper of whose size nothing is known.
-    fn not_known(beyond: Option<f64>, source: &'static str) -> Self {
+    fn not_known(beyond: Option<f64>, source: Source) -> Self {
         Self {
             seen: None,
             beyond,
             beyond_below: None,
-            source: Message(source),
+            source,
         }
     }
 }
 
 impl Scenario {
     /// The marks of a number for this jumper's flown jump.
-    pub fn marks(&self, key: &Key, jump: &Jump) -> Option<Marks> {
+    pub fn marks(&self, parameter: Parameter, jump: &Jump) -> Option<Marks> {
         let grip_m_s2 = || jump.efforts().grip_m_s2;
-        self.marks_of(key, &FlightSummary::of(&jump.readout), grip_m_s2)
+        self.marks_of(parameter, &FlightSummary::of(&jump.readout), grip_m_s2)
     }
 
     /// The same for a flight of which no more is known; `grip_m_s2`, the largest acceleration of what
     /// the hands hold, is only asked for where it is needed.
     pub fn marks_of(
         &self,
-        key: &Key,
+        parameter: Parameter,
         summary: &FlightSummary,
         grip_m_s2: impl FnOnce() -> f64,
     ) -> Option<Marks> {
         let jumper = self.jumper();
-        match key.key {
-            "takeoff_rate_rad_s" => Some(rate(jumper, summary)),
+        Some(match parameter.row().evidence {
+            Evidence::None => return None,
+            Evidence::PeakRate => rate(jumper, summary),
             // Where they end is for the body's shape and the strength of its joints to say
             // ([`super::beyond`]).
-            "arm_tuck" | "leg_tuck" => Some(whole(key, "marks-tuck")),
-            "close_time_s" => Some(whole(key, "marks-close-time")),
-            "open_time_s" => Some(whole(key, "marks-open-time")),
-            "hand_mass_kg" => Some(self.hand_mass(grip_m_s2())),
-            "jump_height_m" => Some(self.height(key)),
-            "close_delay_s" => Some(practice(
-                jumper,
-                [key.least, key.most],
-                ["marks-close-delay", "marks-close-delay-not-known"],
-            )),
-            "open_lead_s" => Some(practice(
-                jumper,
-                [LATEST_OPENING_S, key.most],
-                ["marks-open-lead", "marks-open-lead-not-known"],
-            )),
-            _ => None,
-        }
+            Evidence::Strength { source, .. } => whole(parameter, source),
+            Evidence::Grip => self.hand_mass(grip_m_s2()),
+            Evidence::Height => self.height(parameter),
+            Evidence::Practice { seen_from, sources } => {
+                practice(jumper, [seen_from, parameter.most()], sources)
+            }
+        })
     }
 
     /// The mass that takes as much force as the median grip has, moved as in this jump.
@@ -112,17 +100,17 @@ impl Scenario {
         let beyond = grip_n / grip_m_s2.max(f64::MIN_POSITIVE);
         if self.jumper().size != Size::Grown {
             // What a grown hand doesn't hold no child's does.
-            return Marks::not_known(Some(beyond), "marks-hand-mass-not-known");
+            return Marks::not_known(Some(beyond), Source::MarksHandMassNotKnown);
         }
         Marks {
             seen: Some([0.0, beyond.min(GLOVES_KG)]),
             beyond: Some(beyond),
             beyond_below: None,
-            source: Message("marks-hand-mass"),
+            source: Source::MarksHandMass,
         }
     }
 
-    fn height(&self, key: &Key) -> Marks {
+    fn height(&self, parameter: Parameter) -> Marks {
         let Mark {
             up_to,
             known,
@@ -130,7 +118,7 @@ impl Scenario {
             ..
         } = seen::height_m(self.jumper(), self.ground);
         // Everybody can jump lower.
-        let seen = known.then(|| [key.least, up_to.min(key.most)]);
+        let seen = known.then(|| [parameter.least(), up_to.min(parameter.most())]);
         let nobody = match (self.ground, known) {
             (Ground::Trampoline, _) => None,
             (_, true) => Some(NOBODY_HIGHER_M),
@@ -146,18 +134,18 @@ impl Scenario {
 }
 
 /// No mark of its own.
-const fn whole(key: &Key, source: &'static str) -> Marks {
+const fn whole(parameter: Parameter, source: Source) -> Marks {
     Marks {
-        seen: Some([key.least, key.most]),
+        seen: Some(parameter.row().range),
         beyond: None,
         beyond_below: None,
-        source: Message(source),
+        source,
     }
 }
 
 /// What is common practice of grown jumpers; sources are the one of theirs, and why there is none for
 /// a child.
-fn practice(jumper: Jumper, seen: [f64; 2], [source, not_known]: [&'static str; 2]) -> Marks {
+fn practice(jumper: Jumper, seen: [f64; 2], [source, not_known]: [Source; 2]) -> Marks {
     if jumper.size != Size::Grown {
         return Marks::not_known(None, not_known);
     }
@@ -165,7 +153,7 @@ fn practice(jumper: Jumper, seen: [f64; 2], [source, not_known]: [&'static str; 
         seen: Some(seen),
         beyond: None,
         beyond_below: None,
-        source: Message(source),
+        source,
     }
 }
 
@@ -176,12 +164,12 @@ fn rate(jumper: Jumper, summary: &FlightSummary) -> Marks {
     let Mark { up_to, known, .. } = seen::peak_rate_rad_s(jumper);
     let most = per_peak * up_to;
     if !known {
-        return Marks::not_known(Some(most), "marks-takeoff-rate-not-known");
+        return Marks::not_known(Some(most), Source::MarksTakeoffRateNotKnown);
     }
     Marks {
         seen: Some([0.0, most]),
         beyond: Some(per_peak * RateUnit::Rpm.unit().to_si(NOBODY_FASTER_RPM)),
         beyond_below: None,
-        source: Message("marks-takeoff-rate"),
+        source: Source::MarksTakeoffRate,
     }
 }

@@ -1,12 +1,13 @@
 //! Every readout of a flown jump under its published key, for the command and the page.
 
-use serde::Serialize;
+use serde::{Serialize, Serializer};
 
 use super::Scenario;
 use super::beyond::{self, Respect};
 use super::effort_report::EffortReport;
 use super::fly::Jump;
-use super::uncertainty::{Range, Uncertainty};
+use super::jump::Notation;
+use super::uncertainty::{Range, UncertainInput, Uncertainty};
 use crate::physics::plan::Turning;
 use crate::physics::readout::Readout;
 use crate::scenario::call::Call;
@@ -16,7 +17,7 @@ use crate::scenario::call::Call;
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Report {
     pub name: String,
-    pub jump: String,
+    pub jump: Notation,
     pub turning: Turning,
     pub pre_rotation_turns: f64,
     pub turns: f64,
@@ -45,7 +46,10 @@ impl Report {
     pub fn new(scenario: &Scenario, jump: &Jump) -> Self {
         Self {
             name: scenario.name.clone(),
-            jump: scenario.jump.notation(scenario.jump_turns),
+            jump: Notation {
+                jump: scenario.jump,
+                jump_turns: scenario.jump_turns,
+            },
             turning: scenario.turning,
             pre_rotation_turns: scenario.pre_rotation_turns,
             turns: jump.turns,
@@ -74,34 +78,49 @@ pub struct RangeReport {
     pub turns_high: f64,
     /// That of the most turns first; none where the rule does not reach.
     pub calls_possible: Option<Vec<Call>>,
-    pub half_width_jump_height_m: f64,
-    pub half_width_takeoff_rate_rad_s: f64,
-    pub half_width_close_time_s: f64,
-    /// Of the ratio of the body's moments of inertia, open to tight.
-    pub half_width_inertia_ratio_share: f64,
-    pub turns_change_with_jump_height: f64,
-    pub turns_change_with_takeoff_rate: f64,
-    pub turns_change_with_close_time: f64,
-    pub turns_change_with_inertia_ratio: f64,
+    #[serde(flatten)]
+    pub half_widths: HalfWidths,
+    #[serde(flatten)]
+    pub changes: Changes,
+}
+
+/// Each half-width under `half_width_` and the key of its input. That of the ratio of the body's
+/// moments of inertia is of open to tight.
+#[derive(Debug, Clone, PartialEq)]
+pub struct HalfWidths(pub Uncertainty);
+
+impl Serialize for HalfWidths {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let entry = |input: UncertainInput| {
+            let key = format!("half_width_{}", input.key());
+            (key, self.0.get(input))
+        };
+        serializer.collect_map(UncertainInput::ALL.map(entry))
+    }
+}
+
+/// What each input alone changes the turns by, under `turns_change_with_` and its key without the
+/// unit.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Changes(pub [f64; UncertainInput::COUNT]);
+
+impl Serialize for Changes {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let entry = |(input, change): (UncertainInput, f64)| (input.change_key(), change);
+        serializer.collect_map(UncertainInput::ALL.into_iter().zip(self.0).map(entry))
+    }
 }
 
 impl RangeReport {
     pub fn new(scenario: &Scenario, jump: &Jump, half_widths: &Uncertainty) -> Self {
         let range = Range::new(scenario, jump, half_widths);
-        let [with_height, with_rate, with_close_time, with_ratio] = range.changes;
         Self {
             report: Report::new(scenario, jump),
             turns_low: range.low,
             turns_high: range.high,
             calls_possible: range.calls,
-            half_width_jump_height_m: half_widths.jump_height_m,
-            half_width_takeoff_rate_rad_s: half_widths.takeoff_rate_rad_s,
-            half_width_close_time_s: half_widths.close_time_s,
-            half_width_inertia_ratio_share: half_widths.inertia_ratio_share,
-            turns_change_with_jump_height: with_height,
-            turns_change_with_takeoff_rate: with_rate,
-            turns_change_with_close_time: with_close_time,
-            turns_change_with_inertia_ratio: with_ratio,
+            half_widths: HalfWidths(*half_widths),
+            changes: Changes(range.changes),
         }
     }
 }

@@ -1,15 +1,14 @@
-//! How sure the turns are: what is uncertain of four inputs, carried through to turns and call.
+//! How sure the turns are: what is uncertain of a few inputs, carried through to turns and call.
 //!
 //! A half-width is the 95 % limit of an error taken as normal and independent of the others. Each
 //! input is flown at both its ends; the changes of the turns add up as the root of their squares.
 
-use std::f64::consts::TAU;
-
 use super::Scenario;
 use super::fly::Jump;
 use super::jumper::Size;
-use super::keys::{self, Kind, Refused, plain, shown};
-use super::named::named;
+use super::parameter::{HalfWidthRow, Kind, Parameter};
+use super::setting::Refused;
+use crate::describe::number::{plain, shown, si};
 use crate::physics::body::{Body, BodySpec, Segment};
 use crate::physics::centroidal::CentroidalState;
 use crate::physics::posture::STILL;
@@ -19,64 +18,111 @@ use crate::physics::tight_posture::TightPosture;
 use crate::physics::tree::Tree;
 use crate::say;
 use crate::scenario::call::Call;
-use crate::words::Message;
+
+/// What is uncertain about a jump.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum UncertainInput {
+    /// A number of the scenario whose row has a half-width.
+    Number(Parameter),
+    /// The ratio of the body's moments of inertia, open as at take-off to tightest, as a share.
+    InertiaRatio,
+}
+
+/// How many numbers of the scenario are uncertain.
+const NUMBERS: usize = {
+    let (mut count, mut i) = (0, 0);
+    while i < Parameter::COUNT {
+        count += Parameter::ALL[i].row().half_width.is_some() as usize;
+        i += 1;
+    }
+    count
+};
+
+/// The most that the half-width of the ratio of inertia may be, and what one touch changes it by.
+const MOST_RATIO: f64 = 0.5;
+const RATIO_STEP: f64 = 0.01;
+
+impl UncertainInput {
+    pub const COUNT: usize = NUMBERS + 1;
+
+    /// The numbers as their table orders them, then the ratio.
+    pub const ALL: [Self; Self::COUNT] = {
+        let mut all = [Self::InertiaRatio; Self::COUNT];
+        let mut i = 0;
+        while i < Parameter::COUNT {
+            let parameter = Parameter::ALL[i];
+            if let Some(half_width) = &parameter.row().half_width {
+                assert!(
+                    matches!(all[half_width.order], Self::InertiaRatio),
+                    "each has a place of its own"
+                );
+                all[half_width.order] = Self::Number(parameter);
+            }
+            i += 1;
+        }
+        all
+    };
+
+    /// Its place in [`Self::ALL`].
+    pub(crate) const fn order(self) -> usize {
+        match self.half_width_row() {
+            Some(row) => row.order,
+            None => NUMBERS,
+        }
+    }
+
+    const fn half_width_row(self) -> Option<&'static HalfWidthRow> {
+        match self {
+            Self::Number(parameter) => parameter.row().half_width.as_ref(),
+            Self::InertiaRatio => None,
+        }
+    }
+
+    /// The one with this key.
+    pub fn named(key: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|it| it.key() == key)
+    }
+
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Number(parameter) => parameter.key(),
+            Self::InertiaRatio => "inertia_ratio_share",
+        }
+    }
+
+    /// The published key of what the input alone changes the turns by.
+    pub fn change_key(self) -> String {
+        let name = self.kind().without_unit(self.key());
+        format!("turns_change_with_{name}")
+    }
+
+    pub const fn kind(self) -> Kind {
+        match self {
+            Self::Number(parameter) => parameter.kind(),
+            Self::InertiaRatio => Kind::Share,
+        }
+    }
+
+    /// The largest half-width that may be.
+    pub const fn most(self) -> f64 {
+        match self.half_width_row() {
+            Some(row) => row.most,
+            None => MOST_RATIO,
+        }
+    }
+
+    /// What one touch makes the half-width larger or smaller by.
+    pub const fn step(self) -> f64 {
+        match self.half_width_row() {
+            Some(row) => row.step,
+            None => RATIO_STEP,
+        }
+    }
+}
 
 /// Half-widths of what is uncertain about a jump.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Uncertainty {
-    pub jump_height_m: f64,
-    pub takeoff_rate_rad_s: f64,
-    pub close_time_s: f64,
-    /// Of the ratio of the body's moments of inertia, open as at take-off to tightest, as a share.
-    pub inertia_ratio_share: f64,
-}
-
-/// One of the four: its key, what it may be, and what it is.
-#[derive(Debug)]
-pub struct HalfWidth {
-    pub key: &'static str,
-    label: Message,
-    inline: Message,
-    about: Message,
-    pub kind: Kind,
-    pub most: f64,
-    /// What one touch makes it larger or smaller by.
-    pub step: f64,
-    pub get: fn(&Uncertainty) -> f64,
-    set: fn(&mut Uncertainty, f64),
-}
-
-macro_rules! half_width {
-    ($field:ident, $name:literal, $kind:ident, $most:literal, $step:expr) => {
-        HalfWidth {
-            key: stringify!($field),
-            label: Message(concat!("key-", $name)),
-            inline: Message(concat!("key-", $name, "-inline")),
-            about: Message(concat!("half-width-", $name, "-about")),
-            kind: Kind::$kind,
-            most: $most,
-            step: $step,
-            get: |of| of.$field,
-            set: |of, value| of.$field = value,
-        }
-    };
-}
-
-/// How many inputs carry an uncertainty.
-pub const INPUTS: usize = 4;
-
-pub const HALF_WIDTHS: [HalfWidth; INPUTS] = [
-    half_width!(jump_height_m, "jump-height-m", Length, 0.25, 0.005),
-    half_width!(
-        takeoff_rate_rad_s,
-        "takeoff-rate-rad-s",
-        Rate,
-        5.0,
-        TAU / 60.0
-    ),
-    half_width!(close_time_s, "close-time-s", Time, 0.2, 1.0 / 120.0),
-    half_width!(inertia_ratio_share, "inertia-ratio-share", Share, 0.5, 0.01),
-];
+pub struct Uncertainty([f64; UncertainInput::COUNT]);
 
 /// Half-width of the ratio of inertia, as a share: the one that makes of the turns, on average over the
 /// starting points of grown jumpers, what nine bodies from outside make of them when they are flown
@@ -100,52 +146,41 @@ const LEAST_RATIO: f64 = 1.05;
 /// Least factor on the trunk's and the head's own moments, our choice: a body has to keep some.
 const LEAST_CORE: f64 = 0.05;
 
-/// Gravity times half a second of hang time over four, times a sixtieth of a second: 2 cm.
-const USUAL_HEIGHT_M: f64 = 0.02;
-/// The square root of 2 times 2 degrees over a tenth of a second: 0.49 rad/s.
-const USUAL_RATE_RAD_S: f64 = 0.5;
-const USUAL_CLOSE_TIME_S: f64 = 1.0 / 60.0;
-
-named!(HalfWidth);
-
-impl HalfWidth {
-    /// Sets the half-width, held between nothing and the most it may be.
-    pub fn hold(&self, of: &mut Uncertainty, value: f64) {
-        (self.set)(of, value.clamp(0.0, self.most));
-    }
-
-    fn check(&self, value: f64) -> Result<(), Refused> {
-        if (0.0..=self.most).contains(&value) {
+impl UncertainInput {
+    fn check(self, value: f64) -> Result<(), Refused> {
+        if (0.0..=self.most()).contains(&value) {
             return Ok(());
         }
         Err(Refused::new(say!(
             "half-width-out-of-range",
-            key = self.key,
+            key = self.key(),
             value = plain(value),
-            most = self.kind.si(self.most)
+            most = si(self.kind(), self.most())
         )))
     }
 
-    fn no_number(&self, text: &str) -> Refused {
+    fn no_number(self, text: &str) -> Refused {
         Refused::new(say!(
             "half-width-not-a-number",
-            key = self.key,
+            key = self.key(),
             value = shown(text),
-            most = self.kind.si(self.most)
+            most = si(self.kind(), self.most())
         ))
     }
 
     /// What an input's error makes of the turns: by how much the input could be off, because it is
     /// held inside its range, and the turns then.
-    fn flown_off(&self, scenario: &Scenario, nominal: &Jump, off: f64) -> (f64, f64) {
-        let Some(key) = keys::key(self.key) else {
-            // The ratio of inertia is the one that is no number of the scenario.
-            let (reached, body) = with_ratio_off(scenario, off);
-            return (reached, scenario.fly_as(body, Some(nominal)).turns);
+    fn flown_off(self, scenario: &Scenario, nominal: &Jump, off: f64) -> (f64, f64) {
+        let parameter = match self {
+            Self::Number(parameter) => parameter,
+            Self::InertiaRatio => {
+                let (reached, body) = with_ratio_off(scenario, off);
+                return (reached, scenario.fly_as(body, Some(nominal)).turns);
+            }
         };
         let mut other = scenario.clone();
-        key.hold(&mut other, (key.get)(scenario) + off);
-        let reached = (key.get)(&other) - (key.get)(scenario);
+        parameter.hold(&mut other, parameter.get(scenario) + off);
+        let reached = parameter.get(&other) - parameter.get(scenario);
         if other.turns_like(scenario) {
             return (reached, nominal.turns);
         }
@@ -154,7 +189,7 @@ impl HalfWidth {
 
     /// Change of the turns as the input grows by its half-width: from the turns at both its ends,
     /// in proportion where an end cannot be reached.
-    fn change(&self, scenario: &Scenario, nominal: &Jump, half_width: f64) -> f64 {
+    fn change(self, scenario: &Scenario, nominal: &Jump, half_width: f64) -> f64 {
         if half_width == 0.0 {
             return 0.0;
         }
@@ -229,37 +264,54 @@ const CORE: [Segment; 4] = [
 impl Uncertainty {
     /// What is usual for this jumper.
     pub fn usual(scenario: &Scenario) -> Self {
-        let child = scenario.jumper().size != Size::Grown;
-        let ratio = match scenario.table {
-            SegmentTable::Female => FEMALE_RATIO,
-            SegmentTable::Male => MALE_RATIO,
-        };
-        Self {
-            jump_height_m: USUAL_HEIGHT_M,
-            takeoff_rate_rad_s: USUAL_RATE_RAD_S,
-            close_time_s: USUAL_CLOSE_TIME_S,
-            inertia_ratio_share: if child { CHILD_TIMES * ratio } else { ratio },
-        }
+        Self(
+            UncertainInput::ALL.map(|input| match input.half_width_row() {
+                Some(row) => row.usual,
+                None => usual_ratio(scenario),
+            }),
+        )
+    }
+
+    /// Nothing is uncertain.
+    pub const NONE: Self = Self([0.0; UncertainInput::COUNT]);
+
+    pub const fn get(&self, input: UncertainInput) -> f64 {
+        self.0[input.order()]
+    }
+
+    /// Sets a half-width, held between nothing and the most it may be.
+    pub fn hold(&mut self, input: UncertainInput, value: f64) {
+        self.0[input.order()] = value.clamp(0.0, input.most());
     }
 
     /// Sets one half-width from text, as on the command line.
-    pub fn set(&mut self, name: &str, text: &str) -> Result<(), Refused> {
-        let Some(row) = HALF_WIDTHS.iter().find(|row| row.key == name) else {
+    pub fn set(&mut self, key: &str, text: &str) -> Result<(), Refused> {
+        let Some(input) = UncertainInput::named(key) else {
             return Err(Refused::new(say!(
                 "half-width-unknown",
-                key = shown(name),
+                key = shown(key),
                 value = shown(text),
-                known = HALF_WIDTHS.map(|row| row.key).join(", ")
+                known = UncertainInput::ALL.map(UncertainInput::key).join(", ")
             )));
         };
         let number: Option<f64> = text.parse().ok();
         let value = number
             .filter(|value| value.is_finite())
-            .ok_or_else(|| row.no_number(text))?;
-        row.check(value)?;
-        (row.set)(self, value);
+            .ok_or_else(|| input.no_number(text))?;
+        input.check(value)?;
+        self.hold(input, value);
         Ok(())
     }
+}
+
+/// That of the ratio of inertia.
+fn usual_ratio(scenario: &Scenario) -> f64 {
+    let child = scenario.jumper().size != Size::Grown;
+    let ratio = match scenario.table {
+        SegmentTable::Female => FEMALE_RATIO,
+        SegmentTable::Male => MALE_RATIO,
+    };
+    if child { CHILD_TIMES * ratio } else { ratio }
 }
 
 /// Where the turns may lie, and what it comes from.
@@ -268,8 +320,9 @@ pub struct Range {
     /// 95 % of what is possible lies from `low` to `high`. Turns are never fewer than none.
     pub low: f64,
     pub high: f64,
-    /// Change of the turns as each input grows by its half-width, in the order of [`HALF_WIDTHS`].
-    pub changes: [f64; INPUTS],
+    /// Change of the turns as each input grows by its half-width, in the order of
+    /// [`UncertainInput::ALL`].
+    pub changes: [f64; UncertainInput::COUNT],
     /// Missing rotation at `high` and at `low`, degrees; none for a free jump.
     pub shortfall_deg: Option<[f64; 2]>,
     /// Every call between both ends, that of the most turns first; none where the rule does not
@@ -280,9 +333,8 @@ pub struct Range {
 impl Range {
     /// The range of a flown jump.
     pub fn new(scenario: &Scenario, jump: &Jump, uncertainty: &Uncertainty) -> Self {
-        let changes = HALF_WIDTHS
-            .each_ref()
-            .map(|row| row.change(scenario, jump, (row.get)(uncertainty)));
+        let changes =
+            UncertainInput::ALL.map(|input| input.change(scenario, jump, uncertainty.get(input)));
         let half_width = libm::sqrt(changes.iter().map(|change| change * change).sum());
         let low = (jump.turns - half_width).max(0.0).min(jump.turns);
         let high = jump.turns + half_width;
@@ -300,13 +352,13 @@ impl Range {
     }
 
     /// The input that matters most, if any does.
-    pub fn foremost(&self) -> Option<&'static HalfWidth> {
-        HALF_WIDTHS
-            .iter()
+    pub fn foremost(&self) -> Option<UncertainInput> {
+        UncertainInput::ALL
+            .into_iter()
             .zip(self.changes)
             .filter(|(_, change)| *change != 0.0)
             .max_by(|(_, one), (_, other)| one.abs().total_cmp(&other.abs()))
-            .map(|(row, _)| row)
+            .map(|(input, _)| input)
     }
 }
 

@@ -6,15 +6,15 @@ use super::Session;
 use super::document::{Attempt, Document};
 use super::history::{Change, History};
 use crate::scenario::Scenario;
-use crate::scenario::keys::Key;
+use crate::scenario::parameter::Parameter;
 
 /// What can be done to the document.
 #[derive(Debug, Clone)]
 pub enum Action {
     /// Sets a number, held inside its range.
-    Set(&'static Key, f64),
+    Set(Parameter, f64),
     /// Puts a number back to what the opened jump had.
-    Reset(&'static Key),
+    Reset(Parameter),
     /// Puts every input back.
     ResetAll,
     /// Gives the jump other inputs: words, or several numbers at once.
@@ -35,12 +35,12 @@ pub enum Action {
 fn changed(action: Action, before: &Document) -> Option<(Change, Document)> {
     let mut after = before.clone();
     let change = match action {
-        Action::Set(key, value) => {
-            key.hold(&mut after.scenario, value);
+        Action::Set(parameter, value) => {
+            parameter.hold(&mut after.scenario, value);
             Change::Inputs
         }
-        Action::Reset(key) => {
-            key.hold(&mut after.scenario, (key.get)(&before.base));
+        Action::Reset(parameter) => {
+            parameter.hold(&mut after.scenario, parameter.get(&before.base));
             Change::Inputs
         }
         Action::ResetAll => {
@@ -126,12 +126,12 @@ impl Session {
         if opened {
             // Half-widths and limits are about one jumper.
             self.uncertainty.forget_own();
-            self.goal.forget_limits();
+            self.goal_settings.forget_limits();
         }
         if opened || before.scenario != self.document.scenario {
             self.fly();
             if change == Change::Tried {
-                self.tried_revision = Some(self.revision);
+                self.tried_generation = Some(self.generation);
             }
         }
         self.follow_reference();
@@ -158,9 +158,9 @@ impl Session {
     }
 
     /// Tries another value of one number, held inside its range.
-    pub fn try_change(&mut self, key: &Key, value: f64) {
+    pub fn try_change(&mut self, parameter: Parameter, value: f64) {
         self.try_on(|scenario| {
-            key.hold(scenario, value);
+            parameter.hold(scenario, value);
         });
     }
 

@@ -2,32 +2,33 @@
 
 use crate::physics::efforts::JointGroup;
 use crate::say;
-use crate::scenario::beyond::{CLOSING, HEIGHT, OPENING, PEAK_RATE, Respect};
-use crate::scenario::keys::Kind;
-use crate::scenario::units::{Unit, Units};
-use crate::words::{Message, text};
+use crate::scenario::beyond::{Respect, RespectOf};
+use crate::scenario::parameter::{Kind, Movement};
+use crate::scenario::units::{Unit, UnitSign, Units};
+use crate::words::text;
 
 /// Torque for each kilogram of body mass.
 const TORQUE: Unit = Unit {
     si: 1.0,
-    sign: Message("unit-n-m-per-kg"),
+    sign: UnitSign::NMPerKg,
     decimals: 1,
 };
 
 fn unit(respect: &Respect, units: &Units) -> Unit {
-    match respect.key {
-        PEAK_RATE => units.of(Kind::Rate),
-        HEIGHT => units.of(Kind::Length),
-        _ => TORQUE,
+    match respect.of {
+        RespectOf::PeakRate => units.of(Kind::Rate),
+        RespectOf::Height => units.of(Kind::Length),
+        RespectOf::Torque(_) => TORQUE,
     }
 }
 
 fn name(respect: &Respect) -> String {
-    match (respect.key, respect.joint) {
-        (PEAK_RATE, _) => text("respect-peak-rate").to_owned(),
-        (CLOSING, Some(joint)) => say!("respect-closing", joint = joint_text(joint)),
-        (OPENING, Some(joint)) => say!("respect-opening", joint = joint_text(joint)),
-        _ => text("respect-jump-height").to_owned(),
+    let joint = respect.joint.map_or("", joint_text);
+    match respect.of {
+        RespectOf::PeakRate => text("respect-peak-rate").to_owned(),
+        RespectOf::Height => text("respect-jump-height").to_owned(),
+        RespectOf::Torque(Movement::Closing) => say!("respect-closing", joint = joint),
+        RespectOf::Torque(Movement::Opening) => say!("respect-opening", joint = joint),
     }
 }
 

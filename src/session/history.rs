@@ -4,7 +4,7 @@ use serde::{Deserialize, Deserializer, Serialize};
 use serde_json::{Map, Value};
 
 use super::document::{Attempt, Document};
-use super::input::Input;
+use crate::scenario::input::Input;
 use crate::scenario::{Scenario, file};
 use crate::words::text;
 

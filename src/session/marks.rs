@@ -1,40 +1,53 @@
 //! The marks on the numbers for the jump at hand, those by strength as of when the hand last rested.
 
 use super::Session;
-use crate::analysis::effort_marks::{MARKED, marks, unmarked};
-use crate::scenario::keys::Key;
+use super::answers::{Answer, Basis};
+use crate::analysis::effort_marks::{is_marked, marks, unmarked};
 use crate::scenario::marks::Marks;
+use crate::scenario::parameter::Parameter;
 
-/// Those that take flights.
+/// Those that take flights, by number.
 #[derive(Debug, Default)]
 pub(super) struct MarksAnswer {
-    marks: [Option<Marks>; MARKED.len()],
-    /// The flight that each is of.
-    of: [Option<u64>; MARKED.len()],
+    marks: [Option<Marks>; Parameter::COUNT],
+    done: [bool; Parameter::COUNT],
+}
+
+impl Answer for MarksAnswer {
+    /// The flight.
+    type Depends = u64;
+
+    fn depends(on: &Basis) -> u64 {
+        on.generation
+    }
+
+    fn ask(&mut self, _: &Basis, _: Option<&u64>) {
+        self.done.fill(false);
+    }
+
+    /// Unless a hand is at work.
+    fn poll(&mut self, on: &Basis) -> bool {
+        if on.dragging {
+            return false;
+        }
+        let mut marked = Parameter::ALL.into_iter().filter(|it| is_marked(*it));
+        let Some(due) = marked.find(|it| !self.done[*it as usize]) else {
+            return false;
+        };
+        self.marks[due as usize] = marks(due, on.scenario, on.jump);
+        self.done[due as usize] = true;
+        true
+    }
 }
 
 impl Session {
-    /// Works out the next marks by strength, unless a hand is at work; whether there was something to do.
-    pub(super) fn poll_marks(&mut self) -> bool {
-        if self.dragging {
-            return false;
-        }
-        let revision = Some(self.revision);
-        let Some(place) = self.marks.of.iter().position(|of| *of != revision) else {
-            return false;
-        };
-        self.marks.marks[place] = marks(place, &self.document.scenario, &self.jump);
-        self.marks.of[place] = revision;
-        true
-    }
-
     /// The marks of a number. Those by strength are of an earlier flight until they have been worked out
     /// anew, and none at first.
-    pub fn marks(&self, key: &Key) -> Option<Marks> {
-        match MARKED.iter().position(|marked| *marked == key.key) {
-            Some(place) => (self.marks.marks[place].clone())
-                .or_else(|| unmarked(key, &self.document.scenario, &self.jump)),
-            None => self.document.scenario.marks(key, &self.jump),
+    pub fn marks(&self, parameter: Parameter) -> Option<Marks> {
+        if is_marked(parameter) {
+            let marks = self.answers.marks.result().marks[parameter as usize].clone();
+            return marks.or_else(|| unmarked(parameter, &self.document.scenario, &self.jump));
         }
+        self.document.scenario.marks(parameter, &self.jump)
     }
 }

@@ -1,8 +1,8 @@
 //! Which inputs may be changed: all of them, unless some are locked.
 
 use super::document::Document;
-use super::input::Input;
 use crate::say;
+use crate::scenario::input::Input;
 
 #[derive(Debug, Clone, Default)]
 pub struct Policy {

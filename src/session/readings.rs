@@ -5,16 +5,17 @@
 use std::borrow::Cow;
 
 use super::{Session, beyond, efforts};
+use crate::describe::number::plain;
 use crate::physics::flight::FlightSample;
 use crate::say;
 use crate::scenario::call::{Call, OVER_ROTATED_FROM_DEG, QUARTER_BAND_FROM_DEG};
 use crate::scenario::facing::Facing;
 use crate::scenario::fly::Owed;
-use crate::scenario::keys::{Kind, plain};
-use crate::scenario::uncertainty::{HALF_WIDTHS, INPUTS, Range};
-use crate::scenario::units::Unit;
+use crate::scenario::parameter::Kind;
+use crate::scenario::uncertainty::{Range, UncertainInput};
+use crate::scenario::units::{Unit, UnitSign};
 use crate::scenario::{HandsKeep, Scenario};
-use crate::words::{Message, decimal, text};
+use crate::words::{decimal, text};
 
 /// One line.
 #[derive(Debug, Clone, PartialEq)]
@@ -78,19 +79,19 @@ impl Group {
     }
 }
 
-const TURNS: Unit = fixed("unit-turns", 2);
-pub(super) const SECONDS: Unit = fixed("unit-s", 2);
-const INERTIA: Unit = fixed("unit-kg-m2", 2);
-const MOMENTUM: Unit = fixed("unit-kg-m2-per-s", 1);
-const JOULES: Unit = fixed("unit-j", 0);
-const NEWTONS: Unit = fixed("unit-n", 0);
-const TORQUE: Unit = fixed("unit-n-m", 0);
-const DEGREES: Unit = fixed("unit-degrees", 0);
+const TURNS: Unit = fixed(UnitSign::Turns, 2);
+pub(super) const SECONDS: Unit = fixed(UnitSign::S, 2);
+const INERTIA: Unit = fixed(UnitSign::KgM2, 2);
+const MOMENTUM: Unit = fixed(UnitSign::KgM2PerS, 1);
+const JOULES: Unit = fixed(UnitSign::J, 0);
+const NEWTONS: Unit = fixed(UnitSign::N, 0);
+const TORQUE: Unit = fixed(UnitSign::NM, 0);
+const DEGREES: Unit = fixed(UnitSign::Degrees, 0);
 
-pub(super) const fn fixed(sign: &'static str, decimals: usize) -> Unit {
+pub(super) const fn fixed(sign: UnitSign, decimals: usize) -> Unit {
     Unit {
         si: 1.0,
-        sign: Message(sign),
+        sign,
         decimals,
     }
 }
@@ -429,38 +430,24 @@ fn turns(session: &Session) -> Vec<Reading> {
 
 /// What the inputs alone make of the turns.
 fn uncertainty(session: &Session) -> Vec<Reading> {
-    const NAMES: [(&str, Message); INPUTS] = [
-        ("turns_change_with_jump_height", Message("range-by-height")),
-        ("turns_change_with_takeoff_rate", Message("range-by-rate")),
-        (
-            "turns_change_with_close_time",
-            Message("range-by-close-time"),
-        ),
-        (
-            "turns_change_with_inertia_ratio",
-            Message("range-by-inertia-ratio"),
-        ),
-    ];
     let Some(range) = session.range() else {
         return Vec::new();
     };
-    HALF_WIDTHS
-        .iter()
-        .zip(NAMES)
+    UncertainInput::ALL
+        .into_iter()
         .zip(range.changes)
-        .map(|((row, (quantity, label)), change)| {
+        .map(|(input, change)| {
             let about = say!(
                 "range-by-about",
-                what = row.inline(),
-                half_width = session.half_width_text(row),
-                source = row.about()
+                what = input.inline(),
+                half_width = session.half_width_text(input),
+                source = input.about()
             );
-            let text = change_text(change);
             line(
                 Group::UncertaintyInputs,
-                quantity,
-                label.text(),
-                text,
+                input.change_key(),
+                input.change_label(),
+                change_text(change),
                 about,
             )
         })

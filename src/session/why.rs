@@ -7,10 +7,11 @@ pub mod words;
 pub use shown::{Shown, turns_text};
 
 use super::Session;
+use super::answers::{Answer, Basis};
 use super::readings::Reading;
 use crate::analysis::budget::Budget;
-use crate::analysis::caution;
-use crate::analysis::lever::{COUNT, LEVERS};
+use crate::analysis::caution::{self, Caution};
+use crate::analysis::lever::{Lever, PerLever};
 use crate::analysis::one_change::OneChange;
 use crate::analysis::steps::{Flown, Gain, gain};
 use crate::analysis::weights::Weights;
@@ -18,27 +19,25 @@ use crate::order::by_number;
 use crate::scenario::Scenario;
 use crate::scenario::beyond::Respect;
 use crate::scenario::fly::Jump;
-use crate::scenario::keys::{self, Key};
 use crate::scenario::seen::Stand;
-use crate::words::Message;
+use crate::scenario::source::Source;
 
 /// Pieces of the answer.
-const PIECES: usize = COUNT + 2;
+const PIECES: usize = Lever::COUNT + 2;
 
 /// The answer as far as it stands: one gain for each lever, and the budget and the weights as one
 /// piece more each.
 #[derive(Debug, Default)]
 pub(super) struct Why {
     went: Option<Went>,
-    gains: [Option<Gain>; COUNT],
+    gains: PerLever<Option<Gain>>,
     weights: Option<Weights>,
-    /// The levers' places, the largest gain first as of when the hand last rested.
-    order: Vec<usize>,
-    /// The flight that each piece is of.
-    of: [Option<u64>; PIECES],
+    /// The levers, the largest gain first as of when the hand last rested.
+    order: Vec<Lever>,
+    /// Which pieces are of this flight.
+    done: [bool; PIECES],
     /// The piece to begin with: who drags without rest gets all of them in turn.
     next: usize,
-    seen: Option<u64>,
     /// The order has to be looked at again.
     unsettled: bool,
 }
@@ -57,12 +56,12 @@ pub struct Went {
 pub struct Proposal {
     pub change: OneChange,
     /// Where what people have been seen to do ends, if it is beyond that.
-    pub unseen: Option<Message>,
+    pub unseen: Option<Source>,
     /// In which respects the jump with it is beyond what has been seen.
     pub beyond_seen: Vec<Respect>,
     /// Estimates with it, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
-    pub cautions: Vec<Message>,
+    pub cautions: Vec<Caution>,
 }
 
 impl Went {
@@ -80,12 +79,11 @@ impl Went {
 
 impl Proposal {
     fn new(scenario: &Scenario, now: &Jump, change: OneChange) -> Self {
-        let key = changed(&change);
         let mut then = scenario.clone();
-        key.hold(&mut then, change.to);
+        change.parameter.hold(&mut then, change.to);
         let jump = then.fly_after(Some(now));
         let unseen = then
-            .marks(key, &jump)
+            .marks(change.parameter, &jump)
             .filter(|marks| marks.stand(change.to) == Stand::Beyond)
             .map(|marks| marks.source);
         Self {
@@ -98,62 +96,60 @@ impl Proposal {
     }
 }
 
-fn changed(change: &OneChange) -> &'static Key {
-    keys::key(change.key).expect("one of the numbers is changed")
-}
+impl Answer for Why {
+    /// The flight.
+    type Depends = u64;
 
-impl Session {
-    /// Does the next piece; whether there was one.
-    pub(super) fn poll_why(&mut self) -> bool {
-        let revision = self.revision;
-        if self.why.seen != Some(revision) {
-            // Who tries one step after the other finds it where it was.
-            let next = self.why.seen.is_some_and(|seen| seen + 1 == revision);
-            self.why.unsettled |= !(next && self.tried_revision == Some(revision));
-            self.why.seen = Some(revision);
-        }
-        let pieces = self.why.of.len();
-        let stale = (0..pieces)
-            .map(|i| (self.why.next + i) % pieces)
-            .find(|&piece| self.why.of[piece] != Some(revision));
-        if let Some(piece) = stale {
-            self.poll_piece(piece);
-            self.why.of[piece] = Some(revision);
-            self.why.next = (piece + 1) % pieces;
+    fn depends(on: &Basis) -> u64 {
+        on.generation
+    }
+
+    fn ask(&mut self, on: &Basis, before: Option<&u64>) {
+        self.done.fill(false);
+        // Who tries one step after the other finds it where it was.
+        let next = before.is_some_and(|before| before + 1 == on.generation);
+        self.unsettled |= !(next && on.is_tried);
+    }
+
+    fn poll(&mut self, on: &Basis) -> bool {
+        let due = (0..PIECES)
+            .map(|i| (self.next + i) % PIECES)
+            .find(|&piece| !self.done[piece]);
+        if let Some(piece) = due {
+            self.work_out(piece, on);
+            self.done[piece] = true;
+            self.next = (piece + 1) % PIECES;
             return true;
         }
-        if self.why.unsettled && !self.dragging {
-            self.why.settle();
+        if self.unsettled && !on.dragging {
+            self.settle();
             return true;
         }
         false
     }
+}
 
-    fn poll_piece(&mut self, piece: usize) {
-        let (scenario, jump) = (&self.document.scenario, &self.jump);
-        match self.why.gains.get_mut(piece) {
-            Some(of_lever) => *of_lever = Some(gain(piece, scenario, jump)),
-            None if piece == COUNT => self.why.went = Some(Went::new(scenario, jump)),
-            None => self.why.weights = Weights::more(scenario, jump),
-        }
+impl Session {
+    const fn why(&self) -> &Why {
+        self.answers.why.result()
     }
 
     /// Where the turns went; none before the first answer stands.
     pub const fn went(&self) -> Option<&Went> {
-        self.why.went.as_ref()
+        self.why().went.as_ref()
     }
 
     /// What a step of each lever gives. The largest gain stands first once the hand rests; none
     /// before the first answer stands.
     pub fn gains(&self) -> impl Iterator<Item = &Gain> {
-        let gain_of = |&place: &usize| self.why.gains[place].as_ref();
-        self.why.order.iter().filter_map(gain_of)
+        let gain_of = |&lever: &Lever| self.why().gains[lever].as_ref();
+        self.why().order.iter().filter_map(gain_of)
     }
 
     /// A little more in each hand, under every assumption; none before it has been worked out, or where
     /// nothing more can be set.
     pub const fn more_weights(&self) -> Option<&Weights> {
-        self.why.weights.as_ref()
+        self.why().weights.as_ref()
     }
 
     /// What has to stand beside the steps: the cautions of all of them together.
@@ -163,19 +159,19 @@ impl Session {
             step(&mut then, gain);
         }
         let said = caution::of(&self.document.scenario, &then);
-        said.into_iter().map(Message::text).collect()
+        said.into_iter().map(Caution::text).collect()
     }
 
     /// Tries the change that the budget's sentence tells of.
     pub fn try_one_change(&mut self) {
         if let Some(change) = self.went().and_then(|went| went.budget.one_change) {
-            self.try_change(changed(&change), change.to);
+            self.try_change(change.parameter, change.to);
         }
     }
 
     /// Tries a lever's step; one that is not possible changes nothing.
-    pub fn try_step(&mut self, key: &str) {
-        let gain = self.gains().find(|gain| gain.key == key).cloned();
+    pub fn try_step(&mut self, lever: Lever) {
+        let gain = self.gains().find(|gain| gain.lever == lever).cloned();
         if let Some(gain) = gain.filter(|gain| gain.flown == Flown::Forward) {
             self.try_on(|scenario| step(scenario, &gain));
         }
@@ -188,21 +184,30 @@ impl Session {
 
 /// A lever's step, taken.
 fn step(scenario: &mut Scenario, gain: &Gain) {
-    let lever = LEVERS.iter().find(|lever| lever.key == gain.key);
-    if let (Some(lever), Some(change)) = (lever, gain.change) {
+    if let Some(change) = gain.change {
+        let lever = gain.lever;
         *scenario = lever.at(scenario, lever.value(scenario) + change);
     }
 }
 
 impl Why {
+    fn work_out(&mut self, piece: usize, on: &Basis) {
+        let Basis { scenario, jump, .. } = on;
+        match Lever::ALL.get(piece) {
+            Some(&lever) => self.gains[lever] = Some(gain(lever, scenario, jump)),
+            None if piece == Lever::COUNT => self.went = Some(Went::new(scenario, jump)),
+            None => self.weights = Weights::more(scenario, jump),
+        }
+    }
+
     /// The largest gain first, what is not possible last.
     fn settle(&mut self) {
-        let worth = |&place: &usize| {
-            let gain = self.gains[place].as_ref();
+        let worth = |&lever: &Lever| {
+            let gain = self.gains[lever].as_ref();
             gain.and_then(|gain| gain.turns_gained)
                 .unwrap_or(f64::NEG_INFINITY)
         };
-        self.order = by_number((0..COUNT).collect(), |place| -worth(place));
+        self.order = by_number(Lever::ALL.into(), |lever| -worth(lever));
         self.unsettled = false;
     }
 }

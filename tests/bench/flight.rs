@@ -122,7 +122,7 @@ const RANGES: [(&str, f64, f64); 5] = [
 fn empty_map(scenario: &Scenario, over: (usize, usize)) -> TurnMap {
     let axis = |i: usize| {
         let (key, from, to) = RANGES[i];
-        Axis::new(key, from, to, 61).expect("within the range")
+        Axis::named(key, from, to, 61).expect("within the range")
     };
     TurnMap::new(scenario, axis(over.0), axis(over.1)).expect("two different numbers")
 }

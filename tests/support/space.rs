@@ -6,7 +6,7 @@ use turns_aloft::physics::plan::Turning;
 use turns_aloft::physics::segments::SegmentTable;
 use turns_aloft::scenario::ground::Ground;
 use turns_aloft::scenario::jump::{JUMP_TURNS, JumpName};
-use turns_aloft::scenario::keys::{KEYS, Key};
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
 
 /// So many cases, the same ones on every run. `PROPTEST_CASES` and `PROPTEST_RNG_SEED` ask for
@@ -28,14 +28,14 @@ pub fn cases(cases: u32) -> ProptestConfig {
 }
 
 /// A value of one key: anywhere in its range, its limits often.
-fn value(key: &Key) -> impl Strategy<Value = f64> + use<> {
-    let (least, most) = (key.least, key.most);
+fn value(key: Parameter) -> impl Strategy<Value = f64> + use<> {
+    let (least, most) = (key.least(), key.most());
     prop_oneof![3 => least..=most, 1 => Just(least), 1 => Just(most)]
 }
 
 /// Any admissible scenario: every number drawn from its own range, every word from its list.
 pub fn scenario() -> impl Strategy<Value = Scenario> {
-    let numbers: Vec<_> = KEYS.iter().map(value).collect();
+    let numbers: Vec<_> = Parameter::ALL.into_iter().map(value).collect();
     let words = (
         prop::sample::select(JumpName::ALL.to_vec()),
         JUMP_TURNS[0]..=JUMP_TURNS[1],
@@ -50,7 +50,7 @@ pub fn scenario() -> impl Strategy<Value = Scenario> {
     );
     (numbers, words).prop_map(|(numbers, words)| {
         let mut drawn = starts::all()[0].scenario.clone();
-        for (key, number) in KEYS.iter().zip(numbers) {
+        for (key, number) in Parameter::ALL.iter().zip(numbers) {
             key.set(&mut drawn, number)
                 .expect("it was drawn from the key's own range");
         }

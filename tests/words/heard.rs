@@ -3,18 +3,18 @@
 use serde_json::{Value, json};
 
 use turns_aloft::analysis::budget::Cause;
-use turns_aloft::analysis::caution;
-use turns_aloft::analysis::lever::{LEVERS, Season};
+use turns_aloft::analysis::caution::Caution;
+use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::{Limits, Verdict};
 use turns_aloft::analysis::map::{Axis, TurnMap};
 use turns_aloft::analysis::weights::KEEPS;
 use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::ground::Ground;
 use turns_aloft::scenario::jump::JumpName;
-use turns_aloft::scenario::keys::{KEYS, key};
 use turns_aloft::scenario::link;
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::reading::NotText;
-use turns_aloft::scenario::uncertainty::{HALF_WIDTHS, Uncertainty};
+use turns_aloft::scenario::uncertainty::{UncertainInput, Uncertainty};
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit};
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
 use turns_aloft::session::compare::{Which, describe};
@@ -101,7 +101,7 @@ pub fn everything_kept(change: impl Fn(&mut Session)) -> Vec<Heard> {
     session.show_range(true);
     session.set_goal(GoalTurns::Turns(4.5));
     session.set_reference(Which::AsOpened);
-    session.try_change(&KEYS[0], 18.0);
+    session.try_change(Parameter::ALL[0], 18.0);
     for question in Question::ALL {
         session.ask(question);
         session.poll(|| true);
@@ -126,22 +126,22 @@ pub fn everything_kept(change: impl Fn(&mut Session)) -> Vec<Heard> {
 
 /// What stands in tables, whatever is flown.
 fn tables(ear: &mut Ear) {
-    for key in &KEYS {
-        ear.hear(key.key, key.label());
-        ear.hear(key.key, key.inline());
-        ear.hear(key.key, key.about());
+    for key in Parameter::ALL {
+        ear.hear(key.key(), key.label());
+        ear.hear(key.key(), key.inline());
+        ear.hear(key.key(), key.about());
     }
-    for row in &HALF_WIDTHS {
-        ear.hear(row.key, row.label());
-        ear.hear(row.key, row.inline());
-        ear.hear(row.key, row.about());
+    for row in UncertainInput::ALL {
+        ear.hear(row.key(), row.label());
+        ear.hear(row.key(), row.inline());
+        ear.hear(row.key(), row.about());
     }
     for start in starts::all() {
         ear.hear(start.name, start.label());
         let jump = start.scenario.fly();
-        for key in &KEYS {
+        for key in Parameter::ALL {
             if let Some(marks) = start.scenario.marks(key, &jump) {
-                ear.hear(key.key, marks.source.text());
+                ear.hear(key.key(), marks.source.text());
             }
         }
     }
@@ -203,13 +203,17 @@ fn tables(ear: &mut Ear) {
     ] {
         ear.hear("verdict", goal::verdict(verdict));
     }
+    for caution in [
+        Caution::NoSafeNumber,
+        Caution::Adults,
+        Caution::Hands,
+        Caution::Later,
+        Caution::Ask,
+    ] {
+        ear.hear("caution", caution.text());
+    }
+    ear.hear("season", Season::SOURCE.text());
     for message in [
-        caution::NO_SAFE_NUMBER,
-        caution::ADULTS,
-        caution::HANDS,
-        caution::LATER,
-        caution::ASK,
-        Season::SOURCE,
         goal::SEASON,
         goal::LIMITS,
         why::words::IDEAL,
@@ -259,23 +263,20 @@ fn refusals(ear: &mut Ear) {
         ear.hear(key, why.to_string().replace(value, ""));
     }
     let (mut limits, mut season) = (Limits::default(), Season::default());
-    let lever = LEVERS[0].key;
+    let lever = Lever::ALL[0];
     ear.hear("limits", limits.set(lever, [0.5, 9.5]).expect_err("no"));
-    ear.hear(
-        "limits",
-        limits.set("wind_m_s", [0.5, 9.5]).expect_err("no"),
-    );
+    ear.hear("limits", Lever::named("wind_m_s").expect_err("no"));
     ear.hear("season", season.set(lever, 9.5).expect_err("no"));
     for (name, ends, nodes) in [
         ("wind_m_s", [0.0, 1.0], 3),
-        (lever, [0.5, 9.5], 3),
-        (lever, [0.5, 0.5], 3),
-        (lever, [0.5, 0.6], 1),
+        (lever.key(), [0.5, 9.5], 3),
+        (lever.key(), [0.5, 0.5], 3),
+        (lever.key(), [0.5, 0.6], 1),
     ] {
-        let why = Axis::new(name, ends[0], ends[1], nodes).expect_err("no");
+        let why = Axis::named(name, ends[0], ends[1], nodes).expect_err("no");
         ear.hear("axis", why.to_string());
     }
-    let axis = Axis::new(lever, 0.5, 0.6, 3).expect("an axis");
+    let axis = Axis::new(lever.parameter(), 0.5, 0.6, 3).expect("an axis");
     ear.hear(
         "axes",
         TurnMap::new(&jump, axis, axis).expect_err("no").to_string(),
@@ -419,13 +420,13 @@ fn win_answers(ear: &mut Ear, jump: &Scenario, turns: f64) {
     let mut session = Session::default();
     session.open(jump.clone());
     session.set_goal(GoalTurns::Turns(turns));
-    session.step_limit(2, 1, 1.0);
-    session.step_season(1, -1e6);
+    session.step_limit(Lever::ALL[2], 1, 1.0);
+    session.step_season(Lever::ALL[1], -1e6);
     session.ask(Question::Goal);
     session.poll(|| true);
     ear.readings("win", &session);
     for (single, _) in session.singles() {
-        ear.hear("win", single.label.text());
+        ear.hear("win", single.lever.parameter().label());
         ear.hear("win", goal::basis(&session, single));
         ear.hear("win", goal::most(&session, single));
         if let Some(proposal) = &single.proposal {
@@ -439,10 +440,10 @@ fn win_answers(ear: &mut Ear, jump: &Scenario, turns: f64) {
             ear.hear("win", goal::part(&session, change));
         }
     }
-    for (place, lever) in LEVERS.iter().enumerate() {
+    for lever in Lever::ALL {
         // A number and its unit alone may be the same.
-        ear.hear(lever.key, format!("{}!", goal::limit(&session, place)));
-        ear.hear(lever.key, format!("{}!", goal::season(&session, place)));
+        ear.hear(lever.key(), format!("{}!", goal::limit(&session, lever)));
+        ear.hear(lever.key(), format!("{}!", goal::season(&session, lever)));
     }
     for said in session.goal_cautions() {
         ear.hear("win", said);
@@ -459,7 +460,7 @@ fn map_answers(ear: &mut Ear) {
     ear.readings("map under way", &session);
     session.poll(|| true);
     ear.readings("map", &session);
-    let hands = key("hand_mass_kg").expect("a key");
+    let hands = Parameter::named("hand_mass_kg").expect("a key");
     session.choose_map_lever(0, hands);
     session.poll(|| true);
     ear.readings("map of the hands", &session);
@@ -482,9 +483,9 @@ fn compare_answers(ear: &mut Ear) {
     }
     session.set_reference(Which::AsOpened);
     for (key, value) in [(0, 12.0), (0, 5.0), (1, 0.5), (13, 0.6), (4, 0.5)] {
-        session.set(&KEYS[key], value);
+        session.set(Parameter::ALL[key], value);
         session.poll(|| true);
-        ear.readings(KEYS[key].key, &session);
+        ear.readings(Parameter::ALL[key].key(), &session);
     }
     session.reset_all();
     session.change(|jump| jump.boot_mass_kg += 1e-6);
@@ -503,11 +504,11 @@ fn own() -> Scenario {
 /// What is said when something does not work.
 fn notices(ear: &mut Ear) {
     let mut session = Session::default();
-    for key in &KEYS {
+    for key in Parameter::ALL {
         session.set(key, 1e9);
-        ear.notice(key.key, &mut session);
+        ear.notice(key.key(), &mut session);
         session.set(key, f64::NAN);
-        ear.notice(key.key, &mut session);
+        ear.notice(key.key(), &mut session);
         session.reset(key);
     }
     let good = own();
@@ -525,7 +526,7 @@ fn notices(ear: &mut Ear) {
         session.open_link(&fragment);
         ear.notice(place, &mut session);
     }
-    session.set(&KEYS[4], 0.5);
+    session.set(Parameter::ALL[4], 0.5);
     session.open_link(&fragment);
     ear.notice("a link to somebody with another jump", &mut session);
     session.restore("rubbish");
@@ -535,7 +536,7 @@ fn notices(ear: &mut Ear) {
     session.bring_back_kept();
     ear.notice("nothing to bring back", &mut session);
     session.keep_jump();
-    let kept: Vec<_> = session.keeping().collection().entries().to_vec();
+    let kept: Vec<_> = session.library().collection().entries().to_vec();
     let id = kept.last().expect("it was kept").id;
     session.rename_kept(id, " ");
     ear.notice("no name", &mut session);

@@ -204,8 +204,8 @@ picture = Der Springer, { $phase }, { $time } nach dem Absprung, bisher { $turns
 
 ## Was eine unsichere Eingabe allein an den Drehungen ausmacht.
 
-range-by-height = Durch die Sprunghöhe
-range-by-rate = Durch die Drehrate
+range-by-jump-height = Durch die Sprunghöhe
+range-by-takeoff-rate = Durch die Drehrate
 range-by-close-time = Durch die Schließzeit
 range-by-inertia-ratio = Durch die Trägheit, offen zu eng
 range-by-about = { $what } ± { $half_width }: was das allein an den Drehungen ausmacht. { $source }
@@ -416,7 +416,7 @@ number-needed = { $what }: hier braucht es eine Zahl; der Wert bleibt, wie er wa
 number-held = { $what }: möglich ist { $least } bis { $most }; jetzt steht es auf { $held }.
 input-locked = Gesperrt, darum nicht geändert: { $what }.
 
-# Was getan wurde, hinter „Rückgängig: “ und „Wiederholen: “.
+# Was getan wurde, hinter „Rückgängig: “ und „Wiederherstellen: “.
 change-several-inputs = mehrere Eingaben
 change-tried = ausprobierte Änderung
 change-reset-all = alles zurückgestellt

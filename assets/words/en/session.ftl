@@ -204,8 +204,8 @@ picture = The jumper, { $phase }, { $time } after take-off, { $turns } turns so 
 
 ## What an uncertain input alone makes of the turns.
 
-range-by-height = By jump height
-range-by-rate = By take-off rate
+range-by-jump-height = By jump height
+range-by-takeoff-rate = By take-off rate
 range-by-close-time = By close time
 range-by-inertia-ratio = By inertia, open to tight
 range-by-about = What { $what } ± { $half_width } alone makes of the turns. { $source }

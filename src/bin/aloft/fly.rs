@@ -8,7 +8,7 @@ use clap::Args;
 use turns_aloft::physics::motion_table;
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::report::{RangeReport, Report};
-use turns_aloft::scenario::uncertainty::Uncertainty;
+use turns_aloft::scenario::uncertainty::{UncertainInput, Uncertainty};
 
 use crate::chosen::{Chosen, key_and_value};
 use crate::command::{printed, written};
@@ -20,10 +20,7 @@ pub struct Fly {
     /// Print also the uncertainty of the turns: their range, the calls possible, and what they come from.
     #[arg(long, alias = "range")]
     uncertainty: bool,
-    /// Print the range with another half-width than the usual one of jump_height_m,
-    /// takeoff_rate_rad_s, close_time_s or inertia_ratio_share: the 95 % limit of its error. Where a key
-    /// is given twice the last value counts.
-    #[arg(long, value_name = "KEY=VALUE", num_args = 1..)]
+    #[arg(long, value_name = "KEY=VALUE", num_args = 1.., help = half_width_help())]
     half_width: Vec<String>,
     /// Write where every part of the body is, one row per part and time, to this CSV file.
     #[arg(long, value_name = "OUT.csv")]
@@ -31,6 +28,15 @@ pub struct Fly {
     /// Time between rows of the motion table, s; 0.001 if none is given.
     #[arg(long, value_name = "S", allow_negative_numbers = true)]
     step: Option<String>,
+}
+
+fn half_width_help() -> String {
+    let [inputs @ .., last] = UncertainInput::ALL.map(UncertainInput::key);
+    format!(
+        "Print the range with another half-width than the usual one of {} or {last}: the 95 % limit \
+         of its error. Where a key is given twice the last value counts",
+        inputs.join(", ")
+    )
 }
 
 const USUAL_STEP_S: f64 = 0.001;

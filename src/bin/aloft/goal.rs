@@ -5,11 +5,11 @@ use serde::Serialize;
 
 use turns_aloft::analysis::combination::Combination;
 use turns_aloft::analysis::goal::{GOAL_TURNS, Goal, Single};
-use turns_aloft::analysis::lever::Season;
+use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::weights::WeightsNeeded;
+use turns_aloft::scenario::source::Source;
 use turns_aloft::scenario::{HandsKeep, Scenario};
-use turns_aloft::words::Message;
 
 use crate::chosen::{Chosen, key_and_value, number};
 use crate::command::printed;
@@ -46,7 +46,7 @@ struct Answer {
     /// None where no mix of the levers was found that does it.
     #[serde(rename = "joint")]
     combination: Option<Combination>,
-    season_source: Message,
+    season_source: Source,
     /// No lever: what the hands would have to hold, by what the jumper keeps.
     weights: WeightsNeeded,
 }
@@ -98,10 +98,8 @@ impl GoalArguments {
             let (key, range) = key_and_value("--limit", setting)?;
             let ends = range.split_once(':');
             let ends = ends.and_then(|(from, to)| Some([number(from)?, number(to)?]));
-            limits.set(
-                key,
-                ends.ok_or_else(|| format!("--limit {setting}: write KEY=FROM:TO"))?,
-            )?;
+            let ends = ends.ok_or_else(|| format!("--limit {setting}: write KEY=FROM:TO"))?;
+            limits.set(Lever::named(key)?, ends)?;
         }
         Ok(limits)
     }
@@ -112,7 +110,7 @@ impl GoalArguments {
             let (key, value) = key_and_value("--season", setting)?;
             let unit = number(value)
                 .ok_or_else(|| format!("--season {setting}: {value} is not a number"))?;
-            season.set(key, unit)?;
+            season.set(Lever::named(key)?, unit)?;
         }
         Ok(season)
     }

@@ -11,7 +11,7 @@ pub struct Link {
     #[command(flatten)]
     jump: Chosen,
     /// A second jump to compare with: a starting point's name, a scenario file or a link.
-    #[arg(long, value_name = "SCENARIO")]
+    #[arg(long, alias = "beside", value_name = "SCENARIO")]
     reference: Option<String>,
 }
 

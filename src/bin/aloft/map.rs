@@ -27,7 +27,7 @@ impl Map {
         let (x, y) = (axis("--x", &self.x)?, axis("--y", &self.y)?);
         let mut map = TurnMap::new(&scenario, x, y).map_err(|why| why.to_string())?;
         map.complete();
-        let mut text = format!("{},{},turns\n", x.key().key, y.key().key);
+        let mut text = format!("{},{},turns\n", x.parameter().key(), y.parameter().key());
         for j in 0..y.nodes() {
             for i in 0..x.nodes() {
                 if let Some(turns) = map.turns(i, j) {
@@ -50,5 +50,5 @@ fn axis(option: &str, text: &str) -> Result<Axis, String> {
     let nodes = nodes
         .parse()
         .map_err(|_| format!("{option} {text}: {nodes} is not a whole number of values"))?;
-    Axis::new(key, from, to, nodes).map_err(|why| format!("{option} {text}: {why}"))
+    Axis::named(key, from, to, nodes).map_err(|why| format!("{option} {text}: {why}"))
 }

@@ -4,22 +4,23 @@ use egui::{
     Align2, Color32, CornerRadius, Id, Pos2, Rect, RichText, Sense, Shape, Stroke, Ui, pos2, vec2,
 };
 
-use super::super::parts::{card, small};
-use super::super::slider::{hatch, place};
-use super::super::style::{
-    self, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
-};
-use super::super::{accessibility, beyond, targets, transport};
+use super::super::beyond;
+use super::super::controls::{Button, toggle_area};
+use super::super::number::{hatch, place};
+use super::super::style::{self, FROST, INK, NEAR, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::super::text::{card, small};
 use crate::analysis::goal::{Proposal, Single};
 use crate::analysis::limits::{Judgement, Verdict};
 use crate::say;
 use crate::scenario::beyond::Respect;
-use crate::scenario::keys::{Key, key};
 use crate::session::Session;
 use crate::session::goal::words;
 use crate::words::text;
 
 const APPLY: f32 = 76.0;
+
+/// Smallest letters beside the button; what needs smaller ones stands below it.
+const LEAST: f32 = 13.0;
 
 /// A lever that does it alone.
 pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
@@ -31,17 +32,28 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
             ui.set_opacity(style::PALE);
         }
         card(ui, |ui| {
-            let change = words::change(session, single.key, proposal.change);
-            let values = words::from_to(session, single.key, single.now, proposal.value);
+            let change = words::change(session, single.lever, proposal.change);
+            let values = words::from_to(
+                session,
+                single.lever.parameter(),
+                single.now,
+                proposal.value,
+            );
             let change = format!("{values}  ({change})");
-            if head(ui, single.key, single.label.text(), &change) && fits {
-                session.apply_single(single.key);
+            if head(
+                ui,
+                single.lever.key(),
+                single.lever.parameter().label(),
+                &change,
+            ) && fits
+            {
+                session.apply_single(single.lever);
             }
             track(ui, session, single, proposal);
             let open = verdict(
                 ui,
-                single.key,
-                single.label.text(),
+                single.lever.key(),
+                single.lever.parameter().label(),
                 single.judgement.verdict,
             );
             with_verdict(ui, session, &single.judgement, &proposal.beyond_seen, open);
@@ -57,7 +69,11 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
 
 /// A lever that cannot, in a line.
 pub fn unable(ui: &mut Ui, session: &Session, single: &Single, fits: bool) {
-    let said = format!("{}: {}", single.label.text(), words::most(session, single));
+    let said = format!(
+        "{}: {}",
+        single.lever.parameter().label(),
+        words::most(session, single)
+    );
     let colour = if fits { INK.get() } else { FROST.get() };
     ui.label(RichText::new(said).size(16.0).color(colour));
 }
@@ -127,62 +143,61 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let own = Rect::from_min_max(pos2(row.right() - APPLY, row.top()), row.max);
     let room = own.left() - row.left() - NEAR;
+    let size = style::fitting(ui.painter(), change, 16.0, room);
+    let fits = size >= LEAST;
+    let up = if fits { 11.0 } else { 0.0 };
     let painter = ui.painter();
     painter.text(
-        row.left_center() - vec2(0.0, 11.0),
+        row.left_center() - vec2(0.0, up),
         Align2::LEFT_CENTER,
         label,
         style::bold(17.0),
         INK.get(),
     );
-    let size = style::fitting(ui, change, 16.0, room);
-    painter.text(
-        row.left_center() + vec2(0.0, 11.0),
-        Align2::LEFT_CENTER,
-        change,
-        style::text(size),
-        INK.get(),
-    );
-    let response = transport::button(ui, &format!("apply:{name}"), own, true);
-    let said = say!("panel-try-change", what = label, change = change);
-    accessibility::button(&response, &said);
-    let words = text("panel-try-it");
-    let size = style::fitting_text(ui, words, 16.0, own.width() - NEAR);
-    ui.painter().text(
-        own.center(),
-        Align2::CENTER_CENTER,
-        words,
-        style::text(size),
-        ON_TEAL.get(),
-    );
-    response.clicked()
+    if fits {
+        painter.text(
+            row.left_center() + vec2(0.0, 11.0),
+            Align2::LEFT_CENTER,
+            change,
+            style::text(size),
+            INK.get(),
+        );
+    } else {
+        ui.label(RichText::new(change).size(16.0));
+    }
+    let name = format!("apply:{name}");
+    let accessible_name = say!("panel-try-change", what = label, change = change);
+    Button::text(&name, text("panel-try-it"))
+        .accessible_name(&accessible_name)
+        .filled(true)
+        .show(ui, own)
+        .clicked()
 }
 
 /// The lever's range with where people have been seen, the value now (hollow) and the one needed.
 fn track(ui: &mut Ui, session: &Session, single: &Single, proposal: &Proposal) {
-    let Some(key) = key(single.key) else {
-        return;
-    };
+    let parameter = single.lever.parameter();
+    let [least, most] = parameter.row().range;
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), 20.0), Sense::hover());
-    let key: &'static Key = key;
-    let x =
-        |value: f64| rect.left() + 8.0 + (rect.width() - 16.0) * place(key, value).clamp(0.0, 1.0);
+    let x = |value: f64| {
+        rect.left() + 8.0 + (rect.width() - 16.0) * place(parameter, value).clamp(0.0, 1.0)
+    };
     let y = rect.center().y;
     let bar = |from: f32, to: f32, height: f32| {
         Rect::from_min_max(pos2(from, y - 0.5 * height), pos2(to, y + 0.5 * height))
     };
     let painter = ui.painter();
     let round = CornerRadius::same(3);
-    painter.rect_filled(bar(x(key.least), x(key.most), 6.0), round, FROST.get());
-    if let Some(limit) = session.marks(key) {
-        if let Some([least, most]) = limit.seen {
-            painter.rect_filled(bar(x(least), x(most), 6.0), round, SEEN.get());
+    painter.rect_filled(bar(x(least), x(most), 6.0), round, FROST.get());
+    if let Some(limit) = session.marks(parameter) {
+        if let Some([from, to]) = limit.seen {
+            painter.rect_filled(bar(x(from), x(to), 6.0), round, SEEN.get());
         }
-        if let Some(beyond) = limit.beyond.filter(|beyond| *beyond < key.most) {
-            hatch(ui, bar(x(beyond), x(key.most), 12.0));
+        if let Some(beyond) = limit.beyond.filter(|beyond| *beyond < most) {
+            hatch(ui, bar(x(beyond), x(most), 12.0));
         }
-        if let Some(below) = limit.beyond_below.filter(|below| *below > key.least) {
-            hatch(ui, bar(x(key.least), x(below), 12.0));
+        if let Some(below) = limit.beyond_below.filter(|below| *below > least) {
+            hatch(ui, bar(x(least), x(below), 12.0));
         }
     }
     let (from, to) = (pos2(x(single.now), y), pos2(x(proposal.value), y));
@@ -198,11 +213,10 @@ fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
     let open = ui
         .data(|data| data.get_temp::<bool>(id))
         .unwrap_or_default();
-    let (row, response) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
-    targets::note(&format!("verdict:{name}"), row);
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let words = words::verdict(verdict);
-    let said = say!("panel-verdict", what = label, verdict = words);
-    accessibility::toggle(&response, &said, open);
+    let accessible_name = say!("panel-verdict", what = label, verdict = words);
+    let response = toggle_area(ui, &format!("verdict:{name}"), row, &accessible_name, open);
     let colour = match verdict {
         Verdict::AlreadyReached | Verdict::WithinReach => TEAL.get(),
         Verdict::WithinMeasured | Verdict::AtEdge | Verdict::NotKnown => SLATE.get(),

@@ -9,7 +9,8 @@ use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
 use crate::say;
 use crate::scenario::ground::Ground;
-use crate::scenario::keys::{Key, key};
+use crate::scenario::input::{Choice, Input};
+use crate::scenario::parameter::Parameter;
 use crate::scenario::units::{Unit, Units};
 use crate::scenario::{HandsKeep, Scenario};
 use crate::words::{Message, text, with_decimal_sign};
@@ -54,24 +55,21 @@ impl Compared {
 
     /// What a difference is called.
     pub fn label(&self, place: usize) -> &'static str {
-        let name = self.comparison.differences[place].key;
-        key(name).map_or_else(|| word_label(name), Key::label)
+        self.comparison.differences[place].input.label()
     }
 
     fn inline(&self, place: usize) -> &'static str {
-        let name = self.comparison.differences[place].key;
-        key(name).map_or_else(|| word_inline(name), Key::inline)
+        self.comparison.differences[place].input.inline()
     }
 
     /// What it was and what it is.
     pub fn change(&self, place: usize, units: &Units) -> [String; 2] {
-        let name = self.comparison.differences[place].key;
-        match key(name) {
-            Some(key) => numbers(key, &self.scenarios, units),
-            None => self
+        match self.comparison.differences[place].input {
+            Input::Number(parameter) => numbers(parameter, &self.scenarios, units),
+            Input::Choice(choice) => self
                 .scenarios
                 .each_ref()
-                .map(|scenario| word(name, scenario).into_owned()),
+                .map(|scenario| word(choice, scenario).into_owned()),
         }
     }
 
@@ -158,14 +156,14 @@ pub fn signed_text(hundredths: i64) -> String {
 }
 
 /// Two values of a number, with as many decimals as it takes to tell them apart.
-fn numbers(key: &Key, scenarios: &[Scenario; 2], units: &Units) -> [String; 2] {
+fn numbers(parameter: Parameter, scenarios: &[Scenario; 2], units: &Units) -> [String; 2] {
     const MOST_DECIMALS: usize = 6;
-    let unit = units.of(key.kind);
+    let unit = units.of(parameter.kind());
     let describe = |decimals| {
         let unit = Unit { decimals, ..unit };
         scenarios
             .each_ref()
-            .map(|scenario| unit.text((key.get)(scenario)))
+            .map(|scenario| unit.text(parameter.get(scenario)))
     };
     (unit.decimals..MOST_DECIMALS)
         .map(describe)
@@ -173,50 +171,27 @@ fn numbers(key: &Key, scenarios: &[Scenario; 2], units: &Units) -> [String; 2] {
         .unwrap_or_else(|| describe(MOST_DECIMALS))
 }
 
-fn word_label(name: &str) -> &'static str {
-    match name {
-        "jump" => text("word-jump"),
-        "jump_turns" => text("word-jump-turns"),
-        "table" => text("word-table"),
-        "ground" => text("word-ground"),
-        "turning" => text("word-turning"),
-        _ => text("word-hands-keep"),
-    }
-}
-
-/// The same inside a sentence.
-fn word_inline(name: &str) -> &'static str {
-    match name {
-        "jump" => text("word-jump-inline"),
-        "jump_turns" => text("word-jump-turns-inline"),
-        "table" => text("word-table-inline"),
-        "ground" => text("word-ground-inline"),
-        "turning" => text("word-turning-inline"),
-        _ => text("word-hands-keep-inline"),
-    }
-}
-
-fn word(name: &str, scenario: &Scenario) -> Cow<'static, str> {
-    match name {
-        "jump" => scenario.jump.label().into(),
-        "jump_turns" => scenario.jump_turns.to_string().into(),
-        "table" => match scenario.table {
+fn word(choice: Choice, scenario: &Scenario) -> Cow<'static, str> {
+    match choice {
+        Choice::Jump => scenario.jump.label().into(),
+        Choice::JumpTurns => scenario.jump_turns.to_string().into(),
+        Choice::Table => match scenario.table {
             SegmentTable::Female => text("word-table-female"),
             SegmentTable::Male => text("word-table-male"),
         }
         .into(),
-        "ground" => match scenario.ground {
+        Choice::Ground => match scenario.ground {
             Ground::Ice => text("word-ground-ice"),
             Ground::Floor => text("word-ground-floor"),
             Ground::Trampoline => text("word-ground-trampoline"),
         }
         .into(),
-        "turning" => match scenario.turning {
+        Choice::Turning => match scenario.turning {
             Turning::Anticlockwise => text("word-turning-anticlockwise"),
             Turning::Clockwise => text("word-turning-clockwise"),
         }
         .into(),
-        _ => match scenario.hands_keep {
+        Choice::HandsKeep => match scenario.hands_keep {
             HandsKeep::Rate => text("word-hands-keep-rate"),
             HandsKeep::AngularMomentum => text("word-hands-keep-momentum"),
             HandsKeep::Energy => text("word-hands-keep-energy"),

@@ -19,16 +19,16 @@ pub fn all(session: &Session) -> Vec<Reading> {
         let text = match &single.proposal {
             Some(proposal) if can(single.judgement.verdict) => format!(
                 "{} ({}): {}",
-                words::value(session, single.key, proposal.value),
-                words::change(session, single.key, proposal.change),
+                words::value(session, single.lever, proposal.value),
+                words::change(session, single.lever, proposal.change),
                 words::judgement(session, &single.judgement, &proposal.beyond_seen)
             ),
             _ => format!("{verdict}: {}", words::most(session, single)),
         };
         lines.push(line(
             Group::Answer,
-            format!("goal:{}", single.key),
-            single.label.text(),
+            format!("goal:{}", single.lever.key()),
+            single.lever.parameter().label(),
             text,
             words::basis(session, single),
         ));

@@ -6,12 +6,13 @@ use serde::{Deserialize, Serialize};
 
 use super::super::Session;
 use super::super::stepping::moved;
-use super::{GoalAnswer, GoalTurns};
+use super::{GoalSettings, GoalTurns};
 use crate::analysis::goal::GOAL_TURNS;
-use crate::analysis::lever::{LEVERS, Lever, Season};
+use crate::analysis::lever::{Lever, Season};
 use crate::analysis::limits::{LimitOf, Limits};
+use crate::scenario::parameter::Parameter;
 
-/// What survives a reload: the target, own limits and own seasons by key, in the key's own unit.
+/// What survives a reload: the target, own limits and own seasons by key, in the lever's own unit.
 #[derive(Debug, Clone, Default, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct SavedGoal {
@@ -28,7 +29,7 @@ pub struct LimitInUse {
     pub own: bool,
 }
 
-impl GoalAnswer {
+impl GoalSettings {
     pub(in super::super) fn saved(&self) -> SavedGoal {
         let usual = Season::default();
         let mut saved = SavedGoal {
@@ -36,14 +37,14 @@ impl GoalAnswer {
             limits: BTreeMap::new(),
             season: BTreeMap::new(),
         };
-        for (i, lever) in LEVERS.iter().enumerate() {
-            if let Some(limits) = self.limits.own(i) {
-                saved.limits.insert(lever.key.to_owned(), limits);
+        for lever in Lever::ALL {
+            if let Some(limits) = self.limits.own(lever) {
+                saved.limits.insert(lever.key().to_owned(), limits);
             }
-            let unit = self.season.unit(i);
-            if unit != usual.unit(i) {
+            let unit = self.season.unit(lever);
+            if unit != usual.unit(lever) {
                 let unit = unit.unwrap_or_default();
-                saved.season.insert(lever.key.to_owned(), unit);
+                saved.season.insert(lever.key().to_owned(), unit);
             }
         }
         saved
@@ -61,12 +62,12 @@ impl GoalAnswer {
             ..Self::default()
         };
         // The hand mass was a lever once: earlier visits may hold limits of it.
-        let lever = |key: &str| key != "hand_mass_kg";
+        let lever = |key: &str| key != Parameter::HandMass.key();
         for (key, own) in saved.limits.iter().filter(|(key, _)| lever(key)) {
-            goal.limits.set(key, *own)?;
+            goal.limits.set(Lever::named(key)?, *own)?;
         }
         for (key, unit) in saved.season.iter().filter(|(key, _)| lever(key)) {
-            goal.season.set(key, *unit)?;
+            goal.season.set(Lever::named(key)?, *unit)?;
         }
         Ok(goal)
     }
@@ -74,22 +75,17 @@ impl GoalAnswer {
     /// Limits are one jumper's: another one has none yet.
     pub(in super::super) fn forget_limits(&mut self) {
         self.limits = Limits::default();
-        self.settings += 1;
     }
 }
 
 impl Session {
-    fn goal_changed(&mut self) {
-        self.goal.settings += 1;
-        self.changes += 1;
-    }
-
     /// How far this jumper is taken to get with a lever; none where nothing is known.
-    pub fn limit_of(&self, place: usize) -> Option<LimitInUse> {
-        let limit = self
-            .goal
-            .limits
-            .limit_of(place, &self.document.scenario, &self.goal.season)?;
+    pub fn limit_of(&self, lever: Lever) -> Option<LimitInUse> {
+        let limit = self.goal_settings.limits.limit_of(
+            lever,
+            &self.document.scenario,
+            &self.goal_settings.season,
+        )?;
         Some(LimitInUse {
             range: limit.range,
             own: limit.of == LimitOf::Jumper,
@@ -98,12 +94,11 @@ impl Session {
 
     /// Moves one end of a lever's own limits, 0 the lower and 1 the higher, by so many steps. The first
     /// time they start from what was taken for this jumper's reach, or from the jump as it is.
-    pub fn step_limit(&mut self, place: usize, end: usize, steps: f64) {
-        let lever = &LEVERS[place];
-        let row = lever.row();
+    pub fn step_limit(&mut self, lever: Lever, end: usize, steps: f64) {
+        let [least, most] = lever.range();
         let now = lever.value(&self.document.scenario);
-        let mut range = self.limit_of(place).map_or([now; 2], |limit| limit.range);
-        let moved = moved(range[end], lever.nudge(), steps).clamp(row.least, row.most);
+        let mut range = self.limit_of(lever).map_or([now; 2], |limit| limit.range);
+        let moved = moved(range[end], lever.nudge(), steps).clamp(least, most);
         range[end] = moved;
         // The other end gives way.
         range[1 - end] = if end == 0 {
@@ -111,47 +106,42 @@ impl Session {
         } else {
             range[0].min(moved)
         };
-        if self.goal.limits.set(lever.key, range).is_ok() {
-            self.goal_changed();
-        }
+        // It is inside the lever's range.
+        self.goal_settings.limits.set(lever, range).ok();
     }
 
     pub fn has_own_limits(&self) -> bool {
-        self.goal.limits != Limits::default()
+        self.goal_settings.limits != Limits::default()
     }
 
     pub fn forget_own_limits(&mut self) {
-        self.goal.forget_limits();
-        self.changes += 1;
+        self.goal_settings.forget_limits();
     }
 
-    /// What a season may bring of a lever, in the key's own unit; none where it is held as it is.
-    pub fn season_of(&self, place: usize) -> Option<f64> {
-        self.goal.season.unit(place)
+    /// What a season may bring of a lever, in its own unit; none where it is held as it is.
+    pub fn season_of(&self, lever: Lever) -> Option<f64> {
+        self.goal_settings.season.unit(lever)
     }
 
     /// More or less of it, by so many steps; none left holds the lever as it is.
-    pub fn step_season(&mut self, place: usize, steps: f64) {
-        let lever = &LEVERS[place];
-        let row = lever.row();
-        let unit = self.season_of(place).unwrap_or_default();
-        let moved = moved(unit, season_step(lever), steps).clamp(0.0, row.most - row.least);
-        if self.goal.season.set(lever.key, moved).is_ok() {
-            self.goal_changed();
-        }
+    pub fn step_season(&mut self, lever: Lever, steps: f64) {
+        let [least, most] = lever.range();
+        let unit = self.season_of(lever).unwrap_or_default();
+        let moved = moved(unit, season_step(lever), steps).clamp(0.0, most - least);
+        // It is inside the lever's range.
+        self.goal_settings.season.set(lever, moved).ok();
     }
 
     pub fn has_own_season(&self) -> bool {
-        self.goal.season != Season::default()
+        self.goal_settings.season != Season::default()
     }
 
     pub fn usual_season(&mut self) {
-        self.goal.season = Season::default();
-        self.goal_changed();
+        self.goal_settings.season = Season::default();
     }
 }
 
 /// Half of what a lever's limits move by: a season is a small change.
-fn season_step(lever: &Lever) -> f64 {
+fn season_step(lever: Lever) -> f64 {
     0.5 * lever.nudge()
 }

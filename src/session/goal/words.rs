@@ -3,12 +3,12 @@
 use super::super::{Session, beyond};
 use crate::analysis::combination::{Change, Combination};
 use crate::analysis::goal::Single;
-use crate::analysis::lever::LEVERS;
+use crate::analysis::lever::Lever;
 use crate::analysis::limits::{Judgement, LimitOf, Verdict};
 use crate::order::by_number;
 use crate::say;
 use crate::scenario::beyond::Respect;
-use crate::scenario::keys::{Key, key};
+use crate::scenario::parameter::Parameter;
 use crate::scenario::units::Unit;
 use crate::words::{Message, decimal, text};
 
@@ -42,12 +42,8 @@ pub fn verdict(verdict: Verdict) -> &'static str {
     }
 }
 
-fn row(name: &str) -> &'static Key {
-    key(name).expect("every lever is one of the numbers")
-}
-
-fn unit(session: &Session, name: &str) -> Unit {
-    session.units.of(row(name).kind)
+fn unit(session: &Session, parameter: Parameter) -> Unit {
+    session.units.of(parameter.kind())
 }
 
 /// What is asked, and how far away it is.
@@ -77,20 +73,23 @@ pub fn question(session: &Session) -> String {
 }
 
 /// "98 to 131 rpm".
-pub fn from_to(session: &Session, key: &str, from: f64, to: f64) -> String {
-    let unit = unit(session, key);
+pub fn from_to(session: &Session, parameter: Parameter, from: f64, to: f64) -> String {
+    let unit = unit(session, parameter);
     say!("from-to", from = unit.number(from), to = unit.text(to))
 }
 
 /// "+33 rpm".
-pub fn change(session: &Session, key: &str, change: f64) -> String {
+pub fn change(session: &Session, lever: Lever, change: f64) -> String {
     let sign = if change < 0.0 { "−" } else { "+" };
-    format!("{sign}{}", unit(session, key).text(change.abs()))
+    format!(
+        "{sign}{}",
+        unit(session, lever.parameter()).text(change.abs())
+    )
 }
 
 /// A value in the user's units.
-pub fn value(session: &Session, key: &str, value: f64) -> String {
-    unit(session, key).text(value)
+pub fn value(session: &Session, lever: Lever, value: f64) -> String {
+    unit(session, lever.parameter()).text(value)
 }
 
 /// What a lever that cannot do it alone can do.
@@ -99,7 +98,7 @@ pub fn most(session: &Session, single: &Single) -> String {
         say!(
             "goal-most",
             turns = decimal(proof.most_turns, 2),
-            at = value(session, single.key, proof.most_turns_at)
+            at = value(session, single.lever, proof.most_turns_at)
         )
     })
 }
@@ -110,8 +109,8 @@ pub fn basis(session: &Session, single: &Single) -> String {
     let Some(limit) = &judgement.limit else {
         return judgement.source.text().to_owned();
     };
-    let what = row(limit.key).inline();
-    let range = from_to(session, limit.key, limit.range[0], limit.range[1]);
+    let what = limit.parameter.inline();
+    let range = from_to(session, limit.parameter, limit.range[0], limit.range[1]);
     let source = judgement.source.text();
     match limit.of {
         LimitOf::Jumper | LimitOf::Season => say!(
@@ -151,9 +150,9 @@ pub fn landing(session: &Session, then_bw: [f64; 2]) -> String {
 pub fn part(session: &Session, change: &Change) -> String {
     format!(
         "{} {} ({})",
-        change.label.text(),
-        from_to(session, change.key, change.now, change.value),
-        self::change(session, change.key, change.change)
+        change.lever.parameter().label(),
+        from_to(session, change.lever.parameter(), change.now, change.value),
+        self::change(session, change.lever, change.change)
     )
 }
 
@@ -163,7 +162,7 @@ pub fn parts<'a>(session: &Session, combination: &'a Combination) -> Vec<&'a Cha
         .changes
         .iter()
         .filter(|change| {
-            let unit = unit(session, change.key);
+            let unit = unit(session, change.lever.parameter());
             unit.number(change.now) != unit.number(change.value)
         })
         .collect();
@@ -184,12 +183,11 @@ pub fn effort(combination: &Combination) -> String {
 }
 
 /// How far this jumper is taken to get with a lever.
-pub fn limit(session: &Session, place: usize) -> String {
-    let name = LEVERS[place].key;
-    session.limit_of(place).map_or_else(
+pub fn limit(session: &Session, lever: Lever) -> String {
+    session.limit_of(lever).map_or_else(
         || text("goal-limit-unknown").to_owned(),
         |limit| {
-            let range = from_to(session, name, limit.range[0], limit.range[1]);
+            let range = from_to(session, lever.parameter(), limit.range[0], limit.range[1]);
             if limit.own {
                 range
             } else {
@@ -200,14 +198,13 @@ pub fn limit(session: &Session, place: usize) -> String {
 }
 
 /// What a season may bring of a lever, one decimal finer than the number itself.
-pub fn season(session: &Session, place: usize) -> String {
-    let name = LEVERS[place].key;
-    let unit = unit(session, name);
+pub fn season(session: &Session, lever: Lever) -> String {
+    let unit = unit(session, lever.parameter());
     let finer = Unit {
         decimals: unit.decimals + 1,
         ..unit
     };
-    session.season_of(place).map_or_else(
+    session.season_of(lever).map_or_else(
         || text("goal-season-held").to_owned(),
         |change| finer.text(change),
     )

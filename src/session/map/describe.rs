@@ -1,9 +1,9 @@
 //! The map in lines of text.
 
 use super::{Made, NODES};
+use crate::describe::number::plain;
 use crate::order::by_number;
 use crate::say;
-use crate::scenario::keys::plain;
 use crate::session::Session;
 use crate::session::readings::{Group, Reading};
 use crate::words::{decimal, text};
@@ -24,11 +24,11 @@ impl Session {
         let mut lines: Vec<_> = names
             .zip(&sides)
             .map(|((name, label), side)| {
-                let unit = self.units.of(side.key().kind);
+                let unit = self.units.of(side.parameter().kind());
                 let [from, to] = [0.0, 1.0].map(|part| side.at(part));
                 let span = say!(
                     "map-span",
-                    what = side.key().label(),
+                    what = side.parameter().label(),
                     from = unit.number(from),
                     to = unit.text(to)
                 );
@@ -36,7 +36,7 @@ impl Session {
                     format!("map:{name}"),
                     label.to_owned(),
                     span,
-                    side.key().about(),
+                    side.parameter().about(),
                 )
             })
             .collect();
@@ -46,7 +46,7 @@ impl Session {
             decimal(self.jump.turns, 2),
             text("map-line-here-about"),
         ));
-        let Some(made) = &self.map.made else {
+        let Some(made) = self.made() else {
             return lines;
         };
         lines.push(line(
@@ -71,7 +71,7 @@ impl Session {
     fn needed(&self, made: &Made) -> impl Iterator<Item = (f64, String)> {
         let [across, _] = self.map_sides();
         let [_, up] = self.map_point();
-        let unit = self.units.of(across.key().kind);
+        let unit = self.units.of(across.parameter().kind());
         let picture = made.picture.as_ref();
         let levels = picture
             .into_iter()

@@ -77,7 +77,7 @@ fn budget(session: &Session, went: &Went) -> Vec<Reading> {
 fn gain(session: &Session, gain: &Gain) -> Reading {
     line(
         Group::Answer,
-        format!("gain:{}", gain.key),
+        format!("gain:{}", gain.lever.key()),
         gain.step.text(&session.units),
         words::gain_and_beyond(session, gain),
         text("why-line-gain-about"),

@@ -1,12 +1,12 @@
 //! The answer in words: what each part means, what is to be known of a change.
 
 use super::super::{Session, beyond};
+use super::Went;
 use super::shown::{hundredths, turns_text};
-use super::{Went, changed};
 use crate::analysis::budget::Cause;
 use crate::analysis::steps::{Flown, Gain};
+use crate::describe::number::plain;
 use crate::say;
-use crate::scenario::keys::plain;
 use crate::words::{Message, decimal, text, with_decimal_sign};
 
 pub const IDEAL: Message = Message("why-ideal");
@@ -60,11 +60,11 @@ pub fn of_change(session: &Session, went: &Went) -> Vec<String> {
     let Some(proposal) = &went.proposal else {
         return Vec::new();
     };
-    let key = changed(&proposal.change);
+    let parameter = proposal.change.parameter;
     let mut said = Vec::new();
     if let Some(source) = proposal.unseen {
-        let value = session.units.of(key.kind).text(proposal.change.to);
-        let label = key.inline();
+        let value = session.units.of(parameter.kind()).text(proposal.change.to);
+        let label = parameter.inline();
         said.push(say!(
             "why-beyond-seen",
             what = label,

@@ -6,8 +6,8 @@ use std::fmt::Display;
 
 use serde_json::Value;
 use turns_aloft::scenario::Scenario;
-use turns_aloft::scenario::keys::KEYS;
 use turns_aloft::scenario::link::{from_fragment, to_fragment};
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::session::collection::{Collection, LONGEST_NAME, MOST};
 
 /// A sentence that a notice on the page has room for. Our choice.
@@ -39,8 +39,8 @@ pub fn good(jump: &Scenario) {
 /// To the last bit of every number.
 pub fn same(one: &Scenario, other: &Scenario) {
     assert_eq!(one, other);
-    for key in &KEYS {
-        let (one, other) = ((key.get)(one), (key.get)(other));
+    for key in Parameter::ALL {
+        let (one, other) = (key.get(one), key.get(other));
         assert_eq!(one.to_bits(), other.to_bits(), "{key:?}");
     }
 }

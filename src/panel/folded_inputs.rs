@@ -1,25 +1,25 @@
-//! The rest of the jump, folded away until asked for.
+//! The inputs besides the main ones: which jump, the jumper, how the body moves. Folded away at first.
 
 use std::borrow::Cow;
 
 use egui::{RichText, Ui};
 
-use super::choice;
-use super::slider::{self, Typing};
+use super::controls::{NumberEdit, choice};
+use super::number;
 use super::style::{self, APART, NEAR, SLATE};
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
 use crate::scenario::HandsKeep;
 use crate::scenario::ground::Ground;
 use crate::scenario::jump::{JUMP_TURNS, JumpName};
-use crate::scenario::keys::{KEYS, Key};
+use crate::scenario::parameter::{Parameter, Section};
 use crate::session::Session;
 use crate::words::text;
 
 /// Which jump it is: name and turns.
 pub fn named_jump(ui: &mut Ui, session: &mut Session) {
     let names = JumpName::ALL.map(|name| (name, name.key(), name.label()));
-    if let Some(name) = choice::of(ui, "jump", session.scenario().jump, &names) {
+    if let Some(name) = choice(ui, "jump", session.scenario().jump, &names) {
         session.change(|scenario| scenario.jump = name);
     }
     if session.scenario().jump == JumpName::Free {
@@ -33,7 +33,7 @@ pub fn named_jump(ui: &mut Ui, session: &mut Session) {
         .iter()
         .map(|(n, label)| (*n, label.as_str(), label.as_str()))
         .collect();
-    if let Some(turns) = choice::of(ui, "turns", session.scenario().jump_turns, &turns) {
+    if let Some(turns) = choice(ui, "turns", session.scenario().jump_turns, &turns) {
         session.change(|scenario| scenario.jump_turns = turns);
     }
 }
@@ -54,7 +54,7 @@ pub fn hands_keep(ui: &mut Ui, session: &mut Session) {
         ),
         (HandsKeep::Energy, "energy", text("panel-hands-keep-energy")),
     ];
-    if let Some(keep) = choice::of(ui, "hands keep", session.scenario().hands_keep, &options) {
+    if let Some(keep) = choice(ui, "hands keep", session.scenario().hands_keep, &options) {
         session.change(|scenario| scenario.hands_keep = keep);
     }
 }
@@ -63,7 +63,7 @@ pub fn hands_keep(ui: &mut Ui, session: &mut Session) {
 pub fn jumper(
     ui: &mut Ui,
     session: &mut Session,
-    typing: &mut Typing,
+    edit: &mut NumberEdit,
     about: &mut Option<Cow<'static, str>>,
 ) {
     let tables = [
@@ -71,10 +71,10 @@ pub fn jumper(
         (SegmentTable::Male, "Male", text("panel-table-male")),
     ];
     heading(ui, text("panel-table"));
-    if let Some(table) = choice::of(ui, "table", session.scenario().table, &tables) {
+    if let Some(table) = choice(ui, "table", session.scenario().table, &tables) {
         session.change(|scenario| scenario.table = table);
     }
-    numbers(ui, session, typing, about, &["stature_m", "body_mass_kg"]);
+    numbers(ui, session, edit, about, Section::Body);
     heading(ui, text("panel-ground"));
     let grounds = [
         (Ground::Ice, "Ice", text("panel-ground-ice")),
@@ -85,10 +85,10 @@ pub fn jumper(
             text("panel-ground-trampoline"),
         ),
     ];
-    if let Some(ground) = choice::of(ui, "ground", session.scenario().ground, &grounds) {
+    if let Some(ground) = choice(ui, "ground", session.scenario().ground, &grounds) {
         session.change(|scenario| scenario.ground = ground);
     }
-    numbers(ui, session, typing, about, &["boot_mass_kg"]);
+    numbers(ui, session, edit, about, Section::Footing);
     heading(ui, text("panel-turning"));
     let ways = [
         (
@@ -102,7 +102,7 @@ pub fn jumper(
             text("panel-turning-clockwise"),
         ),
     ];
-    if let Some(turning) = choice::of(ui, "turning", session.scenario().turning, &ways) {
+    if let Some(turning) = choice(ui, "turning", session.scenario().turning, &ways) {
         session.change(|scenario| scenario.turning = turning);
     }
 }
@@ -111,35 +111,27 @@ pub fn jumper(
 pub fn motion(
     ui: &mut Ui,
     session: &mut Session,
-    typing: &mut Typing,
+    edit: &mut NumberEdit,
     about: &mut Option<Cow<'static, str>>,
 ) {
     heading(ui, text("panel-leaving-the-ice"));
-    let takeoff = ["takeoff_openness", "lean_rad", "pre_rotation_turns"];
-    numbers(ui, session, typing, about, &takeoff);
+    numbers(ui, session, edit, about, Section::TakeOff);
     heading(ui, text("panel-closing"));
-    let closing = [
-        "close_delay_s",
-        "close_time_s",
-        "arm_lag_s",
-        "arm_asymmetry",
-    ];
-    numbers(ui, session, typing, about, &closing);
+    numbers(ui, session, edit, about, Section::Closing);
     heading(ui, text("panel-opening"));
-    numbers(ui, session, typing, about, &["open_lead_s", "open_time_s"]);
+    numbers(ui, session, edit, about, Section::Opening);
 }
 
 fn numbers(
     ui: &mut Ui,
     session: &mut Session,
-    typing: &mut Typing,
+    edit: &mut NumberEdit,
     about: &mut Option<Cow<'static, str>>,
-    names: &[&str],
+    section: Section,
 ) {
-    let keys = KEYS.iter().filter(|key: &&Key| names.contains(&key.key));
-    for key in keys {
-        let marks = session.marks(key);
-        slider::number(ui, session, typing, about, key, marks.as_ref());
+    for parameter in Parameter::of_section(section) {
+        let marks = session.marks(parameter);
+        number::show(ui, session, edit, about, parameter, marks.as_ref());
     }
 }
 

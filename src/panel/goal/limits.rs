@@ -1,0 +1,109 @@
+//! The jumper's limits, and what a season may bring: shown and set.
+
+use egui::{Align2, Id, RichText, Sense, Ui, vec2};
+
+use super::super::controls::{Button, StepperRow, stepper, toggle_area};
+use super::super::style::{self, NEAR, SLATE, TOUCH};
+use super::super::text::small;
+use crate::analysis::lever::Lever;
+use crate::say;
+use crate::session::Session;
+use crate::session::goal::words;
+use crate::words::text;
+
+/// Each lever with its reach; the one that is touched shows both ends to be moved.
+pub fn limits(ui: &mut Ui, session: &mut Session) {
+    small(ui, words::LIMITS.text());
+    let id = Id::new("limits of");
+    let chosen: Option<Lever> = ui.data(|data| data.get_temp(id)).flatten();
+    for lever in Lever::ALL {
+        let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+        let label = lever.parameter().label();
+        let limit = words::limit(session, lever);
+        let accessible_name = say!("panel-limits-of", what = label, limit = limit.as_str());
+        let name = format!("limits:{}", lever.key());
+        let response = toggle_area(ui, &name, row, &accessible_name, chosen == Some(lever));
+        let painter = ui.painter();
+        painter.text(
+            row.left_center(),
+            Align2::LEFT_CENTER,
+            label,
+            style::text(16.0),
+            style::INK.get(),
+        );
+        let size = style::fitting(ui.painter(), &limit, 16.0, 0.6 * row.width());
+        painter.text(
+            row.right_center(),
+            Align2::RIGHT_CENTER,
+            &limit,
+            style::bold(size),
+            style::INK.get(),
+        );
+        if response.clicked() {
+            let now = (chosen != Some(lever)).then_some(lever);
+            ui.data_mut(|data| data.insert_temp(id, now));
+        }
+        if chosen == Some(lever) {
+            ends(ui, session, lever);
+        }
+    }
+    if session.has_own_limits() && back(ui, "forget limits", text("panel-forget-limits")) {
+        session.forget_own_limits();
+    }
+}
+
+fn ends(ui: &mut Ui, session: &mut Session, lever: Lever) {
+    let now = lever.value(session.scenario());
+    let range = session
+        .limit_of(lever)
+        .map_or([now; 2], |limit| limit.range);
+    for (end, label) in [(0, text("panel-least")), (1, text("panel-most"))] {
+        let name = format!("{}:{}", ["least", "most"][end], lever.key());
+        let value = words::value(session, lever, range[end]);
+        let row = StepperRow {
+            name: &name,
+            label,
+            note: lever.parameter().label(),
+            value: &value,
+            value_name: None,
+        };
+        if let Some(steps) = stepper(ui, &row) {
+            session.step_limit(lever, end, steps);
+        }
+    }
+    ui.add_space(NEAR);
+}
+
+/// Each lever with the change that counts as one season's.
+pub fn season(ui: &mut Ui, session: &mut Session) {
+    small(ui, words::SEASON.text());
+    for lever in Lever::ALL {
+        let name = format!("season:{}", lever.key());
+        let value = words::season(session, lever);
+        let row = StepperRow {
+            name: &name,
+            label: lever.parameter().label(),
+            note: "",
+            value: &value,
+            value_name: None,
+        };
+        if let Some(steps) = stepper(ui, &row) {
+            session.step_season(lever, steps);
+        }
+        ui.add_space(NEAR);
+    }
+    if session.has_own_season() && back(ui, "usual seasons", text("panel-back-to-usual")) {
+        session.usual_season();
+    }
+    ui.label(
+        RichText::new(text("panel-season-held"))
+            .size(14.5)
+            .color(SLATE.get()),
+    );
+}
+
+fn back(ui: &mut Ui, name: &str, label: &str) -> bool {
+    let clicked = Button::text(name, label).show_in_row(ui).clicked();
+    ui.add_space(NEAR);
+    clicked
+}

@@ -1,0 +1,252 @@
+//! An input that is a number: its label, which explains it, the value with its unit, which can be typed,
+//! and a slider, which a double tap resets.
+
+use std::borrow::Cow;
+
+use egui::{Align2, CornerRadius, Pos2, Rect, RichText, Sense, Stroke, Ui, pos2, vec2};
+
+use super::controls::{
+    EXPLANATION_MARK_RADIUS, NumberEdit, Scale, explanation_area, explanation_mark, number_field,
+    slider,
+};
+use super::style::{
+    self, APART, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
+};
+use crate::say;
+use crate::scenario::marks::Marks;
+use crate::scenario::parameter::{Parameter, SliderScale};
+use crate::session::Session;
+use crate::words;
+
+const KNOB: f32 = 13.0;
+const TRACK: f32 = 6.0;
+const VALUE_WIDTH: f32 = 104.0;
+
+/// Shows the row of an input.
+pub fn show(
+    ui: &mut Ui,
+    session: &mut Session,
+    edit: &mut NumberEdit,
+    about: &mut Option<Cow<'static, str>>,
+    parameter: Parameter,
+    marks: Option<&Marks>,
+) {
+    let width = ui.available_width();
+    let (row, _) = ui.allocate_exact_size(vec2(width, TOUCH + 20.0), Sense::hover());
+    let head = Rect::from_min_size(row.min, vec2(width, TOUCH));
+    let value_rect = Rect::from_min_max(pos2(head.right() - VALUE_WIDTH, head.top()), head.max);
+    let label_rect = Rect::from_min_max(head.min, pos2(value_rect.left() - NEAR, head.bottom()));
+    let track_rect = Rect::from_min_max(pos2(row.left(), row.bottom() - TOUCH), row.max);
+
+    track(ui, session, parameter, marks, track_rect);
+    label(ui, about, parameter, marks, label_rect);
+    value(ui, session, edit, parameter, value_rect);
+    if about.as_deref() == Some(parameter.key()) {
+        explain(ui, parameter, marks);
+    }
+}
+
+fn label(
+    ui: &Ui,
+    about: &mut Option<Cow<'static, str>>,
+    parameter: Parameter,
+    marks: Option<&Marks>,
+    rect: Rect,
+) {
+    let open = about.as_deref() == Some(parameter.key());
+    let describe = || {
+        let source = marks.map_or("", |marks| marks.source.text());
+        format!("{} {source}", parameter.about())
+            .trim_end()
+            .to_owned()
+    };
+    let name = format!("about:{}", parameter.key());
+    let what = || parameter.label().to_owned();
+    let response = explanation_area(ui, &name, rect, open, what, describe);
+    let room = rect.width() - 2.0 * EXPLANATION_MARK_RADIUS - NEAR;
+    let size = style::fitting_text(ui.painter(), parameter.label(), 17.0, room);
+    let written = ui.painter().text(
+        rect.left_center() - vec2(0.0, 5.0),
+        Align2::LEFT_CENTER,
+        parameter.label(),
+        style::text(size),
+        INK.get(),
+    );
+    let mark = written.right_center() + vec2(NEAR + EXPLANATION_MARK_RADIUS, 0.0);
+    explanation_mark(ui.painter(), mark, open);
+    if response.clicked() {
+        *about = (!open).then_some(Cow::Borrowed(parameter.key()));
+    }
+}
+
+fn explain(ui: &mut Ui, parameter: Parameter, marks: Option<&Marks>) {
+    ui.add_space(-2.0);
+    ui.label(
+        RichText::new(parameter.about())
+            .size(14.5)
+            .color(SLATE.get()),
+    );
+    if let Some(marks) = marks {
+        ui.label(
+            RichText::new(marks.source.text())
+                .size(14.5)
+                .color(SLATE.get()),
+        );
+    }
+    ui.add_space(NEAR);
+}
+
+fn value(
+    ui: &mut Ui,
+    session: &mut Session,
+    edit: &mut NumberEdit,
+    parameter: Parameter,
+    rect: Rect,
+) {
+    let unit = session.units.of(parameter.kind());
+    let value = parameter.get(session.scenario());
+    let name = format!("value:{}", parameter.key());
+    let accessible_name = || say!("panel-typed", what = parameter.label());
+    let texts = [unit.text(value), unit.number(value)];
+    if let Some(text) = number_field(ui, edit, &name, rect, accessible_name, texts) {
+        typed(session, parameter, &text);
+    }
+}
+
+/// Takes a typed number; a unit behind it is passed over.
+fn typed(session: &mut Session, parameter: Parameter, text: &str) {
+    let unit = session.units.of(parameter.kind());
+    let plain = text.trim().trim_end_matches(unit.sign());
+    let value = words::number(plain).map_or(f64::NAN, |shown| unit.to_si(shown));
+    session.set(parameter, value);
+}
+
+/// Position on the track, 0 to 1, of a value. Wide ranges are finer at their lower end.
+pub fn place(parameter: Parameter, value: f64) -> f32 {
+    let x = (value - parameter.least()) / (parameter.most() - parameter.least());
+    (match parameter.row().scale {
+        SliderScale::Even => x,
+        SliderScale::FinerBelow => x.max(0.0).sqrt(),
+    }) as f32
+}
+
+fn value_at(parameter: Parameter, place: f32) -> f64 {
+    let x = f64::from(place.clamp(0.0, 1.0));
+    parameter.least()
+        + (parameter.most() - parameter.least())
+            * match parameter.row().scale {
+                SliderScale::Even => x,
+                SliderScale::FinerBelow => x * x,
+            }
+}
+
+fn track(ui: &Ui, session: &mut Session, parameter: Parameter, marks: Option<&Marks>, rect: Rect) {
+    let unit = session.units.of(parameter.kind());
+    let response = slider(
+        ui,
+        &format!("slider:{}", parameter.key()),
+        rect,
+        parameter.label(),
+        session,
+        |session, shown| session.set(parameter, unit.to_si(shown)),
+        |session| {
+            let value = parameter.get(session.scenario());
+            Scale::of(&unit, parameter.row().range, value)
+        },
+    );
+    let left = rect.left() + KNOB;
+    let span = rect.width() - 2.0 * KNOB;
+    let y = rect.bottom() - KNOB - 2.0;
+    let x_of = |value: f64| left + span * place(parameter, value).clamp(0.0, 1.0);
+
+    if response.double_clicked() {
+        session.reset(parameter);
+    } else if (response.dragged() || response.clicked())
+        && let Some(at) = response.interact_pointer_pos()
+    {
+        let goal = value_at(parameter, (at.x - left) / span);
+        if goal != parameter.get(session.scenario()) {
+            session.set(parameter, goal);
+        }
+    }
+
+    let bar = |from: f32, to: f32, height: f32| {
+        Rect::from_min_max(pos2(from, y - 0.5 * height), pos2(to, y + 0.5 * height))
+    };
+    let painter = ui.painter();
+    let round = CornerRadius::same(3);
+    painter.rect_filled(bar(left, left + span, TRACK), round, FROST.get());
+    if let Some(marks) = marks {
+        if let Some([least, most]) = marks.seen {
+            painter.rect_filled(bar(x_of(least), x_of(most), TRACK), round, SEEN.get());
+        }
+        if let Some(beyond) = marks.beyond.filter(|beyond| *beyond < parameter.most()) {
+            hatch(ui, bar(x_of(beyond), left + span, 2.0 * TRACK));
+        }
+        if let Some(below) = marks
+            .beyond_below
+            .filter(|below| *below > parameter.least())
+        {
+            hatch(ui, bar(left, x_of(below), 2.0 * TRACK));
+        }
+    }
+    let x = x_of(parameter.get(session.scenario()));
+    let held = response.dragged() || response.hovered();
+    painter.circle(
+        pos2(x, y),
+        KNOB,
+        if held { TEAL.get() } else { SNOW.get() },
+        Stroke::new(2.5, if held { TEAL.get() } else { INK.get() }),
+    );
+    painter.circle_filled(
+        pos2(x, y),
+        3.5,
+        if held { ON_TEAL.get() } else { INK.get() },
+    );
+}
+
+/// Slanting lines: out of reach also without colour.
+pub fn hatch(ui: &Ui, rect: Rect) {
+    let painter = ui.painter().with_clip_rect(rect);
+    let mut x = rect.left() - rect.height();
+    while x < rect.right() {
+        painter.line_segment(
+            [
+                Pos2::new(x, rect.bottom()),
+                Pos2::new(x + rect.height(), rect.top()),
+            ],
+            Stroke::new(2.0, VERMILION.get()),
+        );
+        x += 6.0;
+    }
+}
+
+/// What the marks on the sliders mean.
+pub fn legend(ui: &mut Ui) {
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = NEAR;
+        let swatch = |ui: &mut Ui| ui.allocate_exact_size(vec2(26.0, 14.0), Sense::hover()).0;
+        let seen = swatch(ui);
+        ui.painter().rect_filled(
+            Rect::from_center_size(seen.center(), vec2(26.0, TRACK)),
+            CornerRadius::same(3),
+            SEEN.get(),
+        );
+        ui.label(
+            RichText::new(words::text("panel-seen"))
+                .size(14.0)
+                .color(SLATE.get()),
+        );
+        ui.add_space(APART);
+        let beyond = swatch(ui);
+        hatch(
+            ui,
+            Rect::from_center_size(beyond.center(), vec2(26.0, 2.0 * TRACK)),
+        );
+        ui.label(
+            RichText::new(words::text("panel-out-of-reach"))
+                .size(14.0)
+                .color(SLATE.get()),
+        );
+    });
+}
