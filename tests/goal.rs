@@ -4,7 +4,7 @@
 mod space;
 
 use proptest::prelude::*;
-use turns_aloft::analysis::caution;
+use turns_aloft::analysis::caution::{self, Caution};
 use turns_aloft::analysis::combination::Combination;
 use turns_aloft::analysis::goal::{Goal, MET_TURNS, Single};
 use turns_aloft::analysis::lever::{Lever, Season};
@@ -552,15 +552,15 @@ fn cautions_stand_beside_what_can_hurt() {
     let all = singles(scenario, goal_turns, &Limits::default());
     let proposal = |name| single(&all, name).proposal.as_ref().expect("found");
     let higher = proposal("jump_height_m");
-    assert!(higher.cautions.contains(&caution::NO_SAFE_NUMBER));
-    assert!(higher.cautions.contains(&caution::ASK));
-    assert!(!higher.cautions.contains(&caution::HANDS));
+    assert!(higher.cautions.contains(&Caution::NoSafeNumber));
+    assert!(higher.cautions.contains(&Caution::Ask));
+    assert!(!higher.cautions.contains(&Caution::Hands));
     let then = with(scenario, "jump_height_m", higher.value).fly();
     assert_eq!(higher.landing_load_bw, then.readout.landing_load_bw);
     assert!(higher.landing_load_bw[0] > scenario.fly().readout.landing_load_bw[0]);
     assert!(proposal("arm_tuck").cautions.is_empty());
     let longer = with(scenario, "open_lead_s", 0.2);
-    assert!(caution::of(scenario, &longer).contains(&caution::ASK));
+    assert!(caution::of(scenario, &longer).contains(&Caution::Ask));
 }
 
 #[test]

@@ -1,6 +1,6 @@
 //! What would win it, as a session answers it piece by piece.
 
-use turns_aloft::analysis::caution;
+use turns_aloft::analysis::caution::Caution;
 use turns_aloft::analysis::goal::{Goal, MET_TURNS};
 use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::Limits;
@@ -227,7 +227,7 @@ fn weights_stand_beside_the_answers() {
     for kept in ["energy", "angular_momentum"] {
         assert!(said(&format!("weights:{kept}")).starts_with("cannot: "));
     }
-    assert!(said("caution:weights").contains(caution::HANDS.text()));
+    assert!(said("caution:weights").contains(Caution::Hands.text()));
     assert!(said("caution:weights").contains(OBSERVED.text()));
     session.step_goal(1.0);
     assert!(session.weights_needed().all(|(_, fits)| !fits));

@@ -109,7 +109,7 @@ fn a_measured_plan_flies_as_the_plan() {
         };
         let body = Body::clone(&planned.table.body);
         let mut flight = MotionFlight::released(body, measured, &release).expect("a release");
-        let turns = flight.step(10.0).air_turns();
+        let turns = start.scenario.turning.sign() * flight.step(10.0).air_turns();
         let off = turns - planned.touchdown().air_turns();
         assert!(off.abs() < 1e-3, "{}: {off:e}", start.name);
     }

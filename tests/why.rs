@@ -5,7 +5,7 @@ mod space;
 
 use proptest::prelude::*;
 use turns_aloft::analysis::budget::{Budget, Cause};
-use turns_aloft::analysis::caution;
+use turns_aloft::analysis::caution::{self, Caution};
 use turns_aloft::analysis::lever::Lever;
 use turns_aloft::analysis::steps::{Flown, Gain, ranked};
 use turns_aloft::scenario::parameter::Parameter;
@@ -279,8 +279,8 @@ fn opening_later_carries_its_caution() {
         said.contains(&format!("{} now; with it, {}.", loads[0], loads[1])),
         "{said}"
     );
-    assert!(said.contains(caution::LATER.text()) && said.contains(caution::ASK.text()));
-    assert!(!said.contains(caution::HANDS.text()));
+    assert!(said.contains(Caution::Later.text()) && said.contains(Caution::Ask.text()));
+    assert!(!said.contains(Caution::Hands.text()));
 }
 
 /// That more turning is left to stop: the rate at touch-down, of every starting point.
@@ -292,7 +292,7 @@ fn who_opens_later_lands_turning_faster() {
         let rates =
             [start.scenario.fly(), later.fly()].map(|jump| jump.readout.touchdown_rate_rad_s);
         assert!(rates[1] > rates[0], "{}", start.name);
-        assert!(caution::of(&start.scenario, &later).contains(&caution::LATER));
+        assert!(caution::of(&start.scenario, &later).contains(&Caution::Later));
     }
 }
 
@@ -305,7 +305,7 @@ fn the_steps_cautions_stand_once() {
         .into_iter()
         .flat_map(|gain| gain.cautions)
         .collect();
-    assert!(of_steps.contains(&caution::ASK) && of_steps.contains(&caution::LATER));
+    assert!(of_steps.contains(&Caution::Ask) && of_steps.contains(&Caution::Later));
     for caution in of_steps {
         assert_eq!(said.matches(caution.text()).count(), 1, "{caution:?}");
     }

@@ -9,6 +9,7 @@ mod words {
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use turns_aloft::describe::start::{shown_name, shown_note};
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::uncertainty::UncertainInput;
@@ -157,16 +158,16 @@ fn starting_points_are_called_as_in_their_files() {
     for start in starts::all() {
         set_language(Language::English);
         assert_eq!(start.label(), start.scenario.name);
-        assert_eq!(starts::shown_name(&start.scenario.name), start.label());
+        assert_eq!(shown_name(&start.scenario.name), start.label());
         assert_eq!(start.note(), start.scenario.note);
         set_language(Language::German);
         assert_ne!(start.label(), start.scenario.name);
-        assert_eq!(starts::shown_name(&start.scenario.name), start.label());
+        assert_eq!(shown_name(&start.scenario.name), start.label());
         assert_ne!(start.note(), start.scenario.note);
-        assert_eq!(starts::shown_note(&start.scenario.note), start.note());
+        assert_eq!(shown_note(&start.scenario.note), start.note());
     }
-    assert_eq!(starts::shown_name("Monday"), "Monday");
-    assert_eq!(starts::shown_note("Monday"), "Monday");
+    assert_eq!(shown_name("Monday"), "Monday");
+    assert_eq!(shown_note("Monday"), "Monday");
 }
 
 /// Words that are the same in both languages: units, names of jumps and the sport's own signs.

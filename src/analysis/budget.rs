@@ -14,30 +14,17 @@
 
 use std::sync::Arc;
 
-use serde::Serialize;
-
 use super::one_change::OneChange;
 use crate::physics::fixed_time::FixedTimeFlight;
 use crate::physics::flight::{Flight, Launch, Spin};
 use crate::physics::table::PlanTable;
-use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 pub use crate::scenario::parameter::Cause;
-use crate::words::{decimal, text};
 
 impl Cause {
     /// The order in which they are removed, and shown.
     pub const ORDER: [Self; 4] = [Self::Closing, Self::Tightness, Self::Opening, Self::Tilt];
-
-    pub fn label(self) -> &'static str {
-        match self {
-            Self::Closing => text("cause-closing"),
-            Self::Tightness => text("cause-tightness"),
-            Self::Opening => text("cause-opening"),
-            Self::Tilt => text("cause-tilt"),
-        }
-    }
 }
 
 /// Where the turns went. The ideal turns less the losses are the turns in the air, exactly; with
@@ -101,28 +88,6 @@ impl Budget {
             .map(|(_, loss)| loss)
             .sum()
     }
-
-    /// The largest loss in plain words, and what one change would do about it.
-    pub fn sentence(&self) -> String {
-        let Some(cause) = self.largest else {
-            return text("why-nothing-lost").to_owned();
-        };
-        let turns = decimal(self.loss(cause), 2);
-        let cost = match cause {
-            Cause::Closing => say!("why-closing-cost", turns = turns),
-            Cause::Tightness => say!("why-tightness-cost", turns = turns),
-            Cause::Opening => say!("why-opening-cost", turns = turns),
-            Cause::Tilt => say!("why-tilt-cost", turns = turns),
-        };
-        match &self.one_change {
-            Some(change) => say!(
-                "why-cost-and-change",
-                cost = cost,
-                change = change.sentence()
-            ),
-            None => say!("why-cost-at-best", cost = cost),
-        }
-    }
 }
 
 /// Which causes are gone from a flight.
@@ -182,41 +147,5 @@ impl Removed {
             return Arc::clone(actual);
         }
         PlanTable::after(&[actual], actual.body.spec, spec, actual.resolution)
-    }
-}
-
-/// The budget under its published keys, for the command: turns, snake case.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct BudgetReport {
-    pub name: String,
-    pub ideal_turns: f64,
-    pub lost_by_closing_turns: f64,
-    pub lost_by_tightness_turns: f64,
-    pub lost_by_opening_turns: f64,
-    pub lost_by_tilt_turns: f64,
-    pub air_turns: f64,
-    pub pre_rotation_turns: f64,
-    pub turns: f64,
-    pub largest_loss: Option<Cause>,
-    pub one_change: Option<OneChange>,
-    pub sentence: String,
-}
-
-impl BudgetReport {
-    pub fn new(scenario: &Scenario, budget: &Budget) -> Self {
-        Self {
-            name: scenario.name.clone(),
-            ideal_turns: budget.ideal_turns,
-            lost_by_closing_turns: budget.loss(Cause::Closing),
-            lost_by_tightness_turns: budget.loss(Cause::Tightness),
-            lost_by_opening_turns: budget.loss(Cause::Opening),
-            lost_by_tilt_turns: budget.loss(Cause::Tilt),
-            air_turns: budget.air_turns,
-            pre_rotation_turns: budget.pre_rotation_turns,
-            turns: budget.turns,
-            largest_loss: budget.largest,
-            one_change: budget.one_change,
-            sentence: budget.sentence(),
-        }
     }
 }

@@ -9,14 +9,13 @@
 
 use serde::Serialize;
 
-use super::caution;
+use super::caution::{self, Caution};
 use super::goal::{Goal, MET_TURNS, Single};
 use super::lever::Lever;
 use super::limits::Judgement;
 use super::search::crossing;
 use crate::scenario::Scenario;
 use crate::scenario::beyond::{self, Respect};
-use crate::words::Message;
 
 /// Half the distance over which the turns' slope is taken, in seasons.
 const SLOPE_SEASONS: f64 = 0.1;
@@ -31,9 +30,8 @@ const WORTH: f64 = 1e-4;
 /// What the mix changes of one lever.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Change {
-    #[serde(rename = "key")]
+    #[serde(flatten)]
     pub lever: Lever,
-    pub label: Message,
     /// In the lever's own unit.
     pub now: f64,
     pub value: f64,
@@ -66,7 +64,7 @@ pub struct Combination {
     /// In which respects the jump with the changes is beyond what has been seen.
     #[serde(serialize_with = "beyond::keys")]
     pub beyond_seen: Vec<Respect>,
-    pub cautions: Vec<Message>,
+    pub cautions: Vec<Caution>,
 }
 
 /// A lever in the mix, counted in seasons from the present value.
@@ -335,7 +333,6 @@ impl Search<'_> {
             let value = lever.value(&then);
             Change {
                 lever,
-                label: lever.parameter().label_message(),
                 now: axis.now,
                 value,
                 change: value - axis.now,

@@ -5,8 +5,8 @@ use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::marks::Marks;
 use crate::scenario::parameter::{Evidence, Hardest, Parameter};
+use crate::scenario::source::Source;
 use crate::scenario::strength::{self, HELD};
-use crate::words::Message;
 
 /// Whether a number is marked so.
 pub const fn is_marked(parameter: Parameter) -> bool {
@@ -46,7 +46,7 @@ pub fn marks(parameter: Parameter, scenario: &Scenario, jump: &Jump) -> Option<M
         source: if known {
             own.source
         } else {
-            Message("marks-effort-not-known")
+            Source::MarksEffortNotKnown
         },
     })
 }

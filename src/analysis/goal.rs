@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::caution;
+use super::caution::{self, Caution};
 use super::lever::{Lever, Season};
 use super::limits::{Judgement, Limits};
 use super::search::{crossing, peak};
@@ -11,7 +11,6 @@ use crate::scenario::Scenario;
 use crate::scenario::beyond::{self, Respect};
 use crate::scenario::fly::Jump;
 use crate::scenario::parameter::Parameter;
-use crate::words::Message;
 
 /// Fewest and most turns in all that can be asked for; our choice.
 pub const GOAL_TURNS: [f64; 2] = [0.5, 10.0];
@@ -46,7 +45,7 @@ pub struct Proposal {
     /// In which respects the jump with the change is beyond what has been seen.
     #[serde(serialize_with = "beyond::keys")]
     pub beyond_seen: Vec<Respect>,
-    pub cautions: Vec<Message>,
+    pub cautions: Vec<Caution>,
 }
 
 /// What a number does over all its admissible range, where that is not enough.
@@ -62,9 +61,8 @@ pub struct Proof {
 /// The answer for one lever.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Single {
-    #[serde(rename = "key")]
+    #[serde(flatten)]
     pub lever: Lever,
-    pub label: Message,
     /// In the lever's own unit.
     pub now: f64,
     #[serde(flatten)]
@@ -79,7 +77,6 @@ impl Single {
         let now = lever.value(goal.scenario);
         Self {
             lever,
-            label: lever.parameter().label_message(),
             now,
             judgement: Judgement::ALREADY,
             proposal: Some(Proposal {

@@ -2,10 +2,7 @@
 
 use std::ops::{Index, IndexMut};
 
-use serde::{Serialize, Serializer};
-
 use super::search::crossing;
-use crate::describe::input::step;
 use crate::describe::number::{plain, si};
 use crate::physics::body::Body;
 use crate::physics::centroidal::CentroidalState;
@@ -14,35 +11,16 @@ use crate::physics::plan::Plan;
 use crate::physics::tree::Tree;
 use crate::say;
 use crate::scenario::Scenario;
-use crate::scenario::parameter::{Kind, LeverRow, Parameter, Step};
-use crate::scenario::units::Units;
-use crate::words::Message;
+use crate::scenario::parameter::{LeverRow, Parameter, Step};
+use crate::scenario::source::Source;
 
 /// A number of the scenario that training changes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Lever(Parameter);
 
-/// One step of a lever; to be said in the user's units.
+/// One step of a lever.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct StepOf(pub Lever);
-
-impl StepOf {
-    pub fn text(self, units: &Units) -> String {
-        let lever = self.0;
-        let (kind, size) = match lever.row().step {
-            Step::By(by) => (lever.0.kind(), by.abs()),
-            Step::HandsNearer(by_m) => (Kind::Length, by_m),
-        };
-        step(lever.0, &units.of(kind).text(size))
-    }
-}
-
-/// In the usual units.
-impl Serialize for StepOf {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_str(&self.text(&Units::default()))
-    }
-}
 
 /// How finely the arm tuck is searched for that step, as a share.
 const TUCK_SEARCH: f64 = 0.02;
@@ -106,7 +84,7 @@ impl Lever {
         self.0.key()
     }
 
-    const fn row(self) -> &'static LeverRow {
+    pub const fn row(self) -> &'static LeverRow {
         self.0
             .row()
             .lever
@@ -233,7 +211,7 @@ impl Default for Season {
 
 impl Season {
     /// Where the usual ones come from.
-    pub const SOURCE: Message = Message("season-source");
+    pub const SOURCE: Source = Source::OurAssumption;
 
     /// The unit of a lever, in its own unit; none is held as it is.
     pub fn unit(&self, lever: Lever) -> Option<f64> {
@@ -254,12 +232,5 @@ impl Season {
         }
         self.0[lever] = (unit > 0.0).then_some(unit);
         Ok(())
-    }
-}
-
-/// As its key.
-impl Serialize for Lever {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        self.0.serialize(serializer)
     }
 }

@@ -11,7 +11,7 @@ use crate::scenario::fly::Jump;
 use crate::scenario::marks::Marks;
 use crate::scenario::parameter::{Evidence, Movement, Parameter};
 use crate::scenario::seen::Stand;
-use crate::words::Message;
+use crate::scenario::source::Source;
 
 /// What there is to say of a proposed value, the mildest first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
@@ -40,7 +40,7 @@ pub struct Judgement {
     /// None where the jump has the turns as it is, and where nothing is known.
     pub limit: Option<Limit>,
     /// Where the limit comes from.
-    pub source: Message,
+    pub source: Source,
     /// Whether it is known for a jumper of this size what has been seen; if not, the verdict cannot
     /// rest on that.
     pub known_for_size: bool,
@@ -70,16 +70,16 @@ pub enum LimitOf {
     Admissible,
 }
 
-const OWN: Message = Message("limit-own");
+const OWN: Source = Source::LimitOwn;
 
-const SEASON: Message = Message("limit-season");
-const SEASON_NOT_KNOWN: Message = Message("limit-season-not-known");
+const SEASON: Source = Source::LimitSeason;
+const SEASON_NOT_KNOWN: Source = Source::LimitSeasonNotKnown;
 
 impl Judgement {
     pub const ALREADY: Self = Self {
         verdict: Verdict::AlreadyReached,
         limit: None,
-        source: Message("limit-already"),
+        source: Source::LimitAlready,
         known_for_size: true,
     };
 
@@ -91,7 +91,7 @@ impl Judgement {
                 range: lever.range(),
                 of: LimitOf::Admissible,
             }),
-            source: Message("limit-flown"),
+            source: Source::LimitFlown,
             known_for_size: true,
         }
     }

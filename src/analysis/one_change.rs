@@ -5,13 +5,10 @@
 
 use serde::Serialize;
 
-use crate::describe::input::remedy;
 use crate::order::by_number;
-use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
-use crate::scenario::parameter::{Cause, Kind, Parameter, Remedy, RemedyChange};
-use crate::words::{decimal, text};
+use crate::scenario::parameter::{Cause, Parameter, Remedy, RemedyChange};
 
 /// An input as it is, as it might have been, and what that is worth.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -62,28 +59,5 @@ impl OneChange {
             to,
             turns_change: changed.fly_after(Some(jump)).turns - jump.turns,
         })
-    }
-
-    /// How it was, and what the change would have done to the whole jump; stands behind a colon.
-    pub fn sentence(&self) -> String {
-        let [from, to] = [self.from, self.to].map(|value| match self.parameter.kind() {
-            Kind::Share => decimal(100.0 * value, 0),
-            // Which way a body leans is not told.
-            Kind::Angle => decimal(value.abs().to_degrees(), 1),
-            Kind::Length | Kind::Mass | Kind::Rate | Kind::Time | Kind::Turns => decimal(value, 2),
-        });
-        let turns = more_or_fewer(self.turns_change);
-        remedy(self.parameter, [&from, &to], &turns)
-    }
-}
-
-fn more_or_fewer(turns_change: f64) -> String {
-    let turns = decimal(turns_change.abs(), 2);
-    if turns == decimal(0.0, 2) {
-        text("why-as-many-turns").to_owned()
-    } else if turns_change > 0.0 {
-        say!("why-turns-more", turns = turns)
-    } else {
-        say!("why-turns-fewer", turns = turns)
     }
 }

@@ -2,13 +2,12 @@
 
 use serde::Serialize;
 
-use super::caution;
+use super::caution::{self, Caution};
 use super::lever::{Lever, StepOf};
 use crate::order::by_number;
 use crate::scenario::Scenario;
 use crate::scenario::beyond::{self, Respect};
 use crate::scenario::fly::Jump;
-use crate::words::Message;
 
 /// Which step was flown.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -25,10 +24,8 @@ pub enum Flown {
 /// What a lever's step gives.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Gain {
-    #[serde(rename = "key")]
+    #[serde(flatten)]
     pub lever: Lever,
-    pub label: Message,
-    /// The step, to be put into words.
     pub step: StepOf,
     pub flown: Flown,
     /// The step as flown, in the lever's own unit.
@@ -40,7 +37,7 @@ pub struct Gain {
     /// In which respects the jump after the step as flown is beyond what has been seen.
     #[serde(serialize_with = "beyond::keys")]
     pub beyond_seen: Vec<Respect>,
-    pub cautions: Vec<Message>,
+    pub cautions: Vec<Caution>,
 }
 
 /// Every lever's gain, the largest first, what is unavailable last. `now` is the scenario, flown.
@@ -55,7 +52,6 @@ pub fn ranked(scenario: &Scenario, now: &Jump) -> Vec<Gain> {
 pub fn gain(lever: Lever, scenario: &Scenario, now: &Jump) -> Gain {
     let nothing = Gain {
         lever,
-        label: lever.parameter().label_message(),
         step: StepOf(lever),
         flown: Flown::Unavailable,
         change: None,

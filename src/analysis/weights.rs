@@ -6,12 +6,12 @@
 
 use serde::Serialize;
 
-use super::caution;
+use super::caution::{self, Caution};
 use super::goal::{Goal, MET_TURNS, Proof};
 use crate::scenario::fly::Jump;
 use crate::scenario::parameter::Parameter;
+use crate::scenario::source::Source;
 use crate::scenario::{HandsKeep, Scenario};
-use crate::words::Message;
 
 /// What may be kept, as it always stands side by side.
 pub const KEEPS: [HandsKeep; 3] = [
@@ -26,7 +26,7 @@ pub const KEEPS: [HandsKeep; 3] = [
 /// no significant difference was found between before and after that week. Ridge, McLean, Bruening and
 /// Richards, "Up in the air: the efficacy of weighted gloves in figure skating jumps", Sports
 /// Biomechanics 2022, abstract.
-pub const OBSERVED: Message = Message("weights-observed");
+pub const OBSERVED: Source = Source::WeightedGloves;
 
 /// How much more in each hand is compared, kg: our choice.
 const MORE_KG: f64 = 0.1;
@@ -50,8 +50,8 @@ pub struct Weights {
     pub hand_mass_kg: f64,
     /// In the order of [`KEEPS`].
     pub outcomes: [Outcome; 3],
-    pub observed: Message,
-    pub cautions: [Message; 4],
+    pub observed: Source,
+    pub cautions: [Caution; 4],
 }
 
 /// What the hands would have to hold for the wanted turns, under one assumption.
@@ -71,8 +71,8 @@ pub struct Needed {
 pub struct WeightsNeeded {
     /// In the order of [`KEEPS`].
     pub outcomes: [Needed; 3],
-    pub observed: Message,
-    pub cautions: [Message; 4],
+    pub observed: Source,
+    pub cautions: [Caution; 4],
 }
 
 const HANDS: Parameter = Parameter::HandMass;

@@ -1,16 +1,17 @@
 //! Numbers and quoted values as messages have them.
 
 use crate::scenario::parameter::Kind;
-use crate::words::{Message, with_decimal_sign};
+use crate::scenario::units::UnitSign;
+use crate::words::with_decimal_sign;
 
-const fn si_sign(kind: Kind) -> Option<Message> {
+const fn si_sign(kind: Kind) -> Option<UnitSign> {
     match kind {
-        Kind::Length => Some(Message("unit-m")),
-        Kind::Mass => Some(Message("unit-kg")),
-        Kind::Rate => Some(Message("unit-rad-per-s")),
-        Kind::Time => Some(Message("unit-s")),
-        Kind::Angle => Some(Message("unit-rad")),
-        Kind::Turns => Some(Message("unit-turns")),
+        Kind::Length => Some(UnitSign::M),
+        Kind::Mass => Some(UnitSign::Kg),
+        Kind::Rate => Some(UnitSign::RadPerS),
+        Kind::Time => Some(UnitSign::S),
+        Kind::Angle => Some(UnitSign::Rad),
+        Kind::Turns => Some(UnitSign::Turns),
         Kind::Share => None,
     }
 }

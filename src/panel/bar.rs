@@ -12,6 +12,7 @@ use super::layout::Layout;
 use super::style::{self, APART, ICE, INK, NEAR, SLATE, SNOW, TOUCH};
 use super::undo;
 use crate::appearance::{Light, choose, chosen as look_chosen};
+use crate::describe::start::shown_name;
 use crate::say;
 use crate::scenario::starts;
 use crate::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
@@ -118,7 +119,7 @@ fn share_menu(response: &Response, two: bool) -> Option<PageCommand> {
 
 /// The name of what is open, and behind it the list of starting points.
 fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
-    let name = starts::shown_name(&session.scenario().name);
+    let name = shown_name(&session.scenario().name);
     let accessible_name = say!("panel-starts-open", name = name);
     let response = Button::drawn("starts", &accessible_name, |_, _, _| ()).show(ui, rect);
     let painter = ui

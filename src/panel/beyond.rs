@@ -13,6 +13,12 @@ use crate::session::{Session, beyond};
 /// The most of the screen's height that the meaning takes; what is longer scrolls.
 const MEANING: f32 = 0.2;
 
+const STEADY: &str = "height of beyond seen";
+
+/// What it leaves free below it where it does not scroll with the rest: the bar of the turns, and the
+/// beginning of what scrolls.
+const BELOW: f32 = 3.0 * TOUCH;
+
 /// Under the answer: what is beyond, and touched, how far people have been seen to go. Nothing where
 /// nothing is.
 pub fn under_turns(ui: &mut Ui, session: &Session) {
@@ -20,7 +26,7 @@ pub fn under_turns(ui: &mut Ui, session: &Session) {
     let units = session.units();
     let width = ui.available_width();
     let Some(said) = beyond::short(respects, units) else {
-        let height = steady_height(ui, session, 0.0);
+        let height = steady_height(ui, session, STEADY, 0.0);
         if height > 0.0 {
             ui.allocate_exact_size(vec2(width, height), Sense::hover());
         }
@@ -34,7 +40,7 @@ pub fn under_turns(ui: &mut Ui, session: &Session) {
     let text = ui
         .painter()
         .layout(said.clone(), style::bold(17.0), VERMILION.get(), room);
-    let height = steady_height(ui, session, TOUCH.max(text.size().y + NEAR));
+    let height = steady_height(ui, session, STEADY, TOUCH.max(text.size().y + NEAR));
     if height == 0.0 {
         return;
     }
@@ -53,6 +59,7 @@ pub fn under_turns(ui: &mut Ui, session: &Session) {
     }
     if open {
         let most = MEANING * ui.ctx().viewport_rect().height();
+        let most = most.min(ui.available_height() - BELOW).max(TOUCH);
         ScrollArea::vertical()
             .id_salt(id)
             .max_height(most)
@@ -63,8 +70,8 @@ pub fn under_turns(ui: &mut Ui, session: &Session) {
 
 /// The height to take: the one wanted, but while a control is held the one of before. Whatever comes and
 /// goes above it, what a finger holds stays under it.
-fn steady_height(ui: &Ui, session: &Session, goal: f32) -> f32 {
-    let id = Id::new("height of beyond seen");
+pub fn steady_height(ui: &Ui, session: &Session, name: &str, goal: f32) -> f32 {
+    let id = Id::new(name);
     let before = ui.data(|data| data.get_temp::<f32>(id));
     match before {
         Some(before) if session.is_dragging() => before,

@@ -3,15 +3,15 @@
 use egui::{RichText, Ui};
 
 use super::style::SLATE;
-use crate::analysis::caution::{ASK, HANDS, NO_SAFE_NUMBER};
+use crate::analysis::caution::Caution;
 use crate::words::text;
 
 pub fn show(ui: &mut Ui) {
     let said = [
         text("panel-simulation"),
-        NO_SAFE_NUMBER.text(),
-        ASK.text(),
-        HANDS.text(),
+        Caution::NoSafeNumber.text(),
+        Caution::Ask.text(),
+        Caution::Hands.text(),
     ]
     .join(" ");
     ui.label(RichText::new(said).size(14.5).color(SLATE.get()));

@@ -168,10 +168,21 @@ fn attempt_button(
 
 /// Writes a line into a place; where it is too long, it ends with an ellipsis.
 fn elided(painter: &Painter, room: Rect, text: &str, font: FontId, ink: Color32) {
-    let mut job = LayoutJob::simple_singleline(text.to_owned(), font, ink);
-    job.wrap.max_width = room.width();
-    job.wrap.max_rows = 1;
-    job.wrap.break_anywhere = true;
+    elided_after(1, painter, room, text, font, ink);
+}
+
+/// The same with so many lines.
+fn elided_after(
+    rows: usize,
+    painter: &Painter,
+    room: Rect,
+    text: &str,
+    font: FontId,
+    ink: Color32,
+) {
+    let mut job = LayoutJob::simple(text.to_owned(), font, ink, room.width());
+    job.wrap.max_rows = rows;
+    job.wrap.break_anywhere = rows == 1;
     let galley = painter.layout_job(job);
     let at = pos2(room.left(), room.center().y - 0.5 * galley.size().y);
     painter.galley(at, galley, ink);

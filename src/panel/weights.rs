@@ -4,7 +4,7 @@ use egui::{Sense, Stroke, Ui, pos2, vec2};
 
 use super::style::{self, INK, NEAR, SLATE};
 use super::text::{card, heading, small};
-use crate::analysis::caution::{ASK, HANDS};
+use crate::analysis::caution::Caution;
 use crate::analysis::weights::OBSERVED;
 use crate::scenario::HandsKeep;
 use crate::session::Session;
@@ -25,8 +25,9 @@ pub fn held(ui: &mut Ui, session: &Session) {
     for outcome in &weights.outcomes {
         row(ui, session, outcome.hands_keep, &words::turns(outcome));
     }
-    for known in [OBSERVED, HANDS, ASK] {
-        small(ui, known.text());
+    let cautions = [Caution::Hands, Caution::Ask].map(Caution::text);
+    for known in [OBSERVED.text()].into_iter().chain(cautions) {
+        small(ui, known);
     }
     ui.add_space(NEAR);
 }

@@ -9,7 +9,7 @@ use super::parameter::{Movement, Parameter};
 use super::seen::{self, Mark, Stand};
 use super::strength::{self, Asked};
 use crate::physics::efforts::JointGroup;
-use crate::words::Message;
+use crate::scenario::source::Source;
 
 /// One thing that a jump asks of its jumper, against what has been seen.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -24,7 +24,7 @@ pub struct Respect {
     /// jumpers of this size, anybody. None where no end was found.
     pub seen_up_to: Option<f64>,
     /// Where that comes from.
-    pub source: Message,
+    pub source: Source,
     #[serde(skip)]
     pub stand: Stand,
 }

@@ -9,8 +9,6 @@ use std::f64::consts::{PI, TAU};
 use serde::{Deserialize, Serialize};
 
 use crate::physics::plan::Turning;
-use crate::say;
-use crate::words::text;
 
 /// Fewest and most turns in a jump's name. Five-turn jumps are listed since ISU Communication
 /// 2656 (2024/25), as summarised by a secondary source.
@@ -57,21 +55,8 @@ impl JumpName {
         }
     }
 
-    pub fn label(self) -> &'static str {
-        match self {
-            Self::ToeLoop => text("jump-toe-loop"),
-            Self::Salchow => text("jump-salchow"),
-            Self::Loop => text("jump-loop"),
-            Self::Flip => text("jump-flip"),
-            Self::Lutz => text("jump-lutz"),
-            Self::Axel => text("jump-axel"),
-            Self::OffIce => text("jump-off-ice"),
-            Self::Free => text("jump-free"),
-        }
-    }
-
     /// The sport's letters (ISU Communication 2168, 2018/19); none off the ice.
-    const fn letters(self) -> Option<&'static str> {
+    pub const fn letters(self) -> Option<&'static str> {
         match self {
             Self::ToeLoop => Some("T"),
             Self::Salchow => Some("S"),
@@ -111,13 +96,11 @@ impl JumpName {
         let owed = self.turns_owed(jump_turns)?;
         Some(self.entry_heading_rad() + turning.sign() * TAU * owed)
     }
+}
 
-    /// The jump as the sport writes it, "3T", or in words.
-    pub fn notation(self, jump_turns: u8) -> String {
-        match (self.letters(), self) {
-            (Some(letters), _) => format!("{jump_turns}{letters}"),
-            (None, Self::OffIce) => say!("jump-off-ice-turns", turns = jump_turns),
-            (None, _) => text("jump-free-in-words").to_owned(),
-        }
-    }
+/// A jump with its turns, as the sport writes it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Notation {
+    pub jump: JumpName,
+    pub jump_turns: u8,
 }

@@ -9,8 +9,8 @@ use super::seen::{self, Mark, Stand};
 use crate::physics::flight_summary::FlightSummary;
 use crate::physics::segments::SegmentTable;
 use crate::scenario::ground::Ground;
+use crate::scenario::source::Source;
 use crate::scenario::units::RateUnit;
-use crate::words::Message;
 
 /// Marks on a number.
 #[derive(Debug, Clone, PartialEq)]
@@ -23,7 +23,7 @@ pub struct Marks {
     /// Down from here, out of reach for people; none where the range itself is the limit.
     pub beyond_below: Option<f64>,
     /// Where they come from, or why they are not known.
-    pub source: Message,
+    pub source: Source,
 }
 
 /// Nobody has been seen to leave the ground from the feet alone for such a height, m. From memory.
@@ -51,7 +51,7 @@ impl Marks {
     }
 
     /// The same marks for a jumper of whose size nothing is known.
-    fn not_known(beyond: Option<f64>, source: Message) -> Self {
+    fn not_known(beyond: Option<f64>, source: Source) -> Self {
         Self {
             seen: None,
             beyond,
@@ -100,13 +100,13 @@ impl Scenario {
         let beyond = grip_n / grip_m_s2.max(f64::MIN_POSITIVE);
         if self.jumper().size != Size::Grown {
             // What a grown hand doesn't hold no child's does.
-            return Marks::not_known(Some(beyond), Message("marks-hand-mass-not-known"));
+            return Marks::not_known(Some(beyond), Source::MarksHandMassNotKnown);
         }
         Marks {
             seen: Some([0.0, beyond.min(GLOVES_KG)]),
             beyond: Some(beyond),
             beyond_below: None,
-            source: Message("marks-hand-mass"),
+            source: Source::MarksHandMass,
         }
     }
 
@@ -134,7 +134,7 @@ impl Scenario {
 }
 
 /// No mark of its own.
-const fn whole(parameter: Parameter, source: Message) -> Marks {
+const fn whole(parameter: Parameter, source: Source) -> Marks {
     Marks {
         seen: Some(parameter.row().range),
         beyond: None,
@@ -145,7 +145,7 @@ const fn whole(parameter: Parameter, source: Message) -> Marks {
 
 /// What is common practice of grown jumpers; sources are the one of theirs, and why there is none for
 /// a child.
-fn practice(jumper: Jumper, seen: [f64; 2], [source, not_known]: [Message; 2]) -> Marks {
+fn practice(jumper: Jumper, seen: [f64; 2], [source, not_known]: [Source; 2]) -> Marks {
     if jumper.size != Size::Grown {
         return Marks::not_known(None, not_known);
     }
@@ -164,12 +164,12 @@ fn rate(jumper: Jumper, summary: &FlightSummary) -> Marks {
     let Mark { up_to, known, .. } = seen::peak_rate_rad_s(jumper);
     let most = per_peak * up_to;
     if !known {
-        return Marks::not_known(Some(most), Message("marks-takeoff-rate-not-known"));
+        return Marks::not_known(Some(most), Source::MarksTakeoffRateNotKnown);
     }
     Marks {
         seen: Some([0.0, most]),
         beyond: Some(per_peak * RateUnit::Rpm.unit().to_si(NOBODY_FASTER_RPM)),
         beyond_below: None,
-        source: Message("marks-takeoff-rate"),
+        source: Source::MarksTakeoffRate,
     }
 }

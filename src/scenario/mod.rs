@@ -20,6 +20,7 @@ pub mod reading;
 pub mod report;
 pub mod seen;
 pub mod setting;
+pub mod source;
 pub mod starts;
 pub mod strength;
 pub mod uncertainty;

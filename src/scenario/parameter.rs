@@ -15,7 +15,7 @@ use super::{HandsKeep, Scenario};
 use crate::physics::efforts::{Demand, Efforts, GROUPS};
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
-use crate::words::Message;
+use crate::scenario::source::Source;
 
 /// What a number measures; decides the units the user may choose.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -85,13 +85,13 @@ pub enum Evidence {
     Strength {
         movement: Movement,
         hardest: Hardest,
-        source: Message,
+        source: Source,
     },
     /// Common practice of grown jumpers: from there to the end of the range. What is said for them
     /// and for a child.
     Practice {
         seen_from: f64,
-        sources: [Message; 2],
+        sources: [Source; 2],
     },
 }
 
@@ -309,7 +309,7 @@ parameters! {
         evidence: Evidence::Strength {
             movement: Movement::Closing,
             hardest: Hardest::Most,
-            source: Message("marks-tuck"),
+            source: Source::MarksTuck,
         },
         map: MapSpan::Range,
         lever: Some(LeverRow {
@@ -333,7 +333,7 @@ parameters! {
         evidence: Evidence::Strength {
             movement: Movement::Closing,
             hardest: Hardest::Most,
-            source: Message("marks-tuck"),
+            source: Source::MarksTuck,
         },
         map: MapSpan::Range,
         lever: Some(LeverRow {
@@ -484,8 +484,8 @@ parameters! {
         evidence: Evidence::Practice {
             seen_from: 0.0,
             sources: [
-                Message("marks-close-delay"),
-                Message("marks-close-delay-not-known"),
+                Source::MarksCloseDelay,
+                Source::MarksCloseDelayNotKnown,
             ],
         },
         map: MapSpan::Range,
@@ -510,7 +510,7 @@ parameters! {
         evidence: Evidence::Strength {
             movement: Movement::Closing,
             hardest: Hardest::Least,
-            source: Message("marks-close-time"),
+            source: Source::MarksCloseTime,
         },
         map: MapSpan::Range,
         lever: Some(LeverRow {
@@ -555,8 +555,8 @@ parameters! {
         evidence: Evidence::Practice {
             seen_from: LATEST_OPENING_S,
             sources: [
-                Message("marks-open-lead"),
-                Message("marks-open-lead-not-known"),
+                Source::MarksOpenLead,
+                Source::MarksOpenLeadNotKnown,
             ],
         },
         map: MapSpan::Range,
@@ -581,7 +581,7 @@ parameters! {
         evidence: Evidence::Strength {
             movement: Movement::Opening,
             hardest: Hardest::Least,
-            source: Message("marks-open-time"),
+            source: Source::MarksOpenTime,
         },
         map: MapSpan::None,
         lever: None,

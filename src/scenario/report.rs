@@ -6,6 +6,7 @@ use super::Scenario;
 use super::beyond::{self, Respect};
 use super::effort_report::EffortReport;
 use super::fly::Jump;
+use super::jump::Notation;
 use super::uncertainty::{Range, UncertainInput, Uncertainty};
 use crate::physics::plan::Turning;
 use crate::physics::readout::Readout;
@@ -16,7 +17,7 @@ use crate::scenario::call::Call;
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Report {
     pub name: String,
-    pub jump: String,
+    pub jump: Notation,
     pub turning: Turning,
     pub pre_rotation_turns: f64,
     pub turns: f64,
@@ -45,7 +46,10 @@ impl Report {
     pub fn new(scenario: &Scenario, jump: &Jump) -> Self {
         Self {
             name: scenario.name.clone(),
-            jump: scenario.jump.notation(scenario.jump_turns),
+            jump: Notation {
+                jump: scenario.jump,
+                jump_turns: scenario.jump_turns,
+            },
             turning: scenario.turning,
             pre_rotation_turns: scenario.pre_rotation_turns,
             turns: jump.turns,

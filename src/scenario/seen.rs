@@ -3,8 +3,8 @@
 use super::jumper::{Jumper, Size};
 use crate::physics::segments::SegmentTable;
 use crate::scenario::ground::Ground;
+use crate::scenario::source::Source;
 use crate::scenario::units::RateUnit;
-use crate::words::Message;
 
 /// How a value stands against people.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -28,7 +28,7 @@ pub struct Mark {
     pub up_to: f64,
     /// Whether these were jumpers of this size; if not, they are the ones who went farthest of all.
     pub known: bool,
-    pub source: Message,
+    pub source: Source,
 }
 
 impl Mark {
@@ -66,20 +66,20 @@ pub fn height_m(jumper: Jumper, ground: Ground) -> Mark {
         edge_from: up_to,
         up_to,
         known: true,
-        source: Message(source),
+        source,
     };
     let not_known = |up_to, source| Mark {
         known: false,
         ..mark(up_to, source)
     };
     match (ground, jumper.size, jumper.table) {
-        (Ground::Trampoline, Size::Grown, _) => mark(f64::INFINITY, "marks-trampoline"),
-        (Ground::Trampoline, ..) => not_known(f64::INFINITY, "marks-trampoline-not-known"),
-        (_, Size::Small, _) => not_known(MEN_M, "marks-jump-height-not-known"),
-        (_, Size::Child, SegmentTable::Female) => mark(GIRLS_M, "marks-jump-height-girl"),
-        (_, Size::Child, SegmentTable::Male) => mark(BOYS_M, "marks-jump-height-boy"),
-        (_, Size::Grown, SegmentTable::Female) => mark(WOMEN_M, "marks-jump-height-woman"),
-        (_, Size::Grown, SegmentTable::Male) => mark(MEN_M, "marks-jump-height-man"),
+        (Ground::Trampoline, Size::Grown, _) => mark(f64::INFINITY, Source::MarksTrampoline),
+        (Ground::Trampoline, ..) => not_known(f64::INFINITY, Source::MarksTrampolineNotKnown),
+        (_, Size::Small, _) => not_known(MEN_M, Source::MarksJumpHeightNotKnown),
+        (_, Size::Child, SegmentTable::Female) => mark(GIRLS_M, Source::MarksJumpHeightGirl),
+        (_, Size::Child, SegmentTable::Male) => mark(BOYS_M, Source::MarksJumpHeightBoy),
+        (_, Size::Grown, SegmentTable::Female) => mark(WOMEN_M, Source::MarksJumpHeightWoman),
+        (_, Size::Grown, SegmentTable::Male) => mark(MEN_M, Source::MarksJumpHeightMan),
     }
 }
 
@@ -91,10 +91,10 @@ pub fn peak_rate_rad_s(jumper: Jumper) -> Mark {
         edge_from: up_to,
         up_to,
         known,
-        source: Message(if known {
-            "seen-peak-rate"
+        source: if known {
+            Source::SeenPeakRate
         } else {
-            "seen-peak-rate-not-known"
-        }),
+            Source::SeenPeakRateNotKnown
+        },
     }
 }

@@ -10,7 +10,7 @@ use super::jumper::{Jumper, Size};
 use super::seen::Mark;
 use crate::physics::efforts::{Demand, GROUPS, JointGroup};
 use crate::physics::segments::SegmentTable::{self, Female, Male};
-use crate::words::Message;
+use crate::scenario::source::Source;
 
 /// Held against a pull people have been measured at up to so many times the strongest that they can
 /// push: 1.10 to 1.39 (torque-speed curves of a gymnast, secondary) and 1.29 (30 footballers, knee,
@@ -22,13 +22,13 @@ pub const HELD: f64 = 1.4;
 struct Strength {
     /// Mean and two deviations of the strongest people found, or the strongest person.
     most_n_m_per_kg: f64,
-    source: Message,
+    source: Source,
 }
 
-const fn strength(most_n_m_per_kg: f64, source: &'static str) -> Strength {
+const fn strength(most_n_m_per_kg: f64, source: Source) -> Strength {
     Strength {
         most_n_m_per_kg,
-        source: Message(source),
+        source,
     }
 }
 
@@ -37,25 +37,25 @@ const fn strength(most_n_m_per_kg: f64, source: &'static str) -> Strength {
 const fn grown(table: SegmentTable, group: JointGroup) -> Strength {
     match (group, table) {
         // 0.91 (Harbo et al. 2012, secondary) by 1.4 to 1.6: no deviation was read.
-        (JointGroup::Shoulder, Female) => strength(1.4, "strength-shoulder-woman"),
+        (JointGroup::Shoulder, Female) => strength(1.4, Source::StrengthShoulderWoman),
         // A gymnast's horizontal adduction (secondary, scaled); 1.1 by 1.4 to 1.6 agrees.
-        (JointGroup::Shoulder, Male) => strength(1.85, "strength-shoulder-man"),
+        (JointGroup::Shoulder, Male) => strength(1.85, Source::StrengthShoulderMan),
         // Trained women: 41.8 N m and twice 7.5 N m (Gentil et al.), by 60 kg.
-        (JointGroup::Elbow, Female) => strength(0.95, "strength-elbow-woman"),
+        (JointGroup::Elbow, Female) => strength(0.95, Source::StrengthElbowWoman),
         // 0.78 and twice 0.12 (Lategan & Kruger 2003) to 1.46 (gymnast, secondary).
-        (JointGroup::Elbow, Male) => strength(1.3, "strength-elbow-man"),
+        (JointGroup::Elbow, Male) => strength(1.3, Source::StrengthElbowMan),
         // 3.70 and twice 0.42: elite sprinters (Li 2016).
-        (JointGroup::Hip, Female) => strength(4.5, "strength-hip-woman"),
+        (JointGroup::Hip, Female) => strength(4.5, Source::StrengthHipWoman),
         // 2.78 and two deviations, 4.47 (Anderson et al. 2007, secondary).
-        (JointGroup::Hip, Male) => strength(4.5, "strength-hip-man"),
+        (JointGroup::Hip, Male) => strength(4.5, Source::StrengthHipMan),
         // The strongest woman of 39, 3.74 (doi 10.1016/j.asmr.2023.100861); sprinters agree (Li 2016).
-        (JointGroup::Knee, Female) => strength(3.75, "strength-knee-woman"),
+        (JointGroup::Knee, Female) => strength(3.75, Source::StrengthKneeWoman),
         // 2.81 and two deviations, 4.20 (Anderson et al. 2007, secondary); the strongest man read 4.08.
-        (JointGroup::Knee, Male) => strength(4.2, "strength-knee-man"),
+        (JointGroup::Knee, Male) => strength(4.2, Source::StrengthKneeMan),
         // 2.8 and twice 0.6: young athletes (Mueller et al. 2014).
-        (JointGroup::Spine, Female) => strength(4.0, "strength-spine-woman"),
+        (JointGroup::Spine, Female) => strength(4.0, Source::StrengthSpineWoman),
         // 364 N m and twice 43 N m after training (Pollock et al. 1989), by 70 kg; sex not shown.
-        (JointGroup::Spine, Male) => strength(6.4, "strength-spine-man"),
+        (JointGroup::Spine, Male) => strength(6.4, Source::StrengthSpineMan),
     }
 }
 
@@ -65,11 +65,11 @@ const fn child(group: JointGroup) -> Option<Strength> {
     match group {
         JointGroup::Shoulder | JointGroup::Hip => None,
         // 15 boys of 10: 19.5 N m and twice 5.8 N m (Falk et al. 2009), by the median 31 kg.
-        JointGroup::Elbow => Some(strength(1.0, "strength-elbow-child")),
+        JointGroup::Elbow => Some(strength(1.0, Source::StrengthElbowChild)),
         // Men's 2.92 to 3.45 (Sarabon et al. 2021) by 0.74 (boys and men, Dotan et al. 2013) by 1.4.
-        JointGroup::Knee => Some(strength(3.2, "strength-knee-child")),
+        JointGroup::Knee => Some(strength(3.2, Source::StrengthKneeChild)),
         // 377 athletes of 13: 2.8 and twice 0.6 (Mueller et al. 2014).
-        JointGroup::Spine => Some(strength(4.0, "strength-spine-child")),
+        JointGroup::Spine => Some(strength(4.0, Source::StrengthSpineChild)),
     }
 }
 
@@ -85,7 +85,7 @@ pub fn mark(jumper: Jumper, group: JointGroup) -> Mark {
         most_n_m_per_kg,
         source,
     } = own.unwrap_or_else(|| Strength {
-        source: Message("strength-not-known"),
+        source: Source::StrengthNotKnown,
         ..grown(jumper.table, group)
     });
     Mark {

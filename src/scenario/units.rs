@@ -5,7 +5,6 @@ use std::f64::consts::{PI, TAU};
 use serde::{Deserialize, Serialize};
 
 use super::parameter::Kind;
-use crate::words::{Message, with_decimal_sign};
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -49,17 +48,43 @@ impl Default for Units {
     }
 }
 
+/// What stands behind a number.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum UnitSign {
+    Rpm,
+    TurnsPerS,
+    DegPerS,
+    RadPerS,
+    Cm,
+    M,
+    In,
+    Kg,
+    Lb,
+    S,
+    Deg,
+    Rad,
+    Turns,
+    Percent,
+    KgM2,
+    KgM2PerS,
+    J,
+    W,
+    N,
+    NM,
+    NMPerKg,
+    Degrees,
+}
+
 /// A unit as shown: its SI size, its sign and the decimals worth showing.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Unit {
     /// SI units in one of this.
     pub si: f64,
-    pub(crate) sign: Message,
+    pub sign: UnitSign,
     pub decimals: usize,
 }
 
-const fn unit(si: f64, sign: &'static str, decimals: usize) -> Unit {
-    let sign = Message(sign);
+const fn unit(si: f64, sign: UnitSign, decimals: usize) -> Unit {
     Unit { si, sign, decimals }
 }
 
@@ -68,10 +93,10 @@ impl RateUnit {
 
     pub const fn unit(self) -> Unit {
         match self {
-            Self::Rpm => unit(TAU / 60.0, "unit-rpm", 0),
-            Self::TurnsPerS => unit(TAU, "unit-turns-per-s", 2),
-            Self::DegPerS => unit(PI / 180.0, "unit-deg-per-s", 0),
-            Self::RadPerS => unit(1.0, "unit-rad-per-s", 1),
+            Self::Rpm => unit(TAU / 60.0, UnitSign::Rpm, 0),
+            Self::TurnsPerS => unit(TAU, UnitSign::TurnsPerS, 2),
+            Self::DegPerS => unit(PI / 180.0, UnitSign::DegPerS, 0),
+            Self::RadPerS => unit(1.0, UnitSign::RadPerS, 1),
         }
     }
 }
@@ -81,10 +106,10 @@ impl LengthUnit {
 
     pub const fn unit(self) -> Unit {
         match self {
-            Self::Cm => unit(0.01, "unit-cm", 0),
-            Self::M => unit(1.0, "unit-m", 2),
+            Self::Cm => unit(0.01, UnitSign::Cm, 0),
+            Self::M => unit(1.0, UnitSign::M, 2),
             // International inch, exact by definition (1959).
-            Self::In => unit(0.0254, "unit-in", 1),
+            Self::In => unit(0.0254, UnitSign::In, 1),
         }
     }
 }
@@ -94,9 +119,9 @@ impl MassUnit {
 
     pub const fn unit(self) -> Unit {
         match self {
-            Self::Kg => unit(1.0, "unit-kg", 2),
+            Self::Kg => unit(1.0, UnitSign::Kg, 2),
             // International avoirdupois pound, exact by definition (1959).
-            Self::Lb => unit(0.453_592_37, "unit-lb", 2),
+            Self::Lb => unit(0.453_592_37, UnitSign::Lb, 2),
         }
     }
 }
@@ -108,10 +133,10 @@ impl Units {
             Kind::Length => self.length.unit(),
             Kind::Mass => self.mass.unit(),
             Kind::Rate => self.rate.unit(),
-            Kind::Time => unit(1.0, "unit-s", 2),
-            Kind::Angle => unit(PI / 180.0, "unit-deg", 1),
-            Kind::Turns => unit(1.0, "unit-turns", 2),
-            Kind::Share => unit(0.01, "unit-percent", 0),
+            Kind::Time => unit(1.0, UnitSign::S, 2),
+            Kind::Angle => unit(PI / 180.0, UnitSign::Deg, 1),
+            Kind::Turns => unit(1.0, UnitSign::Turns, 2),
+            Kind::Share => unit(0.01, UnitSign::Percent, 0),
         }
     }
 }
@@ -123,32 +148,5 @@ impl Unit {
 
     pub fn to_si(&self, shown: f64) -> f64 {
         shown * self.si
-    }
-
-    /// As it stands behind a number.
-    pub fn sign(&self) -> &'static str {
-        self.sign.text()
-    }
-
-    /// The number alone, without a negative zero.
-    pub fn number(&self, si: f64) -> String {
-        let shown = format!("{:.*}", self.decimals, self.from_si(si));
-        let zero = shown.trim_start_matches(['-', '0', '.']).is_empty();
-        with_decimal_sign(if zero {
-            shown.trim_start_matches('-').to_owned()
-        } else {
-            shown
-        })
-    }
-
-    /// Number and sign.
-    pub fn text(&self, si: f64) -> String {
-        let (number, sign) = (self.number(si), self.sign());
-        // The sign of an angle stands at the number.
-        if sign == "°" {
-            number + sign
-        } else {
-            format!("{number} {sign}")
-        }
     }
 }

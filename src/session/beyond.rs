@@ -4,13 +4,13 @@ use crate::physics::efforts::JointGroup;
 use crate::say;
 use crate::scenario::beyond::{Respect, RespectOf};
 use crate::scenario::parameter::{Kind, Movement};
-use crate::scenario::units::{Unit, Units};
-use crate::words::{Message, text};
+use crate::scenario::units::{Unit, UnitSign, Units};
+use crate::words::text;
 
 /// Torque for each kilogram of body mass.
 const TORQUE: Unit = Unit {
     si: 1.0,
-    sign: Message("unit-n-m-per-kg"),
+    sign: UnitSign::NMPerKg,
     decimals: 1,
 };
 

@@ -5,11 +5,11 @@ use super::readings::{Group, Reading, SECONDS, fixed, line};
 use crate::physics::body::Segment;
 use crate::physics::efforts::{Demand, JointGroup, JointPeak};
 use crate::say;
-use crate::scenario::units::Unit;
+use crate::scenario::units::{Unit, UnitSign};
 use crate::words::text;
 
-pub const NEWTON_METRES: Unit = fixed("unit-n-m", 0);
-const WATTS: Unit = fixed("unit-w", 0);
+pub const NEWTON_METRES: Unit = fixed(UnitSign::NM, 0);
+const WATTS: Unit = fixed(UnitSign::W, 0);
 
 /// What the joints of a group are called.
 pub fn group_text(group: JointGroup) -> &'static str {

@@ -12,6 +12,7 @@ use super::Session;
 use super::answers::{Answer, Basis};
 use super::readings::Reading;
 use super::stepping::moved;
+use crate::analysis::caution::Caution;
 use crate::analysis::combination::{Combination, CombinationSearch};
 use crate::analysis::goal::{GOAL_TURNS, Goal, MET_TURNS, Single};
 use crate::analysis::lever::{Lever, PerLever, Season};
@@ -20,7 +21,6 @@ use crate::analysis::weights::{KEEPS, Needed};
 use crate::order::by_number;
 use crate::scenario::call::QUARTER_BAND_FROM_DEG;
 use crate::scenario::fly::Jump;
-use crate::words::Message;
 
 /// How many turns are asked for.
 #[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
@@ -158,13 +158,13 @@ impl Session {
             .flat_map(|proposal| &proposal.cautions);
         let combination =
             (self.combination().0.into_iter()).flat_map(|combination| &combination.cautions);
-        let mut said: Vec<Message> = Vec::new();
+        let mut said: Vec<Caution> = Vec::new();
         for caution in singles.chain(combination) {
             if !said.contains(caution) {
                 said.push(*caution);
             }
         }
-        said.into_iter().map(Message::text).collect()
+        said.into_iter().map(Caution::text).collect()
     }
 
     pub(super) fn goal_readings(&self) -> Vec<Reading> {

@@ -7,9 +7,10 @@ use std::sync::Arc;
 use super::collection::kept::Unreadable;
 use super::collection::{Collection, Id};
 use super::{Question, Session};
+use crate::describe::start::shown_name;
 use crate::say;
+use crate::scenario::Scenario;
 use crate::scenario::file::Opened;
-use crate::scenario::{Scenario, starts};
 use crate::words::text;
 
 /// The kept jumps. They are replaced as a whole by every change, so that who has written them down can
@@ -138,7 +139,7 @@ impl Session {
 
     fn as_shown(&self) -> Scenario {
         Scenario {
-            name: starts::shown_name(&self.scenario().name).to_owned(),
+            name: shown_name(&self.scenario().name).to_owned(),
             ..self.scenario().clone()
         }
     }

@@ -11,13 +11,13 @@ pub use picture::Picture;
 
 use super::Session;
 use super::answers::{Answer, Basis};
-use crate::analysis::caution;
+use crate::analysis::caution::{self, Caution};
 use crate::analysis::map::{Axis, TurnMap, depends_on};
 use crate::analysis::weights::OBSERVED;
 use crate::scenario::fly::Jump;
 use crate::scenario::parameter::Parameter;
 use crate::scenario::{HandsKeep, Scenario};
-use crate::words::{Message, text};
+use crate::words::text;
 
 /// Nodes along each side of the whole map.
 pub const NODES: usize = 61;
@@ -116,7 +116,7 @@ impl Session {
             side.parameter().hold(&mut most, now.max(side.at(1.0)));
         }
         let said = caution::of(&self.document.scenario, &most).into_iter();
-        let cautions = said.map(Message::text);
+        let cautions = said.map(Caution::text);
         if !self.map_levers.weights() {
             return cautions.collect();
         }

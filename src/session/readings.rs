@@ -13,9 +13,9 @@ use crate::scenario::facing::Facing;
 use crate::scenario::fly::Owed;
 use crate::scenario::parameter::Kind;
 use crate::scenario::uncertainty::{Range, UncertainInput};
-use crate::scenario::units::Unit;
+use crate::scenario::units::{Unit, UnitSign};
 use crate::scenario::{HandsKeep, Scenario};
-use crate::words::{Message, decimal, text};
+use crate::words::{decimal, text};
 
 /// One line.
 #[derive(Debug, Clone, PartialEq)]
@@ -79,19 +79,19 @@ impl Group {
     }
 }
 
-const TURNS: Unit = fixed("unit-turns", 2);
-pub(super) const SECONDS: Unit = fixed("unit-s", 2);
-const INERTIA: Unit = fixed("unit-kg-m2", 2);
-const MOMENTUM: Unit = fixed("unit-kg-m2-per-s", 1);
-const JOULES: Unit = fixed("unit-j", 0);
-const NEWTONS: Unit = fixed("unit-n", 0);
-const TORQUE: Unit = fixed("unit-n-m", 0);
-const DEGREES: Unit = fixed("unit-degrees", 0);
+const TURNS: Unit = fixed(UnitSign::Turns, 2);
+pub(super) const SECONDS: Unit = fixed(UnitSign::S, 2);
+const INERTIA: Unit = fixed(UnitSign::KgM2, 2);
+const MOMENTUM: Unit = fixed(UnitSign::KgM2PerS, 1);
+const JOULES: Unit = fixed(UnitSign::J, 0);
+const NEWTONS: Unit = fixed(UnitSign::N, 0);
+const TORQUE: Unit = fixed(UnitSign::NM, 0);
+const DEGREES: Unit = fixed(UnitSign::Degrees, 0);
 
-pub(super) const fn fixed(sign: &'static str, decimals: usize) -> Unit {
+pub(super) const fn fixed(sign: UnitSign, decimals: usize) -> Unit {
     Unit {
         si: 1.0,
-        sign: Message(sign),
+        sign,
         decimals,
     }
 }

@@ -6,12 +6,12 @@ use super::Session;
 use super::answers::{Answer, Basis};
 use super::readings::{Group, Reading, line};
 use super::why::words::signed;
-use crate::analysis::caution::OF_WEIGHTS;
+use crate::analysis::caution::{Caution, OF_WEIGHTS};
 use crate::analysis::weights::{Needed, OBSERVED, Outcome, Weights};
 use crate::say;
 use crate::scenario::HandsKeep;
 use crate::scenario::parameter::Kind;
-use crate::words::{Message, decimal, text};
+use crate::words::{decimal, text};
 
 /// What the hands hold, compared with bare ones.
 #[derive(Debug, Default)]
@@ -135,12 +135,8 @@ pub fn needed(session: &Session, needed: &Needed) -> String {
 
 /// What has been observed of people, and the cautions of weights.
 pub fn to_be_known() -> Vec<&'static str> {
-    let cautions = OF_WEIGHTS.into_iter();
-    [OBSERVED]
-        .into_iter()
-        .chain(cautions)
-        .map(Message::text)
-        .collect()
+    let cautions = OF_WEIGHTS.map(Caution::text);
+    [OBSERVED.text()].into_iter().chain(cautions).collect()
 }
 
 /// One line of an answer.

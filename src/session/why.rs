@@ -10,7 +10,7 @@ use super::Session;
 use super::answers::{Answer, Basis};
 use super::readings::Reading;
 use crate::analysis::budget::Budget;
-use crate::analysis::caution;
+use crate::analysis::caution::{self, Caution};
 use crate::analysis::lever::{Lever, PerLever};
 use crate::analysis::one_change::OneChange;
 use crate::analysis::steps::{Flown, Gain, gain};
@@ -20,7 +20,7 @@ use crate::scenario::Scenario;
 use crate::scenario::beyond::Respect;
 use crate::scenario::fly::Jump;
 use crate::scenario::seen::Stand;
-use crate::words::Message;
+use crate::scenario::source::Source;
 
 /// Pieces of the answer.
 const PIECES: usize = Lever::COUNT + 2;
@@ -56,12 +56,12 @@ pub struct Went {
 pub struct Proposal {
     pub change: OneChange,
     /// Where what people have been seen to do ends, if it is beyond that.
-    pub unseen: Option<Message>,
+    pub unseen: Option<Source>,
     /// In which respects the jump with it is beyond what has been seen.
     pub beyond_seen: Vec<Respect>,
     /// Estimates with it, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
-    pub cautions: Vec<Message>,
+    pub cautions: Vec<Caution>,
 }
 
 impl Went {
@@ -159,7 +159,7 @@ impl Session {
             step(&mut then, gain);
         }
         let said = caution::of(&self.document.scenario, &then);
-        said.into_iter().map(Message::text).collect()
+        said.into_iter().map(Caution::text).collect()
     }
 
     /// Tries the change that the budget's sentence tells of.

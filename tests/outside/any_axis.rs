@@ -134,7 +134,7 @@ fn sample(flight: &MotionFlight<MeasuredMotion>) -> Value {
         "t_s": found.t_s,
         "orientation": wxyz(found.orientation()),
         "rate_rad_s": found.rate_rad_s().to_array(),
-        "about_momentum_rad": found.about_momentum_rad(),
+        "about_momentum_rad": flight.about_momentum_rad(),
         "energy_j": found.energy_j,
         "joint_rotations": rotations(&state.moving.0),
         "joint_rates_rad_s": vectors(&state.moving.1),

@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use turns_aloft::analysis::budget::Cause;
-use turns_aloft::analysis::caution;
+use turns_aloft::analysis::caution::Caution;
 use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::{Limits, Verdict};
 use turns_aloft::analysis::map::{Axis, TurnMap};
@@ -203,13 +203,17 @@ fn tables(ear: &mut Ear) {
     ] {
         ear.hear("verdict", goal::verdict(verdict));
     }
+    for caution in [
+        Caution::NoSafeNumber,
+        Caution::Adults,
+        Caution::Hands,
+        Caution::Later,
+        Caution::Ask,
+    ] {
+        ear.hear("caution", caution.text());
+    }
+    ear.hear("season", Season::SOURCE.text());
     for message in [
-        caution::NO_SAFE_NUMBER,
-        caution::ADULTS,
-        caution::HANDS,
-        caution::LATER,
-        caution::ASK,
-        Season::SOURCE,
         goal::SEASON,
         goal::LIMITS,
         why::words::IDEAL,
@@ -425,7 +429,7 @@ fn win_answers(ear: &mut Ear, jump: &Scenario, turns: f64) {
     session.poll(|| true);
     ear.readings("win", &session);
     for (single, _) in session.singles() {
-        ear.hear("win", single.label.text());
+        ear.hear("win", single.lever.parameter().label());
         ear.hear("win", goal::basis(&session, single));
         ear.hear("win", goal::most(&session, single));
         if let Some(proposal) = &single.proposal {

@@ -8,8 +8,8 @@ use turns_aloft::analysis::goal::{GOAL_TURNS, Goal, Single};
 use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::weights::WeightsNeeded;
+use turns_aloft::scenario::source::Source;
 use turns_aloft::scenario::{HandsKeep, Scenario};
-use turns_aloft::words::Message;
 
 use crate::chosen::{Chosen, key_and_value, number};
 use crate::command::printed;
@@ -46,7 +46,7 @@ struct Answer {
     /// None where no mix of the levers was found that does it.
     #[serde(rename = "joint")]
     combination: Option<Combination>,
-    season_source: Message,
+    season_source: Source,
     /// No lever: what the hands would have to hold, by what the jumper keeps.
     weights: WeightsNeeded,
 }

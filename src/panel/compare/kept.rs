@@ -6,7 +6,7 @@ use super::super::bar::PageCommand;
 use super::super::controls::{Button, Edit, Edited, text_field};
 use super::super::style::{self, INK, NEAR, TOUCH};
 use super::super::text::small;
-use super::{allocate, attempt_button, elided, toggle_reference};
+use super::{allocate, attempt_button, elided_after, toggle_reference};
 use crate::say;
 use crate::session::Session;
 use crate::session::collection::{Entry, Id};
@@ -192,7 +192,8 @@ fn undo(ui: &mut Ui, session: &mut Session) {
     let rect = allocate(ui, TOUCH);
     let (words, button) = rect.split_left_right_at_x(rect.right() - BUTTON);
     let words = Rect::from_min_max(words.min, pos2(words.right() - NEAR, words.bottom()));
-    elided(ui.painter(), words, &deleted, style::text(16.0), INK.get());
+    let font = style::text(16.0);
+    elided_after(2, ui.painter(), words, &deleted, font, INK.get());
     let undo = Button::text("kept Undo", text("panel-kept-undo"));
     let undo = undo.accessible_name(&accessible_name);
     if undo.show(ui, button).clicked() {

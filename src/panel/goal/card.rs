@@ -19,6 +19,9 @@ use crate::words::text;
 
 const APPLY: f32 = 76.0;
 
+/// Smallest letters beside the button; what needs smaller ones stands below it.
+const LEAST: f32 = 13.0;
+
 /// A lever that does it alone.
 pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
     let Some(proposal) = &single.proposal else {
@@ -37,14 +40,20 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
                 proposal.value,
             );
             let change = format!("{values}  ({change})");
-            if head(ui, single.lever.key(), single.label.text(), &change) && fits {
+            if head(
+                ui,
+                single.lever.key(),
+                single.lever.parameter().label(),
+                &change,
+            ) && fits
+            {
                 session.apply_single(single.lever);
             }
             track(ui, session, single, proposal);
             let open = verdict(
                 ui,
                 single.lever.key(),
-                single.label.text(),
+                single.lever.parameter().label(),
                 single.judgement.verdict,
             );
             with_verdict(ui, session, &single.judgement, &proposal.beyond_seen, open);
@@ -60,7 +69,11 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
 
 /// A lever that cannot, in a line.
 pub fn unable(ui: &mut Ui, session: &Session, single: &Single, fits: bool) {
-    let said = format!("{}: {}", single.label.text(), words::most(session, single));
+    let said = format!(
+        "{}: {}",
+        single.lever.parameter().label(),
+        words::most(session, single)
+    );
     let colour = if fits { INK.get() } else { FROST.get() };
     ui.label(RichText::new(said).size(16.0).color(colour));
 }
@@ -130,22 +143,28 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let own = Rect::from_min_max(pos2(row.right() - APPLY, row.top()), row.max);
     let room = own.left() - row.left() - NEAR;
+    let size = style::fitting(ui.painter(), change, 16.0, room);
+    let fits = size >= LEAST;
+    let up = if fits { 11.0 } else { 0.0 };
     let painter = ui.painter();
     painter.text(
-        row.left_center() - vec2(0.0, 11.0),
+        row.left_center() - vec2(0.0, up),
         Align2::LEFT_CENTER,
         label,
         style::bold(17.0),
         INK.get(),
     );
-    let size = style::fitting(ui.painter(), change, 16.0, room);
-    painter.text(
-        row.left_center() + vec2(0.0, 11.0),
-        Align2::LEFT_CENTER,
-        change,
-        style::text(size),
-        INK.get(),
-    );
+    if fits {
+        painter.text(
+            row.left_center() + vec2(0.0, 11.0),
+            Align2::LEFT_CENTER,
+            change,
+            style::text(size),
+            INK.get(),
+        );
+    } else {
+        ui.label(RichText::new(change).size(16.0));
+    }
     let name = format!("apply:{name}");
     let accessible_name = say!("panel-try-change", what = label, change = change);
     Button::text(&name, text("panel-try-it"))

@@ -51,7 +51,9 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
         let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
         let open = explained == Some(bar.name);
         let name = format!("why:{}", bar.name);
-        let (what, about) = (|| bar.label.to_owned(), || bar.about.clone());
+        // An input is called like one of the bars.
+        let what = || format!("{}, {}", text("panel-where-turns-went"), bar.label);
+        let about = || bar.about.clone();
         let response = explanation_area(ui, &name, row, open, what, about);
         let width = row.width() - NUMBERS;
         let x = |turns: f64| row.left() + width * (turns / most).clamp(0.0, 1.0) as f32;

@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::describe::start::shown_name;
 use crate::say;
 use crate::scenario::beyond::Respect;
 use crate::scenario::file::Opened;
@@ -118,11 +119,11 @@ impl Session {
                 let named = entry.map_or(scenario, |entry| &entry.scenario);
                 named.name.clone()
             }
-            Which::Start(_) | Which::Linked => starts::shown_name(&scenario.name).to_owned(),
+            Which::Start(_) | Which::Linked => shown_name(&scenario.name).to_owned(),
             Which::AsOpened => {
                 say!(
                     "compare-as-opened",
-                    name = starts::shown_name(&self.document.base.name)
+                    name = shown_name(&self.document.base.name)
                 )
             }
         }

@@ -28,7 +28,7 @@ pub fn all(session: &Session) -> Vec<Reading> {
         lines.push(line(
             Group::Answer,
             format!("goal:{}", single.lever.key()),
-            single.label.text(),
+            single.lever.parameter().label(),
             text,
             words::basis(session, single),
         ));

@@ -150,7 +150,7 @@ pub fn landing(session: &Session, then_bw: [f64; 2]) -> String {
 pub fn part(session: &Session, change: &Change) -> String {
     format!(
         "{} {} ({})",
-        change.label.text(),
+        change.lever.parameter().label(),
         from_to(session, change.lever.parameter(), change.now, change.value),
         self::change(session, change.lever, change.change)
     )

@@ -1,0 +1,107 @@
+//! Where the turns went, in words.
+
+use serde::Serialize;
+
+use super::input::remedy;
+use crate::analysis::budget::{Budget, Cause};
+use crate::analysis::one_change::OneChange;
+use crate::say;
+use crate::scenario::Scenario;
+use crate::scenario::parameter::Kind;
+use crate::words::{decimal, text};
+
+impl Cause {
+    pub fn label(self) -> &'static str {
+        match self {
+            Self::Closing => text("cause-closing"),
+            Self::Tightness => text("cause-tightness"),
+            Self::Opening => text("cause-opening"),
+            Self::Tilt => text("cause-tilt"),
+        }
+    }
+}
+
+impl Budget {
+    /// The largest loss in plain words, and what one change would do about it.
+    pub fn sentence(&self) -> String {
+        let Some(cause) = self.largest else {
+            return text("why-nothing-lost").to_owned();
+        };
+        let turns = decimal(self.loss(cause), 2);
+        let cost = match cause {
+            Cause::Closing => say!("why-closing-cost", turns = turns),
+            Cause::Tightness => say!("why-tightness-cost", turns = turns),
+            Cause::Opening => say!("why-opening-cost", turns = turns),
+            Cause::Tilt => say!("why-tilt-cost", turns = turns),
+        };
+        match &self.one_change {
+            Some(change) => say!(
+                "why-cost-and-change",
+                cost = cost,
+                change = change.sentence()
+            ),
+            None => say!("why-cost-at-best", cost = cost),
+        }
+    }
+}
+
+impl OneChange {
+    /// How it was, and what the change would have done to the whole jump; stands behind a colon.
+    pub fn sentence(&self) -> String {
+        let [from, to] = [self.from, self.to].map(|value| match self.parameter.kind() {
+            Kind::Share => decimal(100.0 * value, 0),
+            // Which way a body leans is not told.
+            Kind::Angle => decimal(value.abs().to_degrees(), 1),
+            Kind::Length | Kind::Mass | Kind::Rate | Kind::Time | Kind::Turns => decimal(value, 2),
+        });
+        let turns = more_or_fewer(self.turns_change);
+        remedy(self.parameter, [&from, &to], &turns)
+    }
+}
+
+fn more_or_fewer(turns_change: f64) -> String {
+    let turns = decimal(turns_change.abs(), 2);
+    if turns == decimal(0.0, 2) {
+        text("why-as-many-turns").to_owned()
+    } else if turns_change > 0.0 {
+        say!("why-turns-more", turns = turns)
+    } else {
+        say!("why-turns-fewer", turns = turns)
+    }
+}
+
+/// The budget under its published keys, for the command: turns, snake case.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct BudgetReport {
+    pub name: String,
+    pub ideal_turns: f64,
+    pub lost_by_closing_turns: f64,
+    pub lost_by_tightness_turns: f64,
+    pub lost_by_opening_turns: f64,
+    pub lost_by_tilt_turns: f64,
+    pub air_turns: f64,
+    pub pre_rotation_turns: f64,
+    pub turns: f64,
+    pub largest_loss: Option<Cause>,
+    pub one_change: Option<OneChange>,
+    pub sentence: String,
+}
+
+impl BudgetReport {
+    pub fn new(scenario: &Scenario, budget: &Budget) -> Self {
+        Self {
+            name: scenario.name.clone(),
+            ideal_turns: budget.ideal_turns,
+            lost_by_closing_turns: budget.loss(Cause::Closing),
+            lost_by_tightness_turns: budget.loss(Cause::Tightness),
+            lost_by_opening_turns: budget.loss(Cause::Opening),
+            lost_by_tilt_turns: budget.loss(Cause::Tilt),
+            air_turns: budget.air_turns,
+            pre_rotation_turns: budget.pre_rotation_turns,
+            turns: budget.turns,
+            largest_loss: budget.largest,
+            one_change: budget.one_change,
+            sentence: budget.sentence(),
+        }
+    }
+}

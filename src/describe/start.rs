@@ -1,0 +1,44 @@
+//! The starting points in words.
+
+use std::collections::BTreeMap;
+use std::sync::LazyLock;
+
+use crate::scenario::starts::{self, Start};
+use crate::words::Message;
+
+/// The messages of each, by its name: what it is called, and what is to be known of it.
+static MESSAGES: LazyLock<BTreeMap<&str, [Message; 2]>> = LazyLock::new(|| {
+    let of = |start: &Start| {
+        let message = |end| Message(format!("start-{}-{end}", start.name).leak());
+        (start.name, [message("name"), message("note")])
+    };
+    starts::all().iter().map(of).collect()
+});
+
+impl Start {
+    /// What it is called on the page; in its file it has one name, whatever is spoken.
+    pub fn label(&self) -> &'static str {
+        MESSAGES[self.name][0].text()
+    }
+
+    /// What is to be known of it.
+    pub fn note(&self) -> &'static str {
+        MESSAGES[self.name][1].text()
+    }
+}
+
+/// A jump's name as it is shown: that of a starting point in the language spoken, any other as it is.
+pub fn shown_name(name: &str) -> &str {
+    let mut starts = starts::all().iter();
+    starts
+        .find(|start| start.scenario.name == name)
+        .map_or(name, |start| start.label())
+}
+
+/// A jump's note as it is shown: that of a starting point in the language spoken, any other as it is.
+pub fn shown_note(note: &str) -> &str {
+    let mut starts = starts::all().iter();
+    starts
+        .find(|start| start.scenario.note == note)
+        .map_or(note, |start| start.note())
+}

@@ -1,0 +1,62 @@
+//! Numbers with their units.
+
+use crate::scenario::units::{Unit, UnitSign};
+use crate::words::{text, with_decimal_sign};
+
+impl UnitSign {
+    pub fn text(self) -> &'static str {
+        match self {
+            Self::Rpm => text("unit-rpm"),
+            Self::TurnsPerS => text("unit-turns-per-s"),
+            Self::DegPerS => text("unit-deg-per-s"),
+            Self::RadPerS => text("unit-rad-per-s"),
+            Self::Cm => text("unit-cm"),
+            Self::M => text("unit-m"),
+            Self::In => text("unit-in"),
+            Self::Kg => text("unit-kg"),
+            Self::Lb => text("unit-lb"),
+            Self::S => text("unit-s"),
+            Self::Deg => text("unit-deg"),
+            Self::Rad => text("unit-rad"),
+            Self::Turns => text("unit-turns"),
+            Self::Percent => text("unit-percent"),
+            Self::KgM2 => text("unit-kg-m2"),
+            Self::KgM2PerS => text("unit-kg-m2-per-s"),
+            Self::J => text("unit-j"),
+            Self::W => text("unit-w"),
+            Self::N => text("unit-n"),
+            Self::NM => text("unit-n-m"),
+            Self::NMPerKg => text("unit-n-m-per-kg"),
+            Self::Degrees => text("unit-degrees"),
+        }
+    }
+}
+
+impl Unit {
+    /// As it stands behind a number.
+    pub fn sign(&self) -> &'static str {
+        self.sign.text()
+    }
+
+    /// The number alone, without a negative zero.
+    pub fn number(&self, si: f64) -> String {
+        let shown = format!("{:.*}", self.decimals, self.from_si(si));
+        let zero = shown.trim_start_matches(['-', '0', '.']).is_empty();
+        with_decimal_sign(if zero {
+            shown.trim_start_matches('-').to_owned()
+        } else {
+            shown
+        })
+    }
+
+    /// Number and sign.
+    pub fn text(&self, si: f64) -> String {
+        let (number, sign) = (self.number(si), self.sign());
+        // The sign of an angle stands at the number.
+        if sign == "°" {
+            number + sign
+        } else {
+            format!("{number} {sign}")
+        }
+    }
+}
