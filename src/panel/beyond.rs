@@ -23,7 +23,7 @@ const BELOW: f32 = 3.0 * TOUCH;
 /// nothing is.
 pub fn under_turns(ui: &mut Ui, session: &Session) {
     let respects = session.beyond_seen();
-    let units = &session.units;
+    let units = session.units();
     let width = ui.available_width();
     let Some(said) = beyond::short(respects, units) else {
         let height = steady_height(ui, session, STEADY, 0.0);
@@ -84,7 +84,7 @@ pub fn steady_height(ui: &Ui, session: &Session, name: &str, goal: f32) -> f32 {
 
 /// On a card or under a name: what is beyond, in as many lines as it takes; nothing where nothing is.
 pub fn line(ui: &mut Ui, session: &Session, respects: &[Respect]) {
-    if let Some(said) = beyond::short(respects, &session.units) {
+    if let Some(said) = beyond::short(respects, session.units()) {
         ui.label(RichText::new(said).size(15.0).color(VERMILION.get()));
     }
 }
@@ -93,7 +93,7 @@ pub fn line(ui: &mut Ui, session: &Session, respects: &[Respect]) {
 pub fn lines(ui: &mut Ui, session: &Session, respects: &[Respect]) {
     line(ui, session, respects);
     if !respects.is_empty() {
-        small(ui, &beyond::meaning(respects, &session.units));
+        small(ui, &beyond::meaning(respects, session.units()));
     }
 }
 
