@@ -8,8 +8,7 @@ use super::Session;
 use super::stepping::moved;
 use crate::scenario::Scenario;
 use crate::scenario::parameter::Kind;
-use crate::scenario::setting::Refused;
-use crate::scenario::uncertainty::{Range, UncertainInput, Uncertainty};
+use crate::scenario::uncertainty::{Range, RefusedHalfWidth, UncertainInput, Uncertainty};
 use crate::scenario::units::Unit;
 
 /// What survives a reload.
@@ -30,7 +29,7 @@ fn still_meant<'de, D: Deserializer<'de>>(from: D) -> Result<BTreeMap<String, f6
 }
 
 impl UncertaintyInputs {
-    fn half_widths(&self, scenario: &Scenario) -> Result<Uncertainty, Refused> {
+    fn half_widths(&self, scenario: &Scenario) -> Result<Uncertainty, RefusedHalfWidth> {
         let mut half_widths = Uncertainty::usual(scenario);
         for (key, value) in &self.own {
             half_widths.set(key, &value.to_string())?;
@@ -39,7 +38,7 @@ impl UncertaintyInputs {
     }
 
     /// Whether what was kept may be.
-    pub fn check(&self, scenario: &Scenario) -> Result<(), Refused> {
+    pub fn check(&self, scenario: &Scenario) -> Result<(), RefusedHalfWidth> {
         self.half_widths(scenario).map(|_| ())
     }
 
