@@ -58,7 +58,7 @@ fn stepping_asks_for_nothing() {
     let scenario = &starts::all()[0].scenario;
     let (takeoff, _) = Plan::new(scenario.plan_spec()).at(0.0, f64::INFINITY);
     let body = Body::new(scenario.body_spec());
-    let mut live = LiveFlight::new(body, &takeoff, &scenario.launch(), scenario.turning);
+    let mut live = LiveFlight::launched(body, &takeoff, &scenario.launch(), scenario.turning);
     let (asked, landed) = counted(|| {
         live.aim_all(&Posture::STANDING, 0.2)
             .expect("a posture and a fair time");

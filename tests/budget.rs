@@ -186,7 +186,7 @@ proptest! {
         let (landing, _) = plan.at(1e3, plan.closed_s());
         let high = Launch { jump_height_m: 50.0, ..launch };
         let body = Body::new(scenario.body_spec());
-        let mut live = LiveFlight::new(body, &closed, &high, scenario.turning);
+        let mut live = LiveFlight::launched(body, &closed, &high, scenario.turning);
         live.step(flight.open_s);
         live
             .aim_all(&landing, scenario.open_time_s)

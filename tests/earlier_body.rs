@@ -72,7 +72,7 @@ fn links_open_and_say_so_once() {
 fn a_collection_says_so_once_however_many_there_are() {
     let mut session = Session::default();
     session.open_text(COLLECTION);
-    let names: Vec<_> = session.keeping().collection().entries().iter().collect();
+    let names: Vec<_> = session.library().collection().entries().iter().collect();
     let names: Vec<_> = names.iter().map(|entry| &*entry.scenario.name).collect();
     assert_eq!(names, ["Attempt 1", "Attempt 2", "Attempt 3"]);
     let added = "3 jumps of this file are among the kept ones now.";
@@ -100,16 +100,18 @@ fn the_last_visit_and_the_kept_jumps_say_so_once_together() {
     let reference = session.reference().expect("it was kept");
     assert_eq!(reference.which, Which::Start("four-turns".to_owned()));
     assert!(session.range().is_some() && !session.greets());
-    assert_eq!(session.keeping().collection().entries().len(), 3);
+    assert_eq!(session.library().collection().entries().len(), 3);
     assert_eq!(session.notice(), Some(SINCE_THE_VISIT));
-    assert!(session.kept_changes() > 0, "they are to be kept anew");
+    let anew = Session::default().restore_kept_jumps(KEPT_JUMPS);
+    assert_eq!(anew, Ok(true), "they are to be kept anew");
     session.dismiss();
     session.report_earlier_body();
     assert_eq!(session.notice(), None);
 
     let again = started(&session.keep(), &session.kept_jumps(), None);
     assert_eq!(again.notice(), None);
-    assert_eq!(again.kept_changes(), 0);
+    let anew = Session::default().restore_kept_jumps(&session.kept_jumps());
+    assert_eq!(anew, Ok(false));
     assert_eq!(again.keep(), session.keep());
 
     for (visit, kept_jumps) in [

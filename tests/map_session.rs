@@ -95,9 +95,9 @@ fn the_jump_moves_on_the_map() {
     let mut session = asked();
     complete(&mut session);
     let before = picture(&session).clone();
-    let revision = session.revision();
+    let generation = session.generation();
     session.put_on_map([0.25, 0.75]);
-    assert_eq!(session.revision(), revision + 1, "one flight");
+    assert_eq!(session.generation(), generation + 1, "one flight");
     let [rate, height] = numbers(&session);
     let rpm = RateUnit::Rpm.unit();
     assert!(

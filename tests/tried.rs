@@ -42,9 +42,9 @@ fn what_was_set_by_hand_goes_back_with_the_try() {
 #[test]
 fn what_changes_nothing_is_no_try() {
     let mut session = Session::default();
-    let revision = session.revision();
+    let generation = session.generation();
     session.try_on(|_| ());
-    assert_eq!((session.tried(), session.revision()), (0, revision));
+    assert_eq!((session.tried(), session.generation()), (0, generation));
 }
 
 #[test]

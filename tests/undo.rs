@@ -281,7 +281,7 @@ fn a_new_change_drops_what_was_undone() {
 fn a_renamed_attempt_comes_back_by_its_new_name() {
     let mut session = Session::default();
     session.keep_jump();
-    let id = session.keeping().collection().entries()[0].id;
+    let id = session.library().collection().entries()[0].id;
     session.set_reference(Which::Kept(id));
     session.clear_reference();
     session.rename_kept(id, "Monday");

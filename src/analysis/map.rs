@@ -146,6 +146,19 @@ pub struct TurnMap {
     rows: Vec<Option<Arc<PlanTable>>>,
 }
 
+/// What a map over two numbers depends on: all of a scenario but these two, and what it is called.
+pub fn depends_on(scenario: &Scenario, axes: &[Axis; 2]) -> Scenario {
+    let mut rest = Scenario {
+        name: String::new(),
+        note: String::new(),
+        ..scenario.clone()
+    };
+    for axis in axes {
+        axis.parameter.hold(&mut rest, axis.from);
+    }
+    rest
+}
+
 impl TurnMap {
     /// Of this jump, nothing flown yet. Two different numbers.
     pub fn new(scenario: &Scenario, x: Axis, y: Axis) -> Result<Self, RefusedAxis> {
@@ -170,19 +183,6 @@ impl TurnMap {
 
     pub const fn y(&self) -> &Axis {
         &self.y
-    }
-
-    /// Whether this is still the map of a scenario: one that differs in nothing but the two numbers
-    /// of its axes, and perhaps in what it is called.
-    pub fn is_of(&self, scenario: &Scenario) -> bool {
-        let mut same = scenario.clone();
-        for axis in [&self.x, &self.y] {
-            let parameter = axis.parameter;
-            parameter.hold(&mut same, parameter.get(&self.scenario));
-        }
-        same.name.clone_from(&self.scenario.name);
-        same.note.clone_from(&self.scenario.note);
-        same == self.scenario
     }
 
     /// Whether every node has been flown.

@@ -7,18 +7,18 @@ use bevy::prelude::*;
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 
+use super::dom;
 use super::panels::PageCommandSent;
 use super::wake::wake;
-use super::{dom, language};
 use crate::panel::PageCommand;
-use crate::session::Session;
+use crate::session::{Document, Session};
 use crate::words::text;
 
 pub fn plugin(app: &mut App) {
     listen();
     app.init_resource::<Offered>()
         .add_systems(PreUpdate, (take_in, grant))
-        .add_systems(Last, (stand_by.run_if(language::changed), withdraw).chain());
+        .add_systems(Last, withdraw);
 }
 
 thread_local! {
@@ -31,14 +31,9 @@ enum News {
     Copied,
 }
 
-/// What the link in the address was made of, by [`made_of`]; none when there is none.
+/// What the link in the address leads to; none when there is none.
 #[derive(Resource, Default)]
-pub struct Offered(Option<[u64; 2]>);
-
-/// The flight and the attempt beside it.
-fn made_of(session: &Session) -> [u64; 2] {
-    [session.revision(), session.reference_changes()]
-}
+pub struct Offered(Option<Document>);
 
 /// Opens what the page's address holds.
 pub fn restore(session: &mut Session) {
@@ -113,7 +108,7 @@ fn grant(
             session.say(text("page-no-link"));
             continue;
         };
-        offered.0 = Some(made_of(&session));
+        offered.0 = Some(session.document().clone());
         // A browser may ask the user first whether copying is allowed, and never say what came of it.
         session.say(text("page-link-offered"));
         copy(&address);
@@ -141,17 +136,10 @@ fn copy(link: &str) {
     refused.forget();
 }
 
-/// In another language it is the same jump still.
-fn stand_by(session: Res<Session>, mut offered: ResMut<Offered>) {
-    offered.0 = offered.0.map(|_| made_of(&session));
-}
-
 /// Takes the link out of the address once the jump is no longer the one in it.
 pub fn withdraw(session: Res<Session>, mut offered: ResMut<Offered>) {
-    if offered
-        .0
-        .is_some_and(|offered| offered != made_of(&session))
-    {
+    let leads_elsewhere = |offered: &Document| offered != session.document();
+    if offered.0.as_ref().is_some_and(leads_elsewhere) {
         offered.0 = None;
         set_fragment(None);
     }

@@ -1,10 +1,9 @@
-//! Real buttons, sliders and fields of the page for everything on the canvas that can be touched: for the
-//! keyboard, and for screen readers (WAI-ARIA by way of the elements' own roles).
+//! An HTML element for each control on the canvas, so that keyboards and screen readers find it
+//! (WAI-ARIA, by the elements' own roles).
 //!
-//! They lie over the canvas where their twins are drawn, unseen but for the mark of the one that
-//! has the keyboard, and let every finger through. What they are follows the panels' own account of
-//! themselves, frame by frame; what is done to them goes back as the same requests that AccessKit
-//! makes elsewhere.
+//! The elements lie over the controls, invisible but for the focus ring, and let touches through to the
+//! canvas. They are updated from the AccessKit tree that egui makes of the panels; what is done to them
+//! goes back to egui as AccessKit's requests.
 
 use std::cell::RefCell;
 use std::collections::BTreeMap;
@@ -26,32 +25,32 @@ use crate::session::Session;
 
 pub fn plugin(app: &mut App) {
     listen();
-    app.init_non_send::<Mirror>()
-        .add_systems(Startup, pass_by_canvas)
+    app.init_non_send::<Elements>()
+        .add_systems(Startup, skip_canvas)
         .add_systems(
             PreUpdate,
-            hand_in
+            send_events
                 .after(EguiPreUpdateSet::ProcessInput)
                 .before(EguiPreUpdateSet::BeginPass),
         )
-        .add_systems(Last, follow);
+        .add_systems(Last, update);
 }
 
-/// The element that holds them all.
-const PLACE: &str = "controls";
+/// Of the element that all of them are in.
+const CONTAINER_ID: &str = "controls";
 
-/// While something moves they follow as often as this.
-const WHILE_MOVING: Duration = Duration::from_millis(200);
+/// How often they are updated while something moves.
+const UPDATE_INTERVAL: Duration = Duration::from_millis(200);
 
-/// Which widget an element stands for.
-const NODE: &str = "data-node";
+/// The attribute with the id of the AccessKit node that an element stands for.
+const NODE_ATTRIBUTE: &str = "data-node";
 
 thread_local! {
-    /// What has been done to the elements and not been handed to the panels yet.
-    static DONE: RefCell<Vec<Event>> = const { RefCell::new(Vec::new()) };
+    /// Events of the elements that the panels have not had yet.
+    static PENDING: RefCell<Vec<Event>> = const { RefCell::new(Vec::new()) };
 }
 
-/// One widget, as it is told.
+/// A control, as AccessKit describes it.
 #[derive(Debug, Clone, PartialEq)]
 struct Control {
     id: NodeId,
@@ -88,42 +87,42 @@ struct Scale {
 }
 
 #[derive(Default)]
-struct Mirror {
+struct Elements {
     shown: Vec<Control>,
     elements: BTreeMap<NodeId, Element>,
 }
 
 /// The canvas itself is nothing for the keyboard to stop at: everything on it has its element. It is
 /// made a stop when the app gets its window.
-fn pass_by_canvas() {
+fn skip_canvas() {
     let canvas = dom::element("stage").and_then(|canvas| canvas.dyn_into::<HtmlElement>().ok());
     if let Some(canvas) = canvas {
         canvas.set_tab_index(-1);
     }
 }
 
-/// Hears what is done to any of the elements.
+/// Listens to the events of all the elements.
 fn listen() {
-    let Some(place) = dom::element(PLACE) else {
+    let Some(place) = dom::element(CONTAINER_ID) else {
         return;
     };
-    let heard = Closure::<dyn FnMut(web_sys::Event)>::new(move |event: web_sys::Event| {
-        if let Some(done) = done(&event) {
-            DONE.with_borrow_mut(|all| all.extend(done));
+    let listener = Closure::<dyn FnMut(web_sys::Event)>::new(move |event: web_sys::Event| {
+        if let Some(events) = translate(&event) {
+            PENDING.with_borrow_mut(|all| all.extend(events));
             // It happens while nothing moves: the app has to be woken to look.
             wake();
         }
     });
     for name in ["click", "input", "change", "focusin", "keydown"] {
         place
-            .add_event_listener_with_callback(name, heard.as_ref().unchecked_ref())
+            .add_event_listener_with_callback(name, listener.as_ref().unchecked_ref())
             .ok();
     }
-    heard.forget();
+    listener.forget();
     let pressed = Closure::<dyn FnMut(KeyboardEvent)>::new(|event: KeyboardEvent| {
         if let Some(key) = undo_key(&event) {
             event.prevent_default();
-            DONE.with_borrow_mut(|all| all.push(key));
+            PENDING.with_borrow_mut(|all| all.push(key));
             wake();
         }
     });
@@ -161,10 +160,10 @@ fn undo_key(event: &KeyboardEvent) -> Option<Event> {
     })
 }
 
-/// What an event of the page means to the panels.
-fn done(event: &web_sys::Event) -> Option<Vec<Event>> {
+/// The events of egui that an event of an element means.
+fn translate(event: &web_sys::Event) -> Option<Vec<Event>> {
     let element: Element = event.target()?.dyn_into().ok()?;
-    let node = NodeId(element.get_attribute(NODE)?.parse().ok()?);
+    let node = NodeId(element.get_attribute(NODE_ATTRIBUTE)?.parse().ok()?);
     let ask = |action, data| {
         Event::AccessKitActionRequest(ActionRequest {
             action,
@@ -213,22 +212,21 @@ fn done(event: &web_sys::Event) -> Option<Vec<Event>> {
     }
 }
 
-/// Hands what has been done to the panels.
-fn hand_in(mut inputs: Query<&mut EguiInput>) {
-    let done = DONE.take();
-    if done.is_empty() {
+/// Hands the events to the panels.
+fn send_events(mut inputs: Query<&mut EguiInput>) {
+    let events = PENDING.take();
+    if events.is_empty() {
         return;
     }
     for mut input in &mut inputs {
-        input.events.extend(done.iter().cloned());
+        input.events.extend(events.iter().cloned());
     }
 }
 
-/// Brings the elements up to date with the panels. While something moves not in every frame, and in
-/// between the panels give no account of themselves.
-fn follow(
+/// Updates the elements. While something moves not in every frame; AccessKit is off in between.
+fn update(
     mut contexts: Query<(&EguiOutput, &mut EguiContext)>,
-    mut mirror: NonSendMut<Mirror>,
+    mut elements: NonSendMut<Elements>,
     session: Res<Session>,
     time: Res<Time<Real>>,
     mut next: Local<Duration>,
@@ -247,10 +245,10 @@ fn follow(
             context.request_repaint();
             continue;
         };
-        *next = time.elapsed() + WHILE_MOVING;
+        *next = time.elapsed() + UPDATE_INTERVAL;
         let controls = controls(update, f64::from(context.zoom_factor()));
-        if mirror.shown != controls {
-            mirror.show(controls);
+        if elements.shown != controls {
+            elements.show(controls);
         }
     }
 }
@@ -306,13 +304,15 @@ impl Control {
         };
         let element = dom::document()?.create_element(name).ok()?;
         element.set_attribute("type", kind).ok()?;
-        element.set_attribute(NODE, &self.id.0.to_string()).ok()?;
+        element
+            .set_attribute(NODE_ATTRIBUTE, &self.id.0.to_string())
+            .ok()?;
         place.append_child(&element).ok()?;
         Some(element)
     }
 
-    /// Tells the element what differs from what it was.
-    fn tell(&self, element: &Element, before: Option<&Self>) -> Option<()> {
+    /// Updates what differs from what it was.
+    fn update(&self, element: &Element, before: Option<&Self>) -> Option<()> {
         let changed = |of: fn(&Self) -> Option<String>| {
             let now = of(self);
             (before.map(of) != Some(now.clone())).then_some(now)
@@ -378,13 +378,13 @@ impl Scale {
     }
 }
 
-impl Mirror {
+impl Elements {
     fn show(&mut self, controls: Vec<Control>) {
-        let Some(place) = dom::element(PLACE) else {
+        let Some(place) = dom::element(CONTAINER_ID) else {
             return;
         };
         let shown = std::mem::take(&mut self.shown);
-        let abandoned = self.abandoned(&shown, &controls);
+        let lost_focus = self.lost_focus(&shown, &controls);
         self.elements.retain(|id, element| {
             let stays = controls.iter().any(|control| control.id == *id);
             if !stays {
@@ -400,19 +400,19 @@ impl Mirror {
             let Some(element) = known.or_else(|| control.build(&place)) else {
                 continue;
             };
-            control.tell(&element, before.get(&control.id));
-            follow_on(&place, &element, last.as_ref());
+            control.update(&element, before.get(&control.id));
+            place_after(&place, &element, last.as_ref());
             self.elements.insert(control.id, element.clone());
             last = Some(element);
         }
-        if let Some(place) = abandoned {
-            self.go_on(&controls, &before, place);
+        if let Some(place) = lost_focus {
+            self.move_focus(&controls, &before, place);
         }
         self.shown = controls;
     }
 
-    /// Where the control stood that had the keyboard, if it is there no longer.
-    fn abandoned(&self, before: &[Control], now: &[Control]) -> Option<usize> {
+    /// The index of the control that had the focus, if it is there no longer.
+    fn lost_focus(&self, before: &[Control], now: &[Control]) -> Option<usize> {
         let active = dom::document()?.active_element()?;
         let place = before
             .iter()
@@ -421,8 +421,8 @@ impl Mirror {
         (!stays).then_some(place)
     }
 
-    /// Gives the keyboard to a field that has just been opened, or to what stands there now.
-    fn go_on(&self, now: &[Control], before: &BTreeMap<NodeId, Control>, place: usize) {
+    /// Focuses a field that has just been opened, or what is there now.
+    fn move_focus(&self, now: &[Control], before: &BTreeMap<NodeId, Control>, place: usize) {
         let opened = now.iter().find(|control| {
             let is_field = matches!(&control.kind, Kind::Field(field) if !field.is_number);
             is_field && !before.contains_key(&control.id)
@@ -435,9 +435,9 @@ impl Mirror {
     }
 }
 
-/// Puts an element behind another one, or first, where it does not stand there already: one that is
-/// moved loses the keyboard.
-fn follow_on(place: &Element, element: &Element, last: Option<&Element>) {
+/// Puts an element after another one, or first, unless it is there already: an element that is moved
+/// loses the focus.
+fn place_after(place: &Element, element: &Element, last: Option<&Element>) {
     let next = match last {
         Some(last) => last.next_element_sibling(),
         None => place.first_element_child(),

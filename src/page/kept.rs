@@ -4,8 +4,7 @@ use bevy::prelude::*;
 use web_sys::Storage;
 
 use super::{address, dom};
-use crate::scenario::units::Units;
-use crate::session::Session;
+use crate::session::{Session, VisitState};
 use crate::words;
 
 const NAME: &str = "turns-aloft/session";
@@ -27,9 +26,16 @@ pub fn restore(session: &mut Session) {
 }
 
 /// Keeps the session once it has come to rest after a change.
-fn keep(mut session: ResMut<Session>, mut last: Local<Option<Mark>>, mut warned: Local<bool>) {
-    let mark = (session.revision(), session.changes(), session.units);
-    if session.is_dragging() || *last == Some(mark) {
+fn keep(
+    mut session: ResMut<Session>,
+    mut last: Local<Option<VisitState>>,
+    mut warned: Local<bool>,
+) {
+    if session.is_dragging() {
+        return;
+    }
+    let state = Some(session.visit_state());
+    if *last == state {
         return;
     }
     let text = session.keep();
@@ -43,8 +49,5 @@ fn keep(mut session: ResMut<Session>, mut last: Local<Option<Mark>>, mut warned:
         *warned = true;
         session.say(words::text("page-keeps-nothing"));
     }
-    *last = Some(mark);
+    *last = state;
 }
-
-/// What tells one state to keep from another: the flight's revision, other changes, the units.
-type Mark = (u64, u64, Units);

@@ -1,6 +1,7 @@
 //! The kept jumps in the browser's own storage, which all pages of Turns Aloft share.
 
 use std::cell::Cell;
+use std::sync::Arc;
 
 use bevy::prelude::*;
 use wasm_bindgen::JsCast;
@@ -12,6 +13,7 @@ use super::kept::storage;
 use super::wake::wake;
 use crate::say;
 use crate::session::Session;
+use crate::session::collection::Collection;
 use crate::session::collection::kept::Unreadable;
 use crate::words;
 
@@ -30,8 +32,8 @@ thread_local! {
 pub struct KeptStorage {
     /// As last read or written.
     text: Option<String>,
-    /// The session's changes of the kept jumps that are in the storage.
-    changes: u64,
+    /// The jumps that are in the storage, as far as they can be; none where it has them in an older form.
+    kept: Option<Arc<Collection>>,
     /// Why nothing may be written: what stands there belongs to somebody else.
     closed: Option<String>,
     /// Still to be said.
@@ -45,7 +47,10 @@ pub fn plugin(app: &mut App) {
 
 /// Takes up the jumps kept by earlier visits.
 pub fn restore(session: &mut Session) -> KeptStorage {
-    let mut kept_storage = KeptStorage::default();
+    let mut kept_storage = KeptStorage {
+        kept: Some(Arc::clone(session.library().collection())),
+        ..KeptStorage::default()
+    };
     if let Some(storage) = storage() {
         kept_storage.read(&storage, session);
     }
@@ -63,7 +68,10 @@ impl KeptStorage {
             return;
         }
         match session.restore_kept_jumps(&text) {
-            Ok(()) => self.closed = None,
+            Ok(is_older) => {
+                self.closed = None;
+                self.kept = (!is_older).then(|| Arc::clone(session.library().collection()));
+            }
             Err(why @ Unreadable::Newer(_)) => {
                 let why = why.to_string();
                 self.news = Some(say!("page-not-opened", why = why.as_str()));
@@ -142,10 +150,12 @@ fn follow(mut session: ResMut<Session>, mut kept_storage: ResMut<KeptStorage>) {
 /// Keeps every change of the kept jumps at once.
 fn keep(mut session: ResMut<Session>, mut kept_storage: ResMut<KeptStorage>) {
     kept_storage.tell(&mut session);
-    if kept_storage.changes == session.kept_changes() {
+    let kept = session.library().collection();
+    let is_kept = |it: &Arc<Collection>| Arc::ptr_eq(it, kept) || it == kept;
+    if kept_storage.kept.as_ref().is_some_and(is_kept) {
         return;
     }
-    kept_storage.changes = session.kept_changes();
+    kept_storage.kept = Some(Arc::clone(kept));
     if let Err(why) = kept_storage.write(session.kept_jumps()) {
         session.say(why);
     }

@@ -82,5 +82,5 @@ pub fn run() {
 /// CSS pixels.
 #[wasm_bindgen]
 pub fn touch_targets() -> String {
-    panel::targets::json()
+    panel::touch_targets::json()
 }

@@ -3,15 +3,14 @@
 use egui::scroll_area::ScrollBarVisibility;
 use egui::text::LayoutJob;
 use egui::{
-    self, Align2, Popup, PopupCloseBehavior, Pos2, Rect, Response, ScrollArea, Stroke, Ui, Vec2,
-    WidgetText, pos2, vec2,
+    Align2, Painter, Popup, PopupCloseBehavior, Pos2, Rect, Response, RichText, ScrollArea, Shape,
+    Stroke, Ui, Vec2, pos2, vec2,
 };
 
-use super::choice;
+use super::controls::{Button, choice, menu_item};
 use super::layout::Layout;
 use super::style::{self, APART, ICE, INK, NEAR, SLATE, SNOW, TOUCH};
-use super::transport::{button, labelled};
-use super::{accessibility, targets, undo};
+use super::undo;
 use crate::appearance::{Light, choose, chosen as look_chosen};
 use crate::describe::start::shown_name;
 use crate::say;
@@ -75,11 +74,12 @@ pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageC
         right -= width + NEAR;
         own
     };
-    let settings = button(ui, "Units", from_right(), false);
-    accessibility::button(&settings, text("panel-settings"));
-    gear(ui, settings.rect.center());
-    let share = labelled(ui, "Share", text("panel-share"), from_right(), false);
-    let open = labelled(ui, "Open", text("panel-open"), from_right(), false);
+    let settings = Button::drawn("Units", text("panel-settings"), |painter, rect, _| {
+        gear(painter, rect.center());
+    });
+    let settings = settings.show(ui, from_right());
+    let share = Button::text("Share", text("panel-share")).show(ui, from_right());
+    let open = Button::text("Open", text("panel-open")).show(ui, from_right());
     if layout.undo_in_bar() {
         right -= undo::WIDTH;
         undo::row(ui, session, pos2(right, inside.top()));
@@ -109,9 +109,7 @@ fn share_menu(response: &Response, two: bool) -> Option<PageCommand> {
     let mut command = None;
     Popup::menu(response).width(240.0).gap(4.0).show(|ui| {
         for (way, name, label) in ways {
-            let row = ui.add_sized(vec2(228.0, TOUCH), egui::Button::new(label).frame(false));
-            targets::note(name, row.rect);
-            if row.clicked() {
+            if menu_item(ui, name, label, 228.0, false).clicked() {
                 command = Some(way);
             }
         }
@@ -121,9 +119,9 @@ fn share_menu(response: &Response, two: bool) -> Option<PageCommand> {
 
 /// The name of what is open, and behind it the list of starting points.
 fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
-    let response = button(ui, "starts", rect, false);
     let name = shown_name(&session.scenario().name);
-    accessibility::button(&response, &say!("panel-starts-open", name = name));
+    let accessible_name = say!("panel-starts-open", name = name);
+    let response = Button::drawn("starts", &accessible_name, |_, _, _| ()).show(ui, rect);
     let painter = ui
         .painter()
         .with_clip_rect(Rect::from_min_max(rect.min, rect.max - vec2(28.0, 0.0)));
@@ -133,28 +131,24 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
         name.to_owned()
     };
     let width = rect.width() - 44.0;
-    let size = style::fitting(ui, &shown, 17.0, width).max(LEAST);
+    let size = style::fitting(ui.painter(), &shown, 17.0, width).max(LEAST);
     let mut job = LayoutJob::simple(shown, style::bold(size), INK.get(), width);
     job.wrap.max_rows = 2;
     let shown = painter.layout_job(job);
     let at = rect.left_center() + vec2(12.0, -0.5 * shown.size().y);
     painter.galley(at, shown, INK.get());
     let tip = rect.right_center() - vec2(16.0, -3.0);
-    ui.painter().add(egui::Shape::convex_polygon(
+    ui.painter().add(Shape::convex_polygon(
         vec![tip, tip + vec2(-6.0, -8.0), tip + vec2(6.0, -8.0)],
         SLATE.get(),
         Stroke::NONE,
     ));
     Popup::menu(&response).width(WIDE).gap(4.0).show(|ui| {
-        ui.label(egui::RichText::new(text("panel-starts-invented")).color(SLATE.get()));
+        ui.label(RichText::new(text("panel-starts-invented")).color(SLATE.get()));
         scrolling(ui, &response, |ui| {
             for start in starts::all() {
-                let label = WidgetText::from(start.label());
-                let row = ui.add_sized(
-                    vec2(WIDE - 12.0, TOUCH),
-                    egui::Button::new(label).frame(false),
-                );
-                targets::note(&format!("start:{}", start.name), row.rect);
+                let name = format!("start:{}", start.name);
+                let row = menu_item(ui, &name, start.label(), WIDE - 12.0, false);
                 if row.clicked() {
                     session.open(start.scenario.clone());
                 }
@@ -192,7 +186,7 @@ fn scrolling(ui: &mut Ui, below: &Response, add: impl FnOnce(&mut Ui)) {
 fn language(ui: &mut Ui, session: &mut Session) {
     ui.label(text("panel-language"));
     let languages = Language::ALL.map(|it| (it, it.tag(), it.name()));
-    if let Some(language) = choice::of(ui, "language", words::language(), &languages) {
+    if let Some(language) = choice(ui, "language", words::language(), &languages) {
         words::set_language(language);
         session.retranslate();
         // What stands above has been drawn in the language before.
@@ -203,17 +197,17 @@ fn language(ui: &mut Ui, session: &mut Session) {
 fn units(ui: &mut Ui, units: &mut Units) {
     ui.label(text("panel-unit-of-rate"));
     let rates = RATES.map(|(unit, name)| (unit, name, unit.unit().sign()));
-    if let Some(rate) = choice::of(ui, "rate unit", units.rate, &rates) {
+    if let Some(rate) = choice(ui, "rate unit", units.rate, &rates) {
         units.rate = rate;
     }
     ui.label(text("panel-unit-of-length"));
     let lengths = LENGTHS.map(|(unit, name)| (unit, name, unit.unit().sign()));
-    if let Some(length) = choice::of(ui, "length unit", units.length, &lengths) {
+    if let Some(length) = choice(ui, "length unit", units.length, &lengths) {
         units.length = length;
     }
     ui.label(text("panel-unit-of-mass"));
     let masses = MASSES.map(|(unit, name)| (unit, name, unit.unit().sign()));
-    if let Some(mass) = choice::of(ui, "mass unit", units.mass, &masses) {
+    if let Some(mass) = choice(ui, "mass unit", units.mass, &masses) {
         units.mass = mass;
     }
 }
@@ -227,7 +221,7 @@ fn appearance(ui: &mut Ui) {
         (Some(Light::Day), "day", text("panel-light-day")),
         (Some(Light::Night), "night", text("panel-light-night")),
     ];
-    if let Some(light) = choice::of(ui, "light", chosen.light, &lights) {
+    if let Some(light) = choice(ui, "light", chosen.light, &lights) {
         chosen.light = light;
     }
     ui.label(text("panel-type"));
@@ -235,16 +229,15 @@ fn appearance(ui: &mut Ui) {
         (false, "usual", text("panel-type-usual")),
         (true, "large", text("panel-type-large")),
     ];
-    if let Some(large) = choice::of(ui, "type", chosen.large, &sizes) {
+    if let Some(large) = choice(ui, "type", chosen.large, &sizes) {
         chosen.large = large;
     }
     choose(chosen);
 }
 
 /// The sign of what can be set, drawn: it has to be found in a language that one cannot read.
-fn gear(ui: &Ui, at: Pos2) {
+fn gear(painter: &Painter, at: Pos2) {
     const TEETH: u32 = 8;
-    let painter = ui.painter();
     for tooth in 0..TEETH {
         let way = Vec2::angled(tooth as f32 / TEETH as f32 * std::f32::consts::TAU);
         painter.line_segment(

@@ -6,12 +6,11 @@ use egui_plot::{
     HLine, Line, LineStyle, Plot, PlotBounds, PlotPoint, PlotPoints, PlotUi, Span, VLine,
 };
 
-use super::accessibility::Scale;
+use super::controls::{Scale, slider};
 use super::style::{
     self, AMBER, APART, CLOSING, FROST, Hue, INK, NEAR, OPENING, REFERENCE, SLATE, SNOW, TEAL,
     TIGHT, VIOLET,
 };
-use super::{accessibility, targets};
 use crate::physics::efforts::{GROUPS, JointGroup};
 use crate::physics::flight::FlightSample;
 use crate::say;
@@ -79,7 +78,6 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     let across = session.reference().is_some() && height - 3.0 < LOW;
     let names = if across { TWO_ACROSS } else { NAMES };
     let (names, line) = rect.split_left_right_at_x(rect.left() + names);
-    targets::note("charts", line);
     let now = session.now();
     for (i, curve) in CURVES.iter().enumerate() {
         let top = rect.top() + height * i as f32;
@@ -93,12 +91,11 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         }
     }
     ticks(ui, session, line);
-    scrub(ui, session, line, text("panel-time-on-charts"));
+    scrub(ui, session, "charts", line, text("panel-time-on-charts"));
 }
 
 /// A bare time line to scrub on, where there is no room for curves.
 pub fn time_line(ui: &mut Ui, session: &mut Session, rect: Rect) {
-    targets::note("time line", rect);
     let x = |t_s: f64| x_of(session, rect, t_s);
     let painter = ui.painter();
     let band = rect.shrink2(vec2(0.0, 10.0));
@@ -113,7 +110,7 @@ pub fn time_line(ui: &mut Ui, session: &mut Session, rect: Rect) {
         rect.y_range(),
         Stroke::new(3.0, AMBER.get()),
     );
-    scrub(ui, session, rect, text("panel-time-in-flight"));
+    scrub(ui, session, "time line", rect, text("panel-time-in-flight"));
 }
 
 /// Where a time is on a time line; both touch-downs are on it.
@@ -313,7 +310,7 @@ pub fn torques(ui: &mut Ui, session: &Session) {
             joints = group_text(group),
             torque = NEWTON_METRES.text(now.largest_torque_n_m(group.segments()))
         );
-        let size = style::fitting_text(ui, &said, 14.0, width - 18.0 - 2.0 * NEAR);
+        let size = style::fitting_text(ui.painter(), &said, 14.0, width - 18.0 - 2.0 * NEAR);
         ui.painter().text(
             at + vec2(18.0 + NEAR, 0.0),
             Align2::LEFT_CENTER,
@@ -432,25 +429,31 @@ fn ticks(ui: &Ui, session: &Session, rect: Rect) {
     );
 }
 
-fn scrub(ui: &Ui, session: &mut Session, rect: Rect, said: &str) {
-    let response = ui.interact(rect, ui.id().with("scrub"), Sense::click_and_drag());
-    if let Some(t_s) = accessibility::set_to(ui, &response) {
-        session.scrub(t_s);
-    }
-    let end_s = session.end_s();
-    let t_s = session.playhead_s().clamp(0.0, end_s);
-    let scale = Scale {
-        value: t_s,
-        least: 0.0,
-        most: end_s,
-        step: FRAME_S,
-        text: format!("{} s, {}", decimal(t_s, 2), phase(session)),
-    };
-    accessibility::slider(ui, &response, said, &scale);
+/// The slider of the playhead, as large as what it is moved on.
+fn scrub(ui: &Ui, session: &mut Session, name: &str, rect: Rect, accessible_name: &str) {
+    let response = slider(
+        ui,
+        name,
+        rect,
+        accessible_name,
+        session,
+        Session::scrub,
+        |session| {
+            let most = session.end_s();
+            let value = session.playhead_s().clamp(0.0, most);
+            Scale {
+                value,
+                least: 0.0,
+                most,
+                step: FRAME_S,
+                text: format!("{} s, {}", decimal(value, 2), phase(session)),
+            }
+        },
+    );
     if (response.dragged() || response.clicked())
         && let Some(at) = response.interact_pointer_pos()
     {
         let share = f64::from((at.x - rect.left()) / rect.width());
-        session.scrub(share * end_s);
+        session.scrub(share * session.end_s());
     }
 }

@@ -3,25 +3,27 @@
 mod kept;
 mod table;
 
-use egui::{Align2, Color32, FontId, Rect, Response, RichText, Sense, Ui, pos2, vec2};
+use egui::text::LayoutJob;
+use egui::{Align2, Color32, FontId, Painter, Rect, Response, RichText, Sense, Ui, pos2, vec2};
 
 use super::bar::PageCommand;
 use super::beyond::{self, in_row};
-use super::parts::{card, heading, small};
-use super::style::{self, APART, INK, NEAR, ON_TEAL, SLATE, TOUCH, VERMILION};
-use super::{accessibility, caution, fold, folded_charts, transport};
+use super::controls::{Button, fold};
+use super::style::{self, APART, NEAR, SLATE, TOUCH, VERMILION};
+use super::text::{card, heading, small};
+use super::{caution, folded_charts};
 use crate::say;
 use crate::scenario::starts;
 use crate::session::Session;
 use crate::session::compare::{Which, describe};
 use crate::words::text;
-pub use kept::Unfolded;
+pub use kept::KeptJumps;
 
 /// `charts`: they have no place of their own on this page.
 pub fn show(
     ui: &mut Ui,
     session: &mut Session,
-    unfolded: &mut Unfolded,
+    kept_jumps: &mut KeptJumps,
     charts: bool,
 ) -> Option<PageCommand> {
     difference(ui, session);
@@ -32,7 +34,7 @@ pub fn show(
     heading(ui, text("panel-compare-with"));
     others(ui, session);
     heading(ui, text("panel-kept-jumps"));
-    let command = kept::show(ui, session, unfolded);
+    let command = kept::show(ui, session, kept_jumps);
     ui.add_space(APART);
     fold(ui, "Starting points", text("panel-starts"), false, |ui| {
         starting_points(ui, session);
@@ -73,21 +75,15 @@ fn others(ui: &mut Ui, session: &mut Session) {
     let (left, right) = row.split_left_right_at_x(row.left() + 0.36 * row.width());
     let nothing = Rect::from_min_max(left.min, pos2(left.right() - NEAR, left.bottom()));
     let none = which.is_none();
-    if transport::labelled(
-        ui,
-        "reference:none",
-        text("panel-reference-nothing"),
-        nothing,
-        none,
-    )
-    .clicked()
-        && !none
-    {
+    let label = text("panel-reference-nothing");
+    let button = Button::text("reference:none", label).chosen(none);
+    if button.show(ui, nothing).clicked() && !none {
         session.clear_reference();
     }
     let chosen = which == Some(Which::AsOpened);
     let label = text("panel-reference-as-opened");
-    if transport::labelled(ui, "reference:as opened", label, right, chosen).clicked() && !chosen {
+    let button = Button::text("reference:as opened", label).chosen(chosen);
+    if button.show(ui, right).clicked() && !chosen {
         session.set_reference(Which::AsOpened);
     }
     if which == Some(Which::Linked)
@@ -106,15 +102,15 @@ fn starting_points(ui: &mut Ui, session: &mut Session) {
         let which = Which::Start(start.name.to_owned());
         let chosen = present.as_ref() == Some(&which);
         let name = format!("reference:{}", start.name);
-        if attempt(ui, &name, start.label(), "", false, chosen).clicked() {
-            lay(session, which, chosen);
+        if attempt_button(ui, &name, start.label(), "", false, chosen).clicked() {
+            toggle_reference(session, which, chosen);
         }
     }
     ui.add_space(NEAR);
 }
 
-/// Lays an attempt beside, or takes it away again.
-fn lay(session: &mut Session, which: Which, chosen: bool) {
+/// Compares with an attempt, or no longer where it is the one compared with.
+fn toggle_reference(session: &mut Session, which: Which, chosen: bool) {
     if chosen {
         session.clear_reference();
     } else {
@@ -122,9 +118,9 @@ fn lay(session: &mut Session, which: Which, chosen: bool) {
     }
 }
 
-/// A row to choose an attempt by: its name, what it came to, and whether that is beyond what has been
-/// seen.
-fn attempt(
+/// A button that chooses an attempt to compare with: its name, what it came to, and whether that is
+/// beyond what has been seen.
+fn attempt_button(
     ui: &mut Ui,
     target: &str,
     name: &str,
@@ -132,8 +128,6 @@ fn attempt(
     is_beyond: bool,
     chosen: bool,
 ) -> Response {
-    let rect = allocate(ui, TOUCH);
-    let response = transport::button(ui, target, rect, chosen);
     let said = if came_to.is_empty() {
         say!("panel-compare-with-one", name = name)
     } else {
@@ -145,43 +139,53 @@ fn attempt(
     } else {
         said
     };
-    accessibility::toggle(&response, &said, chosen);
-    let (ink, second) = if chosen {
-        (ON_TEAL.get(), ON_TEAL.get())
-    } else {
-        (INK.get(), SLATE.get())
+    let draw = |painter: &Painter, rect: Rect, ink: Color32| {
+        let second = if chosen { ink } else { SLATE.get() };
+        let right = painter.text(
+            rect.right_center() - vec2(12.0, 0.0),
+            Align2::RIGHT_CENTER,
+            came_to,
+            style::bold(16.0),
+            second,
+        );
+        let room = Rect::from_min_max(
+            rect.min + vec2(12.0, 0.0),
+            pos2(right.left() - NEAR, rect.bottom()),
+        );
+        if is_beyond {
+            let (upper, lower) = room.split_top_bottom_at_y(rect.top() + 24.0);
+            elided(painter, upper, name, style::text(16.0), ink);
+            let warning = if chosen { ink } else { VERMILION.get() };
+            in_row(painter, beyond, lower, warning);
+        } else {
+            elided(painter, room, name, style::text(16.0), ink);
+        }
     };
-    let right = ui.painter().text(
-        rect.right_center() - vec2(12.0, 0.0),
-        Align2::RIGHT_CENTER,
-        came_to,
-        style::bold(16.0),
-        second,
-    );
-    let room = Rect::from_min_max(
-        rect.min + vec2(12.0, 0.0),
-        pos2(right.left() - NEAR, rect.bottom()),
-    );
-    if is_beyond {
-        let (upper, lower) = room.split_top_bottom_at_y(rect.top() + 24.0);
-        write(ui, upper, name, style::text(16.0), ink);
-        let warning = if chosen { ink } else { VERMILION.get() };
-        in_row(ui, beyond, lower, warning);
-    } else {
-        write(ui, room, name, style::text(16.0), ink);
-    }
-    response
+    Button::drawn(target, &said, draw)
+        .toggle(chosen)
+        .show_in_row(ui)
 }
 
-/// Writes a line into a place, cut off where it is too long.
-fn write(ui: &Ui, room: Rect, text: &str, font: FontId, ink: Color32) {
-    let mut job = egui::text::LayoutJob::simple_singleline(text.to_owned(), font, ink);
-    job.wrap.max_width = room.width();
-    job.wrap.max_rows = 1;
-    job.wrap.break_anywhere = true;
-    let galley = ui.painter().layout_job(job);
+/// Writes a line into a place; where it is too long, it ends with an ellipsis.
+fn elided(painter: &Painter, room: Rect, text: &str, font: FontId, ink: Color32) {
+    elided_after(1, painter, room, text, font, ink);
+}
+
+/// The same with so many lines.
+fn elided_after(
+    rows: usize,
+    painter: &Painter,
+    room: Rect,
+    text: &str,
+    font: FontId,
+    ink: Color32,
+) {
+    let mut job = LayoutJob::simple(text.to_owned(), font, ink, room.width());
+    job.wrap.max_rows = rows;
+    job.wrap.break_anywhere = rows == 1;
+    let galley = painter.layout_job(job);
     let at = pos2(room.left(), room.center().y - 0.5 * galley.size().y);
-    ui.painter().galley(at, galley, ink);
+    painter.galley(at, galley, ink);
 }
 
 fn allocate(ui: &mut Ui, height: f32) -> Rect {

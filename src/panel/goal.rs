@@ -1,13 +1,14 @@
 //! Win: how many turns are wanted, what would give them, how far this jumper gets.
 
 mod card;
-mod own;
+mod limits;
 
-use egui::{Rect, RichText, Sense, Ui, pos2, vec2};
+use egui::{Align2, Rect, RichText, Sense, Ui, pos2, vec2};
 
-use super::parts::{heading, small};
+use super::controls::{Button, StepperRow, fold, stepper};
 use super::style::{self, APART, NEAR, SLATE, TEAL, TOUCH};
-use super::{caution, fold, stepper, transport, weights};
+use super::text::{heading, small};
+use super::{caution, weights};
 use crate::analysis::goal::Single;
 use crate::session::Session;
 use crate::session::goal::{GoalTurns, can, words};
@@ -25,11 +26,11 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     }
     let title = text("panel-limits");
     fold(ui, "This jumper's limits", title, false, |ui| {
-        own::limits(ui, session);
+        limits::limits(ui, session);
     });
     let title = text("panel-season");
     fold(ui, "What a season may bring", title, false, |ui| {
-        own::season(ui, session);
+        limits::season(ui, session);
     });
 }
 
@@ -50,22 +51,21 @@ fn target(ui: &mut Ui, session: &mut Session) {
         for (i, (way, name, label)) in ways.into_iter().enumerate() {
             let left = row.left() + (half + NEAR) * i as f32;
             let own = Rect::from_min_size(pos2(left, row.top()), vec2(half, TOUCH));
-            if transport::labelled(ui, name, label, own, present == way).clicked() {
+            let button = Button::text(name, label).chosen(present == way);
+            if button.show(ui, own).clicked() {
                 session.set_goal(way);
             }
         }
     }
     let value = decimal(session.goal_turns(), 2);
-    let (steps, _) = stepper::show(
-        ui,
-        &stepper::Row {
-            name: "target",
-            label: text("panel-turns-wanted"),
-            note: "",
-            value: &value,
-        },
-    );
-    if let Some(steps) = steps {
+    let row = StepperRow {
+        name: "target",
+        label: text("panel-turns-wanted"),
+        note: "",
+        value: &value,
+        value_name: None,
+    };
+    if let Some(steps) = stepper(ui, &row) {
         session.step_goal(steps);
     }
 }
@@ -81,12 +81,13 @@ fn question(ui: &mut Ui, session: &mut Session) {
     if session.tried() > 0 {
         let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
         let own = Rect::from_min_size(row.min, vec2(BACK, TOUCH));
-        if transport::labelled(ui, "go back", text("panel-go-back"), own, false).clicked() {
+        let back = Button::text("go back", text("panel-go-back"));
+        if back.show(ui, own).clicked() {
             session.go_back();
         }
         ui.painter().text(
             pos2(own.right() + APART, row.center().y),
-            egui::Align2::LEFT_CENTER,
+            Align2::LEFT_CENTER,
             text("panel-go-back-to"),
             style::text(15.0),
             SLATE.get(),

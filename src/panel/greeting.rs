@@ -1,9 +1,9 @@
 //! What a newcomer is told: one line on the stage, away with a touch.
 
-use egui::{CornerRadius, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
+use egui::{CornerRadius, Rect, Stroke, StrokeKind, Ui, pos2, vec2};
 
+use super::controls::button_area;
 use super::style::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TOUCH};
-use super::{accessibility, targets};
 use crate::session::Session;
 use crate::words::text;
 
@@ -20,7 +20,7 @@ pub fn show(ui: &Ui, session: &mut Session, stage: Rect, views: Rect) {
     let left = stage.left() + APART;
     let room = views.left() - NEAR - left - APART - TOUCH;
     let line = text("panel-greeting");
-    let letters = style::fitting_text(ui, line, 16.0, room).max(LEAST);
+    let letters = style::fitting_text(ui.painter(), line, 16.0, room).max(LEAST);
     let galley = ui
         .painter()
         .layout(line.to_owned(), style::text(letters), INK.get(), room);
@@ -29,9 +29,7 @@ pub fn show(ui: &Ui, session: &mut Session, stage: Rect, views: Rect) {
         (galley.size().y + 2.0 * NEAR).max(TOUCH),
     );
     let rect = Rect::from_min_size(pos2(left, views.top()), size);
-    targets::note("greeting", rect);
-    let response = ui.interact(rect, ui.id().with("greeting"), Sense::click());
-    accessibility::button(&response, text("panel-greeting-away"));
+    let response = button_area(ui, "greeting", rect, text("panel-greeting-away"));
     let painter = ui.painter();
     painter.rect(
         rect,

@@ -10,7 +10,6 @@ mod ticks;
 use egui::{Rect, RichText, Sense, Ui, pos2, vec2};
 
 use super::style::{APART, NEAR, SLATE, TOUCH};
-use super::targets;
 use crate::say;
 use crate::session::Session;
 use crate::words::decimal;
@@ -41,7 +40,6 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     );
     let (foot, _) = ui.allocate_exact_size(vec2(width, TOUCH), Sense::hover());
 
-    targets::note("map", rect);
     ticks::draw(ui, &sides, &units, rect);
     let numbers = picture::draw(ui, session, rect);
     point::show(ui, session, rect, &numbers);

@@ -2,26 +2,23 @@
 //!
 //! Panels read the session's finished flight and call the session's methods; they compute nothing.
 
-mod accessibility;
 mod bar;
 mod beyond;
 mod caution;
 mod charts;
-mod choice;
 mod compare;
+mod controls;
+mod folded_inputs;
 mod goal;
 mod greeting;
 mod layout;
 mod map;
-mod parts;
+mod number;
+mod playback;
 mod questions;
 mod readouts;
-mod rest;
-mod slider;
-mod stepper;
 mod style;
-pub mod targets;
-mod transport;
+mod text;
 mod turns;
 mod uncertainty;
 mod undo;
@@ -31,14 +28,15 @@ mod why;
 use std::borrow::Cow;
 
 use egui::{
-    Align2, Context, CornerRadius, LayerId, Rect, ScrollArea, Sense, Stroke, StrokeKind, Ui,
-    UiBuilder, pos2, vec2,
+    Context, CornerRadius, LayerId, Rect, ScrollArea, Sense, Stroke, StrokeKind, Ui, UiBuilder,
+    pos2, vec2,
 };
 
 pub use bar::PageCommand;
+pub use controls::touch_targets;
+use controls::{Button, NumberEdit, button_area, fold};
 use layout::Layout;
-use slider::Typing;
-use style::{APART, FROST, ICE, INK, NEAR, SNOW, TEAL, TOUCH};
+use style::{APART, ICE, INK, NEAR, SNOW, TEAL, TOUCH};
 
 use crate::appearance::{Light, chosen, shown};
 use crate::scenario::parameter::{Parameter, Section};
@@ -49,11 +47,11 @@ use crate::words::text;
 /// What is open on the panels themselves.
 #[derive(Default)]
 pub struct Panels {
-    typing: Typing,
+    edit: NumberEdit,
     /// The number or readout that is explained.
     about: Option<Cow<'static, str>>,
     /// Of the kept jumps.
-    kept: compare::Unfolded,
+    kept: compare::KeptJumps,
     /// The colours that egui has been given.
     applied_theme: Option<Light>,
 }
@@ -87,7 +85,7 @@ pub fn show(
     }
     ctx.set_zoom_factor(chosen().zoom());
     // The one that this frame is drawn at; another one is from the next on.
-    targets::clear(ctx.zoom_factor());
+    touch_targets::clear(ctx.zoom_factor());
     let screen = ctx.viewport_rect();
     let layout = Layout::of(screen, session.question());
     let mut ui = Ui::new(
@@ -207,27 +205,23 @@ fn about_the_jump(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layou
 fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
     for parameter in Parameter::of_section(Section::Main) {
         let marks = session.marks(parameter);
-        slider::number(
+        number::show(
             ui,
             session,
-            &mut panels.typing,
+            &mut panels.edit,
             &mut panels.about,
             parameter,
             marks.as_ref(),
         );
         if parameter == Parameter::HandMass {
-            rest::hands_keep(ui, session);
+            folded_inputs::hands_keep(ui, session);
             weights::held(ui, session);
         }
     }
-    slider::legend(ui);
+    number::legend(ui);
     if session.differs_from_base() {
-        let reset = ui.add_sized(
-            vec2(ui.available_width(), TOUCH),
-            egui::Button::new(text("panel-reset-all")),
-        );
-        targets::note("reset all", reset.rect);
-        if reset.clicked() {
+        let reset = Button::text("reset all", text("panel-reset-all"));
+        if reset.show_in_row(ui).clicked() {
             session.reset_all();
         }
     }
@@ -254,62 +248,25 @@ fn readings(ui: &mut Ui, session: &Session, panels: &mut Panels, narrow: bool) {
 }
 
 fn folded(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
-    let Panels { typing, about, .. } = panels;
+    let Panels { edit, about, .. } = panels;
     fold(ui, "Which jump", text("panel-which-jump"), false, |ui| {
-        rest::named_jump(ui, session);
+        folded_inputs::named_jump(ui, session);
     });
     fold(ui, "The jumper", text("panel-the-jumper"), false, |ui| {
-        rest::jumper(ui, session, typing, about);
+        folded_inputs::jumper(ui, session, edit, about);
     });
     let title = text("panel-motion");
     fold(ui, "Take-off, closing, opening", title, false, |ui| {
-        rest::motion(ui, session, typing, about);
+        folded_inputs::motion(ui, session, edit, about);
     });
-}
-
-/// A part that opens and closes, its title as tall as a thumb. Its name is the same in every
-/// language: it stays as open as it is.
-fn fold(ui: &mut Ui, name: &str, title: &str, open_at_first: bool, add: impl FnOnce(&mut Ui)) {
-    let id = ui.id().with(name);
-    let mut open = ui.data_mut(|data| *data.get_persisted_mut_or(id, open_at_first));
-    let (rect, response) =
-        ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
-    targets::note(&format!("fold:{name}"), rect);
-    accessibility::toggle(&response, title, open);
-    if response.clicked() {
-        open = !open;
-        ui.data_mut(|data| data.insert_persisted(id, open));
-    }
-    let painter = ui.painter();
-    painter.hline(rect.x_range(), rect.top(), Stroke::new(1.0, FROST.get()));
-    painter.text(
-        rect.left_center(),
-        Align2::LEFT_CENTER,
-        title,
-        style::bold(18.0),
-        INK.get(),
-    );
-    let tip = rect.right_center() - vec2(10.0, 0.0);
-    let way = if open { -1.0 } else { 1.0 };
-    painter.add(egui::Shape::line(
-        vec![
-            tip + vec2(-7.0, -3.5 * way),
-            tip + vec2(0.0, 3.5 * way),
-            tip + vec2(7.0, -3.5 * way),
-        ],
-        Stroke::new(2.5, INK.get()),
-    ));
-    if open {
-        add(ui);
-    }
 }
 
 fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     let rect = layout.timeline;
     ui.painter().rect_filled(rect, 0.0, ICE.get());
     let inside = rect.shrink2(vec2(APART - 2.0, NEAR));
-    let (row, rest) = inside.split_top_bottom_at_y(inside.top() + transport::HEIGHT);
-    transport::show(ui, session, row);
+    let (row, rest) = inside.split_top_bottom_at_y(inside.top() + playback::HEIGHT);
+    playback::show(ui, session, row);
     if layout.charts_under_stage() {
         charts::show(ui, session, rest);
     } else {
@@ -338,7 +295,8 @@ fn views(ui: &Ui, present: Option<View>, layout: &Layout) -> (Rect, Option<View>
     for (i, (view, name, label)) in views.into_iter().enumerate() {
         let own = Rect::from_min_size(corner + i as f32 * step, size);
         let chosen = present == Some(view);
-        if transport::labelled(ui, name, label, own, chosen).clicked() {
+        let button = Button::text(name, label).chosen(chosen);
+        if button.show(ui, own).clicked() {
             clicked = Some(view);
         }
     }
@@ -365,9 +323,7 @@ fn notice(ui: &Ui, session: &mut Session, stage: Rect) {
         ),
         size,
     );
-    targets::note("notice", rect);
-    let response = ui.interact(rect, ui.id().with("notice"), Sense::click());
-    accessibility::button(&response, text("panel-dismiss"));
+    let response = button_area(ui, "notice", rect, text("panel-dismiss"));
     ui.painter().rect(
         rect,
         CornerRadius::same(style::ROUND),

@@ -2,8 +2,8 @@
 
 use egui::{Rect, Sense, Ui, pos2, vec2};
 
+use super::controls::Button;
 use super::style::{self, INK, NEAR, TOUCH};
-use super::transport::labelled;
 use crate::session::{Question, Session};
 
 pub fn show(ui: &mut Ui, session: &mut Session) {
@@ -23,7 +23,8 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         left = own.right() + NEAR;
         let chosen = session.question() == question;
         let name = format!("question:{}", question.name());
-        if labelled(ui, &name, question.label(), own, chosen).clicked() && !chosen {
+        let button = Button::text(&name, question.label()).chosen(chosen);
+        if button.show(ui, own).clicked() && !chosen {
             session.ask(question);
         }
     }

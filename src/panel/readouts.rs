@@ -2,12 +2,12 @@
 
 use std::borrow::Cow;
 
-use egui::{
-    self, Align2, CornerRadius, CursorIcon, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
-};
+use egui::{Align2, CornerRadius, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
 
+use super::charts;
+use super::controls::{EXPLANATION_MARK_RADIUS, explanation_area, explanation_mark};
 use super::style::{self, FROST, INK, NEAR, SLATE, SNOW, TEAL};
-use super::{accessibility, charts, parts, targets};
+use super::text::small;
 use crate::session::Session;
 use crate::session::readings::{Group, Reading, readings};
 use crate::words::text;
@@ -34,7 +34,7 @@ pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>
         }
         ui.add_space(NEAR);
         ui.label(
-            egui::RichText::new(group.label())
+            RichText::new(group.label())
                 .font(style::bold(16.0))
                 .color(SLATE.get()),
         );
@@ -50,7 +50,7 @@ pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>
         if group == Group::Efforts {
             ui.add_space(NEAR);
             charts::torques(ui, session);
-            parts::small(ui, text("panel-torques-note"));
+            small(ui, text("panel-torques-note"));
         }
     }
 }
@@ -72,24 +72,17 @@ fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<Cow<'s
         .iter()
         .find(|line| about.as_ref() == Some(&line.quantity))
     {
-        ui.label(
-            egui::RichText::new(&line.about)
-                .size(14.5)
-                .color(SLATE.get()),
-        );
+        ui.label(RichText::new(&line.about).size(14.5).color(SLATE.get()));
         ui.add_space(NEAR);
     }
 }
 
 fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str>>) {
-    let response = ui
-        .interact(rect, ui.id().with(&line.quantity), Sense::click())
-        .on_hover_cursor(CursorIcon::Help);
-    targets::note(&format!("reading:{}", line.quantity), rect);
     let open = about.as_ref() == Some(&line.quantity);
     // Some are inputs too, and have the same name there.
     let what = || format!("{}, {}", line.group.label(), line.label);
-    accessibility::meaning(ui, &response, open, what, || line.about.clone());
+    let name = format!("reading:{}", line.quantity);
+    let response = explanation_area(ui, &name, rect, open, what, || line.about.clone());
     if response.clicked() {
         *about = (!open).then(|| line.quantity.clone());
     }
@@ -114,16 +107,16 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
         Align2::LEFT_TOP,
         &line.label,
         style::text(style::fitting_text(
-            ui,
+            ui.painter(),
             &line.label,
             14.0,
-            rect.width() - 2.0 * parts::MARK - 20.0,
+            rect.width() - 2.0 * EXPLANATION_MARK_RADIUS - 20.0,
         )),
         SLATE.get(),
     );
     let corner = rect.right_top() + vec2(-MARK_IN, MARK_IN);
-    parts::meaning_mark(&painter, corner, open);
-    let size = style::fitting(ui, &line.text, 18.0, rect.width() - 16.0);
+    explanation_mark(&painter, corner, open);
+    let size = style::fitting(ui.painter(), &line.text, 18.0, rect.width() - 16.0);
     painter.text(
         rect.left_bottom() + vec2(10.0, -6.0),
         Align2::LEFT_BOTTOM,

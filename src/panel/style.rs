@@ -3,8 +3,8 @@
 use std::sync::Arc;
 
 use egui::{
-    Color32, Context, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, Stroke,
-    TextStyle, Theme, Ui, Vec2, Visuals,
+    Color32, Context, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, Painter,
+    Stroke, TextStyle, Theme, Vec2, Visuals,
 };
 
 use crate::appearance::{Colours, Ink, Light, colours, shown};
@@ -88,19 +88,18 @@ pub fn bold(size: f32) -> FontId {
 }
 
 /// The size, at most `size`, at which a line of heavier text is no wider than `width`.
-pub fn fitting(ui: &Ui, line: &str, size: f32, width: f32) -> f32 {
-    fitting_in(ui, line, bold(size), width)
+pub fn fitting(painter: &Painter, line: &str, size: f32, width: f32) -> f32 {
+    fitting_in(painter, line, bold(size), width)
 }
 
 /// The same of text.
-pub fn fitting_text(ui: &Ui, line: &str, size: f32, width: f32) -> f32 {
-    fitting_in(ui, line, text(size), width)
+pub fn fitting_text(painter: &Painter, line: &str, size: f32, width: f32) -> f32 {
+    fitting_in(painter, line, text(size), width)
 }
 
-fn fitting_in(ui: &Ui, line: &str, font: FontId, width: f32) -> f32 {
+fn fitting_in(painter: &Painter, line: &str, font: FontId, width: f32) -> f32 {
     let size = font.size;
-    let needed = ui
-        .painter()
+    let needed = painter
         .layout_no_wrap(line.to_owned(), font, INK.get())
         .size()
         .x;

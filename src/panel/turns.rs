@@ -5,6 +5,7 @@ use egui::{
     pos2, vec2,
 };
 
+use super::beyond::steady_height;
 use super::style::{self, AMBER, APART, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
 use super::uncertainty;
 
@@ -85,44 +86,49 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     }
 }
 
-/// The answer in one line, for where there is little room.
+/// The answer in one line, for where there is little room. What would need letters too small to read
+/// takes more lines beside the figures.
 pub fn line(ui: &mut Ui, session: &Session) {
-    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
-    let painter = ui.painter();
-    painter.rect_filled(rect, CornerRadius::same(style::ROUND), SNOW.get());
+    const SIZE: f32 = 18.0;
+    const LEAST: f32 = 13.0;
     let (turns, lines) = match session.range() {
         Some(range) => (range_figures(range), possible_verdict(session, range)),
         None => (decimal(session.jump().turns, 2), verdict(session)),
     };
-    let left = rect.left_center() + vec2(APART, 1.0);
-    let number = painter.text(
-        left,
-        Align2::LEFT_CENTER,
-        turns,
-        style::bold(36.0),
-        INK.get(),
-    );
-    let room = rect.right() - number.right() - 2.0 * APART;
+    let width = ui.available_width();
+    let painter = ui.painter();
+    let number = painter.layout_no_wrap(turns, style::bold(36.0), INK.get());
+    let room = width - number.size().x - 3.0 * APART;
     let said = lines
         .iter()
         .map(|line| line.text.as_str())
         .collect::<Vec<_>>()
         .join("  ");
-    let size = style::fitting(ui, &said, 18.0, room);
-    painter.text(
-        pos2(number.right() + APART, left.y),
-        Align2::LEFT_CENTER,
-        said,
-        style::bold(size),
-        lines.last().map_or(SLATE.get(), |line| line.colour),
+    let size = style::fitting(painter, &said, SIZE, room).max(LEAST);
+    let ink = lines.last().map_or(SLATE.get(), |line| line.colour);
+    let said = painter.layout(said, style::bold(size), ink, room);
+    let height = TOUCH.max(said.size().y + NEAR);
+    let height = steady_height(ui, session, "height of the answer's line", height);
+
+    let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+    let painter = ui.painter();
+    painter.rect_filled(rect, CornerRadius::same(style::ROUND), SNOW.get());
+    let left = rect.left() + APART;
+    let middle = rect.center().y + 1.0;
+    let said_at = pos2(left + number.size().x + APART, middle - 0.5 * said.size().y);
+    painter.galley(
+        pos2(left, middle - 0.5 * number.size().y),
+        number,
+        INK.get(),
     );
+    painter.galley(said_at, said, ink);
 }
 
 /// The turns as a range: figures as wide as the card, what they may mean in rows below.
 fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
     let width = ui.available_width() - 2.0 * APART;
     let text = range_figures(range);
-    let size = style::fitting(ui, &text, figures, width);
+    let size = style::fitting(ui.painter(), &text, figures, width);
     let number = ui
         .painter()
         .layout_no_wrap(text, style::bold(size), INK.get());

@@ -1,9 +1,9 @@
 //! How sure the answer is: the button that asks, and the half-widths behind the range.
 
-use egui::{Rect, RichText, Sense, Ui, vec2};
+use egui::{Rect, RichText, Ui};
 
-use super::style::{self, APART, NEAR, SLATE, TOUCH};
-use super::{stepper, targets, transport};
+use super::controls::{Button, StepperRow, stepper};
+use super::style::{self, APART, NEAR, SLATE};
 use crate::say;
 use crate::scenario::uncertainty::UncertainInput;
 use crate::session::Session;
@@ -16,7 +16,8 @@ pub const BUTTON: f32 = 104.0;
 /// Shows the turns as a range, or as a single number again.
 pub fn button(ui: &Ui, session: &mut Session, rect: Rect) {
     let shown = session.range().is_some();
-    if transport::labelled(ui, "how sure", text("panel-uncertainty"), rect, shown).clicked() {
+    let button = Button::text("how sure", text("panel-uncertainty")).chosen(shown);
+    if button.show(ui, rect).clicked() {
         session.show_range(!shown);
     }
 }
@@ -43,9 +44,8 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
         ui.add_space(APART);
     }
     if session.has_own_half_widths() {
-        let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
-        let label = text("panel-back-to-usual");
-        if transport::labelled(ui, "usual half-widths", label, rect, false).clicked() {
+        let usual = Button::text("usual half-widths", text("panel-back-to-usual"));
+        if usual.show_in_row(ui).clicked() {
             session.usual_half_widths();
         }
         ui.add_space(NEAR);
@@ -55,17 +55,14 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
 /// One row: what it is and makes, and its value to be changed.
 fn half_width(ui: &mut Ui, session: &mut Session, input: UncertainInput, makes: &str) {
     let value = format!("± {}", session.half_width_text(input));
-    let (steps, at) = stepper::show(
-        ui,
-        &stepper::Row {
-            name: input.key(),
-            label: input.label(),
-            note: makes,
-            value: &value,
-        },
-    );
-    targets::note(&format!("half-width:{}", input.key()), at);
-    if let Some(steps) = steps {
+    let of_row = StepperRow {
+        name: input.key(),
+        label: input.label(),
+        note: makes,
+        value: &value,
+        value_name: Some(&format!("half-width:{}", input.key())),
+    };
+    if let Some(steps) = stepper(ui, &of_row) {
         session.step_half_width(input, steps);
     }
 }

@@ -2,12 +2,10 @@
 
 use std::f32::consts::PI;
 
-use egui::{
-    Context, CornerRadius, Event, Key, Pos2, Rect, Sense, Shape, Stroke, StrokeKind, Ui, pos2, vec2,
-};
+use egui::{Color32, Context, Event, Key, Painter, Pos2, Rect, Shape, Stroke, Ui, pos2, vec2};
 
-use super::style::{self, FROST, INK, NEAR, PALE, SNOW, TEAL, TOUCH};
-use super::{accessibility, targets};
+use super::controls::Button;
+use super::style::{self, NEAR, TOUCH};
 use crate::say;
 use crate::session::Session;
 use crate::words::text;
@@ -40,29 +38,22 @@ pub fn on_stage(ui: &Ui, session: &mut Session, stage: Rect) {
     show(ui, session, [corner + step, corner + 2.0 * step]);
 }
 
-/// Whether it was clicked; pale, and nothing to click, without a label that says what it does.
+/// Whether it was clicked; disabled without a label that says what it does.
 fn button(ui: &Ui, name: &str, label: Option<String>, plain: &str, corner: Pos2) -> bool {
-    let rect = Rect::from_min_size(corner, vec2(TOUCH, TOUCH));
-    targets::note(name, rect);
-    let response = ui.interact(rect, ui.id().with(name), Sense::click());
-    let enabled = label.is_some();
-    accessibility::button_if(&response, enabled, label.as_deref().unwrap_or(plain));
-    let (ink, edge) = match (enabled, response.hovered()) {
-        (true, true) => (INK.get(), TEAL.get()),
-        (true, false) => (INK.get(), FROST.get()),
-        (false, _) => (INK.get().gamma_multiply(PALE), FROST.get()),
-    };
-    let painter = ui.painter();
-    painter.rect(
-        rect,
-        CornerRadius::same(style::ROUND),
-        SNOW.get(),
-        Stroke::new(1.0, edge),
-        StrokeKind::Inside,
-    );
     // An arrow bent backwards, or its mirror image.
     let way = if name == "undo" { 1.0 } else { -1.0 };
-    let centre = rect.center() + vec2(0.0, 3.0);
+    Button::drawn(
+        name,
+        label.as_deref().unwrap_or(plain),
+        |painter, rect, ink| arrow(painter, rect.center(), way, ink),
+    )
+    .enabled(label.is_some())
+    .show(ui, Rect::from_min_size(corner, vec2(TOUCH, TOUCH)))
+    .clicked()
+}
+
+fn arrow(painter: &Painter, at: Pos2, way: f32, ink: Color32) {
+    let centre = at + vec2(0.0, 3.0);
     let arc: Vec<Pos2> = (0..=18)
         .map(|i| {
             let angle = -0.5 + (PI + 0.5) * i as f32 / 18.0;
@@ -80,7 +71,6 @@ fn button(ui: &Ui, name: &str, label: Option<String>, plain: &str, corner: Pos2)
         ink,
         Stroke::NONE,
     ));
-    enabled && response.clicked()
 }
 
 /// Ctrl+Z, Shift+Ctrl+Z and Ctrl+Y, on a Mac with Cmd; where text is typed they are the field's.

@@ -2,8 +2,8 @@
 
 use egui::{Sense, Stroke, Ui, pos2, vec2};
 
-use super::parts::{card, heading, small};
 use super::style::{self, INK, NEAR, SLATE};
+use super::text::{card, heading, small};
 use crate::analysis::caution::Caution;
 use crate::analysis::weights::OBSERVED;
 use crate::scenario::HandsKeep;

@@ -5,9 +5,10 @@ mod waterfall;
 
 use egui::{Id, Rect, RichText, Sense, Ui, pos2, vec2};
 
-use super::parts::{card, heading, small};
+use super::controls::Button;
 use super::style::{self, NEAR, TOUCH};
-use super::{transport, weights};
+use super::text::{card, heading, small};
+use super::weights;
 use crate::session::Session;
 use crate::session::why::{Went, words};
 use crate::words::text;
@@ -44,10 +45,11 @@ fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let [reference, back] = split(row);
     let try_it = if session.tried() > 0 { reference } else { row };
-    if went.proposal.is_some()
-        && transport::labelled(ui, "try it", text("panel-try-it"), try_it, false).clicked()
-    {
-        session.try_one_change();
+    if went.proposal.is_some() {
+        let button = Button::text("try it", text("panel-try-it"));
+        if button.show(ui, try_it).clicked() {
+            session.try_one_change();
+        }
     }
     go_back(ui, session, "go back", back);
 }
@@ -63,9 +65,11 @@ fn split(row: Rect) -> [Rect; 2] {
 
 /// Goes back one try; not there where there is none.
 fn go_back(ui: &Ui, session: &mut Session, name: &str, rect: Rect) {
-    if session.tried() > 0
-        && transport::labelled(ui, name, text("panel-go-back"), rect, false).clicked()
-    {
+    if session.tried() == 0 {
+        return;
+    }
+    let button = Button::text(name, text("panel-go-back"));
+    if button.show(ui, rect).clicked() {
         session.go_back();
     }
 }

@@ -126,12 +126,12 @@ impl Session {
         if opened {
             // Half-widths and limits are about one jumper.
             self.uncertainty.forget_own();
-            self.goal.forget_limits();
+            self.goal_settings.forget_limits();
         }
         if opened || before.scenario != self.document.scenario {
             self.fly();
             if change == Change::Tried {
-                self.tried_revision = Some(self.revision);
+                self.tried_generation = Some(self.generation);
             }
         }
         self.follow_reference();

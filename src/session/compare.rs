@@ -1,28 +1,57 @@
 //! How the jump differs from another attempt, and the jumps kept to be that other one.
 
 pub mod describe;
-mod keeping;
+mod kept;
 mod reference;
 
-pub use keeping::{CameTo, Keeping};
+pub use kept::CameTo;
+use kept::KeptResults;
 pub use reference::{Reference, Which};
+
+use std::mem;
 
 use describe::{Compared, signed_text, turns_text};
 pub(super) use reference::SavedReference;
 
+use super::answers::{Answer, Basis};
+use super::collection::Entry;
 use super::readings::{Group, Reading, line, verdict_text};
 use super::{Session, beyond};
 use crate::say;
+use crate::scenario::Scenario;
 use crate::words::{decimal, text};
 
 #[derive(Debug, Default)]
 pub(super) struct Compare {
-    pub reference: Option<Reference>,
-    /// Grows with every attempt laid beside, with its name, and when it is taken away.
-    reference_changes: u64,
-    keeping: Keeping,
-    /// With the flight and the attempt beside that it is of.
-    compared: Option<([u64; 2], Compared)>,
+    compared: Option<Compared>,
+    due: bool,
+    kept: KeptResults,
+}
+
+impl Answer for Compare {
+    /// The flight, and what it is compared with, by its name. The kept jumps are looked at one by one.
+    type Depends = (u64, Option<(String, Scenario)>);
+
+    fn depends(on: &Basis) -> Self::Depends {
+        let reference = on
+            .reference
+            .map(|it| (it.name.clone(), it.scenario.clone()));
+        (on.generation, reference)
+    }
+
+    fn ask(&mut self, _: &Basis, _: Option<&Self::Depends>) {
+        self.due = true;
+    }
+
+    fn poll(&mut self, on: &Basis) -> bool {
+        if let Some(Reference { name, scenario, .. }) = on.reference
+            && mem::take(&mut self.due)
+        {
+            self.compared = Some(Compared::new(name, scenario, on.scenario));
+            return true;
+        }
+        self.kept.fly_next(on.kept)
+    }
 }
 
 impl Session {
@@ -30,25 +59,12 @@ impl Session {
     /// nothing to compare with.
     pub fn compared(&self) -> Option<&Compared> {
         self.reference()?;
-        self.compare.compared.as_ref().map(|(_, compared)| compared)
+        self.answers.compare.result().compared.as_ref()
     }
 
-    /// Does the next piece; whether there was one.
-    pub(super) fn poll_compare(&mut self) -> bool {
-        let stands = self.compare.compared.as_ref().map(|(of, _)| *of);
-        let of = [self.revision, self.compare.reference_changes];
-        if let Some(reference) = &self.compare.reference
-            && stands != Some(of)
-        {
-            let compared = Compared::new(
-                &reference.name,
-                &reference.scenario,
-                &self.document.scenario,
-            );
-            self.compare.compared = Some((of, compared));
-            return true;
-        }
-        self.compare.keeping.fly_next()
+    /// What a kept jump came to, once it is known.
+    pub fn came_to(&self, entry: &Entry) -> Option<CameTo> {
+        self.answers.compare.result().kept.of(entry)
     }
 
     pub(super) fn compare_readings(&self) -> Vec<Reading> {
@@ -56,8 +72,8 @@ impl Session {
         if let Some(compared) = self.compared() {
             self.compared_readings(compared, &mut lines);
         }
-        for (i, entry) in self.keeping().collection().entries().iter().enumerate() {
-            let came_to = self.keeping().came_to(entry.id);
+        for (i, entry) in self.library.collection().entries().iter().enumerate() {
+            let came_to = self.came_to(entry);
             let said = came_to.map_or_else(
                 || entry.scenario.name.clone(),
                 |came_to| {

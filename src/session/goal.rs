@@ -9,6 +9,7 @@ pub use own::SavedGoal;
 use serde::{Deserialize, Serialize};
 
 use super::Session;
+use super::answers::{Answer, Basis};
 use super::readings::Reading;
 use super::stepping::moved;
 use crate::analysis::caution::Caution;
@@ -19,6 +20,7 @@ use crate::analysis::limits::{Limits, Verdict};
 use crate::analysis::weights::{KEEPS, Needed};
 use crate::order::by_number;
 use crate::scenario::call::QUARTER_BAND_FROM_DEG;
+use crate::scenario::fly::Jump;
 
 /// How many turns are asked for.
 #[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
@@ -43,106 +45,47 @@ const JOINT: usize = Lever::COUNT;
 /// The answer as far as it stands. What belongs to an earlier question stays until it is replaced.
 #[derive(Debug, Default)]
 pub(super) struct GoalAnswer {
-    target: GoalTurns,
-    limits: Limits,
-    season: Season,
     singles: PerLever<Option<Single>>,
     combination: Option<Combination>,
     /// Beside the answer: what the hands would have to hold, by what is kept.
     weights: [Option<Needed>; KEEPS.len()],
-    /// The question that each piece is to: the levers' answers, the joint one, then the weights.
-    of: [Option<Asked>; PIECES],
-    search: Option<(Asked, CombinationSearch)>,
-    /// Grows with the target, the limits and the seasons.
-    settings: u64,
+    /// Which pieces answer what is asked: the levers', the joint one, then the weights.
+    done: [bool; PIECES],
+    search: Option<CombinationSearch>,
 }
 
-/// What tells one question from another: the flight, and what is asked of it.
-type Asked = (u64, u64);
+/// What is asked for, and of whom.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub(super) struct GoalSettings {
+    target: GoalTurns,
+    limits: Limits,
+    season: Season,
+}
 
 impl Session {
-    /// Does the next piece, unless a hand is at work; whether there was one.
-    pub(super) fn poll_goal(&mut self) -> bool {
-        if self.dragging {
-            return false;
-        }
-        let asked = self.asked();
-        let goal_turns = self.goal_turns();
-        let GoalAnswer {
-            limits,
-            season,
-            singles,
-            combination,
-            weights,
-            of,
-            search,
-            ..
-        } = &mut self.goal;
-        let goal = Goal::new(
-            &self.document.scenario,
-            &self.jump,
-            goal_turns,
-            limits,
-            season,
-        );
-        let Some(place) = of.iter().position(|of| *of != Some(asked)) else {
-            return false;
-        };
-        if let Some(&lever) = Lever::ALL.get(place) {
-            singles[lever] = Some(goal.single(lever));
-            of[place] = Some(asked);
-            return true;
-        }
-        if place > JOINT {
-            let keep = place - JOINT - 1;
-            weights[keep] = Some(Needed::of(keep, &goal));
-            of[place] = Some(asked);
-            return true;
-        }
-        let going_on = search.take().filter(|(of, _)| *of == asked);
-        let Some((_, mut going_on)) = going_on else {
-            let singles = singles.iter().filter_map(|(_, single)| single.clone());
-            let singles: Vec<Single> = singles.collect();
-            *search = Some((asked, CombinationSearch::new(&goal, &singles)));
-            return true;
-        };
-        if going_on.advance(&goal) {
-            *search = Some((asked, going_on));
-        } else {
-            *combination = going_on.answer(&goal);
-            of[JOINT] = Some(asked);
-        }
-        true
+    const fn goal(&self) -> &GoalAnswer {
+        self.answers.goal.result()
     }
 
-    const fn asked(&self) -> Asked {
-        (self.revision, self.goal.settings)
+    /// Whether what is done answers what is asked now.
+    fn is_answered(&self) -> bool {
+        let asked_for = self.answers.goal.asked_for();
+        asked_for.is_some_and(|(generation, settings)| {
+            *generation == self.generation && *settings == self.goal_settings
+        })
     }
 
     /// Turns in all that are asked for.
     pub fn goal_turns(&self) -> f64 {
-        let owed = self.jump.owed.map(|owed| owed.turns);
-        let turns = match (self.goal.target, owed) {
-            (GoalTurns::Turns(turns), _) => turns,
-            (GoalTurns::Full, Some(owed)) => owed,
-            // On the safe side of the limit by what a proposal may miss.
-            (GoalTurns::NotCalled, Some(owed)) => owed - QUARTER_BAND_FROM_DEG / 360.0 + MET_TURNS,
-            // A free jump owes nothing: half a turn more, to the half.
-            (GoalTurns::Full | GoalTurns::NotCalled, None) => {
-                0.5 * (2.0 * self.jump.turns + 1.0).floor()
-            }
-        };
-        turns.clamp(GOAL_TURNS[0], GOAL_TURNS[1])
+        self.goal_settings.turns(&self.jump)
     }
 
     pub const fn target(&self) -> GoalTurns {
-        self.goal.target
+        self.goal_settings.target
     }
 
     pub fn set_goal(&mut self, target: GoalTurns) {
-        self.goal.target = target;
-        self.goal.settings += 1;
-        self.changes += 1;
+        self.goal_settings.target = target;
     }
 
     /// So many steps more or less, to a whole number of steps.
@@ -159,13 +102,14 @@ impl Session {
     /// The answers for the single levers, those that do it first, the mildest verdict and the least
     /// effort before the others; and whether each still fits the question.
     pub fn singles(&self) -> Vec<(&Single, bool)> {
-        let asked = self.asked();
-        let all: Vec<(&Single, bool)> = (self.goal.singles.iter().zip(&self.goal.of))
-            .filter_map(|((_, single), of)| Some((single.as_ref()?, *of == Some(asked))))
+        let current = self.is_answered();
+        let goal = self.goal();
+        let all: Vec<(&Single, bool)> = (goal.singles.iter().zip(&goal.done))
+            .filter_map(|((_, single), done)| Some((single.as_ref()?, current && *done)))
             .collect();
         let all = by_number(all, |(single, _)| {
             let change = single.proposal.as_ref().map_or(0.0, |it| it.change.abs());
-            let season = self.goal.season.unit(single.lever);
+            let season = self.goal_settings.season.unit(single.lever);
             season.map_or(f64::MAX, |unit| change / unit)
         });
         by_number(all, |(single, _)| single.judgement.verdict as u8 as f64)
@@ -173,22 +117,22 @@ impl Session {
 
     /// The smallest joint change, and whether it still fits the question.
     pub fn combination(&self) -> (Option<&Combination>, bool) {
-        let fits = self.goal.of[JOINT] == Some(self.asked());
-        (self.goal.combination.as_ref(), fits)
+        let fits = self.is_answered() && self.goal().done[JOINT];
+        (self.goal().combination.as_ref(), fits)
     }
 
     /// What the hands would have to hold, under every assumption as far as it has been worked out, and
     /// whether that still fits the question. No proposal.
     pub fn weights_needed(&self) -> impl Iterator<Item = (&Needed, bool)> {
-        let asked = self.asked();
-        let of = &self.goal.of[JOINT + 1..];
-        (self.goal.weights.iter().zip(of))
-            .filter_map(move |(needed, of)| Some((needed.as_ref()?, *of == Some(asked))))
+        let current = self.is_answered();
+        let done = &self.goal().done[JOINT + 1..];
+        (self.goal().weights.iter().zip(done))
+            .filter_map(move |(needed, done)| Some((needed.as_ref()?, current && *done)))
     }
 
     /// Tries what a single lever needs.
     pub fn apply_single(&mut self, lever: Lever) {
-        let single = self.goal.singles[lever].as_ref();
+        let single = self.goal().singles[lever].as_ref();
         let proposal = single.and_then(|single| single.proposal.as_ref());
         if let Some(value) = proposal.map(|proposal| proposal.value) {
             self.try_on(|scenario| *scenario = lever.at(scenario, value));
@@ -197,7 +141,7 @@ impl Session {
 
     /// Tries the smallest joint change.
     pub fn apply_combination(&mut self) {
-        let Some(combination) = self.goal.combination.clone() else {
+        let Some(combination) = self.goal().combination.clone() else {
             return;
         };
         self.try_on(|scenario| {
@@ -225,6 +169,80 @@ impl Session {
 
     pub(super) fn goal_readings(&self) -> Vec<Reading> {
         lines::all(self)
+    }
+}
+
+impl GoalSettings {
+    /// Turns in all that are asked of a jump.
+    fn turns(&self, jump: &Jump) -> f64 {
+        let owed = jump.owed.map(|owed| owed.turns);
+        let turns = match (self.target, owed) {
+            (GoalTurns::Turns(turns), _) => turns,
+            (GoalTurns::Full, Some(owed)) => owed,
+            // On the safe side of the limit by what a proposal may miss.
+            (GoalTurns::NotCalled, Some(owed)) => owed - QUARTER_BAND_FROM_DEG / 360.0 + MET_TURNS,
+            // A free jump owes nothing: half a turn more, to the half.
+            (GoalTurns::Full | GoalTurns::NotCalled, None) => {
+                0.5 * (2.0 * jump.turns + 1.0).floor()
+            }
+        };
+        turns.clamp(GOAL_TURNS[0], GOAL_TURNS[1])
+    }
+}
+
+impl Answer for GoalAnswer {
+    /// The flight, and what is asked of it.
+    type Depends = (u64, GoalSettings);
+
+    fn depends(on: &Basis) -> Self::Depends {
+        (on.generation, on.goal.clone())
+    }
+
+    fn ask(&mut self, _: &Basis, _: Option<&Self::Depends>) {
+        self.done.fill(false);
+        self.search = None;
+    }
+
+    /// Unless a hand is at work.
+    fn poll(&mut self, on: &Basis) -> bool {
+        if on.dragging {
+            return false;
+        }
+        let Some(place) = self.done.iter().position(|done| !done) else {
+            return false;
+        };
+        let GoalSettings { limits, season, .. } = on.goal;
+        let turns = on.goal.turns(on.jump);
+        let goal = &Goal::new(on.scenario, on.jump, turns, limits, season);
+        if place == JOINT {
+            return self.search_on(goal);
+        }
+        if let Some(&lever) = Lever::ALL.get(place) {
+            self.singles[lever] = Some(goal.single(lever));
+        } else {
+            let keep = place - JOINT - 1;
+            self.weights[keep] = Some(Needed::of(keep, goal));
+        }
+        self.done[place] = true;
+        true
+    }
+}
+
+impl GoalAnswer {
+    fn search_on(&mut self, goal: &Goal) -> bool {
+        let Some(mut search) = self.search.take() else {
+            let singles = self.singles.iter().filter_map(|(_, single)| single.clone());
+            let singles: Vec<Single> = singles.collect();
+            self.search = Some(CombinationSearch::new(goal, &singles));
+            return true;
+        };
+        if search.advance(goal) {
+            self.search = Some(search);
+        } else {
+            self.combination = search.answer(goal);
+            self.done[JOINT] = true;
+        }
+        true
     }
 }
 

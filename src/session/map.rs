@@ -10,11 +10,13 @@ pub use levers::Levers;
 pub use picture::Picture;
 
 use super::Session;
+use super::answers::{Answer, Basis};
 use crate::analysis::caution::{self, Caution};
-use crate::analysis::map::{Axis, TurnMap};
+use crate::analysis::map::{Axis, TurnMap, depends_on};
 use crate::analysis::weights::OBSERVED;
-use crate::scenario::HandsKeep;
+use crate::scenario::fly::Jump;
 use crate::scenario::parameter::Parameter;
+use crate::scenario::{HandsKeep, Scenario};
 use crate::words::text;
 
 /// Nodes along each side of the whole map.
@@ -29,10 +31,7 @@ const REDRAWN_EVERY: usize = 2;
 
 /// The map in sight, if one has been asked for.
 #[derive(Debug, Default)]
-pub struct Map {
-    pub(super) levers: Levers,
-    made: Option<Made>,
-}
+pub(super) struct MapAnswer(Option<Made>);
 
 /// A map on its way, and the picture of it.
 #[derive(Debug)]
@@ -59,27 +58,26 @@ impl Made {
 impl Session {
     /// Which levers the map is over: across, and upwards.
     pub const fn map_levers(&self) -> &Levers {
-        &self.map.levers
+        &self.map_levers
     }
 
     /// Puts a number that is [offered](Levers::offered) along a side of the map: 0 across, 1 upwards.
     pub fn choose_map_lever(&mut self, side: usize, parameter: Parameter) {
-        self.map.levers.choose(side, parameter);
-        self.changes += 1;
+        self.map_levers.choose(side, parameter);
     }
 
     /// Both sides of the map: across, and upwards.
     pub fn map_sides(&self) -> [Axis; 2] {
-        self.map.levers.parameters().map(|parameter| {
-            let [from, to] = span::of(parameter, &self.document.scenario, &self.jump)
-                .expect("what is offered has a span");
-            Axis::new(parameter, from, to, NODES).expect("a span is inside its number's range")
-        })
+        sides(&self.map_levers, &self.document.scenario, &self.jump)
+    }
+
+    const fn made(&self) -> Option<&Made> {
+        self.answers.map.result().0.as_ref()
     }
 
     /// What is known of the map so far.
     pub fn map_picture(&self) -> Option<&Picture> {
-        self.map.made.as_ref()?.picture.as_ref()
+        self.made()?.picture.as_ref()
     }
 
     /// Where on the map the jump is: 0 to 1 along both sides, or outside of that where the map
@@ -103,7 +101,7 @@ impl Session {
     /// Whether for a jumper of this size it is known what has been seen of all that the map marks.
     pub fn map_marks_known(&self) -> bool {
         let rate = [Parameter::TakeoffRate];
-        let mut marked = self.map.levers.parameters().into_iter().chain(rate);
+        let mut marked = self.map_levers.parameters().into_iter().chain(rate);
         marked.all(|parameter| {
             let marks = self.document.scenario.marks(parameter, &self.jump);
             marks.is_none_or(|marks| marks.seen.is_some())
@@ -119,7 +117,7 @@ impl Session {
         }
         let said = caution::of(&self.document.scenario, &most).into_iter();
         let cautions = said.map(Caution::text);
-        if !self.map.levers.weights() {
+        if !self.map_levers.weights() {
             return cautions.collect();
         }
         let assumed = match self.document.scenario.hands_keep {
@@ -130,26 +128,37 @@ impl Session {
         let known = [assumed, OBSERVED.text()];
         known.into_iter().chain(cautions).collect()
     }
+}
 
-    /// Does the next piece; whether there was one.
-    pub(super) fn poll_map(&mut self) -> bool {
-        let [across, up] = self.map_sides();
-        let fits = |made: &Made| {
-            *made.map.x() == across
-                && *made.map.y() == up
-                && made.map.is_of(&self.document.scenario)
-        };
-        let made = match self.map.made.take() {
-            Some(made) if fits(&made) => made,
-            _ => Made {
-                map: TurnMap::new(&self.document.scenario, across, up)
-                    .expect("levers differ from each other"),
-                flown: 0,
-                drawn: 0,
-                picture: None,
-            },
-        };
-        let owed = self.jump.owed.map(|owed| owed.turns);
-        self.map.made.insert(made).piece(owed)
+fn sides(levers: &Levers, scenario: &Scenario, jump: &Jump) -> [Axis; 2] {
+    levers.parameters().map(|parameter| {
+        let [from, to] = span::of(parameter, scenario, jump).expect("what is offered has a span");
+        Axis::new(parameter, from, to, NODES).expect("a span is inside its number's range")
+    })
+}
+
+impl Answer for MapAnswer {
+    /// Both sides, and the jump but for the two numbers along them and what it is called.
+    type Depends = ([Axis; 2], Scenario);
+
+    fn depends(on: &Basis) -> Self::Depends {
+        let sides = sides(on.levers, on.scenario, on.jump);
+        let scenario = depends_on(on.scenario, &sides);
+        (sides, scenario)
+    }
+
+    fn ask(&mut self, on: &Basis, _: Option<&Self::Depends>) {
+        let [across, up] = sides(on.levers, on.scenario, on.jump);
+        self.0 = Some(Made {
+            map: TurnMap::new(on.scenario, across, up).expect("levers differ from each other"),
+            flown: 0,
+            drawn: 0,
+            picture: None,
+        });
+    }
+
+    fn poll(&mut self, on: &Basis) -> bool {
+        let owed = on.jump.owed.map(|owed| owed.turns);
+        self.0.as_mut().is_some_and(|made| made.piece(owed))
     }
 }

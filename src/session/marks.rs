@@ -1,6 +1,7 @@
 //! The marks on the numbers for the jump at hand, those by strength as of when the hand last rested.
 
 use super::Session;
+use super::answers::{Answer, Basis};
 use crate::analysis::effort_marks::{is_marked, marks, unmarked};
 use crate::scenario::marks::Marks;
 use crate::scenario::parameter::Parameter;
@@ -9,31 +10,42 @@ use crate::scenario::parameter::Parameter;
 #[derive(Debug, Default)]
 pub(super) struct MarksAnswer {
     marks: [Option<Marks>; Parameter::COUNT],
-    /// The flight that each is of.
-    of: [Option<u64>; Parameter::COUNT],
+    done: [bool; Parameter::COUNT],
+}
+
+impl Answer for MarksAnswer {
+    /// The flight.
+    type Depends = u64;
+
+    fn depends(on: &Basis) -> u64 {
+        on.generation
+    }
+
+    fn ask(&mut self, _: &Basis, _: Option<&u64>) {
+        self.done.fill(false);
+    }
+
+    /// Unless a hand is at work.
+    fn poll(&mut self, on: &Basis) -> bool {
+        if on.dragging {
+            return false;
+        }
+        let mut marked = Parameter::ALL.into_iter().filter(|it| is_marked(*it));
+        let Some(due) = marked.find(|it| !self.done[*it as usize]) else {
+            return false;
+        };
+        self.marks[due as usize] = marks(due, on.scenario, on.jump);
+        self.done[due as usize] = true;
+        true
+    }
 }
 
 impl Session {
-    /// Works out the next marks by strength, unless a hand is at work; whether there was something to do.
-    pub(super) fn poll_marks(&mut self) -> bool {
-        if self.dragging {
-            return false;
-        }
-        let revision = Some(self.revision);
-        let mut marked = Parameter::ALL.into_iter().filter(|it| is_marked(*it));
-        let Some(stale) = marked.find(|it| self.marks.of[*it as usize] != revision) else {
-            return false;
-        };
-        self.marks.marks[stale as usize] = marks(stale, &self.document.scenario, &self.jump);
-        self.marks.of[stale as usize] = revision;
-        true
-    }
-
     /// The marks of a number. Those by strength are of an earlier flight until they have been worked out
     /// anew, and none at first.
     pub fn marks(&self, parameter: Parameter) -> Option<Marks> {
         if is_marked(parameter) {
-            let marks = self.marks.marks[parameter as usize].clone();
+            let marks = self.answers.marks.result().marks[parameter as usize].clone();
             return marks.or_else(|| unmarked(parameter, &self.document.scenario, &self.jump));
         }
         self.document.scenario.marks(parameter, &self.jump)

@@ -3,6 +3,7 @@
 //! Screens read it and call its methods; it knows no screen.
 
 mod action;
+mod answers;
 pub mod beyond;
 pub mod collection;
 pub mod compare;
@@ -10,6 +11,7 @@ mod document;
 pub mod efforts;
 pub mod goal;
 mod history;
+mod library;
 mod linked;
 pub mod map;
 mod marks;
@@ -33,20 +35,21 @@ use crate::scenario::beyond::Respect;
 use crate::scenario::fly::Jump;
 use crate::scenario::parameter::Parameter;
 use crate::scenario::starts;
-use crate::scenario::uncertainty::Range;
 use crate::scenario::units::Units;
 use crate::words::text;
 pub use action::Action;
+use answers::{Answers, Basis};
 use collection::saved::FileKind;
-use compare::Compare;
+use compare::Reference;
 pub use document::{Attempt, Document};
-use goal::GoalAnswer;
+use goal::GoalSettings;
 pub use history::{Change, History, MOST_STEPS};
+pub use library::Library;
 pub use playback::{AFTER_S, BEFORE_S, FRAME_S, Playback, SPEEDS};
 pub use policy::Policy;
 pub use question::Question;
 use uncertainty::UncertaintyInputs;
-use why::Why;
+pub use visit::VisitState;
 
 /// The jump on the screen.
 #[derive(Debug)]
@@ -59,20 +62,17 @@ pub struct Session {
     /// In which respects that jump is beyond what has been seen.
     beyond_seen: Vec<Respect>,
     uncertainty: UncertaintyInputs,
+    /// Counts the flights: which one the present jump is.
+    generation: u64,
     /// Which flight the last try, or the last way back from one, was.
-    tried_revision: Option<u64>,
-    why: Why,
-    goal: GoalAnswer,
-    held_weights: weights::Held,
-    /// Of this very jump; none when not asked for.
-    range: Option<Range>,
-    compare: Compare,
-    revision: u64,
-    /// Grows with what a reload has to find again and no flight tells of.
-    changes: u64,
+    tried_generation: Option<u64>,
+    /// The document's attempt to compare with, flown.
+    reference: Option<Reference>,
+    library: Library,
+    answers: Answers,
+    goal_settings: GoalSettings,
     question: Question,
-    map: map::Map,
-    marks: marks::MarksAnswer,
+    map_levers: map::Levers,
     computing: bool,
     pub units: Units,
     pub playback: Playback,
@@ -104,17 +104,14 @@ impl Session {
             policy: Policy::default(),
             jump,
             uncertainty: UncertaintyInputs::default(),
-            tried_revision: None,
-            why: Why::default(),
-            goal: GoalAnswer::default(),
-            held_weights: weights::Held::default(),
-            range: None,
-            compare: Compare::default(),
-            revision: 0,
-            changes: 0,
+            generation: 0,
+            tried_generation: None,
+            reference: None,
+            library: Library::default(),
+            answers: Answers::default(),
+            goal_settings: GoalSettings::default(),
             question: Question::default(),
-            map: map::Map::default(),
-            marks: marks::MarksAnswer::default(),
+            map_levers: map::Levers::default(),
             computing: false,
             units: Units::default(),
             playback: Playback::default(),
@@ -124,6 +121,37 @@ impl Session {
             notice: None,
             earlier_body_unreported: false,
         }
+    }
+
+    /// The answers, and all that they can depend on.
+    fn answers_and_basis(&mut self) -> (&mut Answers, Basis<'_>) {
+        let Self {
+            document,
+            jump,
+            generation,
+            tried_generation,
+            dragging,
+            reference,
+            library,
+            goal_settings,
+            map_levers,
+            uncertainty,
+            answers,
+            ..
+        } = self;
+        let basis = Basis {
+            scenario: &document.scenario,
+            jump,
+            generation: *generation,
+            is_tried: *tried_generation == Some(*generation),
+            dragging: *dragging,
+            reference: reference.as_ref(),
+            kept: library.collection(),
+            goal: goal_settings,
+            levers: map_levers,
+            uncertainty,
+        };
+        (answers, basis)
     }
 
     pub const fn document(&self) -> &Document {
@@ -152,14 +180,9 @@ impl Session {
         &self.jump.flight
     }
 
-    /// Grows with every flight, and with what is asked about it.
-    pub const fn revision(&self) -> u64 {
-        self.revision
-    }
-
-    /// Grows with what a reload has to find again and no flight tells of.
-    pub const fn changes(&self) -> u64 {
-        self.changes
+    /// Which flight the present jump is, counted from the start.
+    pub const fn generation(&self) -> u64 {
+        self.generation
     }
 
     /// Time shown, s after take-off; from a little before take-off to a little after touch-down.
@@ -227,7 +250,6 @@ impl Session {
     pub fn retranslate(&mut self) {
         self.notice = None;
         self.follow_reference();
-        self.measure_range();
     }
 
     /// Whether a newcomer has yet to be told what to do here.
@@ -238,7 +260,6 @@ impl Session {
     /// Puts what a newcomer is told away for good.
     pub fn greet_no_more(&mut self) {
         self.greeted = true;
-        self.changes += 1;
     }
 
     /// Sets a number; outside its range it is held at the limit, and that is said.
@@ -314,11 +335,17 @@ impl Session {
         let after_s = self.playback.t_s - self.jump.flight.touchdown_s;
         self.jump = self.document.scenario.fly_after(Some(&self.jump));
         self.beyond_seen = self.document.scenario.beyond_seen(&self.jump);
+        self.generation += 1;
         self.measure_range();
         if rests {
             // Who looks at the landing goes on looking at the landing.
             self.playback.t_s = self.jump.flight.touchdown_s + after_s;
         }
+        self.hold_playhead();
+    }
+
+    /// The later landing may be an earlier one now.
+    fn hold_playhead(&mut self) {
         self.playback.t_s = self.playback.t_s.min(self.last_s());
     }
 

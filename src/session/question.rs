@@ -56,35 +56,23 @@ impl Session {
 
     pub fn ask(&mut self, question: Question) {
         self.question = question;
-        self.changes += 1;
     }
 
-    /// Works on the answer in sight as long as there is something to do and there is `more` time;
-    /// always a piece of it.
+    /// Works on the answer in sight, on what the hands hold and on the marks as long as there is
+    /// something to do and there is `more` time; always a piece of it.
     pub fn poll(&mut self, mut more: impl FnMut() -> bool) {
         self.computing = false;
-        while self.next_piece() {
+        let question = self.question;
+        loop {
+            let (answers, basis) = self.answers_and_basis();
+            if !answers.poll(question, &basis) {
+                return;
+            }
             self.computing = true;
             if !more() {
                 return;
             }
         }
-    }
-
-    /// Does the next piece, of what the hands hold, of the answer in sight or of the marks on the numbers;
-    /// whether there was one.
-    fn next_piece(&mut self) -> bool {
-        if self.poll_hand_weights() {
-            return true;
-        }
-        let answered = match self.question {
-            Question::Jump => false,
-            Question::Why => self.poll_why(),
-            Question::Goal => self.poll_goal(),
-            Question::Map => self.poll_map(),
-            Question::Compare => self.poll_compare(),
-        };
-        answered || self.poll_marks()
     }
 
     /// Whether the answer in sight has only just changed, and may not be complete yet.

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Deserializer, Serialize};
 
 use super::Session;
+use super::answers::{Answer, Basis, Poll};
 use super::stepping::moved;
 use crate::scenario::Scenario;
 use crate::scenario::parameter::Kind;
@@ -12,7 +13,7 @@ use crate::scenario::uncertainty::{Range, RefusedHalfWidth, UncertainInput, Unce
 use crate::scenario::units::Unit;
 
 /// What survives a reload.
-#[derive(Debug, Clone, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
 pub struct UncertaintyInputs {
     shown: bool,
     /// The user's own, by key; the others are the usual ones of the jumper.
@@ -29,7 +30,7 @@ fn still_meant<'de, D: Deserializer<'de>>(from: D) -> Result<BTreeMap<String, f6
 }
 
 impl UncertaintyInputs {
-    fn half_widths(&self, scenario: &Scenario) -> Result<Uncertainty, RefusedHalfWidth> {
+    fn admissible(&self, scenario: &Scenario) -> Result<Uncertainty, RefusedHalfWidth> {
         let mut half_widths = Uncertainty::usual(scenario);
         for (key, value) in &self.own {
             half_widths.set(key, &value.to_string())?;
@@ -39,7 +40,12 @@ impl UncertaintyInputs {
 
     /// Whether what was kept may be.
     pub fn check(&self, scenario: &Scenario) -> Result<(), RefusedHalfWidth> {
-        self.half_widths(scenario).map(|_| ())
+        self.admissible(scenario).map(|_| ())
+    }
+
+    fn half_widths(&self, scenario: &Scenario) -> Uncertainty {
+        self.admissible(scenario)
+            .expect("only half-widths that may be are taken up")
     }
 
     pub fn forget_own(&mut self) {
@@ -47,10 +53,34 @@ impl UncertaintyInputs {
     }
 }
 
+/// Where the turns may lie; none when that is not shown.
+#[derive(Debug, Default)]
+pub(super) struct RangeAnswer(Option<Range>);
+
+impl Answer for RangeAnswer {
+    /// The flight and the half-widths.
+    type Depends = (u64, UncertaintyInputs);
+
+    fn depends(on: &Basis) -> Self::Depends {
+        (on.generation, on.uncertainty.clone())
+    }
+
+    fn ask(&mut self, on: &Basis, _: Option<&Self::Depends>) {
+        let Basis { scenario, jump, .. } = on;
+        let shown = on.uncertainty.shown;
+        self.0 = shown.then(|| Range::new(scenario, jump, &on.uncertainty.half_widths(scenario)));
+    }
+
+    /// It is one piece.
+    fn poll(&mut self, _: &Basis) -> bool {
+        false
+    }
+}
+
 impl Session {
     /// Where the turns may lie, when that is shown.
     pub const fn range(&self) -> Option<&Range> {
-        self.range.as_ref()
+        self.answers.range.result().0.as_ref()
     }
 
     pub fn show_range(&mut self, shown: bool) {
@@ -60,9 +90,7 @@ impl Session {
 
     /// The half-widths behind the range.
     pub fn half_widths(&self) -> Uncertainty {
-        self.uncertainty
-            .half_widths(&self.document.scenario)
-            .expect("only half-widths that may be are taken up")
+        self.uncertainty.half_widths(&self.document.scenario)
     }
 
     /// Makes a half-width larger or smaller by so many steps, to a whole number of steps.
@@ -87,13 +115,11 @@ impl Session {
         self.measure_range();
     }
 
-    /// Brings the range up to date with the flight and the half-widths.
+    /// Brings the range up to date with the flight and the half-widths at once: the turns are not to
+    /// stand beside an earlier one.
     pub(super) fn measure_range(&mut self) {
-        self.range = self
-            .uncertainty
-            .shown
-            .then(|| Range::new(&self.document.scenario, &self.jump, &self.half_widths()));
-        self.revision += 1;
+        let (answers, basis) = self.answers_and_basis();
+        answers.range.poll(&basis);
     }
 
     /// A half-width in the user's units, one decimal finer than the number itself.

@@ -5,7 +5,7 @@ use serde_json::Value;
 
 use super::compare::SavedReference;
 use super::document::Document;
-use super::goal::{GoalAnswer, SavedGoal};
+use super::goal::{GoalSettings, SavedGoal};
 use super::history::{Change, History};
 use super::uncertainty::UncertaintyInputs;
 use super::{Question, Session, map};
@@ -48,7 +48,7 @@ struct SavedJump {
 struct Read {
     document: Document,
     earlier_body: bool,
-    goal: GoalAnswer,
+    goal: GoalSettings,
     visit: Visit,
 }
 
@@ -59,7 +59,7 @@ impl Visit {
         let read = |text: &str| Scenario::open_file(text).map_err(|why| why.to_string());
         let (scenario, base) = (read(&visit.scenario)?, read(&visit.base)?);
         (visit.uncertainty.check(&scenario.read)).map_err(|why| why.to_string())?;
-        let goal = GoalAnswer::restore(&visit.goal)?;
+        let goal = GoalSettings::restore(&visit.goal)?;
         let reference = (visit.reference.take())
             .map(SavedReference::restore)
             .transpose()?;
@@ -77,7 +77,38 @@ impl Visit {
     }
 }
 
+/// All that goes into a visit: where it is the same, so is the visit.
+#[derive(Debug, Clone, PartialEq)]
+pub struct VisitState {
+    document: Document,
+    /// Steps back and forward: there is no other step without another document or other numbers of them.
+    steps: [usize; 2],
+    /// What the attempt to compare with is called.
+    reference_name: Option<String>,
+    units: Units,
+    uncertainty: UncertaintyInputs,
+    question: Question,
+    goal: GoalSettings,
+    map: map::Levers,
+    greeted: bool,
+}
+
 impl Session {
+    /// All that a reload needs.
+    pub fn visit_state(&self) -> VisitState {
+        VisitState {
+            document: self.document.clone(),
+            steps: self.history.steps(),
+            reference_name: self.reference().map(|reference| reference.name.clone()),
+            units: self.units,
+            uncertainty: self.uncertainty.clone(),
+            question: self.question,
+            goal: self.goal_settings.clone(),
+            map: self.map_levers().clone(),
+            greeted: self.greeted,
+        }
+    }
+
     /// What a reload needs, as text.
     pub fn keep(&self) -> String {
         serde_json::to_string(&Visit {
@@ -86,7 +117,7 @@ impl Session {
             units: self.units,
             uncertainty: self.uncertainty.clone(),
             question: self.question,
-            goal: self.goal.saved(),
+            goal: self.goal_settings.saved(),
             map: self.map_levers().clone(),
             reference: self.reference().map(SavedReference::of),
             greeted: self.greeted,
@@ -106,7 +137,7 @@ impl Session {
                 let visit = read.visit;
                 self.units = visit.units;
                 self.question = visit.question;
-                self.map.levers = visit.map;
+                self.map_levers = visit.map;
                 self.greeted = visit.greeted;
                 self.earlier_body_unreported |= read.earlier_body;
                 let history =
@@ -114,7 +145,7 @@ impl Session {
                 self.history = history.unwrap_or_default();
                 self.replace_document(Change::Opened, read.document);
                 self.uncertainty = visit.uncertainty;
-                self.goal = read.goal;
+                self.goal_settings = read.goal;
                 self.measure_range();
             }
             Err(_) => match jump_of(json) {

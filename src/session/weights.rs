@@ -1,6 +1,9 @@
 //! Weights in the hands, as the page tells of them: what the jump comes to by what the jumper keeps.
 
+use std::mem;
+
 use super::Session;
+use super::answers::{Answer, Basis};
 use super::readings::{Group, Reading, line};
 use super::why::words::signed;
 use crate::analysis::caution::{Caution, OF_WEIGHTS};
@@ -12,30 +15,37 @@ use crate::words::{decimal, text};
 
 /// What the hands hold, compared with bare ones.
 #[derive(Debug, Default)]
-pub(super) struct Held {
+pub(super) struct HandWeights {
     weights: Option<Weights>,
-    /// The flight that they are of.
-    of: Option<u64>,
+    due: bool,
+}
+
+impl Answer for HandWeights {
+    /// The flight.
+    type Depends = u64;
+
+    fn depends(on: &Basis) -> u64 {
+        on.generation
+    }
+
+    fn ask(&mut self, _: &Basis, _: Option<&u64>) {
+        self.due = true;
+    }
+
+    fn poll(&mut self, on: &Basis) -> bool {
+        if !mem::take(&mut self.due) {
+            return false;
+        }
+        self.weights = Weights::held(on.scenario, on.jump);
+        on.scenario.hand_mass_kg > 0.0
+    }
 }
 
 impl Session {
-    /// Compares what the hands hold anew, if they hold anything; whether there was something to do.
-    pub(super) fn poll_hand_weights(&mut self) -> bool {
-        if self.held_weights.of == Some(self.revision) {
-            return false;
-        }
-        let bare = self.document.scenario.hand_mass_kg == 0.0;
-        self.held_weights = Held {
-            weights: Weights::held(&self.document.scenario, &self.jump),
-            of: Some(self.revision),
-        };
-        !bare
-    }
-
     /// What the hands hold, under every assumption against bare hands; none where they are bare, or
     /// before it has been worked out. That of an earlier flight stays until it is replaced.
     pub fn weights_held(&self) -> Option<&Weights> {
-        let weights = self.held_weights.weights.as_ref();
+        let weights = self.answers.hand_weights.result().weights.as_ref();
         weights.filter(|_| self.document.scenario.hand_mass_kg > 0.0)
     }
 

@@ -7,6 +7,7 @@ pub mod words;
 pub use shown::{Shown, turns_text};
 
 use super::Session;
+use super::answers::{Answer, Basis};
 use super::readings::Reading;
 use crate::analysis::budget::Budget;
 use crate::analysis::caution::{self, Caution};
@@ -33,11 +34,10 @@ pub(super) struct Why {
     weights: Option<Weights>,
     /// The levers, the largest gain first as of when the hand last rested.
     order: Vec<Lever>,
-    /// The flight that each piece is of.
-    of: [Option<u64>; PIECES],
+    /// Which pieces are of this flight.
+    done: [bool; PIECES],
     /// The piece to begin with: who drags without rest gets all of them in turn.
     next: usize,
-    seen: Option<u64>,
     /// The order has to be looked at again.
     unsettled: bool,
 }
@@ -96,58 +96,60 @@ impl Proposal {
     }
 }
 
-impl Session {
-    /// Does the next piece; whether there was one.
-    pub(super) fn poll_why(&mut self) -> bool {
-        let revision = self.revision;
-        if self.why.seen != Some(revision) {
-            // Who tries one step after the other finds it where it was.
-            let next = self.why.seen.is_some_and(|seen| seen + 1 == revision);
-            self.why.unsettled |= !(next && self.tried_revision == Some(revision));
-            self.why.seen = Some(revision);
-        }
-        let pieces = self.why.of.len();
-        let stale = (0..pieces)
-            .map(|i| (self.why.next + i) % pieces)
-            .find(|&piece| self.why.of[piece] != Some(revision));
-        if let Some(piece) = stale {
-            self.poll_piece(piece);
-            self.why.of[piece] = Some(revision);
-            self.why.next = (piece + 1) % pieces;
+impl Answer for Why {
+    /// The flight.
+    type Depends = u64;
+
+    fn depends(on: &Basis) -> u64 {
+        on.generation
+    }
+
+    fn ask(&mut self, on: &Basis, before: Option<&u64>) {
+        self.done.fill(false);
+        // Who tries one step after the other finds it where it was.
+        let next = before.is_some_and(|before| before + 1 == on.generation);
+        self.unsettled |= !(next && on.is_tried);
+    }
+
+    fn poll(&mut self, on: &Basis) -> bool {
+        let due = (0..PIECES)
+            .map(|i| (self.next + i) % PIECES)
+            .find(|&piece| !self.done[piece]);
+        if let Some(piece) = due {
+            self.work_out(piece, on);
+            self.done[piece] = true;
+            self.next = (piece + 1) % PIECES;
             return true;
         }
-        if self.why.unsettled && !self.dragging {
-            self.why.settle();
+        if self.unsettled && !on.dragging {
+            self.settle();
             return true;
         }
         false
     }
+}
 
-    fn poll_piece(&mut self, piece: usize) {
-        let (scenario, jump) = (&self.document.scenario, &self.jump);
-        match Lever::ALL.get(piece) {
-            Some(&lever) => self.why.gains[lever] = Some(gain(lever, scenario, jump)),
-            None if piece == Lever::COUNT => self.why.went = Some(Went::new(scenario, jump)),
-            None => self.why.weights = Weights::more(scenario, jump),
-        }
+impl Session {
+    const fn why(&self) -> &Why {
+        self.answers.why.result()
     }
 
     /// Where the turns went; none before the first answer stands.
     pub const fn went(&self) -> Option<&Went> {
-        self.why.went.as_ref()
+        self.why().went.as_ref()
     }
 
     /// What a step of each lever gives. The largest gain stands first once the hand rests; none
     /// before the first answer stands.
     pub fn gains(&self) -> impl Iterator<Item = &Gain> {
-        let gain_of = |&lever: &Lever| self.why.gains[lever].as_ref();
-        self.why.order.iter().filter_map(gain_of)
+        let gain_of = |&lever: &Lever| self.why().gains[lever].as_ref();
+        self.why().order.iter().filter_map(gain_of)
     }
 
     /// A little more in each hand, under every assumption; none before it has been worked out, or where
     /// nothing more can be set.
     pub const fn more_weights(&self) -> Option<&Weights> {
-        self.why.weights.as_ref()
+        self.why().weights.as_ref()
     }
 
     /// What has to stand beside the steps: the cautions of all of them together.
@@ -189,6 +191,15 @@ fn step(scenario: &mut Scenario, gain: &Gain) {
 }
 
 impl Why {
+    fn work_out(&mut self, piece: usize, on: &Basis) {
+        let Basis { scenario, jump, .. } = on;
+        match Lever::ALL.get(piece) {
+            Some(&lever) => self.gains[lever] = Some(gain(lever, scenario, jump)),
+            None if piece == Lever::COUNT => self.went = Some(Went::new(scenario, jump)),
+            None => self.weights = Weights::more(scenario, jump),
+        }
+    }
+
     /// The largest gain first, what is not possible last.
     fn settle(&mut self) {
         let worth = |&lever: &Lever| {

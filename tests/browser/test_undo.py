@@ -143,4 +143,4 @@ def test_the_names_are_german_where_german_is_spoken(page):
     page.wait_until("the languages", lambda: "language:de" in page.rects())
     touch.tap(page, *page.centre("language:de"))
     page.wait_until("in German", lambda: named(page, "Rückgängig: ") == ["Rückgängig: Sprunghöhe"])
-    assert named(page, "Wiederholen") == ["Wiederholen"]
+    assert named(page, "Wiederherstellen") == ["Wiederherstellen"]

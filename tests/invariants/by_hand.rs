@@ -16,7 +16,7 @@ use crate::{space, whole};
 
 fn live(scenario: &Scenario) -> LiveFlight {
     let (takeoff, _) = Plan::new(scenario.plan_spec()).at(0.0, f64::INFINITY);
-    LiveFlight::new(
+    LiveFlight::launched(
         Body::new(scenario.body_spec()),
         &takeoff,
         &scenario.launch(),

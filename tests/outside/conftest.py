@@ -30,10 +30,10 @@ def pytest_configure(config):
     config.stash[ROWS] = []
 
 
-def built():
-    """Builds the command and returns where cargo has put it."""
+def built(kind="--bin", name="aloft"):
+    """Builds a program, if nothing else the command, and returns where cargo has put it."""
     done = subprocess.run(
-        ["cargo", "build", "--locked", "--no-default-features", "--bin", "aloft"]
+        ["cargo", "build", "--locked", "--no-default-features", kind, name]
         + ["--message-format", "json-render-diagnostics"],
         cwd=REPOSITORY,
         stdout=subprocess.PIPE,
@@ -49,6 +49,14 @@ def aloft(request):
     """The command under test."""
     chosen = request.config.getoption("--aloft") or os.environ.get("ALOFT")
     return Aloft(str(Path(chosen).resolve()) if chosen else built())
+
+
+@pytest.fixture(scope="session")
+def any_axis():
+    """Flights about any axis by their names, as the program beside these tests prints them."""
+    program = built("--example", "any_axis")
+    done = subprocess.run([program], stdout=subprocess.PIPE, text=True, check=True)
+    return json.loads(done.stdout)
 
 
 @pytest.fixture

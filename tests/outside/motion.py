@@ -5,6 +5,7 @@ minimum-jerk blends s1, s2 (Flash & Hogan 1985). Quaternions are w, x, y, z, one
 """
 
 import numpy as np
+from scipy.spatial.transform import Rotation, RotationSpline
 
 _NEXT, _LAST = [1, 2, 0], [2, 0, 1]
 
@@ -85,3 +86,31 @@ class Motion:
     def knots(self):
         """Times at which a blend begins or ends; in between the motion is smooth."""
         return sorted(set(self._start.flat) | set((self._start + self._time).flat))
+
+
+class MeasuredMotion:
+    """Joint motion through measured rotations: SciPy's splines with continuous rate and acceleration."""
+
+    def __init__(self, export):
+        measured = export["measured"]
+        self._times = np.array(measured["times_s"])
+        rotations = np.array(measured["rotations"])
+        self._splines = [
+            RotationSpline(self._times, Rotation.from_quat(rotations[:, joint], scalar_first=True))
+            for joint in range(rotations.shape[1])
+        ]
+
+    def at(self, t_s):
+        rotation = [spline(t_s).as_quat(scalar_first=True) for spline in self._splines]
+        return np.array(rotation), np.array([spline(t_s, 1) for spline in self._splines])
+
+    def accelerations(self, t_s):
+        return np.array([spline(t_s, 2) for spline in self._splines])
+
+    def knots(self):
+        return list(self._times)
+
+
+def exported(export):
+    """The joint motion of an export."""
+    return MeasuredMotion(export) if "measured" in export else Motion(export)

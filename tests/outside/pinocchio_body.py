@@ -9,7 +9,7 @@ import numpy as np
 import pinocchio as pin
 
 from flight import quaternion_rate
-from motion import Motion, turned
+from motion import exported, turned
 
 FEET = ["left_foot", "right_foot"]
 HANDS = ["left_hand", "right_hand"]
@@ -18,7 +18,7 @@ STILL = np.array([1.0, 0.0, 0.0, 0.0])
 
 class PinocchioBody:
     def __init__(self, export):
-        self.motion = Motion(export)
+        self.motion = exported(export)
         model = pin.Model()
         joints = {}
         for segment in export["segments"]:

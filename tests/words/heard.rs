@@ -545,7 +545,7 @@ fn notices(ear: &mut Ear) {
     session.bring_back_kept();
     ear.notice("nothing to bring back", &mut session);
     session.keep_jump();
-    let kept: Vec<_> = session.keeping().collection().entries().to_vec();
+    let kept: Vec<_> = session.library().collection().entries().to_vec();
     let id = kept.last().expect("it was kept").id;
     session.rename_kept(id, " ");
     ear.notice("no name", &mut session);

@@ -416,7 +416,7 @@ number-needed = { $what }: hier braucht es eine Zahl; der Wert bleibt, wie er wa
 number-held = { $what }: möglich ist { $least } bis { $most }; jetzt steht es auf { $held }.
 input-locked = Gesperrt, darum nicht geändert: { $what }.
 
-# Was getan wurde, hinter „Rückgängig: “ und „Wiederholen: “.
+# Was getan wurde, hinter „Rückgängig: “ und „Wiederherstellen: “.
 change-several-inputs = mehrere Eingaben
 change-tried = ausprobierte Änderung
 change-reset-all = alles zurückgestellt

@@ -1,14 +1,12 @@
 //! The kept jumps: a row each, the chosen one with what can be done to it.
 
-use egui::text::{CCursor, CCursorRange};
-use egui::text_edit::TextEditState;
-use egui::{Key as Keyboard, Rect, TextEdit, Ui, UiBuilder, pos2, vec2};
+use egui::{Rect, Ui, pos2, vec2};
 
 use super::super::bar::PageCommand;
-use super::super::parts::small;
+use super::super::controls::{Button, Edit, Edited, text_field};
 use super::super::style::{self, INK, NEAR, TOUCH};
-use super::super::{accessibility, targets, transport};
-use super::{allocate, attempt, lay, write};
+use super::super::text::small;
+use super::{allocate, attempt_button, elided_after, toggle_reference};
 use crate::say;
 use crate::session::Session;
 use crate::session::collection::{Entry, Id};
@@ -18,25 +16,17 @@ use crate::words::{decimal, text};
 
 /// What is open in the list.
 #[derive(Debug, Default)]
-pub struct Unfolded {
-    /// The jump that is getting another name.
-    naming: Option<Naming>,
+pub struct KeptJumps {
+    /// The jump that is being renamed.
+    renamed: Option<(Id, Edit)>,
 }
 
-#[derive(Debug)]
-struct Naming {
-    id: Id,
-    text: String,
-    /// The field has just opened and still has to take the keyboard.
-    fresh: bool,
-}
-
-pub fn show(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) -> Option<PageCommand> {
-    let rect = allocate(ui, TOUCH);
-    if transport::labelled(ui, "keep", text("panel-keep"), rect, false).clicked() {
+pub fn show(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) -> Option<PageCommand> {
+    let keep = Button::text("keep", text("panel-keep"));
+    if keep.show_in_row(ui).clicked() {
         session.keep_jump();
     }
-    let entries = session.keeping().collection().entries().to_vec();
+    let entries = session.library().collection().entries().to_vec();
     if entries.is_empty() {
         small(ui, text("panel-kept-none"));
     }
@@ -45,24 +35,20 @@ pub fn show(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) -> Opti
     for (i, entry) in entries.iter().enumerate() {
         let which = Which::Kept(entry.id);
         let chosen = chosen.as_ref() == Some(&which);
-        let came_to = session.keeping().came_to(entry.id);
+        let came_to = session.came_to(entry);
         let target = format!("kept:{}", i + 1);
         let name = &entry.scenario.name;
         let is_beyond = came_to.is_some_and(|came_to| came_to.is_beyond_seen);
         let came_to = came_to_text(came_to);
-        if attempt(ui, &target, name, &came_to, is_beyond, chosen).clicked() {
-            unfolded.naming = None;
-            lay(session, which, chosen);
+        if attempt_button(ui, &target, name, &came_to, is_beyond, chosen).clicked() {
+            kept_jumps.renamed = None;
+            toggle_reference(session, which, chosen);
         }
         if chosen {
-            if unfolded
-                .naming
-                .as_ref()
-                .is_some_and(|naming| naming.id == entry.id)
-            {
-                name_field(ui, session, unfolded);
+            if matches!(kept_jumps.renamed, Some((id, _)) if id == entry.id) {
+                name_field(ui, session, kept_jumps);
             } else {
-                row_commands(ui, session, unfolded, entry, [i == 0, i == last]);
+                row_commands(ui, session, kept_jumps, entry, [i == 0, i == last]);
             }
         }
     }
@@ -70,8 +56,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) -> Opti
     if entries.is_empty() {
         return None;
     }
-    let rect = allocate(ui, TOUCH);
-    let save = transport::labelled(ui, "save all", text("panel-save-all"), rect, false);
+    let save = Button::text("save all", text("panel-save-all")).show_in_row(ui);
     small(ui, text("panel-save-all-about"));
     save.clicked().then_some(PageCommand::SaveAll)
 }
@@ -117,8 +102,8 @@ impl RowCommand {
         }
     }
 
-    /// What it does to the jump of that name.
-    fn said(self, name: &str) -> String {
+    /// Says which jump it is about.
+    fn accessible_name(self, name: &str) -> String {
         match self {
             Self::Open => say!("panel-kept-open-it", name = name),
             Self::Rename => say!("panel-kept-rename-it", name = name),
@@ -133,7 +118,7 @@ impl RowCommand {
 fn row_commands(
     ui: &mut Ui,
     session: &mut Session,
-    unfolded: &mut Unfolded,
+    kept_jumps: &mut KeptJumps,
     entry: &Entry,
     at_end: [bool; 2],
 ) {
@@ -158,24 +143,22 @@ fn row_commands(
             if idle {
                 continue;
             }
-            let response = transport::labelled(ui, command.name(), command.label(), own, false);
-            accessibility::button(&response, &command.said(name));
-            if response.clicked() {
-                do_it(session, unfolded, entry, command);
+            let accessible_name = command.accessible_name(name);
+            let button =
+                Button::text(command.name(), command.label()).accessible_name(&accessible_name);
+            if button.show(ui, own).clicked() {
+                run(session, kept_jumps, entry, command);
             }
         }
     }
 }
 
-fn do_it(session: &mut Session, unfolded: &mut Unfolded, entry: &Entry, command: RowCommand) {
+fn run(session: &mut Session, kept_jumps: &mut KeptJumps, entry: &Entry, command: RowCommand) {
     match command {
         RowCommand::Open => session.open_kept(entry.id),
         RowCommand::Rename => {
-            unfolded.naming = Some(Naming {
-                id: entry.id,
-                text: entry.scenario.name.clone(),
-                fresh: true,
-            });
+            let edit = Edit::of(entry.scenario.name.clone());
+            kept_jumps.renamed = Some((entry.id, edit));
         }
         RowCommand::Delete => session.delete_kept(entry.id),
         RowCommand::Up => session.move_kept_up(entry.id),
@@ -183,55 +166,37 @@ fn do_it(session: &mut Session, unfolded: &mut Unfolded, entry: &Entry, command:
     }
 }
 
-/// The field for another name; left, the name is taken, with Escape it is not.
-fn name_field(ui: &mut Ui, session: &mut Session, unfolded: &mut Unfolded) {
-    let Some(naming) = &mut unfolded.naming else {
+/// The field for another name. The name is taken when the field is left; Escape cancels.
+fn name_field(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) {
+    let Some((id, edit)) = &mut kept_jumps.renamed else {
         return;
     };
+    let id = *id;
     let rect = allocate(ui, TOUCH);
-    targets::note("kept name", rect);
-    let id = ui.id().with("kept name");
-    if std::mem::take(&mut naming.fresh) {
-        // All of the old name is marked: the first letter typed replaces it.
-        let all = CCursorRange::two(CCursor::new(0), CCursor::new(naming.text.chars().count()));
-        let mut state = TextEditState::default();
-        state.cursor.set_char_range(Some(all));
-        state.store(ui.ctx(), id);
-        ui.memory_mut(|memory| memory.request_focus(id));
+    match text_field(ui, "kept name", rect, text("panel-kept-name"), edit) {
+        Edited::NotYet => return,
+        Edited::To(name) => session.rename_kept(id, &name),
+        Edited::Cancelled => (),
     }
-    let field = ui.new_child(UiBuilder::new().max_rect(rect)).add_sized(
-        rect.size(),
-        TextEdit::singleline(&mut naming.text)
-            .id(id)
-            .font(style::text(17.0))
-            .margin(vec2(10.0, 10.0)),
-    );
-    let typed = accessibility::typed_into(ui, &field);
-    accessibility::name_field(ui, &field, text("panel-kept-name"), &naming.text);
-    if field.lost_focus() || typed.is_some() {
-        let given_up = ui.input(|input| input.key_pressed(Keyboard::Escape));
-        if let Some(naming) = unfolded.naming.take()
-            && !given_up
-        {
-            session.rename_kept(naming.id, typed.as_ref().unwrap_or(&naming.text));
-        }
-    }
+    kept_jumps.renamed = None;
 }
 
 /// Brings back what was deleted last.
 fn undo(ui: &mut Ui, session: &mut Session) {
     const BUTTON: f32 = 76.0;
-    let Some(name) = session.keeping().collection().last_deleted() else {
+    let Some(name) = session.library().collection().last_deleted() else {
         return;
     };
-    let said = say!("panel-kept-deleted", name = name);
+    let deleted = say!("panel-kept-deleted", name = name);
+    let accessible_name = say!("panel-kept-undo-it", name = name);
     let rect = allocate(ui, TOUCH);
     let (words, button) = rect.split_left_right_at_x(rect.right() - BUTTON);
     let words = Rect::from_min_max(words.min, pos2(words.right() - NEAR, words.bottom()));
-    write(ui, words, &said, style::text(16.0), INK.get());
-    let response = transport::labelled(ui, "kept Undo", text("panel-kept-undo"), button, false);
-    accessibility::button(&response, &say!("panel-kept-undo-it", name = name));
-    if response.clicked() {
+    let font = style::text(16.0);
+    elided_after(2, ui.painter(), words, &deleted, font, INK.get());
+    let undo = Button::text("kept Undo", text("panel-kept-undo"));
+    let undo = undo.accessible_name(&accessible_name);
+    if undo.show(ui, button).clicked() {
         session.bring_back_kept();
     }
 }

@@ -4,7 +4,7 @@ use egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
 
 use super::super::beyond;
 use super::super::style::{self, FROST, INK, NEAR, REFERENCE, SLATE, TEAL, VERMILION};
-use super::{allocate, write};
+use super::{allocate, elided};
 use crate::say;
 use crate::session::Session;
 use crate::session::compare::describe::{Compared, signed_text, turns_text};
@@ -26,9 +26,15 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
         let words = reference_words(rect);
         let [from, to] = compared.change(i, &session.units);
         let (upper, lower) = words.split_top_bottom_at_y(rect.top() + 22.0);
-        write(ui, upper, compared.label(i), style::text(16.0), INK.get());
+        elided(
+            ui.painter(),
+            upper,
+            compared.label(i),
+            style::text(16.0),
+            INK.get(),
+        );
         let change = say!("panel-from-to", from = from, to = to);
-        write(ui, lower, &change, style::text(14.5), SLATE.get());
+        elided(ui.painter(), lower, &change, style::text(14.5), SLATE.get());
         worth(ui, rect, part);
         scale.bar(ui, rect, part);
     }
@@ -40,8 +46,8 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     );
     let rect = allocate(ui, 30.0);
     let together = text("panel-together");
-    write(
-        ui,
+    elided(
+        ui.painter(),
         reference_words(rect),
         together,
         style::bold(16.0),
@@ -65,7 +71,7 @@ fn ends(ui: &mut Ui, name: &str, turns: i64, present: bool) {
     let ink = if present { INK.get() } else { REFERENCE.get() };
     let rect = allocate(ui, 28.0);
     let room = Rect::from_min_max(rect.min, pos2(rect.right() - NUMBER - NEAR, rect.bottom()));
-    write(ui, room, name, style::bold(16.0), ink);
+    elided(ui.painter(), room, name, style::bold(16.0), ink);
     number(ui, rect, &turns_text(turns), ink);
 }
 

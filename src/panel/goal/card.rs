@@ -4,12 +4,11 @@ use egui::{
     Align2, Color32, CornerRadius, Id, Pos2, Rect, RichText, Sense, Shape, Stroke, Ui, pos2, vec2,
 };
 
-use super::super::parts::{card, small};
-use super::super::slider::{hatch, place};
-use super::super::style::{
-    self, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
-};
-use super::super::{accessibility, beyond, targets, transport};
+use super::super::beyond;
+use super::super::controls::{Button, toggle_area};
+use super::super::number::{hatch, place};
+use super::super::style::{self, FROST, INK, NEAR, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::super::text::{card, small};
 use crate::analysis::goal::{Proposal, Single};
 use crate::analysis::limits::{Judgement, Verdict};
 use crate::say;
@@ -19,6 +18,9 @@ use crate::session::goal::words;
 use crate::words::text;
 
 const APPLY: f32 = 76.0;
+
+/// Smallest letters beside the button; what needs smaller ones stands below it.
+const LEAST: f32 = 13.0;
 
 /// A lever that does it alone.
 pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
@@ -141,35 +143,35 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let own = Rect::from_min_max(pos2(row.right() - APPLY, row.top()), row.max);
     let room = own.left() - row.left() - NEAR;
+    let size = style::fitting(ui.painter(), change, 16.0, room);
+    let fits = size >= LEAST;
+    let up = if fits { 11.0 } else { 0.0 };
     let painter = ui.painter();
     painter.text(
-        row.left_center() - vec2(0.0, 11.0),
+        row.left_center() - vec2(0.0, up),
         Align2::LEFT_CENTER,
         label,
         style::bold(17.0),
         INK.get(),
     );
-    let size = style::fitting(ui, change, 16.0, room);
-    painter.text(
-        row.left_center() + vec2(0.0, 11.0),
-        Align2::LEFT_CENTER,
-        change,
-        style::text(size),
-        INK.get(),
-    );
-    let response = transport::button(ui, &format!("apply:{name}"), own, true);
-    let said = say!("panel-try-change", what = label, change = change);
-    accessibility::button(&response, &said);
-    let words = text("panel-try-it");
-    let size = style::fitting_text(ui, words, 16.0, own.width() - NEAR);
-    ui.painter().text(
-        own.center(),
-        Align2::CENTER_CENTER,
-        words,
-        style::text(size),
-        ON_TEAL.get(),
-    );
-    response.clicked()
+    if fits {
+        painter.text(
+            row.left_center() + vec2(0.0, 11.0),
+            Align2::LEFT_CENTER,
+            change,
+            style::text(size),
+            INK.get(),
+        );
+    } else {
+        ui.label(RichText::new(change).size(16.0));
+    }
+    let name = format!("apply:{name}");
+    let accessible_name = say!("panel-try-change", what = label, change = change);
+    Button::text(&name, text("panel-try-it"))
+        .accessible_name(&accessible_name)
+        .filled(true)
+        .show(ui, own)
+        .clicked()
 }
 
 /// The lever's range with where people have been seen, the value now (hollow) and the one needed.
@@ -211,11 +213,10 @@ fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
     let open = ui
         .data(|data| data.get_temp::<bool>(id))
         .unwrap_or_default();
-    let (row, response) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
-    targets::note(&format!("verdict:{name}"), row);
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
     let words = words::verdict(verdict);
-    let said = say!("panel-verdict", what = label, verdict = words);
-    accessibility::toggle(&response, &said, open);
+    let accessible_name = say!("panel-verdict", what = label, verdict = words);
+    let response = toggle_area(ui, &format!("verdict:{name}"), row, &accessible_name, open);
     let colour = match verdict {
         Verdict::AlreadyReached | Verdict::WithinReach => TEAL.get(),
         Verdict::WithinMeasured | Verdict::AtEdge | Verdict::NotKnown => SLATE.get(),

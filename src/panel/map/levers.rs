@@ -1,13 +1,9 @@
 //! The names of the map's sides, which are also where its levers are chosen.
 
-use egui::{
-    Button, Popup, Pos2, Rect, RichText, Shape, Stroke, Ui, Vec2, WidgetInfo, WidgetType, pos2,
-    vec2,
-};
+use egui::{Popup, Pos2, Rect, Shape, Stroke, Ui, Vec2, pos2, vec2};
 
-use crate::panel::style::{self, INK, NEAR, SLATE, TOUCH};
-use crate::panel::targets;
-use crate::panel::transport::button;
+use crate::panel::controls::{Button, menu_item};
+use crate::panel::style::{self, INK, NEAR, SLATE};
 use crate::say;
 use crate::scenario::parameter::Parameter;
 use crate::session::Session;
@@ -26,20 +22,20 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
         session.units.of(parameter.kind()).sign()
     );
     let most = row.width() - ARROW - LIST;
-    let font = style::bold(style::fitting(ui, &name, 17.0, most));
+    let font = style::bold(style::fitting(ui.painter(), &name, 17.0, most));
     let galley = ui.painter().layout_no_wrap(name, font, INK.get());
     let width = galley.size().x + ARROW + LIST;
     // Above the upward side, and under the end of the other one.
     let left = [row.right() - width, row.left()][side];
     let rect = Rect::from_min_size(pos2(left, row.top()), vec2(width, row.height()));
     let shown = rect.shrink2(vec2(0.0, 3.0));
-    let response = button(ui, ["map:x", "map:y"][side], rect, false);
-    let said = if side == 0 {
+    let accessible_name = if side == 0 {
         say!("panel-map-across", lever = parameter.label())
     } else {
         say!("panel-map-upwards", lever = parameter.label())
     };
-    response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, true, &said));
+    let name = ["map:x", "map:y"][side];
+    let response = Button::drawn(name, &accessible_name, |_, _, _| ()).show(ui, rect);
     let way = [vec2(1.0, 0.0), vec2(0.0, -1.0)][side];
     arrow(
         ui,
@@ -58,16 +54,9 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
     Popup::menu(&response).width(220.0).gap(4.0).show(|ui| {
         for offered in Levers::offered() {
             let present = offered == parameter;
-            let text = RichText::new(offered.label());
-            let text = if present {
-                text.font(style::bold(16.0))
-            } else {
-                text
-            };
-            let row = ui.add_sized(vec2(208.0, TOUCH), Button::new(text).frame(present));
-            let name = format!("map:{}:{}", ["x", "y"][side], offered.key());
-            targets::note(&name, row.rect);
-            if row.clicked() && !present {
+            let name = format!("{name}:{}", offered.key());
+            let item = menu_item(ui, &name, offered.label(), 208.0, present);
+            if item.clicked() && !present {
                 chosen = Some((side, offered));
             }
         }

@@ -4,8 +4,8 @@ use egui::{Rect, RichText, Sense, Stroke, Ui, Vec2, pos2, vec2};
 
 use super::picture::{self, outline, whole};
 use super::shades;
-use crate::panel::parts;
 use crate::panel::style::{self, NEAR, SEEN, SLATE, SNOW};
+use crate::panel::text::small;
 use crate::say;
 use crate::session::Session;
 use crate::words::{text, with_decimal_sign};
@@ -54,7 +54,7 @@ pub fn legend(ui: &mut Ui, session: &Session) {
         });
     });
     if !session.map_marks_known() {
-        parts::small(ui, text("panel-map-not-known"));
+        small(ui, text("panel-map-not-known"));
     }
     ui.label(
         RichText::new(text("panel-map-use"))

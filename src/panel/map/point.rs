@@ -5,15 +5,14 @@
 //! the borders show where it is, and what it says stands above the finger.
 
 use egui::{
-    CornerRadius, CursorIcon, Galley, Id, LayerId, Order, Painter, Pos2, Rect, Sense, Shape,
-    Stroke, StrokeKind, Ui, Vec2, pos2, vec2,
+    CornerRadius, Galley, Id, LayerId, Order, Painter, Pos2, Rect, Shape, Stroke, StrokeKind, Ui,
+    Vec2, pos2, vec2,
 };
 
 use std::sync::Arc;
 
-use crate::panel::accessibility::{self, Scale};
+use crate::panel::controls::{Scale, pan_area, point_slider};
 use crate::panel::style::{self, INK, ON_TEAL, SLATE, SNOW, TEAL};
-use crate::panel::targets;
 use crate::say;
 use crate::session::Session;
 use crate::words::decimal;
@@ -28,12 +27,8 @@ const ABOVE: f32 = 58.0;
 
 /// The sign beside the point keeps clear of the `numbers` on the map.
 pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
-    without_a_finger(ui, session, rect);
-    let id = ui.id().with("map");
-    // A drag alone, without a click: it begins as the finger comes down.
-    let response = ui
-        .interact(rect, id, Sense::drag())
-        .on_hover_cursor(CursorIcon::Crosshair);
+    let response = pan_area(ui, "map", rect);
+    let id = response.id;
     let before = place(session, rect);
     if let Some(finger) = response.interact_pointer_pos() {
         if response.drag_started() {
@@ -52,11 +47,8 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
             ]);
         }
     }
+    sliders(ui, session, rect);
     let at = place(session, rect);
-    targets::note(
-        "map:point",
-        Rect::from_center_size(at, Vec2::splat(style::TOUCH)),
-    );
     let finger = response
         .interact_pointer_pos()
         .filter(|_| response.dragged());
@@ -67,24 +59,24 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
     }
 }
 
-/// For the keyboard the point is two sliders, one for each way.
-fn without_a_finger(ui: &Ui, session: &mut Session, rect: Rect) {
+/// For the keyboard the point is two sliders, one for each axis.
+fn sliders(ui: &Ui, session: &mut Session, rect: Rect) {
     let at = Rect::from_center_size(place(session, rect), Vec2::splat(style::TOUCH));
     for side in session.map_sides() {
         let parameter = side.parameter();
-        let id = ui.id().with(("on the map", parameter.key()));
-        let response = ui.interact(at, id, Sense::hover());
         let unit = session.units.of(parameter.kind());
-        if let Some(shown) = accessibility::set_to(ui, &response) {
-            session.set(parameter, unit.to_si(shown));
-        }
-        let scale = Scale::of(
-            &unit,
-            [side.at(0.0), side.at(1.0)],
-            parameter.get(session.scenario()),
+        point_slider(
+            ui,
+            ["map:point", parameter.key()],
+            at,
+            &say!("panel-map-point", lever = parameter.label()),
+            session,
+            |session, shown| session.set(parameter, unit.to_si(shown)),
+            |session| {
+                let value = parameter.get(session.scenario());
+                Scale::of(&unit, [side.at(0.0), side.at(1.0)], value)
+            },
         );
-        let said = say!("panel-map-point", lever = parameter.label());
-        accessibility::slider(ui, &response, &said, &scale);
     }
 }
 

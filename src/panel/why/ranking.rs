@@ -1,10 +1,12 @@
 //! What a small step of each lever gives, the most first; a tap tries it.
 
-use egui::{Align2, Color32, CornerRadius, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
+use egui::{
+    Align2, Color32, CornerRadius, Rect, Response, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
+};
 
-use super::super::parts::small;
+use super::super::controls::button_area;
 use super::super::style::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
-use super::super::{accessibility, targets};
+use super::super::text::small;
 use super::{go_back, split};
 use crate::analysis::steps::{Flown, Gain};
 use crate::say;
@@ -34,7 +36,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         INK.get(),
     );
     let hint = text("panel-steps-hint");
-    let size = style::fitting(ui, hint, 14.5, title.width());
+    let size = style::fitting(ui.painter(), hint, 14.5, title.width());
     ui.painter().text(
         title.left_center() + vec2(0.0, 12.0),
         Align2::LEFT_CENTER,
@@ -69,11 +71,6 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
 /// One step; whether it was touched.
 fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool {
     let possible = gain.flown == Flown::Forward;
-    let sense = if possible {
-        Sense::click()
-    } else {
-        Sense::hover()
-    };
     let beyond = beyond::short(&gain.beyond_seen, units);
     let width = ui.available_width() - 2.0 * INSIDE;
     let beyond_text = beyond.clone().map(|said| {
@@ -84,10 +81,10 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         + beyond_text
             .as_ref()
             .map_or(0.0, |text| text.size().y + NEAR);
-    let (row, response) = ui.allocate_exact_size(vec2(ui.available_width(), height), sense);
+    let size = vec2(ui.available_width(), height);
+    let (row, _) = ui.allocate_exact_size(size, Sense::hover());
     let (step, number) = (gain.step.text(units), words::gain(gain));
-    if possible {
-        targets::note(&format!("step:{}", gain.lever.key()), row);
+    let response = possible.then(|| {
         let said = say!(
             "panel-try-step",
             step = step.as_str(),
@@ -95,10 +92,11 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         );
         let also = beyond.iter().map(String::as_str);
         let said: Vec<&str> = [said.as_str()].into_iter().chain(also).collect();
-        accessibility::button(&response, &said.join("; "));
-    }
+        let name = format!("step:{}", gain.lever.key());
+        button_area(ui, &name, row, &said.join("; "))
+    });
     let painter = ui.painter();
-    let (fill, edge) = match (possible, response.hovered()) {
+    let (fill, edge) = match (possible, response.as_ref().is_some_and(Response::hovered)) {
         (true, true) => (SNOW.get(), TEAL.get()),
         (true, false) => (SNOW.get(), FROST.get()),
         (false, _) => (Color32::TRANSPARENT, FROST.get()),
@@ -128,7 +126,7 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         ink,
     );
     let room = number.left() - NEAR - inside.left();
-    let letters = style::fitting(ui, &step, 16.0, room);
+    let letters = style::fitting(ui.painter(), &step, 16.0, room);
     painter.text(
         pos2(inside.left(), line),
         Align2::LEFT_CENTER,
@@ -167,5 +165,5 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         Stroke::new(1.0, colour),
         StrokeKind::Inside,
     );
-    response.clicked()
+    response.is_some_and(|response| response.clicked())
 }

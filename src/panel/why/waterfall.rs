@@ -1,15 +1,14 @@
 //! From the ideal flight down to what was turned: each bar begins where the last one ended.
 
 use egui::{
-    Align2, Color32, CornerRadius, CursorIcon, Id, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
-    pos2, vec2,
+    Align2, Color32, CornerRadius, Id, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
 
-use super::super::parts::small;
+use super::super::controls::explanation_area;
 use super::super::style::{
     self, AMBER, CLOSING, FROST, INK, NEAR, OPENING, SLATE, TEAL, TIGHT, TOUCH, VERMILION,
 };
-use super::super::{accessibility, targets};
+use super::super::text::small;
 use crate::analysis::budget::Cause;
 use crate::session::Session;
 use crate::session::why::{Went, turns_text, words};
@@ -49,18 +48,13 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
     let mut touched = None;
     ui.spacing_mut().item_spacing.y = 0.0;
     for (i, bar) in bars.iter().enumerate() {
-        let (row, response) =
-            ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
-        let response = response.on_hover_cursor(CursorIcon::Help);
-        targets::note(&format!("why:{}", bar.name), row);
+        let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
         let open = explained == Some(bar.name);
-        accessibility::meaning(
-            ui,
-            &response,
-            open,
-            || bar.label.to_owned(),
-            || bar.about.clone(),
-        );
+        let name = format!("why:{}", bar.name);
+        // An input is called like one of the bars.
+        let what = || format!("{}, {}", text("panel-where-turns-went"), bar.label);
+        let about = || bar.about.clone();
+        let response = explanation_area(ui, &name, row, open, what, about);
         let width = row.width() - NUMBERS;
         let x = |turns: f64| row.left() + width * (turns / most).clamp(0.0, 1.0) as f32;
         if i + 1 < bars.len() {

@@ -1,30 +1,26 @@
-//! The attitude of the pelvis, split about the direction of the angular momentum (swing-twist
-//! decomposition).
+//! The attitude of the pelvis, split about an axis (swing-twist decomposition).
 //!
 //! The angular momentum is constant in the world, so how the body wobbles does not depend on how far it
-//! has turned about it: the two are computed one after the other. In axes of the world whose Y points
-//! along the momentum, the attitude is R = (twist about Y) (smallest rotation that carries the momentum
-//! direction n, as the pelvis sees it, to Y). That rotation is not defined where n points along -y of
-//! the pelvis. Well before, the pelvis is looked at in axes turned by half a turn about its x axis, in
-//! which n points along +y: two charts that cover every attitude alike.
+//! has turned about it: split about its direction, the two are computed one after the other. With Y along
+//! the axis, the attitude is R = (twist about Y) (smallest rotation that carries the axis n, as the pelvis
+//! sees it, to Y). That rotation is not defined where n points along -y of the pelvis. Well before, the
+//! pelvis is looked at in axes turned by half a turn about its x axis, in which n points along +y: two
+//! charts that cover every attitude alike.
 
 use glam::{DQuat, DVec3};
 
 use crate::math::angles::wrapped_rad;
 use crate::math::rotation::{about, heading_rad, smallest_rotation};
 
-/// The attitude of the pelvis in world axes turned so that Y points along the momentum. Without any
-/// momentum any direction does.
+/// The attitude of the pelvis in axes whose Y is the one it is split about: the world's, or, where the
+/// momentum is not vertical, axes turned so that Y points along it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Attitude {
-    /// Direction of the momentum in pelvis axes, unit.
-    pub momentum_axis: DVec3,
-    /// Turn about the momentum since the pelvis was only tilted, rad, not wrapped; counted anew where
+    /// The axis that it is split about, in pelvis axes, unit.
+    pub axis: DVec3,
+    /// Turn about that axis since the pelvis was only tilted, rad, not wrapped; counted anew where
     /// the chart changes.
     pub twist_rad: f64,
-    /// Integral of the pelvis's rate about the momentum since the flight began, rad: regular also where
-    /// the body's axes point along the momentum.
-    pub about_momentum_rad: f64,
     /// +1 where the twist is counted in the pelvis's axes, -1 in those turned about x.
     pub(crate) chart: f64,
 }
@@ -32,27 +28,22 @@ pub struct Attitude {
 /// Half a turn about the pelvis's x axis.
 const TURNED_OVER: DQuat = DQuat::from_xyzw(1.0, 0.0, 0.0, 0.0);
 
-/// Cosine of the angle between momentum and the chart's y axis at which the chart changes: far from
+/// Cosine of the angle between the axis and the chart's y axis at which the chart changes: far from
 /// the pole at -1, and the other chart is entered far from its own limit.
 const CHART_LIMIT: f64 = -0.5;
 
 impl Attitude {
-    /// From pelvis axes to world axes.
+    /// Of an orientation, from pelvis axes.
     pub fn of(orientation: DQuat) -> Self {
-        let momentum_axis = orientation.conjugate() * DVec3::Y;
-        let chart = if momentum_axis.y < CHART_LIMIT {
-            -1.0
-        } else {
-            1.0
-        };
+        let axis = orientation.conjugate() * DVec3::Y;
+        let chart = if axis.y < CHART_LIMIT { -1.0 } else { 1.0 };
         Self::in_chart(orientation, chart)
     }
 
     fn in_chart(orientation: DQuat, chart: f64) -> Self {
         let attitude = Self {
-            momentum_axis: orientation.conjugate() * DVec3::Y,
+            axis: orientation.conjugate() * DVec3::Y,
             twist_rad: 0.0,
-            about_momentum_rad: 0.0,
             chart,
         };
         let twist = orientation * attitude.tilt().conjugate();
@@ -65,17 +56,19 @@ impl Attitude {
     /// The same attitude in the other chart, where this one comes near its pole.
     #[inline]
     pub(crate) fn in_regular_chart(self) -> Self {
-        if self.chart * self.momentum_axis.y < CHART_LIMIT {
-            Self {
-                about_momentum_rad: self.about_momentum_rad,
-                ..Self::in_chart(self.orientation(), -self.chart)
-            }
+        if self.chart * self.axis.y < CHART_LIMIT {
+            self.in_other_chart()
         } else {
             self
         }
     }
 
-    /// Pelvis axes to world axes.
+    #[cold]
+    fn in_other_chart(self) -> Self {
+        Self::in_chart(self.orientation(), -self.chart)
+    }
+
+    /// From pelvis axes.
     pub fn orientation(&self) -> DQuat {
         (about(DVec3::Y, self.twist_rad) * self.tilt()).normalize()
     }
@@ -83,15 +76,15 @@ impl Attitude {
     /// The orientation without the twist.
     fn tilt(&self) -> DQuat {
         if self.chart > 0.0 {
-            smallest_rotation(self.momentum_axis, DVec3::Y)
+            smallest_rotation(self.axis, DVec3::Y)
         } else {
-            smallest_rotation(TURNED_OVER * self.momentum_axis, DVec3::Y) * TURNED_OVER
+            smallest_rotation(TURNED_OVER * self.axis, DVec3::Y) * TURNED_OVER
         }
     }
 
-    /// How far the pelvis's right-left axis has turned about the momentum, rad, since an attitude
-    /// from which the tilt alone has not turned it by half a turn or more. Where that axis points along
-    /// the momentum, it has no heading, and [`Self::about_momentum_rad`] is the count to use.
+    /// How far the pelvis's right-left axis has turned about the axis of the split, rad, since an attitude
+    /// from which the tilt alone has not turned it by half a turn or more. Parallel to that axis, it has no
+    /// heading.
     pub fn turned_since(&self, before: &Self) -> f64 {
         if self.chart != before.chart {
             let [now, was] = [self, before].map(|attitude| heading_rad(attitude.orientation()));
@@ -105,7 +98,7 @@ impl Attitude {
     /// Where the tilt alone points the right-left axis (in the second chart its opposite): along the
     /// world's Z and X, to some length.
     fn tilted_right(&self) -> [f64; 2] {
-        let (axis, chart) = (self.momentum_axis, self.chart);
+        let (axis, chart) = (self.axis, self.chart);
         [
             1.0 + chart * axis.y - axis.z * axis.z,
             -axis.x * (chart * axis.z),

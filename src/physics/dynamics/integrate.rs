@@ -1,6 +1,7 @@
 //! One step of the attitude's equation.
 //!
-//! With n the direction of the angular momentum and w the rate, both in pelvis axes: n' = n x w, and
+//! With n the direction of the angular momentum, about which the attitude is split, and w the rate, both
+//! in pelvis axes: n' = n x w, and
 //! the twist of [`Attitude`] goes on by (w . n + s w . y) / (1 + s n . y), where s is +1 in the first
 //! chart and -1 in the second. A body that turns at the rate it has at the beginning of the step
 //! carries n round exactly; what is left over, the change of that rate, is small and taken by the
@@ -21,9 +22,21 @@ pub fn step(
     step_s: f64,
     rates_from_momentum: [&RateFromMomentum; 3],
 ) -> Attitude {
+    step_and_turn(from, h_kg_m2_s, step_s, rates_from_momentum).0
+}
+
+/// The same, and the integral of the rate about the momentum, rad: regular whichever way the axes of the
+/// body point.
+#[inline]
+pub fn step_and_turn(
+    from: Attitude,
+    h_kg_m2_s: f64,
+    step_s: f64,
+    rates_from_momentum: [&RateFromMomentum; 3],
+) -> (Attitude, f64) {
     let [start, middle, end] = rates_from_momentum;
     let rate = |map: &RateFromMomentum, axis: DVec3| map.rate_rad_s(axis * h_kg_m2_s);
-    let axis_1 = from.momentum_axis;
+    let axis_1 = from.axis;
     let first = rate(start, axis_1);
     let half_way = turned(first * (-0.5 * step_s));
     let axis_2 = half_way * axis_1;
@@ -38,26 +51,26 @@ pub fn step(
 
     let sixth_s = step_s * (1.0 / 6.0);
     let axis = half_way * (axis_2 + (left_2 + left_3) * (2.0 * sixth_s)) + left_4 * sixth_s;
-    let turning = |axis: DVec3, rate: DVec3| {
-        let along = rate.dot(axis);
-        let twist = (along + from.chart * rate.y) / (1.0 + from.chart * axis.y);
-        [along, twist]
-    };
-    let at = [
-        turning(axis_1, first),
-        turning(axis_2, rate_2),
-        turning(axis_3, rate_3),
-        turning(axis_4, rate_4),
+    let along = [
+        first.dot(axis_1),
+        rate_2.dot(axis_2),
+        rate_3.dot(axis_3),
+        rate_4.dot(axis_4),
     ];
-    let [along, twist] = [0, 1].map(|i| at[0][i] + 2.0 * (at[1][i] + at[2][i]) + at[3][i]);
-    Attitude {
+    let twist = |along: f64, axis: DVec3, rate: DVec3| {
+        (along + from.chart * rate.y) / (1.0 + from.chart * axis.y)
+    };
+    let twisted = twist(along[0], axis_1, first)
+        + 2.0 * (twist(along[1], axis_2, rate_2) + twist(along[2], axis_3, rate_3))
+        + twist(along[3], axis_4, rate_4);
+    let attitude = Attitude {
         // One step of Newton's for the inverse root: the length is off by the step's error only.
-        momentum_axis: axis * (1.5 - 0.5 * axis.length_squared()),
-        twist_rad: from.twist_rad + twist * sixth_s,
-        about_momentum_rad: from.about_momentum_rad + along * sixth_s,
+        axis: axis * (1.5 - 0.5 * axis.length_squared()),
+        twist_rad: from.twist_rad + twisted * sixth_s,
         chart: from.chart,
-    }
-    .in_regular_chart()
+    };
+    let turned = (along[0] + 2.0 * (along[1] + along[2]) + along[3]) * sixth_s;
+    (attitude.in_regular_chart(), turned)
 }
 
 /// The rotation by a small vector `u`, as a matrix: 1 + sin a / a U + (1 - cos a) / a² U² with U the

@@ -1,14 +1,12 @@
 //! What take-off fixes for the whole flight, and what follows from it at any instant.
 
-use glam::{DQuat, DVec3};
+use glam::DVec3;
 
 use crate::dynamics::attitude::Attitude;
 use crate::dynamics::gravity::GRAVITY_M_S2;
 use crate::dynamics::integrate;
 use crate::dynamics::mass_properties::{MassProperties, RateFromMomentum};
 use crate::flight::launch::Launch;
-use crate::flight::release::Release;
-use crate::math::rotation::smallest_rotation;
 use crate::motion::plan::Turning;
 
 /// Mass properties whose rates count in a unit of time of their own.
@@ -31,11 +29,8 @@ impl<'a> TimedProperties<'a> {
 /// What take-off fixes for the whole flight.
 #[derive(Debug, Clone, Copy)]
 pub struct FlightConstants {
-    /// Angular momentum about the CM along Y of `momentum_frame`; of a clockwise jumper negative.
+    /// Angular momentum about the CM along the axis of the attitude; upwards in a planned flight.
     pub h_kg_m2_s: f64,
-    /// From axes whose Y points along the angular momentum to world axes; the world's own where the
-    /// momentum is vertical, or zero.
-    pub momentum_frame: DQuat,
     /// Attitude at take-off.
     pub attitude: Attitude,
     /// Vertical speed of the CM at take-off.
@@ -53,32 +48,11 @@ impl FlightConstants {
         let attitude = Attitude::of(orientation);
         Self {
             h_kg_m2_s,
-            momentum_frame: DQuat::IDENTITY,
             attitude,
             speed_m_s: launch.speed_m_s(),
-            cm_m: -takeoff.state.lowest_m(attitude.momentum_axis),
+            cm_m: -takeoff.state.lowest_m(attitude.axis),
             sign: turning.sign(),
         }
-    }
-
-    /// Of a body that is let go.
-    pub fn released(release: &Release) -> Self {
-        let h = release.angular_momentum_kg_m2_s;
-        let momentum_frame = smallest_rotation(DVec3::Y, h.normalize_or(DVec3::Y));
-        Self {
-            h_kg_m2_s: h.length(),
-            momentum_frame,
-            attitude: Attitude::of(momentum_frame.conjugate() * release.orientation),
-            speed_m_s: release.speed_m_s,
-            cm_m: release.cm_height_m,
-            sign: 1.0,
-        }
-    }
-
-    /// The world's vertical in pelvis axes.
-    #[inline]
-    pub fn own_vertical(&self, attitude: &Attitude) -> DVec3 {
-        own_vertical(self.momentum_frame, attitude)
     }
 
     pub fn cm_height_m(&self, t_s: f64) -> f64 {
@@ -98,10 +72,9 @@ impl FlightConstants {
         (self.speed_m_s + square.max(0.0).sqrt()) / GRAVITY_M_S2
     }
 
-    /// Height of the lower foot, m.
-    #[inline]
-    pub fn lowest_m(&self, t_s: f64, attitude: &Attitude, properties: &MassProperties) -> f64 {
-        self.cm_height_m(t_s) + properties.state.lowest_m(self.own_vertical(attitude))
+    /// Height of the lower foot, m; `up` is the vertical in pelvis axes.
+    pub fn lowest_m(&self, t_s: f64, up: DVec3, properties: &MassProperties) -> f64 {
+        self.cm_height_m(t_s) + properties.state.lowest_m(up)
     }
 
     /// One step on.
@@ -118,23 +91,12 @@ impl FlightConstants {
     #[inline]
     pub fn own_rate_rad_s(
         &self,
-        momentum_axis: DVec3,
+        axis: DVec3,
         TimedProperties { properties, unit_s }: TimedProperties<'_>,
     ) -> DVec3 {
         properties
             .rate_from_momentum
-            .rate_rad_s(momentum_axis * (self.h_kg_m2_s * unit_s))
+            .rate_rad_s(axis * (self.h_kg_m2_s * unit_s))
             * (1.0 / unit_s)
-    }
-}
-
-/// The world's vertical in pelvis axes, for an attitude in the axes that `momentum_frame` carries to the
-/// world's.
-#[inline]
-pub fn own_vertical(momentum_frame: DQuat, attitude: &Attitude) -> DVec3 {
-    if momentum_frame == DQuat::IDENTITY {
-        attitude.momentum_axis
-    } else {
-        (momentum_frame * attitude.orientation()).conjugate() * DVec3::Y
     }
 }

@@ -17,8 +17,9 @@ pub type LiveFlight = MotionFlight<LedMotion>;
 
 impl LiveFlight {
     /// Leaves the ice in a posture, joints at rest.
-    pub fn new(body: Body, posture: &Posture, launch: &Launch, turning: Turning) -> Self {
-        Self::with_constants(body, LedMotion::at_rest(posture), |takeoff| {
+    pub fn launched(body: Body, posture: &Posture, launch: &Launch, turning: Turning) -> Self {
+        let motion = LedMotion::at_rest(posture);
+        Self::new(body, motion, DQuat::IDENTITY, |takeoff| {
             FlightConstants::of(takeoff, launch, turning)
         })
     }

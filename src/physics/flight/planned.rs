@@ -5,7 +5,7 @@
 
 use std::sync::Arc;
 
-use glam::{DQuat, DVec3};
+use glam::DVec3;
 
 use crate::dynamics::gravity::GRAVITY_M_S2;
 use crate::flight::constants::FlightConstants;
@@ -119,7 +119,6 @@ impl Flight {
         let from = &self.samples[after.max(1) - 1];
         let constants = FlightConstants {
             h_kg_m2_s: self.h_kg_m2_s.y,
-            momentum_frame: DQuat::IDENTITY,
             attitude: self.takeoff().attitude,
             speed_m_s: self.takeoff_speed_m_s,
             cm_m: self.takeoff_cm_m,

@@ -21,19 +21,24 @@ pub struct Release {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum ReleaseError {
     NotARotation,
-    NotFinite,
+    OutOfRange,
 }
 
 impl fmt::Display for ReleaseError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::NotARotation => "the orientation is no rotation; give a unit quaternion",
-            Self::NotFinite => "momentum, height and speed have to be finite numbers",
+            Self::OutOfRange => {
+                "out of range: momentum goes to 1000 kg m²/s, height and speed to 1000 m and m/s"
+            }
         })
     }
 }
 
 impl std::error::Error for ReleaseError {}
+
+/// Largest momentum, height and speed: far more than any body has, but a flight of it still ends.
+const MOST: f64 = 1000.0;
 
 impl Release {
     /// Refuses what no flight can start from.
@@ -41,13 +46,15 @@ impl Release {
         if !self.orientation.is_normalized() {
             return Err(ReleaseError::NotARotation);
         }
-        let finite = self.angular_momentum_kg_m2_s.is_finite()
-            && self.cm_height_m.is_finite()
-            && self.speed_m_s.is_finite();
-        if finite {
+        let sizes = [
+            self.angular_momentum_kg_m2_s.length(),
+            self.cm_height_m.abs(),
+            self.speed_m_s.abs(),
+        ];
+        if sizes.iter().all(|size| *size <= MOST) {
             Ok(())
         } else {
-            Err(ReleaseError::NotFinite)
+            Err(ReleaseError::OutOfRange)
         }
     }
 }

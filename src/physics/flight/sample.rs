@@ -5,22 +5,21 @@ use std::f64::consts::TAU;
 use glam::{DQuat, DVec3};
 
 use crate::dynamics::attitude::Attitude;
-use crate::flight::constants::{FlightConstants, TimedProperties, own_vertical};
+use crate::flight::constants::{FlightConstants, TimedProperties};
 
 /// The flight at one instant.
 #[derive(Debug, Clone, Copy)]
 pub struct FlightSample {
     pub t_s: f64,
+    /// Split about the vertical.
     pub attitude: Attitude,
-    /// From the axes of the attitude to world axes; the world's own where the momentum is vertical.
-    pub momentum_frame: DQuat,
     /// Angular velocity of the pelvis, pelvis axes, rad/s.
     pub own_rate_rad_s: DVec3,
     /// Angular velocity of the pelvis about the momentum, rad/s; about the vertical, anticlockwise
     /// positive, where that is vertical.
     pub spin_rad_s: f64,
-    /// How far the right-left axis has turned about the momentum since take-off in the turning
-    /// direction, rad, unwrapped.
+    /// Turned since take-off in the turning direction, rad, unwrapped: the heading of the right-left axis,
+    /// seen from above.
     pub turned_rad: f64,
     /// Moment of inertia about h, kg m².
     pub inertia_kg_m2: f64,
@@ -30,7 +29,7 @@ pub struct FlightSample {
     pub energy_j: f64,
     /// Height of the CM of the whole body over the ice, m.
     pub cm_height_m: f64,
-    /// Height of the lowest point of either foot over the ice, m.
+    /// Height of the lowest point that may touch the ice, m: of a planned flight that of either foot.
     pub lowest_m: f64,
 }
 
@@ -48,7 +47,7 @@ impl FlightSample {
         before: Option<&Self>,
     ) -> Self {
         let (properties, per_s) = (timed.properties, 1.0 / timed.unit_s);
-        let (axis, state) = (attitude.momentum_axis, &properties.state);
+        let (axis, state) = (attitude.axis, &properties.state);
         let own_rate_rad_s = constants.own_rate_rad_s(axis, timed);
         let spin_rad_s = own_rate_rad_s.dot(axis);
         // 2 T = w . I w + 2 w . k + 2 T_joints, and I w = h - k.
@@ -57,7 +56,6 @@ impl FlightSample {
         Self {
             t_s,
             attitude,
-            momentum_frame: constants.momentum_frame,
             own_rate_rad_s,
             spin_rad_s,
             turned_rad: before.map_or(0.0, |before| {
@@ -67,7 +65,7 @@ impl FlightSample {
             own_long_axis: properties.long_axis,
             energy_j: 0.5 * own_rate_rad_s.dot(momenta) + joint_energy_j,
             cm_height_m: constants.cm_height_m(t_s),
-            lowest_m: constants.lowest_m(t_s, &attitude, properties),
+            lowest_m: constants.lowest_m(t_s, axis, properties),
         }
     }
 
@@ -76,20 +74,9 @@ impl FlightSample {
         self.turned_rad / TAU
     }
 
-    /// Turned about the momentum since take-off, rad: the integral of the rate, regular whichever
-    /// way up the body is.
-    pub fn about_momentum_rad(&self) -> f64 {
-        self.attitude.about_momentum_rad
-    }
-
-    /// The world's vertical in pelvis axes.
-    pub fn own_vertical(&self) -> DVec3 {
-        own_vertical(self.momentum_frame, &self.attitude)
-    }
-
     /// Pelvis axes to world axes.
     pub fn orientation(&self) -> DQuat {
-        self.momentum_frame * self.attitude.orientation()
+        self.attitude.orientation()
     }
 
     /// Angular velocity of the pelvis, world, rad/s.
@@ -109,12 +96,12 @@ impl FlightSample {
 
     /// Cosine of the tilt of the long axis against the vertical.
     pub fn uprightness(&self) -> f64 {
-        self.own_long_axis.dot(self.own_vertical())
+        self.own_long_axis.dot(self.attitude.axis)
     }
 
     /// Tilt of the long axis against the vertical, rad.
     pub fn tilt_rad(&self) -> f64 {
-        let level = self.own_long_axis.cross(self.own_vertical()).length();
+        let level = self.own_long_axis.cross(self.attitude.axis).length();
         // As near as two unit vectors are rounded, the axis is on the vertical.
         let level = if level < UPRIGHT { 0.0 } else { level };
         libm::atan2(level, self.uprightness())

@@ -74,14 +74,14 @@ impl StepRecord for RateRecord {
         timed: TimedProperties<'_>,
         _: Option<&Self>,
     ) -> Self {
-        let axis = attitude.momentum_axis;
+        let axis = attitude.axis;
         let own_rate_rad_s = constants.own_rate_rad_s(axis, timed);
         let spin_rad_s = own_rate_rad_s.dot(axis);
         Self {
             t_s,
             attitude,
             own_rate_rad_s,
-            lowest_m: constants.lowest_m(t_s, &attitude, timed.properties),
+            lowest_m: constants.lowest_m(t_s, axis, timed.properties),
             spin_rad_s,
         }
     }

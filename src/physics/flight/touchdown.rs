@@ -194,7 +194,7 @@ impl<'a, K: StepRecord> Attempts<'a, K> {
         let constants = self.constants;
         let mut height_m = 0.0;
         self.end(end_s, |t_s, attitude, timed| {
-            height_m = constants.lowest_m(t_s, &attitude, timed.properties);
+            height_m = constants.lowest_m(t_s, attitude.axis, timed.properties);
         });
         height_m
     }
@@ -282,19 +282,24 @@ fn end_at_contact<K: StepRecord>(
     };
     let from = steps[i - 1];
     steps.truncate(i);
-    steps.push(contact(&from, under_s, |t_s| advanced_to(&from, t_s)));
+    let at = |t_s| advanced_to(&from, t_s);
+    steps.push(contact([from.t_s(), under_s], at, StepRecord::lowest_m));
 }
 
-/// The instant at which a foot meets the ice, between a step and a time at which the foot is under
-/// it; `at` flies on from that step.
-pub fn contact<K: StepRecord>(from: &K, under_s: f64, at: impl Fn(f64) -> K) -> K {
+/// The instant at which the body meets the ice, between a step and a time at which it is under it; `at`
+/// flies on from that step.
+pub fn contact<T>(
+    [from_s, under_s]: [f64; 2],
+    at: impl Fn(f64) -> T,
+    height_m: impl Fn(&T) -> f64,
+) -> T {
     let mut convergency = SimpleConvergency {
         eps: CONTACT,
         max_iter: TRIES,
     };
     // At take-off itself the foot is on the ice: the search starts a little after.
-    let after_s = from.t_s() + 1e-6 * (under_s - from.t_s());
-    let contact_s = find_root_brent(after_s, under_s, |t_s| at(t_s).lowest_m(), &mut convergency);
+    let after_s = from_s + 1e-6 * (under_s - from_s);
+    let contact_s = find_root_brent(after_s, under_s, |t_s| height_m(&at(t_s)), &mut convergency);
     at(contact_s.unwrap_or(after_s))
 }
 

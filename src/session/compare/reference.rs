@@ -84,12 +84,7 @@ impl SavedReference {
 impl Session {
     /// The attempt that the present one is compared with.
     pub const fn reference(&self) -> Option<&Reference> {
-        self.compare.reference.as_ref()
-    }
-
-    /// Grows with every attempt laid beside, with its name, and when it is taken away.
-    pub const fn reference_changes(&self) -> u64 {
-        self.compare.reference_changes
+        self.reference.as_ref()
     }
 
     /// Lays a kept jump, a starting point or the present jump as it was opened beside the present
@@ -97,7 +92,7 @@ impl Session {
     pub fn set_reference(&mut self, which: Which) {
         let found = match &which {
             Which::Kept(id) => {
-                let entry = self.compare.keeping.collection().get(*id);
+                let entry = self.library.collection().get(*id);
                 entry.map(|entry| entry.scenario.clone())
             }
             Which::Start(name) => starts::named(name).map(|start| start.scenario.clone()),
@@ -120,7 +115,7 @@ impl Session {
         match &attempt.which {
             Which::Kept(id) => {
                 // It may have got another name meanwhile.
-                let entry = self.compare.keeping.collection().get(*id);
+                let entry = self.library.collection().get(*id);
                 let named = entry.map_or(scenario, |entry| &entry.scenario);
                 named.name.clone()
             }
@@ -138,9 +133,8 @@ impl Session {
     /// the language spoken; flies it where it is another one.
     pub(in crate::session) fn follow_reference(&mut self) {
         let Some(attempt) = self.document.reference.clone() else {
-            if self.compare.reference.take().is_some() {
-                self.reference_changed();
-            }
+            self.reference = None;
+            self.hold_playhead();
             return;
         };
         let name = self.name_of(&attempt);
@@ -148,24 +142,12 @@ impl Session {
         if matches!(attempt.which, Which::Kept(_)) {
             scenario.name.clone_from(&name);
         }
-        match &mut self.compare.reference {
+        match &mut self.reference {
             Some(shown) if shown.which == attempt.which && shown.scenario == scenario => {
-                if shown.name != name {
-                    shown.name = name;
-                    self.reference_changed();
-                }
+                shown.name = name;
             }
-            shown => {
-                *shown = Some(Reference::new(attempt.which, name, scenario));
-                self.reference_changed();
-            }
+            shown => *shown = Some(Reference::new(attempt.which, name, scenario)),
         }
-    }
-
-    fn reference_changed(&mut self) {
-        self.compare.reference_changes += 1;
-        self.changes += 1;
-        // The later landing may be an earlier one now.
-        self.playback.t_s = self.playback.t_s.min(self.last_s());
+        self.hold_playhead();
     }
 }

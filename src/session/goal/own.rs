@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 
 use super::super::Session;
 use super::super::stepping::moved;
-use super::{GoalAnswer, GoalTurns};
+use super::{GoalSettings, GoalTurns};
 use crate::analysis::goal::GOAL_TURNS;
 use crate::analysis::lever::{Lever, RefusedLever, Season};
 use crate::analysis::limits::{LimitOf, Limits};
@@ -29,7 +29,7 @@ pub struct LimitInUse {
     pub own: bool,
 }
 
-impl GoalAnswer {
+impl GoalSettings {
     pub(in super::super) fn saved(&self) -> SavedGoal {
         let usual = Season::default();
         let mut saved = SavedGoal {
@@ -78,22 +78,17 @@ impl GoalAnswer {
     /// Limits are one jumper's: another one has none yet.
     pub(in super::super) fn forget_limits(&mut self) {
         self.limits = Limits::default();
-        self.settings += 1;
     }
 }
 
 impl Session {
-    fn goal_changed(&mut self) {
-        self.goal.settings += 1;
-        self.changes += 1;
-    }
-
     /// How far this jumper is taken to get with a lever; none where nothing is known.
     pub fn limit_of(&self, lever: Lever) -> Option<LimitInUse> {
-        let limit = self
-            .goal
-            .limits
-            .limit_of(lever, &self.document.scenario, &self.goal.season)?;
+        let limit = self.goal_settings.limits.limit_of(
+            lever,
+            &self.document.scenario,
+            &self.goal_settings.season,
+        )?;
         Some(LimitInUse {
             range: limit.range,
             own: limit.of == LimitOf::Jumper,
@@ -114,23 +109,21 @@ impl Session {
         } else {
             range[0].min(moved)
         };
-        if self.goal.limits.set(lever, range).is_ok() {
-            self.goal_changed();
-        }
+        // It is inside the lever's range.
+        self.goal_settings.limits.set(lever, range).ok();
     }
 
     pub fn has_own_limits(&self) -> bool {
-        self.goal.limits != Limits::default()
+        self.goal_settings.limits != Limits::default()
     }
 
     pub fn forget_own_limits(&mut self) {
-        self.goal.forget_limits();
-        self.changes += 1;
+        self.goal_settings.forget_limits();
     }
 
     /// What a season may bring of a lever, in its own unit; none where it is held as it is.
     pub fn season_of(&self, lever: Lever) -> Option<f64> {
-        self.goal.season.unit(lever)
+        self.goal_settings.season.unit(lever)
     }
 
     /// More or less of it, by so many steps; none left holds the lever as it is.
@@ -138,18 +131,16 @@ impl Session {
         let [least, most] = lever.range();
         let unit = self.season_of(lever).unwrap_or_default();
         let moved = moved(unit, season_step(lever), steps).clamp(0.0, most - least);
-        if self.goal.season.set(lever, moved).is_ok() {
-            self.goal_changed();
-        }
+        // It is inside the lever's range.
+        self.goal_settings.season.set(lever, moved).ok();
     }
 
     pub fn has_own_season(&self) -> bool {
-        self.goal.season != Season::default()
+        self.goal_settings.season != Season::default()
     }
 
     pub fn usual_season(&mut self) {
-        self.goal.season = Season::default();
-        self.goal_changed();
+        self.goal_settings.season = Season::default();
     }
 }
 

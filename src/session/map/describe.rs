@@ -46,7 +46,7 @@ impl Session {
             decimal(self.jump.turns, 2),
             text("map-line-here-about"),
         ));
-        let Some(made) = &self.map.made else {
+        let Some(made) = self.made() else {
             return lines;
         };
         lines.push(line(

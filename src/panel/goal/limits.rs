@@ -1,10 +1,10 @@
-//! How far this jumper gets, and what a season may bring: to be seen and to be set.
+//! The jumper's limits, and what a season may bring: shown and set.
 
-use egui::{Id, RichText, Sense, Ui, vec2};
+use egui::{Align2, Id, RichText, Sense, Ui, vec2};
 
-use super::super::parts::small;
+use super::super::controls::{Button, StepperRow, stepper, toggle_area};
 use super::super::style::{self, NEAR, SLATE, TOUCH};
-use super::super::{accessibility, stepper, targets, transport};
+use super::super::text::small;
 use crate::analysis::lever::Lever;
 use crate::say;
 use crate::session::Session;
@@ -17,25 +17,24 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
     let id = Id::new("limits of");
     let chosen: Option<Lever> = ui.data(|data| data.get_temp(id)).flatten();
     for lever in Lever::ALL {
-        let (row, response) =
-            ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::click());
-        targets::note(&format!("limits:{}", lever.key()), row);
+        let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
         let label = lever.parameter().label();
         let limit = words::limit(session, lever);
-        let said = say!("panel-limits-of", what = label, limit = limit.as_str());
-        accessibility::toggle(&response, &said, chosen == Some(lever));
+        let accessible_name = say!("panel-limits-of", what = label, limit = limit.as_str());
+        let name = format!("limits:{}", lever.key());
+        let response = toggle_area(ui, &name, row, &accessible_name, chosen == Some(lever));
         let painter = ui.painter();
         painter.text(
             row.left_center(),
-            egui::Align2::LEFT_CENTER,
+            Align2::LEFT_CENTER,
             label,
             style::text(16.0),
             style::INK.get(),
         );
-        let size = style::fitting(ui, &limit, 16.0, 0.6 * row.width());
+        let size = style::fitting(ui.painter(), &limit, 16.0, 0.6 * row.width());
         painter.text(
             row.right_center(),
-            egui::Align2::RIGHT_CENTER,
+            Align2::RIGHT_CENTER,
             &limit,
             style::bold(size),
             style::INK.get(),
@@ -61,16 +60,14 @@ fn ends(ui: &mut Ui, session: &mut Session, lever: Lever) {
     for (end, label) in [(0, text("panel-least")), (1, text("panel-most"))] {
         let name = format!("{}:{}", ["least", "most"][end], lever.key());
         let value = words::value(session, lever, range[end]);
-        let (steps, _) = stepper::show(
-            ui,
-            &stepper::Row {
-                name: &name,
-                label,
-                note: lever.parameter().label(),
-                value: &value,
-            },
-        );
-        if let Some(steps) = steps {
+        let row = StepperRow {
+            name: &name,
+            label,
+            note: lever.parameter().label(),
+            value: &value,
+            value_name: None,
+        };
+        if let Some(steps) = stepper(ui, &row) {
             session.step_limit(lever, end, steps);
         }
     }
@@ -83,16 +80,14 @@ pub fn season(ui: &mut Ui, session: &mut Session) {
     for lever in Lever::ALL {
         let name = format!("season:{}", lever.key());
         let value = words::season(session, lever);
-        let (steps, _) = stepper::show(
-            ui,
-            &stepper::Row {
-                name: &name,
-                label: lever.parameter().label(),
-                note: "",
-                value: &value,
-            },
-        );
-        if let Some(steps) = steps {
+        let row = StepperRow {
+            name: &name,
+            label: lever.parameter().label(),
+            note: "",
+            value: &value,
+            value_name: None,
+        };
+        if let Some(steps) = stepper(ui, &row) {
             session.step_season(lever, steps);
         }
         ui.add_space(NEAR);
@@ -108,7 +103,7 @@ pub fn season(ui: &mut Ui, session: &mut Session) {
 }
 
 fn back(ui: &mut Ui, name: &str, label: &str) -> bool {
-    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    let clicked = Button::text(name, label).show_in_row(ui).clicked();
     ui.add_space(NEAR);
-    transport::labelled(ui, name, label, rect, false).clicked()
+    clicked
 }

@@ -1,11 +1,11 @@
-//! The rest of the jump, folded away until asked for.
+//! The inputs besides the main ones: which jump, the jumper, how the body moves. Folded away at first.
 
 use std::borrow::Cow;
 
 use egui::{RichText, Ui};
 
-use super::choice;
-use super::slider::{self, Typing};
+use super::controls::{NumberEdit, choice};
+use super::number;
 use super::style::{self, APART, NEAR, SLATE};
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
@@ -19,7 +19,7 @@ use crate::words::text;
 /// Which jump it is: name and turns.
 pub fn named_jump(ui: &mut Ui, session: &mut Session) {
     let names = JumpName::ALL.map(|name| (name, name.key(), name.label()));
-    if let Some(name) = choice::of(ui, "jump", session.scenario().jump, &names) {
+    if let Some(name) = choice(ui, "jump", session.scenario().jump, &names) {
         session.change(|scenario| scenario.jump = name);
     }
     if session.scenario().jump == JumpName::Free {
@@ -33,7 +33,7 @@ pub fn named_jump(ui: &mut Ui, session: &mut Session) {
         .iter()
         .map(|(n, label)| (*n, label.as_str(), label.as_str()))
         .collect();
-    if let Some(turns) = choice::of(ui, "turns", session.scenario().jump_turns, &turns) {
+    if let Some(turns) = choice(ui, "turns", session.scenario().jump_turns, &turns) {
         session.change(|scenario| scenario.jump_turns = turns);
     }
 }
@@ -54,7 +54,7 @@ pub fn hands_keep(ui: &mut Ui, session: &mut Session) {
         ),
         (HandsKeep::Energy, "energy", text("panel-hands-keep-energy")),
     ];
-    if let Some(keep) = choice::of(ui, "hands keep", session.scenario().hands_keep, &options) {
+    if let Some(keep) = choice(ui, "hands keep", session.scenario().hands_keep, &options) {
         session.change(|scenario| scenario.hands_keep = keep);
     }
 }
@@ -63,7 +63,7 @@ pub fn hands_keep(ui: &mut Ui, session: &mut Session) {
 pub fn jumper(
     ui: &mut Ui,
     session: &mut Session,
-    typing: &mut Typing,
+    edit: &mut NumberEdit,
     about: &mut Option<Cow<'static, str>>,
 ) {
     let tables = [
@@ -71,10 +71,10 @@ pub fn jumper(
         (SegmentTable::Male, "Male", text("panel-table-male")),
     ];
     heading(ui, text("panel-table"));
-    if let Some(table) = choice::of(ui, "table", session.scenario().table, &tables) {
+    if let Some(table) = choice(ui, "table", session.scenario().table, &tables) {
         session.change(|scenario| scenario.table = table);
     }
-    numbers(ui, session, typing, about, Section::Body);
+    numbers(ui, session, edit, about, Section::Body);
     heading(ui, text("panel-ground"));
     let grounds = [
         (Ground::Ice, "Ice", text("panel-ground-ice")),
@@ -85,10 +85,10 @@ pub fn jumper(
             text("panel-ground-trampoline"),
         ),
     ];
-    if let Some(ground) = choice::of(ui, "ground", session.scenario().ground, &grounds) {
+    if let Some(ground) = choice(ui, "ground", session.scenario().ground, &grounds) {
         session.change(|scenario| scenario.ground = ground);
     }
-    numbers(ui, session, typing, about, Section::Footing);
+    numbers(ui, session, edit, about, Section::Footing);
     heading(ui, text("panel-turning"));
     let ways = [
         (
@@ -102,7 +102,7 @@ pub fn jumper(
             text("panel-turning-clockwise"),
         ),
     ];
-    if let Some(turning) = choice::of(ui, "turning", session.scenario().turning, &ways) {
+    if let Some(turning) = choice(ui, "turning", session.scenario().turning, &ways) {
         session.change(|scenario| scenario.turning = turning);
     }
 }
@@ -111,27 +111,27 @@ pub fn jumper(
 pub fn motion(
     ui: &mut Ui,
     session: &mut Session,
-    typing: &mut Typing,
+    edit: &mut NumberEdit,
     about: &mut Option<Cow<'static, str>>,
 ) {
     heading(ui, text("panel-leaving-the-ice"));
-    numbers(ui, session, typing, about, Section::TakeOff);
+    numbers(ui, session, edit, about, Section::TakeOff);
     heading(ui, text("panel-closing"));
-    numbers(ui, session, typing, about, Section::Closing);
+    numbers(ui, session, edit, about, Section::Closing);
     heading(ui, text("panel-opening"));
-    numbers(ui, session, typing, about, Section::Opening);
+    numbers(ui, session, edit, about, Section::Opening);
 }
 
 fn numbers(
     ui: &mut Ui,
     session: &mut Session,
-    typing: &mut Typing,
+    edit: &mut NumberEdit,
     about: &mut Option<Cow<'static, str>>,
     section: Section,
 ) {
     for parameter in Parameter::of_section(section) {
         let marks = session.marks(parameter);
-        slider::number(ui, session, typing, about, parameter, marks.as_ref());
+        number::show(ui, session, edit, about, parameter, marks.as_ref());
     }
 }
 

@@ -1,13 +1,13 @@
-//! One of a few: buttons side by side, wrapped where they do not fit.
+//! A choice of one out of a few: buttons side by side, wrapped where they do not fit.
 
 use egui::{FontSelection, Rect, Sense, Ui, WidgetText, pos2, vec2};
 
-use super::style::{self, NEAR, TOUCH};
-use super::transport::labelled;
+use super::super::style::{self, NEAR, TOUCH};
+use super::Button;
 
-/// Shows all options, each with a name for its button and what stands on it, and returns the one
-/// that was touched, if it is not the present one.
-pub fn of<T: Copy + PartialEq>(
+/// Shows all options, each with the name of its button and what stands on it. Returns the one that was
+/// clicked, if it is not the present one.
+pub fn choice<T: Copy + PartialEq>(
     ui: &mut Ui,
     name: &str,
     present: T,
@@ -33,8 +33,8 @@ pub fn of<T: Copy + PartialEq>(
             let left = rect.left() + (own_width + NEAR) * i as f32;
             let own = Rect::from_min_size(pos2(left, rect.top()), vec2(own_width, TOUCH));
             let target = format!("{name}:{own_name}");
-            let response = labelled(ui, &target, label, own, option == present);
-            if response.clicked() && option != present {
+            let button = Button::text(&target, label).chosen(option == present);
+            if button.show(ui, own).clicked() && option != present {
                 chosen = Some(option);
             }
         }

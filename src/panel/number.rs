@@ -1,43 +1,32 @@
-//! A number with its slider: value with unit, typed or dragged, put back by a double tap.
+//! An input that is a number: its label, which explains it, the value with its unit, which can be typed,
+//! and a slider, which a double tap resets.
 
 use std::borrow::Cow;
 
-use egui::text::{CCursor, CCursorRange};
-use egui::text_edit::TextEditState;
-use egui::{
-    self, Align2, CornerRadius, CursorIcon, Key as Keyboard, Pos2, Rect, Sense, Stroke, StrokeKind,
-    TextEdit, Ui, UiBuilder, pos2, vec2,
-};
+use egui::{Align2, CornerRadius, Pos2, Rect, RichText, Sense, Stroke, Ui, pos2, vec2};
 
-use super::accessibility::{self, Scale};
+use super::controls::{
+    EXPLANATION_MARK_RADIUS, NumberEdit, Scale, explanation_area, explanation_mark, number_field,
+    slider,
+};
 use super::style::{
     self, APART, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
 };
-use super::{parts, targets};
 use crate::say;
 use crate::scenario::marks::Marks;
 use crate::scenario::parameter::{Parameter, SliderScale};
 use crate::session::Session;
 use crate::words;
 
-/// A number being typed.
-#[derive(Debug, Clone, Default)]
-pub struct Typing {
-    parameter: Option<Parameter>,
-    text: String,
-    /// The field has just opened and still has to take the keyboard.
-    fresh: bool,
-}
-
 const KNOB: f32 = 13.0;
 const TRACK: f32 = 6.0;
 const VALUE_WIDTH: f32 = 104.0;
 
-/// One row: label, value and slider. The label tells what the number means.
-pub fn number(
+/// Shows the row of an input.
+pub fn show(
     ui: &mut Ui,
     session: &mut Session,
-    typing: &mut Typing,
+    edit: &mut NumberEdit,
     about: &mut Option<Cow<'static, str>>,
     parameter: Parameter,
     marks: Option<&Marks>,
@@ -51,7 +40,7 @@ pub fn number(
 
     track(ui, session, parameter, marks, track_rect);
     label(ui, about, parameter, marks, label_rect);
-    value(ui, session, typing, parameter, value_rect);
+    value(ui, session, edit, parameter, value_rect);
     if about.as_deref() == Some(parameter.key()) {
         explain(ui, parameter, marks);
     }
@@ -64,13 +53,6 @@ fn label(
     marks: Option<&Marks>,
     rect: Rect,
 ) {
-    let response = ui
-        .interact(
-            rect,
-            ui.id().with(("about", parameter.key())),
-            Sense::click(),
-        )
-        .on_hover_cursor(CursorIcon::Help);
     let open = about.as_deref() == Some(parameter.key());
     let describe = || {
         let source = marks.map_or("", |marks| marks.source.text());
@@ -78,24 +60,20 @@ fn label(
             .trim_end()
             .to_owned()
     };
-    accessibility::meaning(
-        ui,
-        &response,
-        open,
-        || parameter.label().to_owned(),
-        describe,
-    );
-    let room = rect.width() - 2.0 * parts::MARK - NEAR;
-    let size = style::fitting_text(ui, parameter.label(), 17.0, room);
-    let name = ui.painter().text(
+    let name = format!("about:{}", parameter.key());
+    let what = || parameter.label().to_owned();
+    let response = explanation_area(ui, &name, rect, open, what, describe);
+    let room = rect.width() - 2.0 * EXPLANATION_MARK_RADIUS - NEAR;
+    let size = style::fitting_text(ui.painter(), parameter.label(), 17.0, room);
+    let written = ui.painter().text(
         rect.left_center() - vec2(0.0, 5.0),
         Align2::LEFT_CENTER,
         parameter.label(),
         style::text(size),
         INK.get(),
     );
-    let mark = name.right_center() + vec2(NEAR + parts::MARK, 0.0);
-    parts::meaning_mark(ui.painter(), mark, open);
+    let mark = written.right_center() + vec2(NEAR + EXPLANATION_MARK_RADIUS, 0.0);
+    explanation_mark(ui.painter(), mark, open);
     if response.clicked() {
         *about = (!open).then_some(Cow::Borrowed(parameter.key()));
     }
@@ -104,13 +82,13 @@ fn label(
 fn explain(ui: &mut Ui, parameter: Parameter, marks: Option<&Marks>) {
     ui.add_space(-2.0);
     ui.label(
-        egui::RichText::new(parameter.about())
+        RichText::new(parameter.about())
             .size(14.5)
             .color(SLATE.get()),
     );
     if let Some(marks) = marks {
         ui.label(
-            egui::RichText::new(marks.source.text())
+            RichText::new(marks.source.text())
                 .size(14.5)
                 .color(SLATE.get()),
         );
@@ -118,83 +96,20 @@ fn explain(ui: &mut Ui, parameter: Parameter, marks: Option<&Marks>) {
     ui.add_space(NEAR);
 }
 
-/// The value as a button; touched, it becomes a field to type in.
 fn value(
     ui: &mut Ui,
     session: &mut Session,
-    typing: &mut Typing,
+    edit: &mut NumberEdit,
     parameter: Parameter,
     rect: Rect,
 ) {
     let unit = session.units.of(parameter.kind());
-    // Clear of the knob below it.
-    let box_rect = Rect::from_min_max(rect.min, rect.max - vec2(0.0, 10.0));
-    targets::note(&format!("value:{}", parameter.key()), rect);
-    if typing.parameter != Some(parameter) {
-        let response = ui
-            .interact(
-                rect,
-                ui.id().with(("value", parameter.key())),
-                Sense::click(),
-            )
-            .on_hover_cursor(CursorIcon::Text);
-        if let Some(text) = accessibility::typed_into(ui, &response) {
-            typed(session, parameter, &text);
-        }
-        let value = unit.text(parameter.get(session.scenario()));
-        let said = || say!("panel-typed", what = parameter.label());
-        accessibility::number_field(ui, &response, said, &value);
-        let stroke = if response.hovered() {
-            TEAL.get()
-        } else {
-            FROST.get()
-        };
-        ui.painter().rect(
-            box_rect,
-            CornerRadius::same(8),
-            SNOW.get(),
-            Stroke::new(1.0, stroke),
-            StrokeKind::Inside,
-        );
-        ui.painter().text(
-            box_rect.right_center() - vec2(10.0, 0.0),
-            Align2::RIGHT_CENTER,
-            value,
-            style::bold(17.0),
-            INK.get(),
-        );
-        if response.clicked() {
-            *typing = Typing {
-                parameter: Some(parameter),
-                text: unit.number(parameter.get(session.scenario())),
-                fresh: true,
-            };
-        }
-        return;
-    }
-    let id = ui.id().with(("typed", parameter.key()));
-    if std::mem::take(&mut typing.fresh) {
-        // All of the old number is marked: the first digit typed replaces it.
-        let all = CCursorRange::two(CCursor::new(0), CCursor::new(typing.text.chars().count()));
-        let mut state = TextEditState::default();
-        state.cursor.set_char_range(Some(all));
-        state.store(ui.ctx(), id);
-        ui.memory_mut(|memory| memory.request_focus(id));
-    }
-    // A child of its own: the field must not move the rows below it.
-    let field = ui.new_child(UiBuilder::new().max_rect(box_rect)).add_sized(
-        box_rect.size(),
-        TextEdit::singleline(&mut typing.text)
-            .id(id)
-            .font(style::bold(17.0))
-            .margin(vec2(10.0, 6.0)),
-    );
-    if field.lost_focus() {
-        let given_up = ui.input(|input| input.key_pressed(Keyboard::Escape));
-        if !given_up {
-            typed(session, parameter, &typing.text);
-        }
-        *typing = Typing::default();
+    let value = parameter.get(session.scenario());
+    let name = format!("value:{}", parameter.key());
+    let accessible_name = || say!("panel-typed", what = parameter.label());
+    let texts = [unit.text(value), unit.number(value)];
+    if let Some(text) = number_field(ui, edit, &name, rect, accessible_name, texts) {
+        typed(session, parameter, &text);
     }
 }
 
@@ -226,21 +141,19 @@ fn value_at(parameter: Parameter, place: f32) -> f64 {
 }
 
 fn track(ui: &Ui, session: &mut Session, parameter: Parameter, marks: Option<&Marks>, rect: Rect) {
-    let response = ui
-        .interact(
-            rect,
-            ui.id().with(("track", parameter.key())),
-            Sense::click_and_drag(),
-        )
-        .on_hover_cursor(CursorIcon::ResizeHorizontal);
-    targets::note(&format!("slider:{}", parameter.key()), rect);
     let unit = session.units.of(parameter.kind());
-    if let Some(shown) = accessibility::set_to(ui, &response) {
-        session.set(parameter, unit.to_si(shown));
-    }
-    let value = parameter.get(session.scenario());
-    let scale = Scale::of(&unit, parameter.row().range, value);
-    accessibility::slider(ui, &response, parameter.label(), &scale);
+    let response = slider(
+        ui,
+        &format!("slider:{}", parameter.key()),
+        rect,
+        parameter.label(),
+        session,
+        |session, shown| session.set(parameter, unit.to_si(shown)),
+        |session| {
+            let value = parameter.get(session.scenario());
+            Scale::of(&unit, parameter.row().range, value)
+        },
+    );
     let left = rect.left() + KNOB;
     let span = rect.width() - 2.0 * KNOB;
     let y = rect.bottom() - KNOB - 2.0;
@@ -320,7 +233,7 @@ pub fn legend(ui: &mut Ui) {
             SEEN.get(),
         );
         ui.label(
-            egui::RichText::new(words::text("panel-seen"))
+            RichText::new(words::text("panel-seen"))
                 .size(14.0)
                 .color(SLATE.get()),
         );
@@ -331,7 +244,7 @@ pub fn legend(ui: &mut Ui) {
             Rect::from_center_size(beyond.center(), vec2(26.0, 2.0 * TRACK)),
         );
         ui.label(
-            egui::RichText::new(words::text("panel-out-of-reach"))
+            RichText::new(words::text("panel-out-of-reach"))
                 .size(14.0)
                 .color(SLATE.get()),
         );

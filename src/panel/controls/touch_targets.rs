@@ -1,7 +1,7 @@
-//! Where the things that can be touched are, by name, for what stands beside the canvas.
+//! Where everything is that can be touched, by name, for scripts that operate the page.
 //!
-//! A canvas has no elements: the page's own layer, and whoever operates the page by script, ask
-//! here where a slider or a button is.
+//! A canvas has no elements: whoever operates the page by script asks here where a slider or a button
+//! is.
 
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
@@ -14,19 +14,19 @@ thread_local! {
     static ZOOM: Cell<f32> = const { Cell::new(1.0) };
 }
 
-/// Forgets the last frame's; a point of this frame's has `zoom` CSS pixels.
+/// Called at the beginning of each frame, in which a point has `zoom` CSS pixels.
 pub fn clear(zoom: f32) {
     ZOOM.set(zoom);
     TARGETS.with_borrow_mut(BTreeMap::clear);
 }
 
 /// Notes one, in points of the panels.
-pub fn note(name: &str, rect: Rect) {
+pub(super) fn note(name: &str, rect: Rect) {
     let at = [rect.left(), rect.top(), rect.width(), rect.height()].map(|side| side * ZOOM.get());
     TARGETS.with_borrow_mut(|targets| targets.insert(name.to_owned(), at));
 }
 
-/// All of the last frame as JSON: name to [x, y, width, height].
+/// All of the last frame as JSON: name to [x, y, width, height] in CSS pixels.
 pub fn json() -> String {
     TARGETS.with_borrow(|targets| serde_json::to_string(targets).unwrap_or_default())
 }

@@ -1,0 +1,72 @@
+//! Controls that the caller draws: the area that reacts, with its names.
+
+use egui::{Align2, CursorIcon, Painter, Pos2, Rect, Response, Sense, Stroke, Ui};
+
+use super::super::style::{self, ON_TEAL, TEAL};
+use super::{accessibility, interact};
+
+/// A button drawn by the caller.
+pub fn button_area(ui: &Ui, name: &str, rect: Rect, accessible_name: &str) -> Response {
+    button_area_if(ui, name, rect, accessible_name, true)
+}
+
+/// A button that cannot be clicked unless it is `enabled`.
+pub(super) fn button_area_if(
+    ui: &Ui,
+    name: &str,
+    rect: Rect,
+    accessible_name: &str,
+    enabled: bool,
+) -> Response {
+    let sense = if enabled {
+        Sense::click()
+    } else {
+        Sense::hover()
+    };
+    let response = interact(ui, name, rect, sense);
+    accessibility::button(&response, enabled, accessible_name);
+    response
+}
+
+/// A button that is on or off, drawn by the caller.
+pub fn toggle_area(ui: &Ui, name: &str, rect: Rect, accessible_name: &str, on: bool) -> Response {
+    let response = interact(ui, name, rect, Sense::click());
+    accessibility::toggle(&response, accessible_name, on);
+    response
+}
+
+/// A button that explains something while it is `open`, drawn by the caller: `what` it explains, and
+/// the explanation.
+pub fn explanation_area(
+    ui: &Ui,
+    name: &str,
+    rect: Rect,
+    open: bool,
+    what: impl Fn() -> String,
+    about: impl FnOnce() -> String,
+) -> Response {
+    let response = interact(ui, name, rect, Sense::click()).on_hover_cursor(CursorIcon::Help);
+    accessibility::explanation(ui, &response, open, what, about);
+    response
+}
+
+/// An area to move something about in. A drag begins as the finger comes down, so there is no click.
+/// For AccessKit what is moved has sliders ([`super::point_slider`]).
+pub fn pan_area(ui: &Ui, name: &str, rect: Rect) -> Response {
+    interact(ui, name, rect, Sense::drag()).on_hover_cursor(CursorIcon::Crosshair)
+}
+
+pub const EXPLANATION_MARK_RADIUS: f32 = 9.0;
+
+/// The question mark of what explains itself when touched; filled while it does.
+pub fn explanation_mark(painter: &Painter, at: Pos2, open: bool) {
+    let ink = if open {
+        painter.circle_filled(at, EXPLANATION_MARK_RADIUS, TEAL.get());
+        ON_TEAL.get()
+    } else {
+        let stroke = Stroke::new(1.5, TEAL.get());
+        painter.circle_stroke(at, EXPLANATION_MARK_RADIUS, stroke);
+        TEAL.get()
+    };
+    painter.text(at, Align2::CENTER_CENTER, "?", style::bold(14.0), ink);
+}

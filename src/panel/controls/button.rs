@@ -1,0 +1,138 @@
+//! A button with a frame: words or a sign on it, filled while it is on.
+
+use egui::{
+    Align2, Color32, CornerRadius, Painter, Rect, Response, Sense, Stroke, StrokeKind, Ui, vec2,
+};
+
+use super::super::style::{self, FROST, INK, ON_TEAL, SNOW, TEAL, TOUCH};
+use super::areas::{button_area_if, toggle_area};
+
+/// Least distance of a button's words from its sides.
+const EDGE: f32 = 4.0;
+
+/// Draws a sign into a place, in a colour.
+type Sign<'a> = Box<dyn FnOnce(&Painter, Rect, Color32) + 'a>;
+
+pub struct Button<'a> {
+    name: &'a str,
+    accessible_name: &'a str,
+    /// What AccessKit is told about its state; nothing of a button without one.
+    on: Option<bool>,
+    filled: bool,
+    enabled: bool,
+    content: Content<'a>,
+}
+
+enum Content<'a> {
+    Text(&'a str),
+    Sign(Sign<'a>),
+}
+
+impl<'a> Button<'a> {
+    /// A button that says `label`, as large as there is room for.
+    pub fn text(name: &'a str, label: &'a str) -> Self {
+        Self {
+            name,
+            accessible_name: label,
+            on: None,
+            filled: false,
+            enabled: true,
+            content: Content::Text(label),
+        }
+    }
+
+    /// A button whose content is drawn.
+    pub fn drawn(
+        name: &'a str,
+        accessible_name: &'a str,
+        draw: impl FnOnce(&Painter, Rect, Color32) + 'a,
+    ) -> Self {
+        Self {
+            name,
+            accessible_name,
+            on: None,
+            filled: false,
+            enabled: true,
+            content: Content::Sign(Box::new(draw)),
+        }
+    }
+
+    /// Where what stands on it says too little by itself.
+    pub fn accessible_name(mut self, accessible_name: &'a str) -> Self {
+        self.accessible_name = accessible_name;
+        self
+    }
+
+    /// One of several to choose from: filled while it is the chosen one.
+    pub fn chosen(mut self, chosen: bool) -> Self {
+        self.filled = chosen;
+        self.on = chosen.then_some(true);
+        self
+    }
+
+    /// A button that is on or off.
+    pub fn toggle(mut self, on: bool) -> Self {
+        self.filled = on;
+        self.on = Some(on);
+        self
+    }
+
+    /// Filled without being on.
+    pub fn filled(mut self, filled: bool) -> Self {
+        self.filled = filled;
+        self
+    }
+
+    /// Pale and without effect unless it is enabled.
+    pub fn enabled(mut self, enabled: bool) -> Self {
+        self.enabled = enabled;
+        self
+    }
+
+    pub fn show(self, ui: &Ui, rect: Rect) -> Response {
+        let response = match self.on {
+            Some(on) => toggle_area(ui, self.name, rect, self.accessible_name, on),
+            None => button_area_if(ui, self.name, rect, self.accessible_name, self.enabled),
+        };
+        let (fill, ink) = if self.filled {
+            (TEAL.get(), ON_TEAL.get())
+        } else {
+            (SNOW.get(), INK.get())
+        };
+        let ink = if self.enabled {
+            ink
+        } else {
+            ink.gamma_multiply(style::PALE)
+        };
+        let edge = if self.enabled && response.hovered() {
+            TEAL.get()
+        } else {
+            FROST.get()
+        };
+        let painter = ui.painter();
+        painter.rect(
+            rect,
+            CornerRadius::same(style::ROUND),
+            fill,
+            Stroke::new(1.0, edge),
+            StrokeKind::Inside,
+        );
+        match self.content {
+            Content::Text(label) => {
+                let size =
+                    style::fitting_text(ui.painter(), label, 16.0, rect.width() - 2.0 * EDGE);
+                let font = style::text(size);
+                painter.text(rect.center(), Align2::CENTER_CENTER, label, font, ink);
+            }
+            Content::Sign(draw) => draw(painter, rect, ink),
+        }
+        response
+    }
+
+    /// As wide as there is room.
+    pub fn show_in_row(self, ui: &mut Ui) -> Response {
+        let size = vec2(ui.available_width(), TOUCH);
+        let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
+        self.show(ui, rect)
+    }
+}

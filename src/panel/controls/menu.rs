@@ -1,0 +1,21 @@
+//! An item of a menu that a button opens.
+
+use egui::{Response, RichText, Ui, vec2};
+
+use super::super::style::{self, TOUCH};
+use super::{id, touch_targets};
+
+/// The one that is `chosen` already has a frame and heavier letters.
+pub fn menu_item(ui: &mut Ui, name: &str, label: &str, width: f32, chosen: bool) -> Response {
+    let text = RichText::new(label);
+    let text = if chosen {
+        text.font(style::bold(16.0))
+    } else {
+        text
+    };
+    // egui's own button, so that the menu closes with a click on it.
+    let button = egui::Button::new(text).frame(chosen);
+    let item = ui.push_id(id(name), |ui| ui.add_sized(vec2(width, TOUCH), button));
+    touch_targets::note(name, item.inner.rect);
+    item.inner
+}

@@ -1,0 +1,47 @@
+//! The controls: one constructor for each kind.
+//!
+//! A constructor takes a control's name, which identifies it in every language (egui's id, and the name
+//! of its touch target), and its accessible name, which is in the language spoken. It makes the area
+//! that reacts to touch, at least [`TOUCH`] on a side, notes it as a touch target, and describes the
+//! control to AccessKit. What a control looks like is drawn here too, or by the caller where it is the
+//! only one of its look.
+
+mod accessibility;
+mod areas;
+mod button;
+mod choice;
+mod fold;
+mod menu;
+mod number_field;
+mod slider;
+mod stepper;
+mod text_field;
+pub mod touch_targets;
+
+use egui::{Id, Rect, Response, Sense, Ui};
+
+pub use areas::EXPLANATION_MARK_RADIUS;
+pub use areas::{button_area, explanation_area, explanation_mark, pan_area, toggle_area};
+pub use button::Button;
+pub use choice::choice;
+pub use fold::fold;
+pub use menu::menu_item;
+pub use number_field::{NumberEdit, number_field};
+pub use slider::{Scale, point_slider, slider};
+pub use stepper::{StepperRow, stepper};
+pub use text_field::{Edit, Edited, text_field};
+
+use super::style::TOUCH;
+
+/// The same wherever the control stands: a control keeps its identity, and with it the keyboard's focus,
+/// while others come and go around it.
+fn id(name: &str) -> Id {
+    Id::new(("control", name))
+}
+
+/// Lets the control of that name react in `rect`, or in a larger one where that is too small to touch.
+fn interact(ui: &Ui, name: &str, rect: Rect, sense: Sense) -> Response {
+    let rect = Rect::from_center_size(rect.center(), rect.size().max(egui::Vec2::splat(TOUCH)));
+    touch_targets::note(name, rect);
+    ui.interact(rect, id(name), sense)
+}

@@ -1,0 +1,72 @@
+//! A number with its unit that can be typed: a button until it is touched, then a field.
+
+use egui::{Align2, CornerRadius, CursorIcon, Rect, Sense, Stroke, StrokeKind, Ui, vec2};
+
+use super::super::style::{self, FROST, INK, SNOW, TEAL};
+use super::text_field::edit_in;
+use super::{Edit, Edited, accessibility, id, interact, touch_targets};
+
+/// The number that is being typed; there is one at a time.
+#[derive(Debug, Default)]
+pub struct NumberEdit {
+    open: Option<(String, Edit)>,
+}
+
+/// How much lower than its touch target the field is drawn, so that it stays clear of a slider's knob
+/// below it.
+const CLEAR_OF_KNOB: f32 = 10.0;
+
+/// Shows `value`, a number with its unit; touched, it can be edited, beginning with `number`, the same
+/// without the unit. Returns what was typed.
+pub fn number_field(
+    ui: &mut Ui,
+    state: &mut NumberEdit,
+    name: &str,
+    rect: Rect,
+    accessible_name: impl Fn() -> String,
+    [value, number]: [String; 2],
+) -> Option<String> {
+    let shown = Rect::from_min_max(rect.min, rect.max - vec2(0.0, CLEAR_OF_KNOB));
+    if let Some((_, edit)) = state.open.as_mut().filter(|(open, _)| open == name) {
+        touch_targets::note(name, rect);
+        let id = id(name).with("edit");
+        let (_, edited) = edit_in(ui, id, shown, style::bold(17.0), vec2(10.0, 6.0), edit);
+        if edited != Edited::NotYet {
+            state.open = None;
+        }
+        return match edited {
+            Edited::To(text) => Some(text),
+            Edited::NotYet | Edited::Cancelled => None,
+        };
+    }
+    let response = interact(ui, name, rect, Sense::click()).on_hover_cursor(CursorIcon::Text);
+    let stroke = if response.hovered() {
+        TEAL.get()
+    } else {
+        FROST.get()
+    };
+    ui.painter().rect(
+        shown,
+        CornerRadius::same(8),
+        SNOW.get(),
+        Stroke::new(1.0, stroke),
+        StrokeKind::Inside,
+    );
+    ui.painter().text(
+        shown.right_center() - vec2(10.0, 0.0),
+        Align2::RIGHT_CENTER,
+        &value,
+        style::bold(17.0),
+        INK.get(),
+    );
+    accessibility::number_field(ui, &response, accessible_name, &value);
+    if response.clicked() {
+        state.open = Some((name.to_owned(), Edit::of(number)));
+    }
+    let set = accessibility::text_set(ui, &response);
+    if set.is_some() {
+        // What comes of it is described in the next frame.
+        ui.ctx().request_repaint();
+    }
+    set
+}

@@ -1,0 +1,74 @@
+//! A number that goes up and down by steps: label, minus, value, plus.
+
+use egui::{Align2, Color32, Painter, Rect, Sense, Ui, pos2, vec2};
+
+use super::super::style::{self, INK, NEAR, SLATE, TOUCH};
+use super::{Button, touch_targets};
+use crate::say;
+
+pub struct StepperRow<'a> {
+    /// The buttons are called "+:" and "−:" before this.
+    pub name: &'a str,
+    pub label: &'a str,
+    /// A second line, smaller.
+    pub note: &'a str,
+    pub value: &'a str,
+    /// What the place of the value is noted as, for scripts that read it off the screen.
+    pub value_name: Option<&'a str>,
+}
+
+const VALUE: f32 = 96.0;
+
+/// Shows a row; returns the step that was asked for, 1 or -1.
+pub fn stepper(ui: &mut Ui, row: &StepperRow<'_>) -> Option<f64> {
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    let button = |left: f32| Rect::from_min_size(pos2(left, rect.top()), vec2(TOUCH, TOUCH));
+    let more = button(rect.right() - TOUCH);
+    let less = button(more.left() - VALUE - TOUCH);
+    let value = Rect::from_min_max(less.right_top(), more.left_bottom());
+    if let Some(name) = row.value_name {
+        touch_targets::note(name, value);
+    }
+
+    let room = less.left() - rect.left() - NEAR;
+    let label = style::bold(style::fitting(ui.painter(), row.label, 16.0, room));
+    let note = style::text(style::fitting(ui.painter(), row.note, 14.5, room));
+    let left = rect.left_center();
+    let painter = ui.painter();
+    let up = if row.note.is_empty() { 0.0 } else { 10.0 };
+    let lines = [
+        (row.label, label, INK.get(), -up),
+        (row.note, note, SLATE.get(), 11.0),
+    ];
+    for (text, font, ink, y) in lines {
+        painter.text(left + vec2(0.0, y), Align2::LEFT_CENTER, text, font, ink);
+    }
+    let size = style::fitting(ui.painter(), row.value, 17.0, VALUE - 2.0 * NEAR);
+    painter.text(
+        value.center(),
+        Align2::CENTER_CENTER,
+        row.value,
+        style::bold(size),
+        INK.get(),
+    );
+    let mut steps = None;
+    let accessible_names = [
+        say!("panel-step-less", what = row.label, value = row.value),
+        say!("panel-step-more", what = row.label, value = row.value),
+    ];
+    let buttons = [("−", less, -1.0), ("+", more, 1.0)];
+    for ((sign, own, step), accessible_name) in buttons.into_iter().zip(&accessible_names) {
+        let draw = |painter: &Painter, rect: Rect, ink: Color32| {
+            let font = style::bold(24.0);
+            painter.text(rect.center(), Align2::CENTER_CENTER, sign, font, ink);
+        };
+        let name = format!("{sign}:{}", row.name);
+        if Button::drawn(&name, accessible_name, draw)
+            .show(ui, own)
+            .clicked()
+        {
+            steps = Some(step);
+        }
+    }
+    steps
+}

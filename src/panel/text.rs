@@ -1,0 +1,25 @@
+//! Text that stands on its own: on a card, as a heading, as small print.
+
+use egui::{Frame, Margin, RichText, Ui};
+
+use super::style::{self, APART, SLATE, SNOW};
+
+pub fn card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    Frame::new()
+        .fill(SNOW.get())
+        .corner_radius(style::ROUND)
+        .inner_margin(Margin::symmetric(12, 10))
+        .show(ui, |ui| {
+            ui.set_width(ui.available_width());
+            add(ui);
+        });
+}
+
+pub fn heading(ui: &mut Ui, text: &str) {
+    ui.add_space(APART);
+    ui.label(RichText::new(text).font(style::bold(18.0)));
+}
+
+pub fn small(ui: &mut Ui, text: &str) {
+    ui.label(RichText::new(text).size(14.5).color(SLATE.get()));
+}

@@ -1,0 +1,127 @@
+//! Everything that is worked out about the jump beyond its flight: piece by piece, so that no frame
+//! waits for it, and again when something that it depends on is another.
+
+use std::fmt;
+
+use super::collection::Collection;
+use super::compare::{Compare, Reference};
+use super::goal::{GoalAnswer, GoalSettings};
+use super::map::{Levers, MapAnswer};
+use super::marks::MarksAnswer;
+use super::question::Question;
+use super::uncertainty::{RangeAnswer, UncertaintyInputs};
+use super::weights::HandWeights;
+use super::why::Why;
+use crate::scenario::Scenario;
+use crate::scenario::fly::Jump;
+
+/// What answers can depend on.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Basis<'a> {
+    pub scenario: &'a Scenario,
+    pub jump: &'a Jump,
+    /// Which flight that jump is.
+    pub generation: u64,
+    /// Whether it was a try, or the way back from one.
+    pub is_tried: bool,
+    /// Whether a control is held: what would only be in the way then can wait.
+    pub dragging: bool,
+    pub reference: Option<&'a Reference>,
+    pub kept: &'a Collection,
+    pub goal: &'a GoalSettings,
+    pub levers: &'a Levers,
+    pub uncertainty: &'a UncertaintyInputs,
+}
+
+/// One answer. What has been found stays in sight until it is replaced.
+pub(super) trait Answer: fmt::Debug + Default {
+    /// What it depends on: where this is the same, so is the answer.
+    type Depends: fmt::Debug + PartialEq;
+
+    fn depends(on: &Basis) -> Self::Depends;
+
+    /// Starts anew, with what it depended on `before`.
+    fn ask(&mut self, on: &Basis, before: Option<&Self::Depends>);
+
+    /// Does the next piece, of a few milliseconds at most; whether there was one.
+    fn poll(&mut self, on: &Basis) -> bool;
+}
+
+/// An answer and what it was asked for.
+#[derive(Debug)]
+pub(super) struct Asked<A: Answer> {
+    of: Option<A::Depends>,
+    answer: A,
+}
+
+impl<A: Answer> Default for Asked<A> {
+    fn default() -> Self {
+        Self {
+            of: None,
+            answer: A::default(),
+        }
+    }
+}
+
+impl<A: Answer> Asked<A> {
+    /// As far as it has been worked out, perhaps of something earlier.
+    pub const fn result(&self) -> &A {
+        &self.answer
+    }
+
+    /// What it was last asked for.
+    pub const fn asked_for(&self) -> Option<&A::Depends> {
+        self.of.as_ref()
+    }
+}
+
+/// An answer of any kind.
+pub(super) trait Poll {
+    /// Asks anew where that is due and does the next piece; whether there was one.
+    fn poll(&mut self, on: &Basis) -> bool;
+}
+
+impl<A: Answer> Poll for Asked<A> {
+    fn poll(&mut self, on: &Basis) -> bool {
+        let depends = A::depends(on);
+        if self.of.as_ref() != Some(&depends) {
+            self.answer.ask(on, self.of.as_ref());
+            self.of = Some(depends);
+        }
+        self.answer.poll(on)
+    }
+}
+
+#[derive(Debug, Default)]
+pub(super) struct Answers {
+    pub range: Asked<RangeAnswer>,
+    pub hand_weights: Asked<HandWeights>,
+    pub why: Asked<Why>,
+    pub goal: Asked<GoalAnswer>,
+    pub map: Asked<MapAnswer>,
+    pub compare: Asked<Compare>,
+    pub marks: Asked<MarksAnswer>,
+}
+
+impl Answers {
+    /// All of them, the most urgent first, each with the question that it is worked out for; those
+    /// without one always are.
+    fn all(&mut self) -> [(Option<Question>, &mut dyn Poll); 7] {
+        [
+            (None, &mut self.range),
+            (None, &mut self.hand_weights),
+            (Some(Question::Why), &mut self.why),
+            (Some(Question::Goal), &mut self.goal),
+            (Some(Question::Map), &mut self.map),
+            (Some(Question::Compare), &mut self.compare),
+            (None, &mut self.marks),
+        ]
+    }
+
+    /// Does the next piece of what is in sight; whether there was one.
+    pub fn poll(&mut self, question: Question, on: &Basis) -> bool {
+        (self.all().into_iter())
+            .filter(|(of, _)| of.is_none_or(|of| of == question))
+            .any(|(_, answer)| answer.poll(on))
+    }
+}
