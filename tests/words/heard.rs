@@ -264,9 +264,18 @@ fn refusals(ear: &mut Ear) {
     }
     let (mut limits, mut season) = (Limits::default(), Season::default());
     let lever = Lever::ALL[0];
-    ear.hear("limits", limits.set(lever, [0.5, 9.5]).expect_err("no"));
-    ear.hear("limits", Lever::named("wind_m_s").expect_err("no"));
-    ear.hear("season", season.set(lever, 9.5).expect_err("no"));
+    ear.hear(
+        "limits",
+        limits.set(lever, [0.5, 9.5]).expect_err("no").to_string(),
+    );
+    ear.hear(
+        "limits",
+        Lever::named("wind_m_s").expect_err("no").to_string(),
+    );
+    ear.hear(
+        "season",
+        season.set(lever, 9.5).expect_err("no").to_string(),
+    );
     for (name, ends, nodes) in [
         ("wind_m_s", [0.0, 1.0], 3),
         (lever.key(), [0.5, 9.5], 3),
