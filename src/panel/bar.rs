@@ -167,7 +167,9 @@ fn settings_menu(session: &mut Session, response: &Response) {
             scrolling(ui, response, |ui| {
                 language(ui, session);
                 appearance(ui);
-                units(ui, &mut session.units);
+                let mut chosen = *session.units();
+                units(ui, &mut chosen);
+                session.set_units(chosen);
             });
         });
 }

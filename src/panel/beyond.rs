@@ -21,7 +21,7 @@ const BELOW: f32 = 3.0 * TOUCH_SIZE;
 /// Below the turns: the respects; a click explains what has been seen. Nothing if there are none.
 pub fn under_turns(ui: &mut Ui, session: &Session) {
     let respects = session.beyond_seen();
-    let units = &session.units;
+    let units = session.units();
     let width = ui.available_width();
     let Some(said) = beyond::short(respects, units) else {
         let height = steady_height(ui, session, STEADY, 0.0);
@@ -82,7 +82,7 @@ pub fn steady_height(ui: &Ui, session: &Session, name: &str, goal: f32) -> f32 {
 
 /// The respects, on a card or below a name.
 pub fn line(ui: &mut Ui, session: &Session, respects: &[Respect]) {
-    if let Some(said) = beyond::short(respects, &session.units) {
+    if let Some(said) = beyond::short(respects, session.units()) {
         ui.label(RichText::new(said).size(15.0).color(WARNING.get()));
     }
 }
@@ -91,7 +91,7 @@ pub fn line(ui: &mut Ui, session: &Session, respects: &[Respect]) {
 pub fn lines(ui: &mut Ui, session: &Session, respects: &[Respect]) {
     line(ui, session, respects);
     if !respects.is_empty() {
-        small(ui, &beyond::meaning(respects, &session.units));
+        small(ui, &beyond::meaning(respects, session.units()));
     }
 }
 

@@ -39,7 +39,7 @@ const CURVES: [Curve; 3] = [
         name: "panel-curve-rate",
         colour: TEXT,
         of: |scenario, sample| scenario.turning.sign() * sample.spin_rad_s,
-        text: |session, value| session.units.of(Kind::Rate).text(value),
+        text: |session, value| session.units().of(Kind::Rate).text(value),
         mark: |_| None,
     },
     Curve {

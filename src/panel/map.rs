@@ -25,7 +25,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     let sides = session.map_sides();
     let units = sides
         .each_ref()
-        .map(|side| session.units.of(side.parameter().kind()));
+        .map(|side| session.units().of(side.parameter().kind()));
     let gutter = ticks::gutter(ui, &sides[1], &units[1]);
 
     let (head, _) = ui.allocate_exact_size(vec2(width, TOUCH_SIZE), Sense::hover());

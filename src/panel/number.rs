@@ -103,7 +103,7 @@ fn value(
     parameter: Parameter,
     rect: Rect,
 ) {
-    let unit = session.units.of(parameter.kind());
+    let unit = session.units().of(parameter.kind());
     let value = parameter.get(session.scenario());
     let name = format!("value:{}", parameter.key());
     let accessible_name = || say!("panel-typed", what = parameter.label());
@@ -115,7 +115,7 @@ fn value(
 
 /// Sets a typed number; a unit after it is ignored.
 fn typed(session: &mut Session, parameter: Parameter, text: &str) {
-    let unit = session.units.of(parameter.kind());
+    let unit = session.units().of(parameter.kind());
     let plain = text.trim().trim_end_matches(unit.sign());
     let value = words::number(plain).map_or(f64::NAN, |shown| unit.to_si(shown));
     session.set(parameter, value);
@@ -141,7 +141,7 @@ fn value_at(parameter: Parameter, place: f32) -> f64 {
 }
 
 fn track(ui: &Ui, session: &mut Session, parameter: Parameter, marks: Option<&Marks>, rect: Rect) {
-    let unit = session.units.of(parameter.kind());
+    let unit = session.units().of(parameter.kind());
     let response = slider(
         ui,
         &format!("slider:{}", parameter.key()),

@@ -24,7 +24,7 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     for (i, &part) in compared.parts.iter().enumerate() {
         let rect = allocate(ui, ROW);
         let words = reference_words(rect);
-        let [from, to] = compared.change(i, &session.units);
+        let [from, to] = compared.change(i, session.units());
         let (upper, lower) = words.split_top_bottom_at_y(rect.top() + 22.0);
         elided(
             ui.painter(),

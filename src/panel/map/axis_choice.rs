@@ -19,7 +19,7 @@ pub fn show(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usize
     let name = format!(
         "{}, {}",
         parameter.label(),
-        session.units.of(parameter.kind()).sign()
+        session.units().of(parameter.kind()).sign()
     );
     let most = row.width() - ARROW - LIST;
     let font = style::bold(style::fitting(ui.painter(), &name, 17.0, most));

@@ -64,7 +64,7 @@ fn sliders(ui: &Ui, session: &mut Session, rect: Rect) {
     let at = Rect::from_center_size(place(session, rect), Vec2::splat(style::TOUCH_SIZE));
     for side in session.map_sides() {
         let parameter = side.parameter();
-        let unit = session.units.of(parameter.kind());
+        let unit = session.units().of(parameter.kind());
         point_slider(
             ui,
             ["map:point", parameter.key()],
@@ -160,7 +160,7 @@ fn sign(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
 fn held_sign(ui: &Ui, session: &Session, finger: Pos2, id: Id) {
     let painter = ui.ctx().layer_painter(LayerId::new(Order::Tooltip, id));
     let numbers = session.map_sides().map(|side| {
-        let unit = session.units.of(side.parameter().kind());
+        let unit = session.units().of(side.parameter().kind());
         unit.text(side.parameter().get(session.scenario()))
     });
     let turns = say!(

@@ -51,7 +51,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     let worth = |gain: &Gain| gain.turns_gained.unwrap_or_default();
     let least = gains.iter().map(worth).fold(0.0, f64::min);
     let most = gains.iter().map(worth).fold(0.0, f64::max);
-    let units = session.units;
+    let units = *session.units();
     let mut touched = None;
     for gain in &gains {
         if bar(ui, gain, &units, [least, most]) {
