@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use egui::Rect;
 use egui::accesskit::Role;
 use turns_aloft::session::Question;
 use turns_aloft::words::Language;
@@ -29,7 +30,7 @@ fn unfold(page: &mut crate::harness::Page) {
 }
 
 #[test]
-fn every_touch_target_has_a_control_of_its_own_name_and_place() {
+fn every_touch_target_is_a_control_and_every_control_a_touch_target() {
     for language in LANGUAGES {
         for size in SIZES {
             for question in Question::ALL {
@@ -38,15 +39,19 @@ fn every_touch_target_has_a_control_of_its_own_name_and_place() {
                 let told = controls(&page);
                 assert!(told.len() > 20, "{question:?}: {} controls", told.len());
                 check_names(&told);
-                for (target, place) in targets() {
-                    let found = told.iter().any(|control| {
-                        let rect = control.rect;
-                        rect.min.distance(place.min) < 1.0 && rect.max.distance(place.max) < 1.0
-                    });
+                let targets = targets();
+                let at =
+                    |a: Rect, b: Rect| a.min.distance(b.min) < 1.0 && a.max.distance(b.max) < 1.0;
+                for (target, place) in &targets {
+                    let found = told.iter().any(|control| at(control.rect, *place));
                     assert!(
-                        found || is_no_control(&target),
+                        found || is_no_control(target),
                         "{size:?} {question:?} {target}"
                     );
+                }
+                for control in &told {
+                    let found = targets.values().any(|place| at(control.rect, *place));
+                    assert!(found, "{size:?} {question:?} {control:?}");
                 }
             }
         }
