@@ -254,7 +254,7 @@ fn a_jump_beyond_what_has_been_seen_says_so_under_every_question() {
             assert!(targets().contains_key("beyond seen"), "{state}");
             check(&page, size, &state, None);
             let session = &page.state().session;
-            let meaning = beyond::meaning(session.beyond_seen(), &session.units());
+            let meaning = beyond::meaning(session.beyond_seen(), session.units());
             assert!(!says(&page, &meaning), "{state}");
             press_target(&mut page, "beyond seen");
             assert!(says(&page, &meaning), "{state}: what it means");
