@@ -89,23 +89,36 @@ class Motion:
 
 
 class MeasuredMotion:
-    """Joint motion through measured rotations: SciPy's splines with continuous rate and acceleration."""
+    """Joint motion through measured rotations: SciPy's splines with continuous rate and acceleration.
+    Joints that never move have none."""
 
     def __init__(self, export):
         measured = export["measured"]
         self._times = np.array(measured["times_s"])
         rotations = np.array(measured["rotations"])
-        self._splines = [
-            RotationSpline(self._times, Rotation.from_quat(rotations[:, joint], scalar_first=True))
+        self._first = rotations[0]
+        self._splines = {
+            joint: RotationSpline(
+                self._times, Rotation.from_quat(rotations[:, joint], scalar_first=True)
+            )
             for joint in range(rotations.shape[1])
-        ]
+            if np.ptp(rotations[:, joint], axis=0).any()
+        }
+
+    def _vectors(self, t_s, order):
+        vectors = np.zeros((len(self._first), 3))
+        for joint, spline in self._splines.items():
+            vectors[joint] = spline(t_s, order)
+        return vectors
 
     def at(self, t_s):
-        rotation = [spline(t_s).as_quat(scalar_first=True) for spline in self._splines]
-        return np.array(rotation), np.array([spline(t_s, 1) for spline in self._splines])
+        rotation = self._first.copy()
+        for joint, spline in self._splines.items():
+            rotation[joint] = spline(t_s).as_quat(scalar_first=True)
+        return rotation, self._vectors(t_s, 1)
 
     def accelerations(self, t_s):
-        return np.array([spline(t_s, 2) for spline in self._splines])
+        return self._vectors(t_s, 2)
 
     def knots(self):
         return list(self._times)
