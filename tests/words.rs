@@ -345,8 +345,11 @@ fn units_follow_the_language() {
     let mut session = Session::default();
     let rate = Parameter::named("takeoff_rate_rad_s").expect("a number");
     let lean = Parameter::named("lean_rad").expect("a number");
-    let shown = |session: &Session, kind, si| session.units.of(kind).text(si);
-    session.units.rate = turns_aloft::scenario::units::RateUnit::TurnsPerS;
+    let shown = |session: &Session, kind, si| session.units().of(kind).text(si);
+    session.set_units(turns_aloft::scenario::units::Units {
+        rate: turns_aloft::scenario::units::RateUnit::TurnsPerS,
+        ..*session.units()
+    });
     set_language(Language::English);
     assert_eq!(shown(&session, rate.kind(), 6.4), "1.02 turns/s");
     assert_eq!(shown(&session, lean.kind(), 0.1), "5.7 deg");

@@ -124,7 +124,7 @@ impl Session {
 
     /// A half-width in the user's units, one decimal finer than the number itself.
     pub fn half_width_text(&self, input: UncertainInput) -> String {
-        let unit = self.units.of(input.kind());
+        let unit = self.units().of(input.kind());
         let finer = Unit {
             decimals: match input.kind() {
                 Kind::Share => unit.decimals,

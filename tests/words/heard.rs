@@ -15,7 +15,7 @@ use turns_aloft::scenario::link;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::reading::NotText;
 use turns_aloft::scenario::uncertainty::{UncertainInput, Uncertainty};
-use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit};
+use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
 use turns_aloft::session::compare::{Which, describe};
 use turns_aloft::session::goal::{GoalTurns, words as goal};
@@ -389,8 +389,11 @@ fn visit(ear: &mut Ear, place: &str, jump: &Scenario) {
         ear.hear("mark", mark(owed));
     }
     session.show_range(true);
-    session.units.length = LengthUnit::In;
-    session.units.rate = RateUnit::DegPerS;
+    session.set_units(Units {
+        length: LengthUnit::In,
+        rate: RateUnit::DegPerS,
+        ..*session.units()
+    });
     let touchdown_s = session.flight().touchdown_s;
     for part in [0.0, 0.05, 0.3, 0.6, 0.95, 1.0] {
         session.scrub(part * touchdown_s);
