@@ -5,7 +5,7 @@ use std::fmt::{self, Display};
 
 use serde_json::Value;
 
-use super::number::{plain, shown, si};
+use super::number::{plain, shortened, shown, si};
 use crate::analysis::lever::{Lever, RefusedLever};
 use crate::analysis::map::{NODES, RefusedAxis};
 use crate::say;
@@ -223,7 +223,7 @@ impl Display for Fault {
             Self::Unknown { key, known } => say!(
                 "fault-unknown",
                 key = shown(key),
-                known = shown_list(&in_backticks(known))
+                known = shortened(&in_backticks(known), LONGEST_LIST)
             ),
             Self::Twice { key, at: place } => at(&say!("fault-twice", key = shown(key)), *place),
             Self::WrongKind { key, expected } => match expected {
@@ -239,15 +239,6 @@ impl Error for Fault {}
 
 /// Characters of a list of entries at most.
 const LONGEST_LIST: usize = 100;
-
-fn shown_list(list: &str) -> String {
-    let mut rest = list.chars();
-    let mut shown: String = rest.by_ref().take(LONGEST_LIST).collect();
-    if rest.next().is_some() {
-        shown.push('\u{2026}');
-    }
-    shown
-}
 
 impl Display for file::Unreadable {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {

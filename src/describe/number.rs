@@ -37,13 +37,18 @@ pub fn plain(value: f64) -> String {
 
 /// A value as a message quotes it, whatever its length.
 pub fn shown(value: &str) -> String {
-    let mut rest = value.chars();
-    let mut shown: String = rest.by_ref().take(LONGEST_SHOWN).collect();
-    if rest.next().is_some() {
-        shown.push('\u{2026}');
-    }
-    shown.replace(char::is_control, " ")
+    shortened(value, LONGEST_SHOWN).replace(char::is_control, " ")
 }
 
 /// Characters of a value in a message at most.
 const LONGEST_SHOWN: usize = 40;
+
+/// The first so many characters, with a sign that there were more.
+pub fn shortened(text: &str, most: usize) -> String {
+    let mut rest = text.chars();
+    let mut first: String = rest.by_ref().take(most).collect();
+    if rest.next().is_some() {
+        first.push('\u{2026}');
+    }
+    first
+}

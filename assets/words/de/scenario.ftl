@@ -197,5 +197,5 @@ fault-missing = der Eintrag `{ $key }` fehlt
 fault-twice = der Eintrag `{ $key }` steht zweimal da
 fault-unknown = der Eintrag `{ $key }` ist unbekannt, es gibt { $known }
 fault-no-object = der Eintrag `{ $key }` ist kein Objekt
-fault-no-list = der Eintrag `{ $key }` ist keine Liste dessen, was er enthalten muss
+fault-no-list = der Eintrag `{ $key }` ist keine Liste
 fault-no-whole-number = der Eintrag `{ $key }` ist keine ganze Zahl

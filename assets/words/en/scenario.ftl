@@ -197,5 +197,5 @@ fault-missing = missing field `{ $key }`
 fault-twice = duplicate field `{ $key }`
 fault-unknown = unknown field `{ $key }`, there are { $known }
 fault-no-object = field `{ $key }` is no object
-fault-no-list = field `{ $key }` is no list of what it has to hold
+fault-no-list = field `{ $key }` is no list
 fault-no-whole-number = field `{ $key }` is no whole number
