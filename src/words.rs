@@ -123,10 +123,6 @@ impl Message {
     pub fn text(self) -> &'static str {
         text(self.0)
     }
-
-    pub(crate) fn text_in(self, language: Language) -> &'static str {
-        text_in(language, self.0)
-    }
 }
 
 impl Serialize for Message {

@@ -52,7 +52,7 @@ fn finer_steps_ask_for_no_more() {
     }
 }
 
-/// A flight by hand asks for nothing at all once it has begun.
+/// A live flight asks for nothing at all once it has begun.
 #[test]
 fn stepping_asks_for_nothing() {
     let scenario = &starts::all()[0].scenario;

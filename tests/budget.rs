@@ -173,10 +173,10 @@ proptest! {
         prop_assert!((end.tilt_rad() - expected.tilt_rad()).abs() < 1e-4);
     }
 
-    /// A body that leaves the ice closed and opens on the way, against one stepped by hand from the
+    /// A body that leaves the ice closed and opens on the way, against one led live from the
     /// same posture, high above any ice.
     #[test]
-    fn closed_from_the_start_is_as_stepped_by_hand(scenario in space::scenario()) {
+    fn closed_from_the_start_is_as_led_live(scenario in space::scenario()) {
         let flight = scenario.fly().flight;
         let (timed, launch) = as_flown(&flight);
         let samples = FixedTimeFlight { closed: true, ..timed }.fly(&flight.table, &launch);

@@ -259,7 +259,7 @@ fn a_broken_file_says_what_is_broken_and_adds_nothing() {
     );
     assert_refused(
         &changed(|file| file["jumps"] = json!({})),
-        &["broken", "expected a sequence"],
+        &["broken", "`jumps` is no list"],
     );
     assert_refused(
         &changed(|file| file["extra\nline"] = json!(1)),

@@ -530,7 +530,8 @@ fn limits_and_seasons_that_cannot_be_are_refused() {
     for own in [[0.5, 0.2], [0.0, 0.3], [0.2, 3.0], [f64::NAN, 0.3]] {
         let said = limits
             .set(lever("jump_height_m"), own)
-            .expect_err("refused");
+            .expect_err("refused")
+            .to_string();
         assert!(
             said.contains("jump_height_m") && said.contains("from 0.1 to 2.5 m"),
             "{said}"
@@ -539,7 +540,7 @@ fn limits_and_seasons_that_cannot_be_are_refused() {
     let mut season = Season::default();
     assert!(season.set(lever("jump_height_m"), -0.1).is_err());
     assert!(season.set(lever("jump_height_m"), f64::NAN).is_err());
-    let why = Lever::named("lean_rad").expect_err("no lever");
+    let why = Lever::named("lean_rad").expect_err("no lever").to_string();
     assert!(why.contains("jump_height_m"), "{why}");
     assert_eq!((limits, season), (Limits::default(), Season::default()));
 }

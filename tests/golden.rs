@@ -134,7 +134,7 @@ fn digest(text: &str) -> String {
     let (between, numbers) = taken_apart(text);
     let mut kept = vec![between.len() as f64, numbers.len() as f64];
     kept.extend((1..=8).map(|wave| {
-        let weight = |i: usize| (f64::from(wave) * 0.1 * i as f64).cos() / numbers.len() as f64;
+        let weight = |i: usize| libm::cos(f64::from(wave) * 0.1 * i as f64) / numbers.len() as f64;
         let weighed = numbers.iter().enumerate().map(|(i, n)| n * weight(i));
         weighed.sum::<f64>()
     }));

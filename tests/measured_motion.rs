@@ -125,6 +125,7 @@ fn bad_samples_are_refused() {
     assert_eq!(refused(vec![0.0], &still(1)), SamplesError::Count);
     assert_eq!(refused(vec![0.0, 1.0], &still(3)), SamplesError::Count);
     assert_eq!(refused(vec![0.0, 0.0], &still(2)), SamplesError::Times);
+    assert_eq!(refused(vec![0.0, 1e-9], &still(2)), SamplesError::Times);
     assert_eq!(refused(vec![0.0, f64::NAN], &still(2)), SamplesError::Times);
     assert_eq!(
         refused(vec![f64::NEG_INFINITY, 0.0], &still(2)),

@@ -3,7 +3,7 @@
 
 use proptest::prelude::*;
 use turns_aloft::analysis::compare::Comparison;
-use turns_aloft::scenario::units::RateUnit;
+use turns_aloft::scenario::units::{RateUnit, Units};
 use turns_aloft::scenario::{Scenario, link, starts};
 use turns_aloft::session::compare::Which;
 use turns_aloft::session::compare::describe::{Compared, rounded, signed_text};
@@ -97,7 +97,10 @@ fn the_comparison_follows_the_jump_and_the_units() {
         sentence.contains(" more than ") && sentence.ends_with(", all of it by take-off rate."),
         "{sentence}"
     );
-    session.units.rate = RateUnit::RadPerS;
+    session.set_units(Units {
+        rate: RateUnit::RadPerS,
+        ..*session.units()
+    });
     let rate = text(&mut session, "compare:takeoff_rate_rad_s");
     assert!(rate.contains(" rad/s to "), "{rate}");
 }

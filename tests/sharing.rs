@@ -24,8 +24,8 @@ fn changed(scenario: &Scenario, key: &str, value: f64) -> Scenario {
     changed
 }
 
-/// Which tapes of two scenarios are the same one: the closing, the opening.
-fn same_tapes(one: &Scenario, other: &Scenario) -> [bool; 2] {
+/// Which sample tables of two scenarios are the same one: the closing, the opening.
+fn same_tables(one: &Scenario, other: &Scenario) -> [bool; 2] {
     let first = table(one, &[]);
     let then = table(other, &[&first]);
     let opening = |table: &PlanTable| Arc::clone(&table.opening.as_ref().expect("opens").states);
@@ -38,7 +38,7 @@ fn same_tapes(one: &Scenario, other: &Scenario) -> [bool; 2] {
 /// In its own unit of time a blend is the same whatever time it takes, and the opening does not care
 /// how the body has closed.
 #[test]
-fn times_share_tapes() {
+fn times_share_tables() {
     let start = starts::named("four-turns").expect("a start");
     let start = &start.scenario;
     for (key, value, same) in [
@@ -54,7 +54,7 @@ fn times_share_tapes() {
         ("boot_mass_kg", 0.1, [false, false]),
     ] {
         assert_eq!(
-            same_tapes(start, &changed(start, key, value)),
+            same_tables(start, &changed(start, key, value)),
             same,
             "{key}"
         );
@@ -63,7 +63,7 @@ fn times_share_tapes() {
         turning: turns_aloft::physics::plan::Turning::Clockwise,
         ..start.clone()
     };
-    assert_eq!(same_tapes(start, &other), [false, false]);
+    assert_eq!(same_tables(start, &other), [false, false]);
 }
 
 proptest! {
@@ -88,7 +88,7 @@ proptest! {
 
     /// What keeps less of a flight says the same as the flight's own readout.
     #[test]
-    fn a_glance_is_the_readout(scenario in space::scenario()) {
+    fn a_summary_is_the_readout(scenario in space::scenario()) {
         let jump = scenario.fly();
         let (summary, whole) = (scenario.fly_summary(&[]).0, FlightSummary::of(&jump.readout));
         prop_assert!((summary.air_turns - whole.air_turns).abs() < 1e-11);

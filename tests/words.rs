@@ -249,26 +249,32 @@ fn has_point(text: &str) -> bool {
         .any(|three| three[0].is_ascii_digit() && three[1] == b'.' && three[2].is_ascii_digit())
 }
 
-/// The German for what a reader of JSON complains of is found by its English, which has to be the
-/// reader's own.
+/// Where a text is no JSON is said in either language, as the reader of JSON has it, and whether it is
+/// for ending early.
 #[test]
-fn the_readers_complaints_are_its_own_in_english() {
-    for text in BROKEN_JSON {
-        let describe = [Language::English, Language::German].map(|language| {
+fn where_a_file_is_broken_is_said() {
+    for json in BROKEN_JSON {
+        let why = serde_json::from_str::<serde_json::Value>(json).expect_err("it is broken");
+        let (line, column) = (why.line(), why.column());
+        for (language, place, early) in [
+            (
+                Language::English,
+                format!("at line {line} column {column}"),
+                "it ends before it is complete",
+            ),
+            (
+                Language::German,
+                format!("Zeile {line}, Spalte {column}"),
+                "hört mittendrin auf",
+            ),
+        ] {
             set_language(language);
-            let why = Scenario::from_file(text).expect_err("it is broken");
-            why.to_string()
-        });
-        let parse_error =
-            serde_json::from_str::<serde_json::Value>(text).expect_err("it is broken");
-        assert!(
-            describe[0].contains(&parse_error.to_string()),
-            "{}",
-            describe[0]
-        );
-        let parse_error = parse_error.to_string();
-        let (what, _) = parse_error.split_once(" at line").expect("a place");
-        assert!(!describe[1].contains(what), "{}", describe[1]);
+            let said = Scenario::from_file(json)
+                .expect_err("it is broken")
+                .to_string();
+            assert!(said.contains(&place), "{said}");
+            assert_eq!(said.contains(early), why.is_eof(), "{said}");
+        }
     }
 }
 
@@ -339,8 +345,11 @@ fn units_follow_the_language() {
     let mut session = Session::default();
     let rate = Parameter::named("takeoff_rate_rad_s").expect("a number");
     let lean = Parameter::named("lean_rad").expect("a number");
-    let shown = |session: &Session, kind, si| session.units.of(kind).text(si);
-    session.units.rate = turns_aloft::scenario::units::RateUnit::TurnsPerS;
+    let shown = |session: &Session, kind, si| session.units().of(kind).text(si);
+    session.set_units(turns_aloft::scenario::units::Units {
+        rate: turns_aloft::scenario::units::RateUnit::TurnsPerS,
+        ..*session.units()
+    });
     set_language(Language::English);
     assert_eq!(shown(&session, rate.kind(), 6.4), "1.02 turns/s");
     assert_eq!(shown(&session, lean.kind(), 0.1), "5.7 deg");

@@ -3,13 +3,11 @@
 use std::ops::{Index, IndexMut};
 
 use super::search::crossing;
-use crate::describe::number::{plain, si};
 use crate::physics::body::Body;
 use crate::physics::centroidal::CentroidalState;
 use crate::physics::mass_properties::MassProperties;
 use crate::physics::plan::Plan;
 use crate::physics::tree::Tree;
-use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::parameter::{LeverRow, Parameter, Step};
 use crate::scenario::source::Source;
@@ -25,10 +23,15 @@ pub struct StepOf(pub Lever);
 /// How finely the arm tuck is searched for that step, as a share.
 const TUCK_SEARCH: f64 = 0.02;
 
-/// That a key is no lever, in a sentence.
-fn unknown(key: &str) -> String {
-    let known = Lever::ALL.map(Lever::key).join(", ");
-    say!("lever-unknown", key = key, known = known)
+/// Why a setting of a lever was refused.
+#[derive(Debug, Clone, PartialEq)]
+pub enum RefusedLever {
+    /// There is no such lever.
+    Unknown(String),
+    /// A season's change that leaves the range.
+    Season { lever: Lever, value: f64 },
+    /// Limits outside the range, or the higher one first.
+    Limits { lever: Lever, limits: [f64; 2] },
 }
 
 /// How many there are.
@@ -71,9 +74,9 @@ impl Lever {
     }
 
     /// The lever with this key, or that there is none.
-    pub fn named(key: &str) -> Result<Self, String> {
+    pub fn named(key: &str) -> Result<Self, RefusedLever> {
         let lever = Parameter::named(key).and_then(Self::of);
-        lever.ok_or_else(|| unknown(key))
+        lever.ok_or_else(|| RefusedLever::Unknown(key.to_owned()))
     }
 
     pub const fn parameter(self) -> Parameter {
@@ -219,16 +222,10 @@ impl Season {
     }
 
     /// Sets a lever's unit; 0 holds it as it is.
-    pub fn set(&mut self, lever: Lever, unit: f64) -> Result<(), String> {
-        let parameter = lever.parameter();
-        let most = parameter.most() - parameter.least();
-        if !(0.0..=most).contains(&unit) {
-            return Err(say!(
-                "season-out-of-range",
-                key = lever.key(),
-                value = plain(unit),
-                most = si(parameter.kind(), most)
-            ));
+    pub fn set(&mut self, lever: Lever, unit: f64) -> Result<(), RefusedLever> {
+        let [least, most] = lever.range();
+        if !(0.0..=most - least).contains(&unit) {
+            return Err(RefusedLever::Season { lever, value: unit });
         }
         self.0[lever] = (unit > 0.0).then_some(unit);
         Ok(())

@@ -3,9 +3,7 @@
 use serde::Serialize;
 
 use super::goal::Goal;
-use super::lever::{Lever, PerLever, Season};
-use crate::describe::number::{plain, si};
-use crate::say;
+use super::lever::{Lever, PerLever, RefusedLever, Season};
 use crate::scenario::Scenario;
 use crate::scenario::fly::Jump;
 use crate::scenario::marks::Marks;
@@ -107,18 +105,10 @@ impl Limits {
     }
 
     /// Sets a lever's own limits, inside its admissible range.
-    pub fn set(&mut self, lever: Lever, own: [f64; 2]) -> Result<(), String> {
-        let parameter = lever.parameter();
-        let [least, most] = own;
-        if !(parameter.least() <= least && least <= most && most <= parameter.most()) {
-            return Err(say!(
-                "limits-out-of-range",
-                key = lever.key(),
-                lower = plain(least),
-                higher = plain(most),
-                least = plain(parameter.least()),
-                most = si(parameter.kind(), parameter.most())
-            ));
+    pub fn set(&mut self, lever: Lever, own: [f64; 2]) -> Result<(), RefusedLever> {
+        let [least, most] = lever.range();
+        if !(least <= own[0] && own[0] <= own[1] && own[1] <= most) {
+            return Err(RefusedLever::Limits { lever, limits: own });
         }
         self.0[lever] = Some(own);
         Ok(())

@@ -7,10 +7,8 @@ use std::sync::Arc;
 
 use super::field::{Field, between};
 use super::seen;
-use crate::describe::number::plain;
 use crate::order::by_number;
 use crate::physics::table::PlanTable;
-use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::parameter::Parameter;
 use crate::scenario::setting::Refused;
@@ -20,6 +18,21 @@ pub const NODES: [usize; 2] = [2, 201];
 
 /// Spacing of the coarsest nodes flown first, in nodes.
 const COARSEST: usize = 16;
+
+/// Why an axis was refused, or two together.
+#[derive(Debug, Clone, PartialEq)]
+pub enum RefusedAxis {
+    /// There is no such number.
+    Unknown(String),
+    /// One of its ends cannot be set.
+    Value(Refused),
+    /// Both ends are the same.
+    OneValue { parameter: Parameter, value: f64 },
+    /// Too few nodes, or too many.
+    Nodes { parameter: Parameter, nodes: usize },
+    /// The same number lies along both.
+    Twice(Parameter),
+}
 
 /// One of the two numbers: from where to where, at how many even nodes.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -32,35 +45,30 @@ pub struct Axis {
 
 impl Axis {
     /// The number with a key, from the one to the other value.
-    pub fn named(key: &str, from: f64, to: f64, nodes: usize) -> Result<Self, Refused> {
-        let Some(parameter) = Parameter::named(key) else {
-            let known = Parameter::ALL.map(Parameter::key).join(", ");
-            return Err(Refused::new(say!("axis-unknown", key = key, known = known)));
-        };
+    pub fn named(key: &str, from: f64, to: f64, nodes: usize) -> Result<Self, RefusedAxis> {
+        let parameter = Parameter::named(key);
+        let parameter = parameter.ok_or_else(|| RefusedAxis::Unknown(key.to_owned()))?;
         Self::new(parameter, from, to, nodes)
     }
 
     /// Two different values of a number's admissible range, in SI units.
-    pub fn new(parameter: Parameter, from: f64, to: f64, nodes: usize) -> Result<Self, Refused> {
+    pub fn new(
+        parameter: Parameter,
+        from: f64,
+        to: f64,
+        nodes: usize,
+    ) -> Result<Self, RefusedAxis> {
         for value in [from, to] {
-            parameter.check(value)?;
+            parameter.check(value).map_err(RefusedAxis::Value)?;
         }
         if from == to {
-            return Err(Refused::new(say!(
-                "axis-one-value",
-                key = parameter.key(),
-                from = plain(from),
-                to = plain(to)
-            )));
+            return Err(RefusedAxis::OneValue {
+                parameter,
+                value: from,
+            });
         }
         if !(NODES[0]..=NODES[1]).contains(&nodes) {
-            return Err(Refused::new(say!(
-                "axis-nodes",
-                nodes = nodes,
-                key = parameter.key(),
-                least = NODES[0],
-                most = NODES[1]
-            )));
+            return Err(RefusedAxis::Nodes { parameter, nodes });
         }
         Ok(Self {
             parameter,
@@ -153,9 +161,9 @@ pub fn depends_on(scenario: &Scenario, axes: &[Axis; 2]) -> Scenario {
 
 impl TurnMap {
     /// Of this jump, nothing flown yet. Two different numbers.
-    pub fn new(scenario: &Scenario, x: Axis, y: Axis) -> Result<Self, Refused> {
+    pub fn new(scenario: &Scenario, x: Axis, y: Axis) -> Result<Self, RefusedAxis> {
         if x.parameter == y.parameter {
-            return Err(Refused::new(say!("axis-twice", key = x.parameter.key())));
+            return Err(RefusedAxis::Twice(x.parameter));
         }
         Ok(Self {
             scenario: scenario.clone(),

@@ -2,6 +2,7 @@
 
 pub mod budget;
 pub mod caution;
+mod error;
 pub mod input;
 pub mod jump;
 pub mod lever;

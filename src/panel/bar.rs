@@ -1,4 +1,4 @@
-//! The top bar: what is open, open and save, language and units.
+//! The top bar: the list of starting points, undo, open, share and settings.
 
 use egui::scroll_area::ScrollBarVisibility;
 use egui::text::LayoutJob;
@@ -9,7 +9,7 @@ use egui::{
 
 use super::controls::{Button, choice, menu_item};
 use super::layout::Layout;
-use super::style::{self, APART, ICE, INK, NEAR, SLATE, SNOW, TOUCH};
+use super::style::{self, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use super::undo;
 use crate::appearance::{Light, choose, chosen as look_chosen};
 use crate::describe::start::shown_name;
@@ -19,26 +19,26 @@ use crate::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use crate::session::Session;
 use crate::words::{self, Language, text};
 
-/// What the bar asks the page for.
+/// What only the page can do.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum PageCommand {
     Open,
     Save,
-    /// The present jump, with the one beside it, in the page's address, to be handed on.
+    /// Puts the present jump, with the one it is compared with, into the page's address.
     Link,
-    /// All kept jumps.
+    /// Saves all kept jumps as one file.
     SaveAll,
 }
 
 const BUTTON: f32 = 68.0;
-/// Of what a button opens.
+/// Width of a menu.
 const WIDE: f32 = 300.0;
 const NARROW_BUTTON: f32 = 58.0;
 
-/// Size of the letters of a long name; what is longer still takes two lines.
+/// Least font size of a long name; a longer one takes two lines.
 const LEAST: f32 = 14.0;
 
-/// The units by the names that their buttons have in every language.
+/// The units, with the names of their buttons.
 const RATES: [(RateUnit, &str); 4] = [
     (RateUnit::Rpm, "rpm"),
     (RateUnit::TurnsPerS, "turns/s"),
@@ -54,8 +54,8 @@ const MASSES: [(MassUnit, &str); 2] = [(MassUnit::Kg, "kg"), (MassUnit::Lb, "lb"
 
 pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageCommand> {
     let (rect, narrow) = (layout.bar, layout.narrow);
-    ui.painter().rect_filled(rect, 0.0, ICE.get());
-    let inside = rect.shrink2(vec2(APART - 2.0, 0.5 * (rect.height() - TOUCH)));
+    ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
+    let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, 0.5 * (rect.height() - TOUCH_SIZE)));
     let mut left = inside.left();
     if !narrow {
         let name = ui.painter().text(
@@ -63,15 +63,15 @@ pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageC
             Align2::LEFT_CENTER,
             "Turns Aloft",
             style::bold(24.0),
-            INK.get(),
+            TEXT.get(),
         );
-        left = name.right() + 1.5 * APART;
+        left = name.right() + 1.5 * WIDE_GAP;
     }
     let mut right = inside.right();
     let width = if narrow { NARROW_BUTTON } else { BUTTON };
     let mut from_right = || {
-        let own = Rect::from_min_size(pos2(right - width, inside.top()), vec2(width, TOUCH));
-        right -= width + NEAR;
+        let own = Rect::from_min_size(pos2(right - width, inside.top()), vec2(width, TOUCH_SIZE));
+        right -= width + GAP;
         own
     };
     let settings = Button::drawn("Units", text("panel-settings"), |painter, rect, _| {
@@ -83,7 +83,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageC
     if layout.undo_in_bar() {
         right -= undo::WIDTH;
         undo::row(ui, session, pos2(right, inside.top()));
-        right -= NEAR;
+        right -= GAP;
     }
     let picked = Rect::from_min_max(
         pos2(left, inside.top()),
@@ -95,7 +95,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageC
     open.clicked().then_some(PageCommand::Open).or(shared)
 }
 
-/// The ways to hand the jump on.
+/// The menu of ways to hand the jump on.
 fn share_menu(response: &Response, two: bool) -> Option<PageCommand> {
     let link = if two {
         text("panel-link-to-both")
@@ -117,7 +117,7 @@ fn share_menu(response: &Response, two: bool) -> Option<PageCommand> {
     command
 }
 
-/// The name of what is open, and behind it the list of starting points.
+/// The name of the jump on the screen, which opens the list of starting points.
 fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     let name = shown_name(&session.scenario().name);
     let accessible_name = say!("panel-starts-open", name = name);
@@ -132,19 +132,19 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     };
     let width = rect.width() - 44.0;
     let size = style::fitting(ui.painter(), &shown, 17.0, width).max(LEAST);
-    let mut job = LayoutJob::simple(shown, style::bold(size), INK.get(), width);
+    let mut job = LayoutJob::simple(shown, style::bold(size), TEXT.get(), width);
     job.wrap.max_rows = 2;
     let shown = painter.layout_job(job);
     let at = rect.left_center() + vec2(12.0, -0.5 * shown.size().y);
-    painter.galley(at, shown, INK.get());
+    painter.galley(at, shown, TEXT.get());
     let tip = rect.right_center() - vec2(16.0, -3.0);
     ui.painter().add(Shape::convex_polygon(
         vec![tip, tip + vec2(-6.0, -8.0), tip + vec2(6.0, -8.0)],
-        SLATE.get(),
+        WEAK_TEXT.get(),
         Stroke::NONE,
     ));
     Popup::menu(&response).width(WIDE).gap(4.0).show(|ui| {
-        ui.label(RichText::new(text("panel-starts-invented")).color(SLATE.get()));
+        ui.label(RichText::new(text("panel-starts-invented")).color(WEAK_TEXT.get()));
         scrolling(ui, &response, |ui| {
             for start in starts::all() {
                 let name = format!("start:{}", start.name);
@@ -167,14 +167,16 @@ fn settings_menu(session: &mut Session, response: &Response) {
             scrolling(ui, response, |ui| {
                 language(ui, session);
                 appearance(ui);
-                units(ui, &mut session.units);
+                let mut chosen = *session.units();
+                units(ui, &mut chosen);
+                session.set_units(chosen);
             });
         });
 }
 
-/// What may be longer than the screen below the button that opened it.
+/// Scrolls a menu that is longer than the screen below its button.
 fn scrolling(ui: &mut Ui, below: &Response, add: impl FnOnce(&mut Ui)) {
-    let room = ui.ctx().viewport_rect().bottom() - below.rect.bottom() - 2.0 * APART;
+    let room = ui.ctx().viewport_rect().bottom() - below.rect.bottom() - 2.0 * WIDE_GAP;
     ScrollArea::vertical()
         .max_height(room)
         // Else it scrolls from a height of its own on.
@@ -212,7 +214,7 @@ fn units(ui: &mut Ui, units: &mut Units) {
     }
 }
 
-/// Light or dark, and how large.
+/// Light or dark, and the size of the type.
 fn appearance(ui: &mut Ui) {
     let mut chosen = look_chosen();
     ui.label(text("panel-light"));
@@ -235,15 +237,15 @@ fn appearance(ui: &mut Ui) {
     choose(chosen);
 }
 
-/// The sign of what can be set, drawn: it has to be found in a language that one cannot read.
+/// Draws the sign of the settings: it has to be found in a language that one cannot read.
 fn gear(painter: &Painter, at: Pos2) {
     const TEETH: u32 = 8;
     for tooth in 0..TEETH {
         let way = Vec2::angled(tooth as f32 / TEETH as f32 * std::f32::consts::TAU);
         painter.line_segment(
             [at + 6.0 * way, at + 11.0 * way],
-            Stroke::new(4.0, INK.get()),
+            Stroke::new(4.0, TEXT.get()),
         );
     }
-    painter.circle(at, 6.5, SNOW.get(), Stroke::new(3.5, INK.get()));
+    painter.circle(at, 6.5, CARD.get(), Stroke::new(3.5, TEXT.get()));
 }

@@ -1,29 +1,27 @@
-//! Beside the turns of a jump: in which respects it is beyond what has been seen.
+//! Shown with the turns: in which respects the jump is beyond what has been seen in people.
 
 use egui::{
     Align2, Color32, CornerRadius, Id, Painter, Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2,
 };
 
 use super::controls::{EXPLANATION_MARK_RADIUS, explanation_area, explanation_mark};
-use super::style::{self, APART, NEAR, SNOW, TOUCH, VERMILION};
+use super::style::{self, CARD, GAP, TOUCH_SIZE, WARNING, WIDE_GAP};
 use super::text::small;
 use crate::scenario::beyond::Respect;
 use crate::session::{Session, beyond};
 
-/// The most of the screen's height that the meaning takes; what is longer scrolls.
+/// Share of the screen's height that the explanation takes at most; a longer one scrolls.
 const MEANING: f32 = 0.2;
 
 const STEADY: &str = "height of beyond seen";
 
-/// What it leaves free below it where it does not scroll with the rest: the bar of the turns, and the
-/// beginning of what scrolls.
-const BELOW: f32 = 3.0 * TOUCH;
+/// Height that the explanation leaves to the progress bar and what scrolls below it.
+const BELOW: f32 = 3.0 * TOUCH_SIZE;
 
-/// Under the answer: what is beyond, and touched, how far people have been seen to go. Nothing where
-/// nothing is.
+/// Below the turns: the respects; a click explains what has been seen. Nothing if there are none.
 pub fn under_turns(ui: &mut Ui, session: &Session) {
     let respects = session.beyond_seen();
-    let units = &session.units;
+    let units = session.units();
     let width = ui.available_width();
     let Some(said) = beyond::short(respects, units) else {
         let height = steady_height(ui, session, STEADY, 0.0);
@@ -36,11 +34,11 @@ pub fn under_turns(ui: &mut Ui, session: &Session) {
     let open = ui
         .data(|data| data.get_temp::<bool>(id))
         .unwrap_or_default();
-    let room = width - 2.0 * APART - 2.0 * EXPLANATION_MARK_RADIUS - NEAR;
+    let room = width - 2.0 * WIDE_GAP - 2.0 * EXPLANATION_MARK_RADIUS - GAP;
     let text = ui
         .painter()
-        .layout(said.clone(), style::bold(17.0), VERMILION.get(), room);
-    let height = steady_height(ui, session, STEADY, TOUCH.max(text.size().y + NEAR));
+        .layout(said.clone(), style::bold(17.0), WARNING.get(), room);
+    let height = steady_height(ui, session, STEADY, TOUCH_SIZE.max(text.size().y + GAP));
     if height == 0.0 {
         return;
     }
@@ -48,18 +46,18 @@ pub fn under_turns(ui: &mut Ui, session: &Session) {
     let meaning = || beyond::meaning(respects, units);
     let response = explanation_area(ui, "beyond seen", rect, open, || said.clone(), meaning);
     let painter = &ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
-    painter.rect_filled(rect, CornerRadius::same(style::ROUND), SNOW.get());
+    painter.rect_filled(rect, CornerRadius::same(style::CORNER_RADIUS), CARD.get());
     let middle = rect.center().y;
-    let at = pos2(rect.left() + APART, middle - 0.5 * text.size().y);
-    painter.galley(at, text, VERMILION.get());
-    let mark = pos2(rect.right() - APART - EXPLANATION_MARK_RADIUS, middle);
+    let at = pos2(rect.left() + WIDE_GAP, middle - 0.5 * text.size().y);
+    painter.galley(at, text, WARNING.get());
+    let mark = pos2(rect.right() - WIDE_GAP - EXPLANATION_MARK_RADIUS, middle);
     explanation_mark(painter, mark, open);
     if response.clicked() {
         ui.data_mut(|data| data.insert_temp(id, !open));
     }
     if open {
         let most = MEANING * ui.ctx().viewport_rect().height();
-        let most = most.min(ui.available_height() - BELOW).max(TOUCH);
+        let most = most.min(ui.available_height() - BELOW).max(TOUCH_SIZE);
         ScrollArea::vertical()
             .id_salt(id)
             .max_height(most)
@@ -68,8 +66,8 @@ pub fn under_turns(ui: &mut Ui, session: &Session) {
     }
 }
 
-/// The height to take: the one wanted, but while a control is held the one of before. Whatever comes and
-/// goes above it, what a finger holds stays under it.
+/// The height wanted, but while a control is dragged the one before, so that the control stays under the
+/// finger.
 pub fn steady_height(ui: &Ui, session: &Session, name: &str, goal: f32) -> f32 {
     let id = Id::new(name);
     let before = ui.data(|data| data.get_temp::<f32>(id));
@@ -82,23 +80,22 @@ pub fn steady_height(ui: &Ui, session: &Session, name: &str, goal: f32) -> f32 {
     }
 }
 
-/// On a card or under a name: what is beyond, in as many lines as it takes; nothing where nothing is.
+/// The respects, on a card or below a name.
 pub fn line(ui: &mut Ui, session: &Session, respects: &[Respect]) {
-    if let Some(said) = beyond::short(respects, &session.units) {
-        ui.label(RichText::new(said).size(15.0).color(VERMILION.get()));
+    if let Some(said) = beyond::short(respects, session.units()) {
+        ui.label(RichText::new(said).size(15.0).color(WARNING.get()));
     }
 }
 
-/// The same with how far people have been seen to go.
+/// The respects and their explanation.
 pub fn lines(ui: &mut Ui, session: &Session, respects: &[Respect]) {
     line(ui, session, respects);
     if !respects.is_empty() {
-        small(ui, &beyond::meaning(respects, &session.units));
+        small(ui, &beyond::meaning(respects, session.units()));
     }
 }
 
-/// Under what is written in a row that is touched: that it is beyond, in one line as small as it has
-/// to be.
+/// In a button: that the attempt is beyond what has been seen, in one line.
 pub fn in_row(painter: &Painter, said: &str, room: Rect, ink: Color32) {
     let size = style::fitting_text(painter, said, 14.0, room.width());
     painter.text(

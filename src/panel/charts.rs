@@ -1,5 +1,5 @@
-//! Turning rate, moment of inertia and turns so far over the flight, on one time line; and the joint
-//! torques on one of their own.
+//! Charts over the flight: turning rate, moment of inertia and turns on one time axis, and the joint
+//! torques.
 
 use egui::{Align2, Color32, Rect, Sense, Shape, Stroke, Ui, UiBuilder, Vec2, Vec2b, pos2, vec2};
 use egui_plot::{
@@ -8,8 +8,8 @@ use egui_plot::{
 
 use super::controls::{Scale, slider};
 use super::style::{
-    self, AMBER, APART, CLOSING, FROST, Hue, INK, NEAR, OPENING, REFERENCE, SLATE, SNOW, TEAL,
-    TIGHT, VIOLET,
+    self, ACCENT, CARD, CLOSING, GAP, Hue, INERTIA, LINE, OPENING, PLAYHEAD, REFERENCE, TEXT,
+    TIGHT, WEAK_TEXT, WIDE_GAP,
 };
 use crate::physics::efforts::{GROUPS, JointGroup};
 use crate::physics::flight::FlightSample;
@@ -25,47 +25,46 @@ use crate::words::{decimal, text};
 
 /// One curve.
 struct Curve {
-    /// The message with its name.
+    /// The message that names it.
     name: &'static str,
     colour: Hue,
     of: fn(&Scenario, &FlightSample) -> f64,
     text: fn(&Session, f64) -> String,
-    /// A value worth a line across.
+    /// A value to draw a horizontal line at.
     mark: fn(&Session) -> Option<f64>,
 }
 
 const CURVES: [Curve; 3] = [
     Curve {
         name: "panel-curve-rate",
-        colour: INK,
+        colour: TEXT,
         of: |scenario, sample| scenario.turning.sign() * sample.spin_rad_s,
-        text: |session, value| session.units.of(Kind::Rate).text(value),
+        text: |session, value| session.units().of(Kind::Rate).text(value),
         mark: |_| None,
     },
     Curve {
         name: "panel-curve-inertia",
-        colour: VIOLET,
+        colour: INERTIA,
         of: |_, sample| sample.inertia_kg_m2,
         text: |_, value| format!("{} kg m²", decimal(value, 2)),
         mark: |_| None,
     },
     Curve {
         name: "panel-curve-turns",
-        colour: TEAL,
+        colour: ACCENT,
         of: turns_of,
         text: |_, value| decimal(value, 2),
         mark: |session| session.jump().owed.map(|owed| owed.turns),
     },
 ];
 
-/// Room for the ticks of the time line, and for names and values beside the curves.
+/// Height of the time axis, and width of names and values beside the curves.
 const TICKS: f32 = 20.0;
 const NAMES: f32 = 128.0;
-/// The same where two values stand side by side: charts lower than this have no room for one below
-/// the other.
+/// Width where two values are side by side: charts lower than `LOW` have no room for two rows.
 const TWO_ACROSS: f32 = 188.0;
 const LOW: f32 = 60.0;
-/// Room for what the two kinds of curve mean, where there are two.
+/// Height of the legend of two attempts.
 const LEGEND: f32 = 20.0;
 
 /// Draws the charts into `rect`; dragging anywhere on them moves the playhead.
@@ -94,12 +93,12 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     scrub(ui, session, "charts", line, text("panel-time-on-charts"));
 }
 
-/// A bare time line to scrub on, where there is no room for curves.
+/// A time line to scrub on, where there is no room for charts.
 pub fn time_line(ui: &mut Ui, session: &mut Session, rect: Rect) {
     let x = |t_s: f64| x_of(session, rect, t_s);
     let painter = ui.painter();
     let band = rect.shrink2(vec2(0.0, 10.0));
-    painter.rect_filled(band, 4.0, SNOW.get());
+    painter.rect_filled(band, 4.0, CARD.get());
     for (from_s, to_s, colour, _) in spans(session) {
         let own = Rect::from_x_y_ranges(x(from_s)..=x(to_s), band.y_range());
         painter.rect_filled(own, 0.0, colour);
@@ -108,17 +107,17 @@ pub fn time_line(ui: &mut Ui, session: &mut Session, rect: Rect) {
     painter.vline(
         x(session.playhead_s()),
         rect.y_range(),
-        Stroke::new(3.0, AMBER.get()),
+        Stroke::new(3.0, PLAYHEAD.get()),
     );
     scrub(ui, session, "time line", rect, text("panel-time-in-flight"));
 }
 
-/// Where a time is on a time line; both touch-downs are on it.
+/// The position of a time; the axis includes the touch-downs of both attempts.
 fn x_of(session: &Session, rect: Rect, t_s: f64) -> f32 {
     rect.left() + rect.width() * (t_s / session.end_s()).clamp(0.0, 1.0) as f32
 }
 
-/// What the two kinds of curve mean, along the top; returns the rest.
+/// The legend of two attempts at the top; returns the area below it.
 fn legend(ui: &Ui, reference: &Reference, rect: Rect) -> Rect {
     const SWATCH: f32 = 26.0;
     let (row, rest) = rect.split_top_bottom_at_y(rect.top() + LEGEND);
@@ -127,7 +126,7 @@ fn legend(ui: &Ui, reference: &Reference, rect: Rect) -> Rect {
     let mut left = row.left();
     let this = text("panel-this-jump");
     for (name, colour, dashed) in [
-        (this, INK.get(), false),
+        (this, TEXT.get(), false),
         (&*reference.name, REFERENCE.get(), true),
     ] {
         let ends = [pos2(left, y), pos2(left + SWATCH, y)];
@@ -138,13 +137,13 @@ fn legend(ui: &Ui, reference: &Reference, rect: Rect) -> Rect {
             painter.line_segment(ends, stroke);
         }
         let text = painter.text(
-            pos2(left + SWATCH + NEAR, y),
+            pos2(left + SWATCH + GAP, y),
             Align2::LEFT_CENTER,
             name,
             style::text(14.0),
             colour,
         );
-        left = text.right() + APART;
+        left = text.right() + WIDE_GAP;
     }
     rest
 }
@@ -192,7 +191,7 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &FlightSample, rect
     let playhead_s = session.playhead_s().clamp(0.0, session.end_s());
     let (now_s, now) = (now.t_s, (curve.of)(session.scenario(), now));
 
-    ui.painter().rect_filled(rect, 4.0, SNOW.get());
+    ui.painter().rect_filled(rect, 4.0, CARD.get());
     let mut child = ui.new_child(UiBuilder::new().max_rect(rect).id_salt(curve.name));
     bare_plot(curve.name, rect).show(&mut child, |plot| {
         plot.set_plot_bounds(PlotBounds::from_min_max(
@@ -201,7 +200,7 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &FlightSample, rect
         ));
         shade(plot, session);
         if let Some(mark) = mark {
-            plot.hline(HLine::new("", mark).stroke(Stroke::new(1.0, SLATE.get())));
+            plot.hline(HLine::new("", mark).stroke(Stroke::new(1.0, WEAK_TEXT.get())));
         }
         if let Some(reference) = reference {
             plot.line(
@@ -216,7 +215,7 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &FlightSample, rect
                 .color(curve.colour.get())
                 .width(2.5),
         );
-        plot.vline(VLine::new("", playhead_s).stroke(Stroke::new(2.0, AMBER.get())));
+        plot.vline(VLine::new("", playhead_s).stroke(Stroke::new(2.0, PLAYHEAD.get())));
         plot.points(
             egui_plot::Points::new("", PlotPoints::Owned(vec![PlotPoint::new(now_s, now)]))
                 .radius(5.0)
@@ -225,7 +224,7 @@ fn chart(ui: &mut Ui, session: &Session, curve: &Curve, now: &FlightSample, rect
     });
 }
 
-/// A plot of this size with nothing on it that could be touched.
+/// A plot without axes and without interaction.
 fn bare_plot(name: &str, rect: Rect) -> Plot<'_> {
     Plot::new(name)
         .width(rect.width())
@@ -244,7 +243,7 @@ fn bare_plot(name: &str, rect: Rect) -> Plot<'_> {
         .sense(Sense::hover())
 }
 
-/// The spans of the flight behind the curves.
+/// Shades the spans of the flight behind the curves.
 fn shade(plot: &mut PlotUi<'_>, session: &Session) {
     for (from_s, to_s, colour, _) in spans(session) {
         if to_s > from_s {
@@ -257,7 +256,7 @@ fn shade(plot: &mut PlotUi<'_>, session: &Session) {
     }
 }
 
-/// The net torques of the joints over the flight, and what they are at the playhead.
+/// The net torques of the joints over the flight, and their values at the playhead.
 pub fn torques(ui: &mut Ui, session: &Session) {
     const CHART: f32 = 120.0;
     const ROW: f32 = 22.0;
@@ -275,7 +274,7 @@ pub fn torques(ui: &mut Ui, session: &Session) {
     let colours = style::torques();
     let playhead_s = session.playhead_s().clamp(0.0, session.end_s());
 
-    ui.painter().rect_filled(rect, 4.0, SNOW.get());
+    ui.painter().rect_filled(rect, 4.0, CARD.get());
     let mut child = ui.new_child(UiBuilder::new().max_rect(rect).id_salt("torques"));
     bare_plot("torques", rect).show(&mut child, |plot| {
         let bounds = [session.end_s(), most * 1.18];
@@ -288,14 +287,14 @@ pub fn torques(ui: &mut Ui, session: &Session) {
                     .width(2.0),
             );
         }
-        plot.vline(VLine::new("", playhead_s).stroke(Stroke::new(2.0, AMBER.get())));
+        plot.vline(VLine::new("", playhead_s).stroke(Stroke::new(2.0, PLAYHEAD.get())));
     });
     ui.painter().text(
-        rect.left_top() + vec2(NEAR, 2.0),
+        rect.left_top() + vec2(GAP, 2.0),
         Align2::LEFT_TOP,
         say!("panel-torques-up-to", torque = NEWTON_METRES.text(most)),
         style::text(13.0),
-        SLATE.get(),
+        WEAK_TEXT.get(),
     );
     let now = session.jump().flight.loads_at(session.now().t_s);
     let width = names.width() / ACROSS as f32;
@@ -310,13 +309,13 @@ pub fn torques(ui: &mut Ui, session: &Session) {
             joints = group_text(group),
             torque = NEWTON_METRES.text(now.largest_torque_n_m(group.segments()))
         );
-        let size = style::fitting_text(ui.painter(), &said, 14.0, width - 18.0 - 2.0 * NEAR);
+        let size = style::fitting_text(ui.painter(), &said, 14.0, width - 18.0 - 2.0 * GAP);
         ui.painter().text(
-            at + vec2(18.0 + NEAR, 0.0),
+            at + vec2(18.0 + GAP, 0.0),
             Align2::LEFT_CENTER,
             said,
             style::text(size),
-            INK.get(),
+            TEXT.get(),
         );
     }
 }
@@ -328,7 +327,7 @@ fn points_of(curve: &Curve, scenario: &Scenario, jump: &Jump) -> Vec<[f64; 2]> {
         .collect()
 }
 
-/// What the curve is, and its value at the playhead, of both where there are two.
+/// The name of a curve and its value at the playhead, of both attempts if there are two.
 fn name(ui: &Ui, session: &Session, curve: &Curve, now: &FlightSample, rect: Rect) {
     let now = (curve.of)(session.scenario(), now);
     let painter = ui.painter();
@@ -341,7 +340,7 @@ fn name(ui: &Ui, session: &Session, curve: &Curve, now: &FlightSample, rect: Rec
         Align2::LEFT_BOTTOM,
         text(curve.name),
         style::text(14.0),
-        SLATE.get(),
+        WEAK_TEXT.get(),
     );
     let own = painter.text(
         middle - vec2(0.0, 3.0),
@@ -353,7 +352,7 @@ fn name(ui: &Ui, session: &Session, curve: &Curve, now: &FlightSample, rect: Rec
     if let Some(reference) = session.reference() {
         let sample = reference.jump.flight.at(session.playhead_s());
         let at = if across {
-            pos2(own.right() + NEAR + 2.0, own.top() + 4.0)
+            pos2(own.right() + GAP + 2.0, own.top() + 4.0)
         } else {
             middle + vec2(0.0, 16.0)
         };
@@ -375,11 +374,11 @@ fn span_names(ui: &Ui, session: &Session, rect: Rect) {
         let name = text(name).to_owned();
         let name = ui
             .painter()
-            .layout_no_wrap(name, style::text(13.0), SLATE.get());
+            .layout_no_wrap(name, style::text(13.0), WEAK_TEXT.get());
         let size = name.size();
-        if to - from > size.x + NEAR {
+        if to - from > size.x + GAP {
             let at = pos2(0.5 * (from + to - size.x), rect.bottom() - 2.0 - size.y);
-            ui.painter().galley(at, name, SLATE.get());
+            ui.painter().galley(at, name, WEAK_TEXT.get());
         }
     }
 }
@@ -390,7 +389,7 @@ fn ticks(ui: &Ui, session: &Session, rect: Rect) {
     let down = say!("panel-down-at", time = decimal(down_s, 2));
     let down = ui
         .painter()
-        .layout_no_wrap(down, style::text(13.0), SLATE.get());
+        .layout_no_wrap(down, style::text(13.0), WEAK_TEXT.get());
     // Ends where the flight ends, as far as there is room.
     let down_x = x_of(session, rect, down_s).max(rect.left() + 76.0 + down.size().x);
     let down_from = down_x - down.size().x;
@@ -417,19 +416,19 @@ fn ticks(ui: &Ui, session: &Session, rect: Rect) {
             align,
             said,
             style::text(13.0),
-            SLATE.get(),
+            WEAK_TEXT.get(),
         );
     }
     let at = pos2(down_from, rect.bottom() - down.size().y);
-    ui.painter().galley(at, down, SLATE.get());
+    ui.painter().galley(at, down, WEAK_TEXT.get());
     ui.painter().hline(
         rect.x_range(),
         rect.bottom() - TICKS + 1.0,
-        Stroke::new(1.0, FROST.get()),
+        Stroke::new(1.0, LINE.get()),
     );
 }
 
-/// The slider of the playhead, as large as what it is moved on.
+/// The slider of the playhead, over the whole of the charts or time line.
 fn scrub(ui: &Ui, session: &mut Session, name: &str, rect: Rect, accessible_name: &str) {
     let response = slider(
         ui,

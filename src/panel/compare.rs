@@ -1,4 +1,4 @@
-//! Compare: what makes the difference to another attempt, and where that other one comes from.
+//! Compare: the difference to another attempt, and the attempts to choose from.
 
 mod kept;
 mod table;
@@ -9,9 +9,9 @@ use egui::{Align2, Color32, FontId, Painter, Rect, Response, RichText, Sense, Ui
 use super::bar::PageCommand;
 use super::beyond::{self, in_row};
 use super::controls::{Button, fold};
-use super::style::{self, APART, NEAR, SLATE, TOUCH, VERMILION};
+use super::style::{self, GAP, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP};
 use super::text::{card, heading, small};
-use super::{caution, folded_charts};
+use super::{cautions, folded_charts};
 use crate::say;
 use crate::scenario::starts;
 use crate::session::Session;
@@ -19,7 +19,7 @@ use crate::session::compare::{Which, describe};
 use crate::words::text;
 pub use kept::KeptJumps;
 
-/// `charts`: they have no place of their own on this page.
+/// `charts`: whether to show them here.
 pub fn show(
     ui: &mut Ui,
     session: &mut Session,
@@ -28,22 +28,22 @@ pub fn show(
 ) -> Option<PageCommand> {
     difference(ui, session);
     if charts && session.reference().is_some() {
-        ui.add_space(APART);
+        ui.add_space(WIDE_GAP);
         folded_charts(ui, session, 270.0);
     }
     heading(ui, text("panel-compare-with"));
-    others(ui, session);
+    fixed_references(ui, session);
     heading(ui, text("panel-kept-jumps"));
     let command = kept::show(ui, session, kept_jumps);
-    ui.add_space(APART);
+    ui.add_space(WIDE_GAP);
     fold(ui, "Starting points", text("panel-starts"), false, |ui| {
         starting_points(ui, session);
     });
-    caution::show(ui);
+    cautions::show(ui);
     command
 }
 
-/// What makes the difference, as soon as there is another attempt.
+/// The difference, once there is an attempt to compare with.
 fn difference(ui: &mut Ui, session: &Session) {
     if session.reference().is_none() {
         card(ui, |ui| {
@@ -62,18 +62,18 @@ fn difference(ui: &mut Ui, session: &Session) {
             beyond::line(ui, session, session.beyond_seen());
             return;
         }
-        ui.add_space(NEAR);
+        ui.add_space(GAP);
         table::show(ui, session, compared);
         small(ui, describe::ORDER.text());
     });
 }
 
-/// What is always there to compare with.
-fn others(ui: &mut Ui, session: &mut Session) {
+/// The choices that are always there.
+fn fixed_references(ui: &mut Ui, session: &mut Session) {
     let which = session.reference().map(|reference| reference.which.clone());
-    let row = allocate(ui, TOUCH);
+    let row = allocate(ui, TOUCH_SIZE);
     let (left, right) = row.split_left_right_at_x(row.left() + 0.36 * row.width());
-    let nothing = Rect::from_min_max(left.min, pos2(left.right() - NEAR, left.bottom()));
+    let nothing = Rect::from_min_max(left.min, pos2(left.right() - GAP, left.bottom()));
     let none = which.is_none();
     let label = text("panel-reference-nothing");
     let button = Button::text("reference:none", label).chosen(none);
@@ -106,10 +106,10 @@ fn starting_points(ui: &mut Ui, session: &mut Session) {
             toggle_reference(session, which, chosen);
         }
     }
-    ui.add_space(NEAR);
+    ui.add_space(GAP);
 }
 
-/// Compares with an attempt, or no longer where it is the one compared with.
+/// Compares with an attempt, or stops comparing with it.
 fn toggle_reference(session: &mut Session, which: Which, chosen: bool) {
     if chosen {
         session.clear_reference();
@@ -140,7 +140,7 @@ fn attempt_button(
         said
     };
     let draw = |painter: &Painter, rect: Rect, ink: Color32| {
-        let second = if chosen { ink } else { SLATE.get() };
+        let second = if chosen { ink } else { WEAK_TEXT.get() };
         let right = painter.text(
             rect.right_center() - vec2(12.0, 0.0),
             Align2::RIGHT_CENTER,
@@ -150,12 +150,12 @@ fn attempt_button(
         );
         let room = Rect::from_min_max(
             rect.min + vec2(12.0, 0.0),
-            pos2(right.left() - NEAR, rect.bottom()),
+            pos2(right.left() - GAP, rect.bottom()),
         );
         if is_beyond {
             let (upper, lower) = room.split_top_bottom_at_y(rect.top() + 24.0);
             elided(painter, upper, name, style::text(16.0), ink);
-            let warning = if chosen { ink } else { VERMILION.get() };
+            let warning = if chosen { ink } else { WARNING.get() };
             in_row(painter, beyond, lower, warning);
         } else {
             elided(painter, room, name, style::text(16.0), ink);
@@ -166,12 +166,12 @@ fn attempt_button(
         .show_in_row(ui)
 }
 
-/// Writes a line into a place; where it is too long, it ends with an ellipsis.
+/// Writes one line; if it is too long, it ends with an ellipsis.
 fn elided(painter: &Painter, room: Rect, text: &str, font: FontId, ink: Color32) {
     elided_after(1, painter, room, text, font, ink);
 }
 
-/// The same with so many lines.
+/// Writes at most `rows` lines; what is longer ends with an ellipsis.
 fn elided_after(
     rows: usize,
     painter: &Painter,

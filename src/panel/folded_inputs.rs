@@ -6,7 +6,7 @@ use egui::{RichText, Ui};
 
 use super::controls::{NumberEdit, choice};
 use super::number;
-use super::style::{self, APART, NEAR, SLATE};
+use super::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
 use crate::physics::plan::Turning;
 use crate::physics::segments::SegmentTable;
 use crate::scenario::HandsKeep;
@@ -43,7 +43,7 @@ pub fn hands_keep(ui: &mut Ui, session: &mut Session) {
     ui.label(
         RichText::new(text("panel-hands-keep"))
             .size(15.0)
-            .color(SLATE.get()),
+            .color(WEAK_TEXT.get()),
     );
     let options = [
         (HandsKeep::Rate, "rate", text("panel-hands-keep-rate")),
@@ -59,7 +59,7 @@ pub fn hands_keep(ui: &mut Ui, session: &mut Session) {
     }
 }
 
-/// The jumper's body and footing.
+/// The jumper's body, ground, footwear and direction of turning.
 pub fn jumper(
     ui: &mut Ui,
     session: &mut Session,
@@ -107,7 +107,7 @@ pub fn jumper(
     }
 }
 
-/// How the ice is left, and when arms and legs move.
+/// Take-off, and the timing of closing and opening.
 pub fn motion(
     ui: &mut Ui,
     session: &mut Session,
@@ -136,11 +136,11 @@ fn numbers(
 }
 
 fn heading(ui: &mut Ui, title: &str) {
-    ui.add_space(NEAR);
+    ui.add_space(GAP);
     ui.label(
         RichText::new(title)
             .font(style::text(15.0))
-            .color(SLATE.get()),
+            .color(WEAK_TEXT.get()),
     );
-    ui.add_space(0.25 * APART);
+    ui.add_space(0.25 * WIDE_GAP);
 }

@@ -1,4 +1,4 @@
-//! Win: how many turns are wanted, what would give them, how far this jumper gets.
+//! Goal: the turns wanted, the changes that would give them, and the jumper's limits.
 
 mod card;
 mod limits;
@@ -6,20 +6,20 @@ mod limits;
 use egui::{Align2, Rect, RichText, Sense, Ui, pos2, vec2};
 
 use super::controls::{Button, StepperRow, fold, stepper};
-use super::style::{self, APART, NEAR, SLATE, TEAL, TOUCH};
+use super::style::{self, ACCENT, GAP, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use super::text::{heading, small};
-use super::{caution, weights};
+use super::{cautions, weights};
 use crate::analysis::goal::Single;
 use crate::session::Session;
 use crate::session::goal::{GoalTurns, can, words};
 use crate::words::{decimal, text};
 
-/// Width of the button that goes back.
+/// Width of the button that undoes a change that was tried.
 const BACK: f32 = 92.0;
 
 pub fn show(ui: &mut Ui, session: &mut Session) {
     target(ui, session);
-    ui.add_space(NEAR);
+    ui.add_space(GAP);
     question(ui, session);
     if !session.has_goal() {
         answers(ui, session);
@@ -34,12 +34,13 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     });
 }
 
-/// What is asked for: what the jump's name owes, what keeps it from being called, or any number.
+/// The turns wanted: those that the jump owes, those that are not called, or any number.
 fn target(ui: &mut Ui, session: &mut Session) {
     let present = session.target();
     if session.jump().owed.is_some() {
-        let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
-        let half = 0.5 * (row.width() - NEAR);
+        let (row, _) =
+            ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
+        let half = 0.5 * (row.width() - GAP);
         let ways = [
             (GoalTurns::Full, "Full turns", text("panel-target-full")),
             (
@@ -49,8 +50,8 @@ fn target(ui: &mut Ui, session: &mut Session) {
             ),
         ];
         for (i, (way, name, label)) in ways.into_iter().enumerate() {
-            let left = row.left() + (half + NEAR) * i as f32;
-            let own = Rect::from_min_size(pos2(left, row.top()), vec2(half, TOUCH));
+            let left = row.left() + (half + GAP) * i as f32;
+            let own = Rect::from_min_size(pos2(left, row.top()), vec2(half, TOUCH_SIZE));
             let button = Button::text(name, label).chosen(present == way);
             if button.show(ui, own).clicked() {
                 session.set_goal(way);
@@ -73,24 +74,25 @@ fn target(ui: &mut Ui, session: &mut Session) {
 fn question(ui: &mut Ui, session: &mut Session) {
     let asked = words::question(session);
     let colour = if session.has_goal() {
-        TEAL.get()
+        ACCENT.get()
     } else {
-        style::INK.get()
+        style::TEXT.get()
     };
     ui.label(RichText::new(asked).font(style::bold(18.0)).color(colour));
     if session.tried() > 0 {
-        let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
-        let own = Rect::from_min_size(row.min, vec2(BACK, TOUCH));
+        let (row, _) =
+            ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
+        let own = Rect::from_min_size(row.min, vec2(BACK, TOUCH_SIZE));
         let back = Button::text("go back", text("panel-go-back"));
         if back.show(ui, own).clicked() {
             session.go_back();
         }
         ui.painter().text(
-            pos2(own.right() + APART, row.center().y),
+            pos2(own.right() + WIDE_GAP, row.center().y),
             Align2::LEFT_CENTER,
             text("panel-go-back-to"),
             style::text(15.0),
-            SLATE.get(),
+            WEAK_TEXT.get(),
         );
     }
 }
@@ -107,7 +109,7 @@ fn answers(ui: &mut Ui, session: &mut Session) {
     heading(ui, text("panel-one-change"));
     for (single, fits) in &able {
         card::single(ui, session, single, *fits);
-        ui.add_space(NEAR);
+        ui.add_space(GAP);
     }
     if able.is_empty() {
         small(ui, text("panel-no-single-change"));
@@ -123,9 +125,9 @@ fn answers(ui: &mut Ui, session: &mut Session) {
     weights::needed(ui, session);
     let cautions = session.goal_cautions();
     if cautions.is_empty() {
-        caution::show(ui);
+        cautions::show(ui);
     } else {
-        ui.add_space(APART);
+        ui.add_space(WIDE_GAP);
         small(ui, &cautions.join(" "));
     }
 }

@@ -1,34 +1,34 @@
-//! Where things go on a screen of a given size.
+//! The layout of the panels on a screen of a given size.
 
 use egui::{Rect, Vec2, pos2, vec2};
 
 use crate::session::Question;
 
-/// How the page is cut up.
+/// The areas of the screen.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Layout {
     pub bar: Rect,
     /// The 3D picture.
     pub stage: Rect,
-    /// Playing, and the charts where they fit, under the stage.
+    /// Playback, and the charts where they fit, below the picture.
     pub timeline: Rect,
-    /// The turns, the questions and what belongs to the one in sight; scrolls below the questions.
+    /// The turns, the questions and the answer; scrolls below the questions.
     pub column: Rect,
-    /// The turns and the sliders in a column of their own, where there is room for two.
+    /// A column of its own for turns and sliders, where there is room for two.
     pub controls: Option<Rect>,
-    /// The turns stay in sight in full while the rest scrolls.
+    /// The turns are shown in full above what scrolls.
     pub tall: bool,
-    /// A narrow page writes less.
+    /// Labels are left out.
     pub narrow: bool,
 }
 
 impl Layout {
-    /// Whether the charts stand under the stage; elsewhere they scroll with the controls.
+    /// Whether the charts are below the picture; otherwise they scroll with the controls.
     pub fn charts_under_stage(&self) -> bool {
         self.timeline.height() > 1.5 * TIME_LINE
     }
 
-    /// Whether the bar has room for undo and redo; elsewhere they stand on the stage.
+    /// Whether the bar has room for undo and redo; otherwise they are on the picture.
     pub fn undo_in_bar(&self) -> bool {
         self.bar.width() > 700.0
     }
@@ -36,11 +36,11 @@ impl Layout {
 
 const BAR: f32 = 56.0;
 
-/// Buttons for playing and a bare time line, without the charts.
+/// Height of playback and a time line without charts.
 const TIME_LINE: f32 = 110.0;
 
 impl Layout {
-    /// The charts give way to an answer that needs the room where there is little.
+    /// On a small screen the charts give way to answers that need the room.
     pub fn of(screen: Rect, question: Question) -> Self {
         let (bar, rest) = split_top(screen, BAR);
         if screen.width() > screen.height() {

@@ -1,23 +1,23 @@
-//! The turn map: the picture of turns over two levers, the jump on it, and what its marks mean.
+//! The turn map: the turns over two inputs, the present jump on it, and a legend.
 
-mod levers;
-mod marks;
+mod axis_choice;
+mod legend;
 mod picture;
 mod point;
-mod shades;
+mod shading;
 mod ticks;
 
 use egui::{Rect, RichText, Sense, Ui, pos2, vec2};
 
-use super::style::{APART, NEAR, SLATE, TOUCH};
+use super::style::{GAP, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use crate::say;
 use crate::session::Session;
 use crate::words::decimal;
 
-/// Least height of the picture over its width.
+/// Least ratio of height to width.
 const FLATTEST: f32 = 0.56;
 
-/// Height of the numbers under the picture.
+/// Height of the numbers below the map.
 const TICKS: f32 = 20.0;
 
 pub fn show(ui: &mut Ui, session: &mut Session) {
@@ -25,28 +25,28 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     let sides = session.map_sides();
     let units = sides
         .each_ref()
-        .map(|side| session.units.of(side.parameter().kind()));
+        .map(|side| session.units().of(side.parameter().kind()));
     let gutter = ticks::gutter(ui, &sides[1], &units[1]);
 
-    let (head, _) = ui.allocate_exact_size(vec2(width, TOUCH), Sense::hover());
+    let (head, _) = ui.allocate_exact_size(vec2(width, TOUCH_SIZE), Sense::hover());
     let picture_width = width - gutter;
     // All of it in sight at once where it can be.
-    let room = ui.clip_rect().height() - 2.0 * (TOUCH + NEAR) - TICKS;
+    let room = ui.clip_rect().height() - 2.0 * (TOUCH_SIZE + GAP) - TICKS;
     let height = room.clamp(FLATTEST * picture_width, picture_width);
     let (row, _) = ui.allocate_exact_size(vec2(width, height + TICKS), Sense::hover());
     let rect = Rect::from_min_size(
         pos2(row.left() + gutter, row.top()),
         vec2(picture_width, height),
     );
-    let (foot, _) = ui.allocate_exact_size(vec2(width, TOUCH), Sense::hover());
+    let (foot, _) = ui.allocate_exact_size(vec2(width, TOUCH_SIZE), Sense::hover());
 
     ticks::draw(ui, &sides, &units, rect);
     let numbers = picture::draw(ui, session, rect);
     point::show(ui, session, rect, &numbers);
-    let upwards = levers::choice(ui, session, 1, head);
-    let across = levers::choice(ui, session, 0, foot);
-    ui.add_space(NEAR);
-    marks::legend(ui, session);
+    let upwards = axis_choice::show(ui, session, 1, head);
+    let across = axis_choice::show(ui, session, 0, foot);
+    ui.add_space(GAP);
+    legend::show(ui, session);
     cautions(ui, session);
     // Only now, so that all of a frame shows the same two levers.
     if let Some((side, lever)) = upwards.or(across) {
@@ -65,10 +65,10 @@ fn cautions(ui: &mut Ui, session: &Session) {
         low = decimal(low, 1),
         high = decimal(high, 1)
     );
-    ui.add_space(APART);
+    ui.add_space(WIDE_GAP);
     ui.label(
         RichText::new(format!("{load} {}", said.join(" ")))
             .size(14.5)
-            .color(SLATE.get()),
+            .color(WEAK_TEXT.get()),
     );
 }

@@ -1,10 +1,10 @@
-//! Everything on the screen that is not the 3D picture: the answer, the sliders, the charts.
+//! Everything on the screen that is not the 3D picture: the turns, the sliders, the charts.
 //!
 //! Panels read the session's finished flight and call the session's methods; they compute nothing.
 
 mod bar;
 mod beyond;
-mod caution;
+mod cautions;
 mod charts;
 mod compare;
 mod controls;
@@ -36,7 +36,7 @@ pub use bar::PageCommand;
 pub use controls::touch_targets;
 use controls::{Button, NumberEdit, button_area, fold};
 use layout::Layout;
-use style::{APART, ICE, INK, NEAR, SNOW, TEAL, TOUCH};
+use style::{ACCENT, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WIDE_GAP};
 
 use crate::appearance::{Light, chosen, shown};
 use crate::scenario::parameter::{Parameter, Section};
@@ -44,13 +44,12 @@ use crate::session::{Question, Session};
 use crate::view::View;
 use crate::words::text;
 
-/// What is open on the panels themselves.
+/// What the panels remember from frame to frame.
 #[derive(Default)]
 pub struct Panels {
     edit: NumberEdit,
-    /// The number or readout that is explained.
+    /// The key of the number or readout that is explained.
     about: Option<Cow<'static, str>>,
-    /// Of the kept jumps.
     kept: compare::KeptJumps,
     /// The colours that egui has been given.
     applied_theme: Option<Light>,
@@ -99,22 +98,22 @@ pub fn show(
     let of_bar = bar::show(&mut ui, session, &layout);
     timeline(&mut ui, session, &layout);
     if let Some(rect) = layout.controls {
-        let rest = pinned(&mut ui, rect, |ui| answer(ui, session, &layout));
+        let rest = header(&mut ui, rect, |ui| turns_header(ui, session, &layout));
         column(&mut ui, "controls", rest, |ui| {
             controls(ui, session, panels);
-            folded(ui, session, panels);
+            folded_sections(ui, session, panels);
         });
     }
-    let rest = pinned(&mut ui, layout.column, |ui| {
+    let rest = header(&mut ui, layout.column, |ui| {
         if layout.controls.is_none() {
-            answer(ui, session, &layout);
+            turns_header(ui, session, &layout);
         }
         questions::show(ui, session);
     });
     let mut of_column = None;
     let name = session.question().name();
     column(&mut ui, name, rest, |ui| match session.question() {
-        Question::Jump => about_the_jump(ui, session, panels, &layout),
+        Question::Jump => jump_answer(ui, session, panels, &layout),
         Question::Why => why::show(ui, session),
         Question::Goal => goal::show(ui, session),
         Question::Map => map::show(ui, session),
@@ -137,10 +136,10 @@ pub fn show(
     })
 }
 
-/// A scrolling column on the ice.
+/// A column that scrolls.
 fn column(ui: &mut Ui, name: &str, rect: Rect, add: impl FnOnce(&mut Ui)) {
-    ui.painter().rect_filled(rect, 0.0, ICE.get());
-    let inside = rect.shrink2(vec2(APART - 2.0, 0.0));
+    ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
+    let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, 0.0));
     let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt(name));
     ScrollArea::vertical()
         .id_salt(name)
@@ -148,41 +147,41 @@ fn column(ui: &mut Ui, name: &str, rect: Rect, add: impl FnOnce(&mut Ui)) {
         .scroll_bar_visibility(egui::scroll_area::ScrollBarVisibility::AlwaysHidden)
         .show(&mut child, |ui| {
             add(ui);
-            ui.add_space(APART);
+            ui.add_space(WIDE_GAP);
         });
 }
 
-/// The head of a column, which does not scroll; returns the rest.
-fn pinned(ui: &mut Ui, rect: Rect, add: impl FnOnce(&mut Ui)) -> Rect {
-    ui.painter().rect_filled(rect, 0.0, ICE.get());
-    let inside = rect.shrink2(vec2(APART - 2.0, 0.0));
-    let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt("pinned"));
+/// The header of a column, which does not scroll; returns the area below it.
+fn header(ui: &mut Ui, rect: Rect, add: impl FnOnce(&mut Ui)) -> Rect {
+    ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
+    let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, 0.0));
+    let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt("header"));
     add(&mut child);
-    let below = (child.min_rect().bottom() + NEAR).min(rect.bottom());
+    let below = (child.min_rect().bottom() + GAP).min(rect.bottom());
     Rect::from_min_max(pos2(rect.left(), below), rect.max)
 }
 
-/// Turns at landing, and how far the playhead has come; a line of it where there is no room. The
-/// jump's own page has it in full on every screen, there it scrolls.
-fn answer(ui: &mut Ui, session: &mut Session, layout: &Layout) {
+/// The turns at landing and the progress of the playhead; one line where there is little room. Under the
+/// question about the jump itself they are shown in full, and scroll where there is little room.
+fn turns_header(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     if layout.tall {
-        answer_in_full(ui, session, layout.narrow);
+        turns_in_full(ui, session, layout.narrow);
     } else if session.question() != Question::Jump {
         turns::line(ui, session);
         beyond::under_turns(ui, session);
     }
 }
 
-fn answer_in_full(ui: &mut Ui, session: &mut Session, narrow: bool) {
+fn turns_in_full(ui: &mut Ui, session: &mut Session, narrow: bool) {
     turns::card(ui, session, narrow);
     beyond::under_turns(ui, session);
     turns::progress(ui, session);
 }
 
-/// The jump's own page: sliders, charts and readouts, as far as they have no place of their own.
-fn about_the_jump(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layout: &Layout) {
+/// Under the question about the jump itself: sliders, charts and readouts that are nowhere else.
+fn jump_answer(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layout: &Layout) {
     if !layout.tall {
-        answer_in_full(ui, session, layout.narrow);
+        turns_in_full(ui, session, layout.narrow);
     }
     if session.range().is_some() {
         let title = text("panel-uncertainty-inputs");
@@ -198,8 +197,8 @@ fn about_the_jump(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layou
     if !layout.charts_under_stage() {
         folded_charts(ui, session, 230.0);
     }
-    readings(ui, session, panels, layout.narrow);
-    folded(ui, session, panels);
+    all_readouts(ui, session, panels, layout.narrow);
+    folded_sections(ui, session, panels);
 }
 
 fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
@@ -226,10 +225,10 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
         }
     }
     turns::note(ui, session);
-    caution::show(ui);
+    cautions::show(ui);
 }
 
-/// The charts, where they have no place under the stage.
+/// The charts, where they are not below the picture.
 fn folded_charts(ui: &mut Ui, session: &mut Session, height: f32) {
     let title = text("panel-charts");
     fold(ui, "Charts over the flight", title, true, |ui| {
@@ -239,15 +238,15 @@ fn folded_charts(ui: &mut Ui, session: &mut Session, height: f32) {
     });
 }
 
-/// All readouts: folded on a narrow page, open elsewhere.
-fn readings(ui: &mut Ui, session: &Session, panels: &mut Panels, narrow: bool) {
+/// All readouts: folded at first on a narrow page.
+fn all_readouts(ui: &mut Ui, session: &Session, panels: &mut Panels, narrow: bool) {
     let title = text("panel-readouts");
     fold(ui, "All readouts", title, !narrow, |ui| {
         readouts::show(ui, session, &mut panels.about);
     });
 }
 
-fn folded(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
+fn folded_sections(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
     let Panels { edit, about, .. } = panels;
     fold(ui, "Which jump", text("panel-which-jump"), false, |ui| {
         folded_inputs::named_jump(ui, session);
@@ -263,8 +262,8 @@ fn folded(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
 
 fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     let rect = layout.timeline;
-    ui.painter().rect_filled(rect, 0.0, ICE.get());
-    let inside = rect.shrink2(vec2(APART - 2.0, NEAR));
+    ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
+    let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, GAP));
     let (row, rest) = inside.split_top_bottom_at_y(inside.top() + playback::HEIGHT);
     playback::show(ui, session, row);
     if layout.charts_under_stage() {
@@ -274,22 +273,22 @@ fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     }
 }
 
-/// The named views, over a corner of the stage: in a row, or one below the other where a row
-/// would cover the jumper.
-/// Returns their place, and the one that was clicked.
+/// The buttons of the named views in a corner of the picture: in a row, or in a column where a row would
+/// cover the jumper. Returns their area, and the view that was clicked.
 fn views(ui: &Ui, present: Option<View>, layout: &Layout) -> (Rect, Option<View>) {
     let views = [
         (View::Front, "view Front", text("panel-view-front")),
         (View::Above, "view Above", text("panel-view-above")),
         (View::AlongAxis, "view Axis", text("panel-view-axis")),
     ];
-    let size = vec2(62.0, TOUCH);
+    let size = vec2(62.0, TOUCH_SIZE);
     let step = if layout.narrow {
-        vec2(0.0, size.y + NEAR)
+        vec2(0.0, size.y + GAP)
     } else {
-        vec2(size.x + NEAR, 0.0)
+        vec2(size.x + GAP, 0.0)
     };
-    let corner = layout.stage.right_top() + vec2(-APART - size.x, APART) - vec2(2.0 * step.x, 0.0);
+    let corner =
+        layout.stage.right_top() + vec2(-WIDE_GAP - size.x, WIDE_GAP) - vec2(2.0 * step.x, 0.0);
     let all = Rect::from_min_size(corner, size + 2.0 * step);
     let mut clicked = None;
     for (i, (view, name, label)) in views.into_iter().enumerate() {
@@ -303,38 +302,41 @@ fn views(ui: &Ui, present: Option<View>, layout: &Layout) -> (Rect, Option<View>
     (all, clicked)
 }
 
-/// The one sentence, at the foot of the stage, until it is touched.
+/// The notice at the bottom of the picture; a click dismisses it.
 fn notice(ui: &Ui, session: &mut Session, stage: Rect) {
     let Some(sentence) = session.notice() else {
         return;
     };
-    let width = (stage.width() - 2.0 * APART).min(560.0);
+    let width = (stage.width() - 2.0 * WIDE_GAP).min(560.0);
     let galley = ui.painter().layout(
         sentence.to_owned(),
         style::text(17.0),
-        INK.get(),
-        width - 2.0 * APART,
+        TEXT.get(),
+        width - 2.0 * WIDE_GAP,
     );
-    let size = vec2(width, (galley.size().y + 2.0 * APART).max(TOUCH));
+    let size = vec2(width, (galley.size().y + 2.0 * WIDE_GAP).max(TOUCH_SIZE));
     let rect = Rect::from_min_size(
         pos2(
             stage.center().x - 0.5 * width,
-            stage.bottom() - size.y - APART,
+            stage.bottom() - size.y - WIDE_GAP,
         ),
         size,
     );
     let response = button_area(ui, "notice", rect, text("panel-dismiss"));
     ui.painter().rect(
         rect,
-        CornerRadius::same(style::ROUND),
-        SNOW.get(),
-        Stroke::new(2.0, TEAL.get()),
+        CornerRadius::same(style::CORNER_RADIUS),
+        CARD.get(),
+        Stroke::new(2.0, ACCENT.get()),
         StrokeKind::Inside,
     );
     ui.painter().galley(
-        pos2(rect.left() + APART, rect.center().y - 0.5 * galley.size().y),
+        pos2(
+            rect.left() + WIDE_GAP,
+            rect.center().y - 0.5 * galley.size().y,
+        ),
         galley,
-        INK.get(),
+        TEXT.get(),
     );
     if response.clicked() {
         session.dismiss();

@@ -10,7 +10,7 @@ use super::controls::{
     slider,
 };
 use super::style::{
-    self, APART, FROST, INK, NEAR, ON_TEAL, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION,
+    self, ACCENT, CARD, GAP, LINE, ON_ACCENT, SEEN, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
 };
 use crate::say;
 use crate::scenario::marks::Marks;
@@ -32,11 +32,11 @@ pub fn show(
     marks: Option<&Marks>,
 ) {
     let width = ui.available_width();
-    let (row, _) = ui.allocate_exact_size(vec2(width, TOUCH + 20.0), Sense::hover());
-    let head = Rect::from_min_size(row.min, vec2(width, TOUCH));
+    let (row, _) = ui.allocate_exact_size(vec2(width, TOUCH_SIZE + 20.0), Sense::hover());
+    let head = Rect::from_min_size(row.min, vec2(width, TOUCH_SIZE));
     let value_rect = Rect::from_min_max(pos2(head.right() - VALUE_WIDTH, head.top()), head.max);
-    let label_rect = Rect::from_min_max(head.min, pos2(value_rect.left() - NEAR, head.bottom()));
-    let track_rect = Rect::from_min_max(pos2(row.left(), row.bottom() - TOUCH), row.max);
+    let label_rect = Rect::from_min_max(head.min, pos2(value_rect.left() - GAP, head.bottom()));
+    let track_rect = Rect::from_min_max(pos2(row.left(), row.bottom() - TOUCH_SIZE), row.max);
 
     track(ui, session, parameter, marks, track_rect);
     label(ui, about, parameter, marks, label_rect);
@@ -63,16 +63,16 @@ fn label(
     let name = format!("about:{}", parameter.key());
     let what = || parameter.label().to_owned();
     let response = explanation_area(ui, &name, rect, open, what, describe);
-    let room = rect.width() - 2.0 * EXPLANATION_MARK_RADIUS - NEAR;
+    let room = rect.width() - 2.0 * EXPLANATION_MARK_RADIUS - GAP;
     let size = style::fitting_text(ui.painter(), parameter.label(), 17.0, room);
     let written = ui.painter().text(
         rect.left_center() - vec2(0.0, 5.0),
         Align2::LEFT_CENTER,
         parameter.label(),
         style::text(size),
-        INK.get(),
+        TEXT.get(),
     );
-    let mark = written.right_center() + vec2(NEAR + EXPLANATION_MARK_RADIUS, 0.0);
+    let mark = written.right_center() + vec2(GAP + EXPLANATION_MARK_RADIUS, 0.0);
     explanation_mark(ui.painter(), mark, open);
     if response.clicked() {
         *about = (!open).then_some(Cow::Borrowed(parameter.key()));
@@ -84,16 +84,16 @@ fn explain(ui: &mut Ui, parameter: Parameter, marks: Option<&Marks>) {
     ui.label(
         RichText::new(parameter.about())
             .size(14.5)
-            .color(SLATE.get()),
+            .color(WEAK_TEXT.get()),
     );
     if let Some(marks) = marks {
         ui.label(
             RichText::new(marks.source.text())
                 .size(14.5)
-                .color(SLATE.get()),
+                .color(WEAK_TEXT.get()),
         );
     }
-    ui.add_space(NEAR);
+    ui.add_space(GAP);
 }
 
 fn value(
@@ -103,7 +103,7 @@ fn value(
     parameter: Parameter,
     rect: Rect,
 ) {
-    let unit = session.units.of(parameter.kind());
+    let unit = session.units().of(parameter.kind());
     let value = parameter.get(session.scenario());
     let name = format!("value:{}", parameter.key());
     let accessible_name = || say!("panel-typed", what = parameter.label());
@@ -113,9 +113,9 @@ fn value(
     }
 }
 
-/// Takes a typed number; a unit behind it is passed over.
+/// Sets a typed number; a unit after it is ignored.
 fn typed(session: &mut Session, parameter: Parameter, text: &str) {
-    let unit = session.units.of(parameter.kind());
+    let unit = session.units().of(parameter.kind());
     let plain = text.trim().trim_end_matches(unit.sign());
     let value = words::number(plain).map_or(f64::NAN, |shown| unit.to_si(shown));
     session.set(parameter, value);
@@ -141,7 +141,7 @@ fn value_at(parameter: Parameter, place: f32) -> f64 {
 }
 
 fn track(ui: &Ui, session: &mut Session, parameter: Parameter, marks: Option<&Marks>, rect: Rect) {
-    let unit = session.units.of(parameter.kind());
+    let unit = session.units().of(parameter.kind());
     let response = slider(
         ui,
         &format!("slider:{}", parameter.key()),
@@ -175,7 +175,7 @@ fn track(ui: &Ui, session: &mut Session, parameter: Parameter, marks: Option<&Ma
     };
     let painter = ui.painter();
     let round = CornerRadius::same(3);
-    painter.rect_filled(bar(left, left + span, TRACK), round, FROST.get());
+    painter.rect_filled(bar(left, left + span, TRACK), round, LINE.get());
     if let Some(marks) = marks {
         if let Some([least, most]) = marks.seen {
             painter.rect_filled(bar(x_of(least), x_of(most), TRACK), round, SEEN.get());
@@ -195,17 +195,17 @@ fn track(ui: &Ui, session: &mut Session, parameter: Parameter, marks: Option<&Ma
     painter.circle(
         pos2(x, y),
         KNOB,
-        if held { TEAL.get() } else { SNOW.get() },
-        Stroke::new(2.5, if held { TEAL.get() } else { INK.get() }),
+        if held { ACCENT.get() } else { CARD.get() },
+        Stroke::new(2.5, if held { ACCENT.get() } else { TEXT.get() }),
     );
     painter.circle_filled(
         pos2(x, y),
         3.5,
-        if held { ON_TEAL.get() } else { INK.get() },
+        if held { ON_ACCENT.get() } else { TEXT.get() },
     );
 }
 
-/// Slanting lines: out of reach also without colour.
+/// Hatching: marks what is beyond what has been seen, also without colour.
 pub fn hatch(ui: &Ui, rect: Rect) {
     let painter = ui.painter().with_clip_rect(rect);
     let mut x = rect.left() - rect.height();
@@ -215,7 +215,7 @@ pub fn hatch(ui: &Ui, rect: Rect) {
                 Pos2::new(x, rect.bottom()),
                 Pos2::new(x + rect.height(), rect.top()),
             ],
-            Stroke::new(2.0, VERMILION.get()),
+            Stroke::new(2.0, WARNING.get()),
         );
         x += 6.0;
     }
@@ -224,7 +224,7 @@ pub fn hatch(ui: &Ui, rect: Rect) {
 /// What the marks on the sliders mean.
 pub fn legend(ui: &mut Ui) {
     ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing.x = NEAR;
+        ui.spacing_mut().item_spacing.x = GAP;
         let swatch = |ui: &mut Ui| ui.allocate_exact_size(vec2(26.0, 14.0), Sense::hover()).0;
         let seen = swatch(ui);
         ui.painter().rect_filled(
@@ -235,9 +235,9 @@ pub fn legend(ui: &mut Ui) {
         ui.label(
             RichText::new(words::text("panel-seen"))
                 .size(14.0)
-                .color(SLATE.get()),
+                .color(WEAK_TEXT.get()),
         );
-        ui.add_space(APART);
+        ui.add_space(WIDE_GAP);
         let beyond = swatch(ui);
         hatch(
             ui,
@@ -246,7 +246,7 @@ pub fn legend(ui: &mut Ui) {
         ui.label(
             RichText::new(words::text("panel-out-of-reach"))
                 .size(14.0)
-                .color(SLATE.get()),
+                .color(WEAK_TEXT.get()),
         );
     });
 }

@@ -1,22 +1,22 @@
-//! Play, pause, slow motion, one frame on or back.
+//! Playback: play and pause, one frame on or back, speed, repeat.
 
 use egui::{Align2, Color32, Painter, Pos2, Rect, Shape, Stroke, Ui, Vec2, pos2, vec2};
 
 use super::controls::Button;
-use super::style::{self, NEAR, SLATE, TOUCH};
+use super::style::{self, GAP, TOUCH_SIZE, WEAK_TEXT};
 use crate::say;
 use crate::session::readings::phase;
 use crate::session::{SPEEDS, Session};
 use crate::words::{decimal, text};
 
 /// Height of the row.
-pub const HEIGHT: f32 = TOUCH + NEAR;
+pub const HEIGHT: f32 = TOUCH_SIZE + GAP;
 
 pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     let mut x = rect.left();
     let mut next = |width: f32| -> Rect {
-        let own = Rect::from_min_size(pos2(x, rect.top()), vec2(width, TOUCH));
-        x += width + NEAR;
+        let own = Rect::from_min_size(pos2(x, rect.top()), vec2(width, TOUCH_SIZE));
+        x += width + GAP;
         own
     };
 
@@ -27,7 +27,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         (Sign::Play, text("panel-play"))
     };
     let play = Button::drawn("play", accessible_name, sign_on(sign)).filled(playing);
-    if play.show(ui, next(TOUCH + 12.0)).clicked() {
+    if play.show(ui, next(TOUCH_SIZE + 12.0)).clicked() {
         session.play_or_pause();
     }
     for (name, accessible_name, sign, frames) in [
@@ -35,30 +35,30 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         ("on", text("panel-picture-on"), Sign::On, 1.0),
     ] {
         let button = Button::drawn(name, accessible_name, sign_on(sign));
-        if button.show(ui, next(TOUCH)).clicked() {
+        if button.show(ui, next(TOUCH_SIZE)).clicked() {
             session.step(frames);
         }
     }
     speeds(ui, session, &mut next, rect.width() < 460.0);
     let repeat = Button::drawn("repeat", text("panel-repeat"), sign_on(Sign::Repeat))
         .toggle(session.playback.repeat);
-    if repeat.show(ui, next(TOUCH)).clicked() {
+    if repeat.show(ui, next(TOUCH_SIZE)).clicked() {
         session.playback.repeat = !session.playback.repeat;
     }
 
     if rect.right() - x > 150.0 {
         let t_s = session.playhead_s().clamp(0.0, session.end_s());
         ui.painter().text(
-            pos2(rect.right() - 4.0, rect.top() + 0.5 * TOUCH),
+            pos2(rect.right() - 4.0, rect.top() + 0.5 * TOUCH_SIZE),
             Align2::RIGHT_CENTER,
             format!("{}  {} s", phase(session), decimal(t_s, 2)),
             style::text(17.0),
-            SLATE.get(),
+            WEAK_TEXT.get(),
         );
     }
 }
 
-/// One button for each speed, or one that goes through them where there is no room.
+/// A button for each speed; on a narrow page one button that goes through them.
 fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, narrow: bool) {
     const LABELS: [&str; 4] = ["1", "1/2", "1/4", "1/10"];
     let button = |ui: &Ui, name: &str, label: &str, chosen: Option<bool>, own: Rect| {
@@ -77,20 +77,20 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
     if narrow {
         let place = SPEEDS.iter().position(|&speed| speed == present);
         let place = place.unwrap_or_default();
-        if button(ui, "speed", LABELS[place], None, next(TOUCH + 12.0)) {
+        if button(ui, "speed", LABELS[place], None, next(TOUCH_SIZE + 12.0)) {
             session.playback.speed = SPEEDS[(place + 1) % SPEEDS.len()];
         }
         return;
     }
     for (speed, label) in SPEEDS.into_iter().zip(LABELS) {
         let name = format!("speed {label}");
-        if button(ui, &name, label, Some(speed == present), next(TOUCH)) {
+        if button(ui, &name, label, Some(speed == present), next(TOUCH_SIZE)) {
             session.playback.speed = speed;
         }
     }
 }
 
-/// The signs on the buttons, drawn: a font would have to carry them.
+/// The signs on the buttons. Drawn: the font has none of them.
 #[derive(Debug, Clone, Copy)]
 enum Sign {
     Play,

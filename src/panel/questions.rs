@@ -1,26 +1,29 @@
-//! The questions, side by side: what is shown below them answers the one that is chosen.
+//! The questions, side by side; the answer to the chosen one is below them.
 
 use egui::{Rect, Sense, Ui, pos2, vec2};
 
 use super::controls::Button;
-use super::style::{self, INK, NEAR, TOUCH};
+use super::style::{self, GAP, TEXT, TOUCH_SIZE};
 use crate::session::{Question, Session};
 
 pub fn show(ui: &mut Ui, session: &mut Session) {
-    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
     let widths = Question::ALL.map(|question| {
         ui.painter()
-            .layout_no_wrap(question.label().to_owned(), style::text(16.0), INK.get())
+            .layout_no_wrap(question.label().to_owned(), style::text(16.0), TEXT.get())
             .size()
             .x
     });
     let count = widths.len() as f32;
     // What the words leave free is shared evenly.
-    let free = row.width() - widths.iter().sum::<f32>() - NEAR * (count - 1.0);
+    let free = row.width() - widths.iter().sum::<f32>() - GAP * (count - 1.0);
     let mut left = row.left();
     for (question, width) in Question::ALL.into_iter().zip(widths) {
-        let own = Rect::from_min_size(pos2(left, row.top()), vec2(width + free / count, TOUCH));
-        left = own.right() + NEAR;
+        let own = Rect::from_min_size(
+            pos2(left, row.top()),
+            vec2(width + free / count, TOUCH_SIZE),
+        );
+        left = own.right() + GAP;
         let chosen = session.question() == question;
         let name = format!("question:{}", question.name());
         let button = Button::text(&name, question.label()).chosen(chosen);

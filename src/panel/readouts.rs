@@ -1,4 +1,4 @@
-//! Every readout, grouped; a tap on one tells in a sentence what it means.
+//! All readouts by group; a click on one explains it.
 
 use std::borrow::Cow;
 
@@ -6,20 +6,20 @@ use egui::{Align2, CornerRadius, Rect, RichText, Sense, Stroke, StrokeKind, Ui, 
 
 use super::charts;
 use super::controls::{EXPLANATION_MARK_RADIUS, explanation_area, explanation_mark};
-use super::style::{self, FROST, INK, NEAR, SLATE, SNOW, TEAL};
+use super::style::{self, ACCENT, CARD, GAP, LINE, TEXT, WEAK_TEXT};
 use super::text::small;
 use crate::session::Session;
 use crate::session::readings::{Group, Reading, readings};
 use crate::words::text;
 
 const TILE: f32 = 54.0;
-/// The mark's middle from the corner.
+/// Distance of the mark's centre from the corner.
 const MARK_IN: f32 = 14.0;
-/// A tile that is narrower cuts its text.
+/// Least width of a tile.
 const NARROWEST: f32 = 136.0;
-/// Too long for a tile, and always in sight beside the turns.
+/// Too long for a tile, and shown with the turns.
 const BESIDE_THE_TURNS: &str = "beyond_seen";
-/// The texts of the landing are long.
+/// Columns of the landing's readouts, whose texts are long.
 const LANDING_ACROSS: usize = 2;
 
 pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>>) {
@@ -32,11 +32,11 @@ pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>
         if lines.is_empty() {
             continue;
         }
-        ui.add_space(NEAR);
+        ui.add_space(GAP);
         ui.label(
             RichText::new(group.label())
                 .font(style::bold(16.0))
-                .color(SLATE.get()),
+                .color(WEAK_TEXT.get()),
         );
         let most = if group == Group::Landing {
             LANDING_ACROSS
@@ -48,23 +48,23 @@ pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>
             row(ui, lines, across, about);
         }
         if group == Group::Efforts {
-            ui.add_space(NEAR);
+            ui.add_space(GAP);
             charts::torques(ui, session);
             small(ui, text("panel-torques-note"));
         }
     }
 }
 
-/// How many tiles stand side by side.
+/// The number of tiles in a row.
 fn columns(width: f32, most: usize) -> usize {
     ((width / NARROWEST) as usize).clamp(1, most)
 }
 
 fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<Cow<'static, str>>) {
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TILE), Sense::hover());
-    let width = (rect.width() - NEAR * (across - 1) as f32) / across as f32;
+    let width = (rect.width() - GAP * (across - 1) as f32) / across as f32;
     for (i, line) in lines.iter().enumerate() {
-        let left = rect.left() + (width + NEAR) * i as f32;
+        let left = rect.left() + (width + GAP) * i as f32;
         let own = Rect::from_min_size(pos2(left, rect.top()), vec2(width, TILE));
         tile(ui, line, own, about);
     }
@@ -72,8 +72,8 @@ fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<Cow<'s
         .iter()
         .find(|line| about.as_ref() == Some(&line.quantity))
     {
-        ui.label(RichText::new(&line.about).size(14.5).color(SLATE.get()));
-        ui.add_space(NEAR);
+        ui.label(RichText::new(&line.about).size(14.5).color(WEAK_TEXT.get()));
+        ui.add_space(GAP);
     }
 }
 
@@ -90,15 +90,15 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
         return;
     }
     let edge = if open || response.hovered() {
-        TEAL.get()
+        ACCENT.get()
     } else {
-        FROST.get()
+        LINE.get()
     };
     let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
     painter.rect(
         rect,
         CornerRadius::same(8),
-        SNOW.get(),
+        CARD.get(),
         Stroke::new(1.0, edge),
         StrokeKind::Inside,
     );
@@ -112,7 +112,7 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
             14.0,
             rect.width() - 2.0 * EXPLANATION_MARK_RADIUS - 20.0,
         )),
-        SLATE.get(),
+        WEAK_TEXT.get(),
     );
     let corner = rect.right_top() + vec2(-MARK_IN, MARK_IN);
     explanation_mark(&painter, corner, open);
@@ -122,6 +122,6 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
         Align2::LEFT_BOTTOM,
         &line.text,
         style::bold(size),
-        INK.get(),
+        TEXT.get(),
     );
 }

@@ -1,4 +1,4 @@
-//! The look of the panels: type, spacing, and the design's colours as egui takes them.
+//! The style of the panels: fonts, spacing, and the colours as egui takes them.
 
 use std::sync::Arc;
 
@@ -20,31 +20,31 @@ impl Hue {
 }
 
 /// Ground of the page.
-pub const ICE: Hue = Hue(|colours| colours.ground);
+pub const BACKGROUND: Hue = Hue(|colours| colours.ground);
 /// Cards.
-pub const SNOW: Hue = Hue(|colours| colours.card);
+pub const CARD: Hue = Hue(|colours| colours.card);
 /// What lies on a card.
 const RAISED: Hue = Hue(|colours| colours.raised);
 /// Lines and tracks.
-pub const FROST: Hue = Hue(|colours| colours.line);
+pub const LINE: Hue = Hue(|colours| colours.line);
 /// Text.
-pub const INK: Hue = Hue(|colours| colours.text);
-/// Second text.
-pub const SLATE: Hue = Hue(|colours| colours.small);
-/// What can be touched; what is right.
-pub const TEAL: Hue = Hue(|colours| colours.touch);
-/// Text on it.
-pub const ON_TEAL: Hue = Hue(|colours| colours.on_touch);
-/// What is short or out of reach.
-pub const VERMILION: Hue = Hue(|colours| colours.short);
+pub const TEXT: Hue = Hue(|colours| colours.text);
+/// Less important text.
+pub const WEAK_TEXT: Hue = Hue(|colours| colours.small);
+/// Controls that are on; what is right.
+pub const ACCENT: Hue = Hue(|colours| colours.touch);
+/// Text on the accent colour.
+pub const ON_ACCENT: Hue = Hue(|colours| colours.on_touch);
+/// What is missing, or beyond what has been seen.
+pub const WARNING: Hue = Hue(|colours| colours.short);
 /// The playhead and what has been turned so far.
-pub const AMBER: Hue = Hue(|colours| colours.playhead);
-/// The attempt beside the present one.
+pub const PLAYHEAD: Hue = Hue(|colours| colours.playhead);
+/// The attempt compared with.
 pub const REFERENCE: Hue = Hue(|colours| colours.reference);
-/// Where people have been seen.
+/// What has been seen in people.
 pub const SEEN: Hue = Hue(|colours| colours.seen);
 /// The curve of the moment of inertia.
-pub const VIOLET: Hue = Hue(|colours| colours.inertia);
+pub const INERTIA: Hue = Hue(|colours| colours.inertia);
 
 /// The curves of the joint torques, in the order of the groups.
 pub fn torques() -> [Color32; 5] {
@@ -65,24 +65,24 @@ const fn drawn(Ink(r, g, b): Ink) -> Color32 {
     Color32::from_rgb(r, g, b)
 }
 
-/// Smallest side of anything that is touched.
-pub const TOUCH: f32 = 44.0;
-/// Distance between things that belong together, and between things that do not.
-pub const NEAR: f32 = 6.0;
-pub const APART: f32 = 14.0;
-pub const ROUND: u8 = 10;
+/// Least side of a touch target.
+pub const TOUCH_SIZE: f32 = 44.0;
+/// Distance between elements that belong together, and between others.
+pub const GAP: f32 = 6.0;
+pub const WIDE_GAP: f32 = 14.0;
+pub const CORNER_RADIUS: u8 = 10;
 
-/// How pale an answer is that belongs to an earlier question.
-pub const PALE: f32 = 0.45;
+/// Opacity of what is disabled, or answers an earlier question.
+pub const FADED: f32 = 0.45;
 
 const BOLD: &str = "bold";
 
-/// Text of this size.
+/// The font of text.
 pub fn text(size: f32) -> FontId {
     FontId::new(size, FontFamily::Proportional)
 }
 
-/// Heavier text of this size, for figures and headings.
+/// The heavier font of figures and headings.
 pub fn bold(size: f32) -> FontId {
     FontId::new(size, FontFamily::Name(BOLD.into()))
 }
@@ -92,7 +92,7 @@ pub fn fitting(painter: &Painter, line: &str, size: f32, width: f32) -> f32 {
     fitting_in(painter, line, bold(size), width)
 }
 
-/// The same of text.
+/// The same for text.
 pub fn fitting_text(painter: &Painter, line: &str, size: f32, width: f32) -> f32 {
     fitting_in(painter, line, text(size), width)
 }
@@ -100,7 +100,7 @@ pub fn fitting_text(painter: &Painter, line: &str, size: f32, width: f32) -> f32
 fn fitting_in(painter: &Painter, line: &str, font: FontId, width: f32) -> f32 {
     let size = font.size;
     let needed = painter
-        .layout_no_wrap(line.to_owned(), font, INK.get())
+        .layout_no_wrap(line.to_owned(), font, TEXT.get())
         .size()
         .x;
     // In half points: every size that occurs has letters of its own to be drawn and kept.
@@ -112,7 +112,7 @@ fn fitting_in(painter: &Painter, line: &str, font: FontId, width: f32) -> f32 {
     }
 }
 
-/// Dresses a context in the colours shown.
+/// Sets fonts, colours and spacing of a context.
 pub fn theme(ctx: &Context) {
     ctx.set_fonts(fonts());
     ctx.options_mut(|options| {
@@ -127,9 +127,9 @@ pub fn theme(ctx: &Context) {
     });
     ctx.all_styles_mut(|style| {
         style.visuals = visuals();
-        style.spacing.item_spacing = Vec2::new(NEAR, NEAR);
+        style.spacing.item_spacing = Vec2::new(GAP, GAP);
         style.spacing.button_padding = Vec2::new(12.0, 8.0);
-        style.spacing.interact_size = Vec2::splat(TOUCH);
+        style.spacing.interact_size = Vec2::splat(TOUCH_SIZE);
         style.spacing.menu_margin = Margin::same(6);
         style.text_styles = [
             (TextStyle::Small, text(14.0)),
@@ -172,27 +172,27 @@ fn visuals() -> Visuals {
     };
     // Letters stand on whole pixels: sharper, and each is drawn once instead of up to four times.
     v.text_options.subpixel_binning = false;
-    v.override_text_color = Some(INK.get());
-    v.panel_fill = ICE.get();
-    v.window_fill = SNOW.get();
-    v.window_stroke = Stroke::new(1.0, FROST.get());
-    v.window_corner_radius = CornerRadius::same(ROUND);
-    v.menu_corner_radius = CornerRadius::same(ROUND);
+    v.override_text_color = Some(TEXT.get());
+    v.panel_fill = BACKGROUND.get();
+    v.window_fill = CARD.get();
+    v.window_stroke = Stroke::new(1.0, LINE.get());
+    v.window_corner_radius = CornerRadius::same(CORNER_RADIUS);
+    v.menu_corner_radius = CornerRadius::same(CORNER_RADIUS);
     v.extreme_bg_color = RAISED.get();
-    v.selection.bg_fill = TEAL.get();
-    v.selection.stroke = Stroke::new(1.0, ON_TEAL.get());
+    v.selection.bg_fill = ACCENT.get();
+    v.selection.stroke = Stroke::new(1.0, ON_ACCENT.get());
     for (widget, fill) in [
-        (&mut v.widgets.noninteractive, SNOW.get()),
-        (&mut v.widgets.inactive, SNOW.get()),
+        (&mut v.widgets.noninteractive, CARD.get()),
+        (&mut v.widgets.inactive, CARD.get()),
         (&mut v.widgets.hovered, RAISED.get()),
         (&mut v.widgets.active, TIGHT.get()),
         (&mut v.widgets.open, TIGHT.get()),
     ] {
         widget.bg_fill = fill;
         widget.weak_bg_fill = fill;
-        widget.bg_stroke = Stroke::new(1.0, FROST.get());
-        widget.fg_stroke = Stroke::new(1.5, INK.get());
-        widget.corner_radius = CornerRadius::same(ROUND);
+        widget.bg_stroke = Stroke::new(1.0, LINE.get());
+        widget.fg_stroke = Stroke::new(1.5, TEXT.get());
+        widget.corner_radius = CornerRadius::same(CORNER_RADIUS);
         widget.expansion = 0.0;
     }
     v

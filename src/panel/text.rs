@@ -2,12 +2,12 @@
 
 use egui::{Frame, Margin, RichText, Ui};
 
-use super::style::{self, APART, SLATE, SNOW};
+use super::style::{self, CARD, WEAK_TEXT, WIDE_GAP};
 
 pub fn card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
     Frame::new()
-        .fill(SNOW.get())
-        .corner_radius(style::ROUND)
+        .fill(CARD.get())
+        .corner_radius(style::CORNER_RADIUS)
         .inner_margin(Margin::symmetric(12, 10))
         .show(ui, |ui| {
             ui.set_width(ui.available_width());
@@ -16,10 +16,10 @@ pub fn card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
 }
 
 pub fn heading(ui: &mut Ui, text: &str) {
-    ui.add_space(APART);
+    ui.add_space(WIDE_GAP);
     ui.label(RichText::new(text).font(style::bold(18.0)));
 }
 
 pub fn small(ui: &mut Ui, text: &str) {
-    ui.label(RichText::new(text).size(14.5).color(SLATE.get()));
+    ui.label(RichText::new(text).size(14.5).color(WEAK_TEXT.get()));
 }

@@ -6,7 +6,9 @@ use egui::{
 };
 
 use super::beyond::steady_height;
-use super::style::{self, AMBER, APART, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::style::{
+    self, ACCENT, CARD, GAP, PLAYHEAD, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
+};
 use super::uncertainty;
 
 use crate::describe::start::shown_note;
@@ -24,7 +26,7 @@ use crate::words::{decimal, text, with_decimal_sign};
 /// a two-hundredth of three metres, as signs are made to be read.
 const FIGURES: f32 = 116.0;
 
-/// Room for a comma's end, over the figures' size.
+/// Height of a comma's tail, as a share of the figures' size.
 const TAIL: f32 = 0.06;
 
 pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
@@ -43,9 +45,9 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     };
     let number = ui
         .painter()
-        .layout_no_wrap(turns, style::bold(figures), INK.get());
+        .layout_no_wrap(turns, style::bold(figures), TEXT.get());
     let lines = verdict(session);
-    let room = ui.available_width() - number.size().x - 3.0 * APART;
+    let room = ui.available_width() - number.size().x - 3.0 * WIDE_GAP;
     let reference = lines.iter().all(|line| line.width(ui) <= room);
     let height = 0.98 * figures;
     let foot = if reference { 0.0 } else { 36.0 };
@@ -54,20 +56,20 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
         Sense::hover(),
     );
     ui.painter()
-        .rect_filled(rect, CornerRadius::same(style::ROUND), SNOW.get());
+        .rect_filled(rect, CornerRadius::same(style::CORNER_RADIUS), CARD.get());
 
     let top = Rect::from_min_size(rect.min, vec2(rect.width(), height));
     let across = number.size().x;
     ui.painter().galley(
         pos2(
-            top.left() + APART,
+            top.left() + WIDE_GAP,
             top.center().y + 2.0 - 0.5 * number.size().y,
         ),
         number,
-        INK.get(),
+        TEXT.get(),
     );
     if reference {
-        let left = top.left() + across + 2.0 * APART;
+        let left = top.left() + across + 2.0 * WIDE_GAP;
         for (line, y) in lines.iter().zip([-31.0, -3.0, 27.0]) {
             line.write(ui, pos2(left, top.center().y + y));
         }
@@ -75,19 +77,19 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
         // What is owed stands beside the figures still; the verdict below them.
         lines[0].write(
             ui,
-            pos2(top.left() + across + 2.0 * APART, top.bottom() - 34.0),
+            pos2(top.left() + across + 2.0 * WIDE_GAP, top.bottom() - 34.0),
         );
         let y = rect.bottom() - 0.5 * foot - 4.0;
-        let mut x = rect.left() + APART;
+        let mut x = rect.left() + WIDE_GAP;
         for line in &lines[1..] {
             line.write(ui, pos2(x, y));
-            x += line.width(ui) + APART;
+            x += line.width(ui) + WIDE_GAP;
         }
     }
 }
 
-/// The answer in one line, for where there is little room. What would need letters too small to read
-/// takes more lines beside the figures.
+/// The answer in one line, for where there is little room. Text that would be too small to read is
+/// wrapped instead.
 pub fn line(ui: &mut Ui, session: &Session) {
     const SIZE: f32 = 18.0;
     const LEAST: f32 = 13.0;
@@ -97,41 +99,44 @@ pub fn line(ui: &mut Ui, session: &Session) {
     };
     let width = ui.available_width();
     let painter = ui.painter();
-    let number = painter.layout_no_wrap(turns, style::bold(36.0), INK.get());
-    let room = width - number.size().x - 3.0 * APART;
+    let number = painter.layout_no_wrap(turns, style::bold(36.0), TEXT.get());
+    let room = width - number.size().x - 3.0 * WIDE_GAP;
     let said = lines
         .iter()
         .map(|line| line.text.as_str())
         .collect::<Vec<_>>()
         .join("  ");
     let size = style::fitting(painter, &said, SIZE, room).max(LEAST);
-    let ink = lines.last().map_or(SLATE.get(), |line| line.colour);
+    let ink = lines.last().map_or(WEAK_TEXT.get(), |line| line.colour);
     let said = painter.layout(said, style::bold(size), ink, room);
-    let height = TOUCH.max(said.size().y + NEAR);
+    let height = TOUCH_SIZE.max(said.size().y + GAP);
     let height = steady_height(ui, session, "height of the answer's line", height);
 
     let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
     let painter = ui.painter();
-    painter.rect_filled(rect, CornerRadius::same(style::ROUND), SNOW.get());
-    let left = rect.left() + APART;
+    painter.rect_filled(rect, CornerRadius::same(style::CORNER_RADIUS), CARD.get());
+    let left = rect.left() + WIDE_GAP;
     let middle = rect.center().y + 1.0;
-    let said_at = pos2(left + number.size().x + APART, middle - 0.5 * said.size().y);
+    let said_at = pos2(
+        left + number.size().x + WIDE_GAP,
+        middle - 0.5 * said.size().y,
+    );
     painter.galley(
         pos2(left, middle - 0.5 * number.size().y),
         number,
-        INK.get(),
+        TEXT.get(),
     );
     painter.galley(said_at, said, ink);
 }
 
-/// The turns as a range: figures as wide as the card, what they may mean in rows below.
+/// The turns as a range: figures as wide as the card, and the verdict below.
 fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
-    let width = ui.available_width() - 2.0 * APART;
+    let width = ui.available_width() - 2.0 * WIDE_GAP;
     let text = range_figures(range);
     let size = style::fitting(ui.painter(), &text, figures, width);
     let number = ui
         .painter()
-        .layout_no_wrap(text, style::bold(size), INK.get());
+        .layout_no_wrap(text, style::bold(size), TEXT.get());
     let rows: Vec<_> = possible_verdict(session, range)
         .into_iter()
         .map(|line| {
@@ -141,23 +146,21 @@ fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
         .collect();
     let top = 0.98 * size;
     let foot: f32 = rows.iter().map(|row| row.size().y).sum();
-    let (rect, _) = ui.allocate_exact_size(
-        vec2(ui.available_width(), top + foot + NEAR),
-        Sense::hover(),
-    );
+    let (rect, _) =
+        ui.allocate_exact_size(vec2(ui.available_width(), top + foot + GAP), Sense::hover());
     ui.painter()
-        .rect_filled(rect, CornerRadius::same(style::ROUND), SNOW.get());
-    let left = rect.left() + APART;
+        .rect_filled(rect, CornerRadius::same(style::CORNER_RADIUS), CARD.get());
+    let left = rect.left() + WIDE_GAP;
     let middle = rect.top() + 0.5 * top + 2.0;
     ui.painter().galley(
         pos2(left, middle - 0.5 * number.size().y),
         number,
-        INK.get(),
+        TEXT.get(),
     );
     let mut y = rect.top() + top;
     for row in rows {
         let height = row.size().y;
-        ui.painter().galley(pos2(left, y), row, INK.get());
+        ui.painter().galley(pos2(left, y), row, TEXT.get());
         y += height;
     }
 }
@@ -196,11 +199,11 @@ impl Line {
     }
 }
 
-/// Owed, missing and called.
+/// Turns owed, turns missing and call.
 fn verdict(session: &Session) -> Vec<Line> {
     let line = |text, size, colour| Line { text, size, colour };
     let Some(owed) = session.jump().owed else {
-        return vec![line(text("panel-turns").to_owned(), 22.0, SLATE.get())];
+        return vec![line(text("panel-turns").to_owned(), 22.0, WEAK_TEXT.get())];
     };
     let scenario = session.scenario();
     let colour = colour(session, owed.call.as_slice(), [owed.shortfall_deg; 2]);
@@ -216,14 +219,14 @@ fn verdict(session: &Session) -> Vec<Line> {
     };
     let of = say!("panel-turns-of", owed = owed_text(owed.turns));
     vec![
-        line(of, 20.0, SLATE.get()),
+        line(of, 20.0, WEAK_TEXT.get()),
         line(shortfall_text(owed.shortfall_deg), 24.0, colour),
         line(call, 17.0, colour),
     ]
 }
 
-/// Green where every call possible is full, red otherwise, and where nobody has been seen to jump so.
-/// Where the rule does not reach, as far as a quarter turn either way counts as full.
+/// The accent colour if every possible call is full and the jump is not beyond what has been seen, else
+/// the warning colour. Where there is no call, up to a quarter turn either way counts as full.
 fn colour(session: &Session, calls: &[Call], shortfall_deg: [f64; 2]) -> Color32 {
     let full = if calls.is_empty() {
         shortfall_deg.iter().all(|deg| deg.abs() <= 90.0)
@@ -231,17 +234,17 @@ fn colour(session: &Session, calls: &[Call], shortfall_deg: [f64; 2]) -> Color32
         calls.iter().all(|&call| call == Call::Full)
     };
     if full && session.beyond_seen().is_empty() {
-        TEAL.get()
+        ACCENT.get()
     } else {
-        VERMILION.get()
+        WARNING.get()
     }
 }
 
-/// Owed, and what may be missing and called; the colour is that of the worst.
+/// Turns owed, and the possible shortfalls and calls in the colour of the worst.
 fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
     let line = |text, size, colour| Line { text, size, colour };
     let (Some(owed), Some(shortfall_deg)) = (session.jump().owed, range.shortfall_deg) else {
-        return vec![line(text("panel-turns").to_owned(), 20.0, SLATE.get())];
+        return vec![line(text("panel-turns").to_owned(), 20.0, WEAK_TEXT.get())];
     };
     let scenario = session.scenario();
     let calls = range.calls.as_deref().unwrap_or_default();
@@ -267,29 +270,28 @@ fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
     vec![line(of, 21.0, colour), line(call, 17.0, colour)]
 }
 
-/// Whole and half turns, as short as they are.
+/// Turns owed, without trailing zeros.
 fn owed_text(turns: f64) -> String {
     with_decimal_sign(turns.to_string())
 }
 
-/// A call without its sign, which stands behind the jump already.
+/// A call without its sign, which follows the name of the jump already.
 fn without_sign(whole: &str) -> &str {
     whole.split(" (").next().unwrap_or(whole)
 }
 
-/// What has been opened, and that it is invented or whose it is.
+/// The note of the jump: where it comes from.
 pub fn note(ui: &mut Ui, session: &Session) {
     let note = shown_note(&session.scenario().note);
     if !note.is_empty() {
-        ui.label(RichText::new(note).size(14.5).color(SLATE.get()));
-        ui.add_space(NEAR);
+        ui.label(RichText::new(note).size(14.5).color(WEAK_TEXT.get()));
+        ui.add_space(GAP);
     }
 }
 
-/// A bar of the turns owed, filled as far as the playhead has come, and beside it the question how
-/// sure they are.
+/// A progress bar of the turns up to the playhead, and the button of the uncertainty.
 pub fn progress(ui: &mut Ui, session: &mut Session) {
-    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
     let (rest, button) = row.split_left_right_at_x(row.right() - uncertainty::BUTTON);
     uncertainty::button(ui, session, button);
     let middle = rest.center().y;
@@ -298,7 +300,7 @@ pub fn progress(ui: &mut Ui, session: &mut Session) {
         session,
         Rect::from_min_max(
             pos2(rest.left(), middle - 5.0),
-            pos2(rest.right() - APART, middle + 5.0),
+            pos2(rest.right() - WIDE_GAP, middle + 5.0),
         ),
     );
 }
@@ -316,11 +318,11 @@ fn bar(ui: &Ui, session: &Session, rect: Rect) {
     let x = |turns: f64| rect.left() + rect.width() * (turns / most).clamp(0.0, 1.0) as f32;
     let painter = ui.painter();
     let round = CornerRadius::same(5);
-    painter.rect_filled(rect, round, style::FROST.get());
+    painter.rect_filled(rect, round, style::LINE.get());
     painter.rect_filled(
         Rect::from_min_max(rect.min, pos2(x(turns), rect.bottom())),
         round,
-        AMBER.get(),
+        PLAYHEAD.get(),
     );
     for quarter in 1..(4.0 * most) as u32 {
         let whole = quarter % 4 == 0;
@@ -328,7 +330,7 @@ fn bar(ui: &Ui, session: &Session, rect: Rect) {
         let top = if whole { rect.top() } else { rect.center().y };
         painter.line_segment(
             [pos2(mark, top), pos2(mark, rect.bottom())],
-            (if whole { 2.0 } else { 1.0 }, INK.get()),
+            (if whole { 2.0 } else { 1.0 }, TEXT.get()),
         );
     }
     if let Some(range) = range {
@@ -337,7 +339,7 @@ fn bar(ui: &Ui, session: &Session, rect: Rect) {
                 .expand2(vec2(0.0, 5.0)),
             CornerRadius::same(3),
             Color32::TRANSPARENT,
-            Stroke::new(2.0, INK.get()),
+            Stroke::new(2.0, TEXT.get()),
             StrokeKind::Middle,
         );
     }

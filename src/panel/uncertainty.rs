@@ -1,19 +1,19 @@
-//! How sure the answer is: the button that asks, and the half-widths behind the range.
+//! Uncertainty: the button that shows the turns as a range, and the half-widths of the inputs.
 
 use egui::{Rect, RichText, Ui};
 
 use super::controls::{Button, StepperRow, stepper};
-use super::style::{self, APART, NEAR, SLATE};
+use super::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
 use crate::say;
 use crate::scenario::uncertainty::UncertainInput;
 use crate::session::Session;
 use crate::session::readings::change_text;
 use crate::words::text;
 
-/// Width of the button that asks.
+/// Width of the button.
 pub const BUTTON: f32 = 104.0;
 
-/// Shows the turns as a range, or as a single number again.
+/// Switches between a range and a single number.
 pub fn button(ui: &Ui, session: &mut Session, rect: Rect) {
     let shown = session.range().is_some();
     let button = Button::text("how sure", text("panel-uncertainty")).chosen(shown);
@@ -22,7 +22,7 @@ pub fn button(ui: &Ui, session: &mut Session, rect: Rect) {
     }
 }
 
-/// The half-widths, each with what it alone makes of the turns.
+/// The half-widths, each with the range of turns that it causes alone.
 pub fn inputs(ui: &mut Ui, session: &mut Session) {
     let Some(range) = session.range().cloned() else {
         return;
@@ -35,24 +35,28 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
     ui.label(
         RichText::new(text("panel-uncertainty-meaning"))
             .size(14.5)
-            .color(SLATE.get()),
+            .color(WEAK_TEXT.get()),
     );
-    ui.add_space(NEAR);
+    ui.add_space(GAP);
     for (input, change) in UncertainInput::ALL.into_iter().zip(range.changes) {
         half_width(ui, session, input, &change_text(change));
-        ui.label(RichText::new(input.about()).size(14.5).color(SLATE.get()));
-        ui.add_space(APART);
+        ui.label(
+            RichText::new(input.about())
+                .size(14.5)
+                .color(WEAK_TEXT.get()),
+        );
+        ui.add_space(WIDE_GAP);
     }
     if session.has_own_half_widths() {
         let usual = Button::text("usual half-widths", text("panel-back-to-usual"));
         if usual.show_in_row(ui).clicked() {
             session.usual_half_widths();
         }
-        ui.add_space(NEAR);
+        ui.add_space(GAP);
     }
 }
 
-/// One row: what it is and makes, and its value to be changed.
+/// A stepper for one half-width.
 fn half_width(ui: &mut Ui, session: &mut Session, input: UncertainInput, makes: &str) {
     let value = format!("± {}", session.half_width_text(input));
     let of_row = StepperRow {

@@ -1,17 +1,17 @@
-//! Undo and redo: two buttons in sight on every screen, and the keys.
+//! Undo and redo: two buttons on every screen, and the keys.
 
 use std::f32::consts::PI;
 
 use egui::{Color32, Context, Event, Key, Painter, Pos2, Rect, Shape, Stroke, Ui, pos2, vec2};
 
 use super::controls::Button;
-use super::style::{self, NEAR, TOUCH};
+use super::style::{self, GAP, TOUCH_SIZE};
 use crate::say;
 use crate::session::Session;
 use crate::words::text;
 
-/// Room for both beside each other.
-pub const WIDTH: f32 = 2.0 * TOUCH + NEAR;
+/// Width of both in a row.
+pub const WIDTH: f32 = 2.0 * TOUCH_SIZE + GAP;
 
 /// The two buttons, their corners at `at`.
 pub fn show(ui: &Ui, session: &mut Session, at: [Pos2; 2]) {
@@ -28,13 +28,16 @@ pub fn show(ui: &Ui, session: &mut Session, at: [Pos2; 2]) {
 
 /// Both in a row.
 pub fn row(ui: &Ui, session: &mut Session, corner: Pos2) {
-    show(ui, session, [corner, corner + vec2(TOUCH + NEAR, 0.0)]);
+    show(ui, session, [corner, corner + vec2(TOUCH_SIZE + GAP, 0.0)]);
 }
 
 /// One below the other, at the left edge of the stage, below what stands in its corners.
 pub fn on_stage(ui: &Ui, session: &mut Session, stage: Rect) {
-    let step = vec2(0.0, TOUCH + NEAR);
-    let corner = pos2(stage.left() + style::APART, stage.top() + style::APART);
+    let step = vec2(0.0, TOUCH_SIZE + GAP);
+    let corner = pos2(
+        stage.left() + style::WIDE_GAP,
+        stage.top() + style::WIDE_GAP,
+    );
     show(ui, session, [corner + step, corner + 2.0 * step]);
 }
 
@@ -48,7 +51,10 @@ fn button(ui: &Ui, name: &str, label: Option<String>, plain: &str, corner: Pos2)
         |painter, rect, ink| arrow(painter, rect.center(), way, ink),
     )
     .enabled(label.is_some())
-    .show(ui, Rect::from_min_size(corner, vec2(TOUCH, TOUCH)))
+    .show(
+        ui,
+        Rect::from_min_size(corner, vec2(TOUCH_SIZE, TOUCH_SIZE)),
+    )
     .clicked()
 }
 

@@ -1,8 +1,8 @@
-//! Weights in the hands, by what the jumper keeps: all of it side by side, and nothing to be tried.
+//! Weights in the hands under each assumption of what the jumper keeps. No proposal: nothing can be tried.
 
 use egui::{Sense, Stroke, Ui, pos2, vec2};
 
-use super::style::{self, INK, NEAR, SLATE};
+use super::style::{self, GAP, TEXT, WEAK_TEXT};
 use super::text::{card, heading, small};
 use crate::analysis::caution::Caution;
 use crate::analysis::weights::OBSERVED;
@@ -11,12 +11,12 @@ use crate::session::Session;
 use crate::session::weights as words;
 use crate::words::text;
 
-/// Height of a line; none can be touched.
-const LINE: f32 = 23.0;
+/// Of a line that is no control.
+const ROW_HEIGHT: f32 = 23.0;
 /// Room for the disc that marks what is chosen.
 const DISC: f32 = 20.0;
 
-/// Beside the slider: what the hands hold now, against bare ones.
+/// Below the slider: the present weights against bare hands.
 pub fn held(ui: &mut Ui, session: &Session) {
     let Some(weights) = session.weights_held() else {
         return;
@@ -29,10 +29,10 @@ pub fn held(ui: &mut Ui, session: &Session) {
     for known in [OBSERVED.text()].into_iter().chain(cautions) {
         small(ui, known);
     }
-    ui.add_space(NEAR);
+    ui.add_space(GAP);
 }
 
-/// Under the steps: a little more than now.
+/// Below the steps: a little more weight than now.
 pub fn more(ui: &mut Ui, session: &Session) {
     let Some(weights) = session.more_weights() else {
         return;
@@ -47,7 +47,7 @@ pub fn more(ui: &mut Ui, session: &Session) {
     to_be_known(ui);
 }
 
-/// Under the answers: what the wanted turns would take.
+/// Below the answers: the weights that the wanted turns would take.
 pub fn needed(ui: &mut Ui, session: &Session) {
     let mut needed = session.weights_needed().peekable();
     if needed.peek().is_none() {
@@ -59,7 +59,7 @@ pub fn needed(ui: &mut Ui, session: &Session) {
         for (needed, fits) in needed {
             ui.scope(|ui| {
                 if !fits {
-                    ui.set_opacity(style::PALE);
+                    ui.set_opacity(style::FADED);
                 }
                 let said = words::needed(session, needed);
                 row(ui, session, needed.hands_keep, &said);
@@ -75,35 +75,35 @@ fn to_be_known(ui: &mut Ui) {
     }
 }
 
-/// An assumption, and what comes of it, beside each other where there is room; the one chosen for the
-/// jump at hand has a full disc.
+/// An assumption and its result, side by side where there is room. The assumption of the present jump
+/// has a full disc.
 fn row(ui: &mut Ui, session: &Session, keep: HandsKeep, said: &str) {
     let chosen = session.scenario().hands_keep == keep;
     let font = if chosen { style::bold } else { style::text };
     let [label, said] = [(words::keeps(keep), 15.0), (said, 16.0)].map(|(text, size)| {
         let painter = ui.painter();
-        painter.layout_no_wrap(text.to_owned(), font(size), INK.get())
+        painter.layout_no_wrap(text.to_owned(), font(size), TEXT.get())
     });
     let width = ui.available_width();
-    let reference = DISC + label.size().x + NEAR + said.size().x <= width;
+    let reference = DISC + label.size().x + GAP + said.size().x <= width;
     let lines = if reference { 1.0 } else { 2.0 };
-    let (rect, _) = ui.allocate_exact_size(vec2(width, lines * LINE), Sense::hover());
-    let middle = |line: f32| rect.top() + (line + 0.5) * LINE;
+    let (rect, _) = ui.allocate_exact_size(vec2(width, lines * ROW_HEIGHT), Sense::hover());
+    let middle = |line: f32| rect.top() + (line + 0.5) * ROW_HEIGHT;
     let painter = ui.painter();
     let disc = pos2(rect.left() + 6.0, middle(0.0));
     if chosen {
-        painter.circle_filled(disc, 5.0, INK.get());
+        painter.circle_filled(disc, 5.0, TEXT.get());
     } else {
-        painter.circle_stroke(disc, 4.5, Stroke::new(1.5, SLATE.get()));
+        painter.circle_stroke(disc, 4.5, Stroke::new(1.5, WEAK_TEXT.get()));
     }
     let left = rect.left() + DISC;
     let label_at = pos2(left, middle(0.0) - 0.5 * label.size().y);
-    painter.galley(label_at, label, INK.get());
+    painter.galley(label_at, label, TEXT.get());
     let said_left = if reference {
         rect.right() - said.size().x
     } else {
         left
     };
     let said_at = pos2(said_left, middle(lines - 1.0) - 0.5 * said.size().y);
-    painter.galley(said_at, said, INK.get());
+    painter.galley(said_at, said, TEXT.get());
 }

@@ -1,4 +1,4 @@
-//! Why: the sentence, where the turns went, what matters most.
+//! Why: the largest loss in a sentence, the losses as a waterfall, the effect of small steps.
 
 mod ranking;
 mod waterfall;
@@ -6,14 +6,14 @@ mod waterfall;
 use egui::{Id, Rect, RichText, Sense, Ui, pos2, vec2};
 
 use super::controls::Button;
-use super::style::{self, NEAR, TOUCH};
+use super::style::{self, GAP, TOUCH_SIZE};
 use super::text::{card, heading, small};
 use super::weights;
 use crate::session::Session;
 use crate::session::why::{Went, words};
 use crate::words::text;
 
-/// Width of the button that goes back.
+/// Width of the button that undoes a change that was tried.
 const BACK: f32 = 88.0;
 
 pub fn show(ui: &mut Ui, session: &mut Session) {
@@ -28,7 +28,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     weights::more(ui, session);
 }
 
-/// The largest loss in words, the change to try against it, and what has to be known of that.
+/// The largest loss, the change to try against it, and the cautions.
 fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
     keep_tall(ui, session, |ui| {
         // A number and its sign stay on one line.
@@ -41,8 +41,8 @@ fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
     if went.proposal.is_none() && session.tried() == 0 {
         return;
     }
-    ui.add_space(NEAR);
-    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    ui.add_space(GAP);
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
     let [reference, back] = split(row);
     let try_it = if session.tried() > 0 { reference } else { row };
     if went.proposal.is_some() {
@@ -54,16 +54,16 @@ fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
     go_back(ui, session, "go back", back);
 }
 
-/// A row with the room for the button that goes back at its right end.
+/// Splits a row for a button at its right end.
 fn split(row: Rect) -> [Rect; 2] {
     let (rest, back) = row.split_left_right_at_x(row.right() - BACK);
     [
-        Rect::from_min_max(rest.min, pos2(rest.right() - NEAR, rest.bottom())),
+        Rect::from_min_max(rest.min, pos2(rest.right() - GAP, rest.bottom())),
         back,
     ]
 }
 
-/// Goes back one try; not there where there is none.
+/// The button that undoes one change that was tried, if there is one.
 fn go_back(ui: &Ui, session: &mut Session, name: &str, rect: Rect) {
     if session.tried() == 0 {
         return;
@@ -74,8 +74,8 @@ fn go_back(ui: &Ui, session: &mut Session, name: &str, rect: Rect) {
     }
 }
 
-/// As long as things are tried or dragged, what is below does not move up: the tallest so far keeps
-/// its room.
+/// Keeps the greatest height so far while changes are tried or a control is dragged, so that what is
+/// below does not move up.
 fn keep_tall(ui: &mut Ui, session: &Session, add: impl FnOnce(&mut Ui)) {
     let id = Id::new("tallest sentence");
     let moves = session.is_dragging() || session.tried() > 0;

@@ -1,16 +1,18 @@
 //! The saved form of a scenario: a small, versioned JSON file.
 
-use std::fmt;
-
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 use serde_json::Value;
 
 use super::Scenario;
-use super::parse_error::parse_error;
+use super::fault::{Entries, Fault, NotJson};
+use super::input::{Input, Text};
+use super::parameter::BLANK;
 use super::reading::{NotText, Read, read};
 use super::setting::{Refused, check_entry};
-use crate::say;
-use crate::words::text;
+
+/// What says in a file that it is a scenario, and where the scenario is.
+const MARK: &str = "turns_aloft_scenario";
+const SCENARIO: &str = "scenario";
 
 /// Version written by this build. Version 1 has the same fields and is read for ever.
 pub const VERSION: u64 = 2;
@@ -25,8 +27,7 @@ pub const LARGEST_BYTES: usize = 100_000;
 const NUMBERS_BYTES: usize = 2_000;
 
 /// A scenario as it stands in a file, alone or among others.
-#[derive(Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Serialize)]
 pub(crate) struct Saved<T> {
     turns_aloft_scenario: u64,
     scenario: T,
@@ -40,33 +41,17 @@ pub struct Opened<T> {
     pub earlier_body: bool,
 }
 
-/// Why a file was not opened: one sentence that says what is wrong and what to do.
-#[derive(Debug, Clone, PartialEq, Eq)]
+/// Why a file was not opened.
+#[derive(Debug, Clone, PartialEq)]
 pub enum Unreadable {
     TooLarge,
     NotText(NotText),
-    NotJson(String),
+    NotJson(NotJson),
     NotAScenario,
     Newer(u64),
-    Broken(String),
+    Broken(Fault),
     OutOfRange(Refused),
 }
-
-impl fmt::Display for Unreadable {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&match self {
-            Self::TooLarge => text("file-too-large").to_owned(),
-            Self::NotText(why) => why.to_string(),
-            Self::NotJson(why) => say!("file-not-json", why = why.as_str()),
-            Self::NotAScenario => text("file-no-scenario").to_owned(),
-            Self::Newer(version) => say!("file-newer", version = *version, known = VERSION),
-            Self::Broken(why) => say!("file-broken", why = why.as_str()),
-            Self::OutOfRange(why) => say!("file-out-of-range", why = why.to_string()),
-        })
-    }
-}
-
-impl std::error::Error for Unreadable {}
 
 impl Scenario {
     pub(crate) const fn saved(&self) -> Saved<&Self> {
@@ -102,8 +87,7 @@ impl Scenario {
         if text.len() > LARGEST_BYTES {
             return Err(Unreadable::TooLarge);
         }
-        let Read { value, twice } =
-            read(text).map_err(|why| Unreadable::NotJson(parse_error(&why)))?;
+        let Read { value, twice } = read(text).map_err(Unreadable::NotJson)?;
         let opened = Self::from_saved(value)?;
         match twice {
             Some(twice) => Err(Unreadable::Broken(twice)),
@@ -114,7 +98,7 @@ impl Scenario {
     /// Reads what [`Saved`] wrote.
     pub(crate) fn from_saved(value: Value) -> Result<Opened<Self>, Unreadable> {
         let version = value
-            .get("turns_aloft_scenario")
+            .get(MARK)
             .and_then(Value::as_u64)
             .ok_or(Unreadable::NotAScenario)?;
         if version > VERSION {
@@ -123,21 +107,44 @@ impl Scenario {
         if version == 0 {
             return Err(Unreadable::NotAScenario);
         }
-        if let Some(entries) = value.get("scenario").and_then(Value::as_object) {
-            for (name, entry) in entries {
-                check_entry(name, entry).map_err(Unreadable::OutOfRange)?;
+        if let Some(entries) = value.get(SCENARIO).and_then(Value::as_object) {
+            for (key, entry) in entries {
+                check_entry(key, entry).map_err(Unreadable::OutOfRange)?;
             }
         }
-        let saved: Saved<Self> =
-            serde_json::from_value(value).map_err(|why| Unreadable::Broken(parse_error(&why)))?;
-        saved.scenario.check().map_err(Unreadable::OutOfRange)?;
-        if !saved.scenario.fits_a_file() {
+        let mut saved = Entries::of(MARK, value, &[MARK, SCENARIO]).map_err(Unreadable::Broken)?;
+        let scenario = saved.take(SCENARIO).map_err(Unreadable::Broken)?;
+        let scenario = Self::from_entries(scenario)?;
+        scenario.check().map_err(Unreadable::OutOfRange)?;
+        if !scenario.fits_a_file() {
             return Err(Unreadable::TooLarge);
         }
         Ok(Opened {
-            read: saved.scenario,
+            read: scenario,
             earlier_body: version < PRESENT_BODY,
         })
+    }
+
+    /// Reads the entries of a scenario, each of which is of the kind that it has to be; ranges are not
+    /// looked at.
+    fn from_entries(entries: Value) -> Result<Self, Unreadable> {
+        let texts = Text::ALL.map(Text::key).into_iter();
+        let inputs = Input::all().map(Input::key);
+        let known: Vec<&str> = texts.chain(inputs).collect();
+        let mut entries = Entries::of(SCENARIO, entries, &known).map_err(Unreadable::Broken)?;
+        let mut scenario = BLANK;
+        for text in Text::ALL {
+            let entry = entries.take(text.key()).map_err(Unreadable::Broken)?;
+            text.read(&mut scenario, entry)
+                .map_err(Unreadable::OutOfRange)?;
+        }
+        for input in Input::all() {
+            let entry = entries.take(input.key()).map_err(Unreadable::Broken)?;
+            input
+                .read(&mut scenario, &entry)
+                .map_err(Unreadable::OutOfRange)?;
+        }
+        Ok(scenario)
     }
 
     /// A name for the file: the scenario's own, in letters every file system takes.

@@ -33,13 +33,13 @@ struct Row {
     set_code: fn(&mut Scenario, u8) -> Option<()>,
     /// As it stands in a file.
     written: fn(&Scenario) -> Value,
-    /// From text, as on the command line.
-    read: fn(&mut Scenario, &str) -> Result<(), Refused>,
+    /// From what is written in a file.
+    read: fn(&mut Scenario, &Value) -> Result<(), Refused>,
     take_over: fn(&mut Scenario, &Scenario),
 }
 
 macro_rules! row {
-    ($field:ident, $link_bit:literal, $($value:path = $code:literal),+) => {
+    ($Choice:ident, $field:ident, $link_bit:literal, $($value:path = $code:literal),+) => {
         Row {
             key: stringify!($field),
             link_bit: $link_bit,
@@ -54,8 +54,8 @@ macro_rules! row {
                 Some(())
             },
             written: |jump| json!(jump.$field),
-            read: |jump, text| {
-                jump.$field = word(stringify!($field), text)?;
+            read: |jump, written| {
+                jump.$field = word(Choice::$Choice, written)?;
                 Ok(())
             },
             take_over: |to, from| to.$field = from.$field,
@@ -65,6 +65,7 @@ macro_rules! row {
 
 static ROWS: [Row; 6] = [
     row!(
+        Jump,
         jump,
         17,
         JumpName::ToeLoop = 0,
@@ -85,14 +86,21 @@ static ROWS: [Row; 6] = [
             Some(())
         },
         written: |jump| json!(jump.jump_turns),
-        read: |jump, text| {
-            jump.jump_turns = turns_in_name(text.parse().ok(), text)?;
+        read: |jump, written| {
+            jump.jump_turns = turns_in_name(written)?;
             Ok(())
         },
         take_over: |to, from| to.jump_turns = from.jump_turns,
     },
-    row!(table, 19, SegmentTable::Female = 0, SegmentTable::Male = 1),
     row!(
+        Table,
+        table,
+        19,
+        SegmentTable::Female = 0,
+        SegmentTable::Male = 1
+    ),
+    row!(
+        Ground,
         ground,
         20,
         Ground::Ice = 0,
@@ -100,12 +108,14 @@ static ROWS: [Row; 6] = [
         Ground::Trampoline = 2
     ),
     row!(
+        Turning,
         turning,
         21,
         Turning::Anticlockwise = 0,
         Turning::Clockwise = 1
     ),
     row!(
+        HandsKeep,
         hands_keep,
         22,
         HandsKeep::Rate = 0,
@@ -156,8 +166,18 @@ impl Choice {
         (self.row().written)(jump)
     }
 
-    pub(super) fn read(self, jump: &mut Scenario, text: &str) -> Result<(), Refused> {
-        (self.row().read)(jump, text)
+    /// What a text on the command line would be in a file.
+    pub(super) fn written_as(self, text: &str) -> Value {
+        match self {
+            Self::JumpTurns => text.parse().map_or(text.into(), |turns: u64| turns.into()),
+            Self::Jump | Self::Table | Self::Ground | Self::Turning | Self::HandsKeep => {
+                text.into()
+            }
+        }
+    }
+
+    pub(super) fn read(self, jump: &mut Scenario, written: &Value) -> Result<(), Refused> {
+        (self.row().read)(jump, written)
     }
 
     /// Makes it in one jump what it is in another.
@@ -215,7 +235,30 @@ pub enum Text {
     Note,
 }
 
+impl Input {
+    /// From what is written in a file; a number is not held against its range.
+    pub(super) fn read(self, jump: &mut Scenario, written: &Value) -> Result<(), Refused> {
+        match self {
+            Self::Choice(choice) => choice.read(jump, written),
+            Self::Number(parameter) => parameter.read(jump, written),
+        }
+    }
+}
+
 impl Text {
+    pub(super) fn read(self, jump: &mut Scenario, written: Value) -> Result<(), Refused> {
+        match written {
+            Value::String(text) => {
+                *self.get_mut(jump) = text;
+                Ok(())
+            }
+            written => Err(Refused::NotAText {
+                text: self,
+                written,
+            }),
+        }
+    }
+
     pub const ALL: [Self; 2] = [Self::Name, Self::Note];
 
     /// The one with this key.

@@ -11,16 +11,12 @@
 mod bytes;
 mod payload;
 
-use std::fmt;
-
 use base64ct::{Base64UrlUnpadded, Encoding};
 use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
 
 use super::Scenario;
 use super::file;
 use super::setting::Refused;
-use crate::say;
-use crate::words::text;
 
 /// Version written by this build.
 pub const VERSION: u64 = 2;
@@ -49,27 +45,14 @@ pub struct Link {
     pub earlier_body: bool,
 }
 
-/// Why a link was not opened: one sentence that says what is wrong and what to do.
-#[derive(Debug, Clone, PartialEq, Eq)]
+/// Why a link was not opened.
+#[derive(Debug, Clone, PartialEq)]
 pub enum Unreadable {
     TooLong,
     Damaged,
     Newer(u64),
     OutOfRange(Refused),
 }
-
-impl fmt::Display for Unreadable {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&match self {
-            Self::TooLong => text("link-too-long").to_owned(),
-            Self::Damaged => text("link-damaged").to_owned(),
-            Self::Newer(version) => say!("link-newer", version = *version, known = VERSION),
-            Self::OutOfRange(why) => say!("link-out-of-range", why = why.to_string()),
-        })
-    }
-}
-
-impl std::error::Error for Unreadable {}
 
 /// The text for behind the `#`, without it.
 pub fn to_fragment(jump: &Scenario, reference: Option<&Scenario>) -> String {

@@ -629,10 +629,15 @@ impl Parameter {
         (self.row().get)(scenario)
     }
 
+    /// Sets the number whatever it is.
+    pub(super) fn put(self, scenario: &mut Scenario, value: f64) {
+        (self.row().set)(scenario, value);
+    }
+
     /// Sets the number, held inside the admissible range; returns what it was held at if it was.
     pub fn hold(self, scenario: &mut Scenario, value: f64) -> Option<f64> {
         let held = value.clamp(self.least(), self.most());
-        (self.row().set)(scenario, held);
+        self.put(scenario, held);
         (held != value).then_some(held)
     }
 }

@@ -1,36 +1,25 @@
 //! How a file is read: its bytes as text, and the text as JSON in which nothing stands twice.
 
+use std::cell::RefCell;
 use std::collections::BTreeSet;
 use std::fmt;
 
-use serde::de::{Error, MapAccess, SeqAccess, Visitor};
-use serde::{Deserialize, Deserializer};
+use serde::Deserializer;
+use serde::de::{DeserializeSeed, Error, MapAccess, SeqAccess, Visitor};
 use serde_json::Value;
 
-use super::parse_error::parse_error;
-use crate::words::text;
+use super::fault::{Fault, NotJson, Place};
 
 /// The byte-order mark that some programs put before a text. Whoever reads JSON may pass over it
 /// (RFC 8259, section 8.1).
 const MARK: char = '\u{feff}';
 
-/// Why bytes are no text: one sentence that says what is wrong and what to do.
+/// Why bytes are no text.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum NotText {
     Utf16,
     Other,
 }
-
-impl fmt::Display for NotText {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Utf16 => text("file-utf-16"),
-            Self::Other => text("file-not-text"),
-        })
-    }
-}
-
-impl std::error::Error for NotText {}
 
 /// The text of a file.
 pub fn text_of(bytes: Vec<u8>) -> Result<String, NotText> {
@@ -54,76 +43,89 @@ pub(crate) fn unmarked(text: &str) -> &str {
 /// What stands in a text.
 pub(crate) struct Read {
     pub value: Value,
-    /// A complaint of the first entry that stands twice in one object: which of both was meant
-    /// nobody can say (RFC 8259, section 4), and `value` has the last.
-    pub twice: Option<String>,
+    /// The first entry that stands twice in one object; `value` has the last of both.
+    pub twice: Option<Fault>,
 }
 
 /// Reads a text as JSON.
-pub(crate) fn read(text: &str) -> Result<Read, serde_json::Error> {
+pub(crate) fn read(text: &str) -> Result<Read, NotJson> {
     let text = unmarked(text);
-    let value = serde_json::from_str(text)?;
-    let once: Result<Once, _> = serde_json::from_str(text);
+    let value = serde_json::from_str(text).map_err(|why| NotJson::of(&why))?;
     Ok(Read {
         value,
-        twice: once.err().map(|why| parse_error(&why)),
+        twice: twice(text),
     })
 }
 
-/// JSON in which no object has an entry twice.
-struct Once;
+/// The first entry that stands twice in one object of a text that is JSON.
+fn twice(text: &str) -> Option<Fault> {
+    let found = RefCell::default();
+    let mut json = serde_json::Deserializer::from_str(text);
+    let why = Once(&found).deserialize(&mut json).err()?;
+    Some(Fault::Twice {
+        key: found.take()?,
+        at: Place::of(&why),
+    })
+}
 
-impl<'de> Deserialize<'de> for Once {
-    fn deserialize<D: Deserializer<'de>>(of: D) -> Result<Self, D::Error> {
-        of.deserialize_any(Self)
+/// JSON in which no object has an entry twice; else the key of that entry is put there.
+#[derive(Clone, Copy)]
+struct Once<'a>(&'a RefCell<Option<String>>);
+
+impl<'de> DeserializeSeed<'de> for Once<'_> {
+    type Value = ();
+
+    fn deserialize<D: Deserializer<'de>>(self, of: D) -> Result<(), D::Error> {
+        of.deserialize_any(self)
     }
 }
 
-impl<'de> Visitor<'de> for Once {
-    type Value = Self;
+impl<'de> Visitor<'de> for Once<'_> {
+    type Value = ();
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str("anything")
     }
 
-    fn visit_unit<E>(self) -> Result<Self, E> {
-        Ok(self)
+    fn visit_unit<E>(self) -> Result<(), E> {
+        Ok(())
     }
 
-    fn visit_bool<E>(self, _: bool) -> Result<Self, E> {
-        Ok(self)
+    fn visit_bool<E>(self, _: bool) -> Result<(), E> {
+        Ok(())
     }
 
-    fn visit_i64<E>(self, _: i64) -> Result<Self, E> {
-        Ok(self)
+    fn visit_i64<E>(self, _: i64) -> Result<(), E> {
+        Ok(())
     }
 
-    fn visit_u64<E>(self, _: u64) -> Result<Self, E> {
-        Ok(self)
+    fn visit_u64<E>(self, _: u64) -> Result<(), E> {
+        Ok(())
     }
 
-    fn visit_f64<E>(self, _: f64) -> Result<Self, E> {
-        Ok(self)
+    fn visit_f64<E>(self, _: f64) -> Result<(), E> {
+        Ok(())
     }
 
-    fn visit_str<E>(self, _: &str) -> Result<Self, E> {
-        Ok(self)
+    fn visit_str<E>(self, _: &str) -> Result<(), E> {
+        Ok(())
     }
 
-    fn visit_seq<A: SeqAccess<'de>>(self, mut items: A) -> Result<Self, A::Error> {
-        while items.next_element::<Self>()?.is_some() {}
-        Ok(self)
+    fn visit_seq<A: SeqAccess<'de>>(self, mut items: A) -> Result<(), A::Error> {
+        while items.next_element_seed(self)?.is_some() {}
+        Ok(())
     }
 
-    fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<Self, A::Error> {
-        let mut names = BTreeSet::new();
-        while let Some(name) = entries.next_key::<String>()? {
-            if names.contains(&name) {
-                return Err(A::Error::custom(format_args!("duplicate field `{name}`")));
+    fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<(), A::Error> {
+        let mut keys = BTreeSet::new();
+        while let Some(key) = entries.next_key::<String>()? {
+            if keys.contains(&key) {
+                self.0.replace(Some(key));
+                return Err(A::Error::custom("an entry stands twice"));
             }
-            names.insert(name);
-            entries.next_value::<Self>()?;
+            keys.insert(key);
+            entries.next_value_seed(self)?;
         }
-        Ok(self)
+        Ok(())
     }
 }

@@ -10,27 +10,43 @@ use super::Scenario;
 use super::input::{Choice, Text};
 use super::jump::JUMP_TURNS;
 use super::parameter::{BLANK, Parameter};
-use crate::describe::number::{plain, shown, si};
-use crate::say;
-use crate::words::with_decimal_sign;
 
-/// A setting that was refused: one line naming the key, the value and what is admissible.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Refused(String);
-
-impl Refused {
-    pub(crate) fn new(text: impl Into<String>) -> Self {
-        Self(text.into())
-    }
+/// Why a setting was refused.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Refused {
+    OutOfRange {
+        parameter: Parameter,
+        value: f64,
+    },
+    NotANumber {
+        parameter: Parameter,
+        written: String,
+    },
+    /// Turns in a jump's name that are no whole number from the least to the most.
+    NotJumpTurns {
+        written: Value,
+    },
+    /// None of the words that there are.
+    UnknownWord {
+        choice: Choice,
+        written: Value,
+        known: &'static [&'static str],
+    },
+    NotAText {
+        text: Text,
+        written: Value,
+    },
+    /// A file would not hold it.
+    TooLong {
+        text: Text,
+        written: String,
+    },
+    /// There is no such input.
+    UnknownKey {
+        key: String,
+        written: String,
+    },
 }
-
-impl fmt::Display for Refused {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.0)
-    }
-}
-
-impl std::error::Error for Refused {}
 
 impl Parameter {
     /// Sets the number, or says why not.
@@ -45,36 +61,39 @@ impl Parameter {
         if (self.least()..=self.most()).contains(&value) {
             return Ok(());
         }
-        Err(Refused::new(say!(
-            "number-out-of-range",
-            key = self.key(),
-            value = plain(value),
-            least = plain(self.least()),
-            most = si(self.kind(), self.most())
-        )))
+        Err(Refused::OutOfRange {
+            parameter: self,
+            value,
+        })
     }
 
-    fn no_number(self, text: &str) -> Refused {
-        Refused::new(say!(
-            "number-not-a-number",
-            key = self.key(),
-            value = shown(text),
-            least = plain(self.least()),
-            most = si(self.kind(), self.most())
-        ))
+    /// From what is written in a file; its range is not looked at.
+    pub(super) fn read(self, scenario: &mut Scenario, written: &Value) -> Result<(), Refused> {
+        let number = written.as_f64();
+        let number = number.ok_or_else(|| self.no_number(&written.to_string()))?;
+        self.put(scenario, number);
+        Ok(())
+    }
+
+    fn no_number(self, written: &str) -> Refused {
+        Refused::NotANumber {
+            parameter: self,
+            written: written.to_owned(),
+        }
     }
 }
 
 /// One of a few words, or which they are.
-pub(super) fn word<'a, T: Deserialize<'a>>(key: &str, text: &'a str) -> Result<T, Refused> {
-    T::deserialize(text.into_deserializer()).map_err(|NoWord(known)| {
-        let known: Vec<String> = known.iter().map(|word| format!("`{word}`")).collect();
-        Refused::new(say!(
-            "word-unknown",
-            key = key,
-            value = shown(text),
-            known = known.join(", ")
-        ))
+pub(super) fn word<T>(choice: Choice, written: &Value) -> Result<T, Refused>
+where
+    T: for<'a> Deserialize<'a>,
+{
+    // What is no text is none of the words either.
+    let text = written.as_str().unwrap_or_default();
+    T::deserialize(text.into_deserializer()).map_err(|NoWord(known)| Refused::UnknownWord {
+        choice,
+        written: written.clone(),
+        known,
     })
 }
 
@@ -101,49 +120,29 @@ impl serde::de::Error for NoWord {
 }
 
 /// Turns in a jump's name.
-pub(super) fn turns_in_name(turns: Option<u64>, text: &str) -> Result<u8, Refused> {
+pub(super) fn turns_in_name(written: &Value) -> Result<u8, Refused> {
     let [least, most] = JUMP_TURNS;
+    let turns = written.as_u64().and_then(|turns| u8::try_from(turns).ok());
     turns
-        .and_then(|turns| u8::try_from(turns).ok())
         .filter(|turns| (least..=most).contains(turns))
-        .ok_or_else(|| {
-            Refused::new(say!(
-                "number-not-whole",
-                key = "jump_turns",
-                value = shown(text),
-                least = least,
-                most = most
-            ))
+        .ok_or_else(|| Refused::NotJumpTurns {
+            written: written.clone(),
         })
 }
 
 /// Whether an entry of a file is of the kind that its key has, or why not. Which entries there have
 /// to be, and the numbers' ranges, are not looked at.
-pub(super) fn check_entry(name: &str, entry: &Value) -> Result<(), Refused> {
-    let written = match entry {
-        Value::String(text) => text.clone(),
-        Value::Number(number) => with_decimal_sign(number.to_string()),
-        other => other.to_string(),
-    };
-    if Text::named(name).is_some() && !entry.is_string() {
-        return Err(Refused::new(say!(
-            "text-not-a-text",
-            key = name,
-            value = shown(&written)
-        )));
+pub(super) fn check_entry(key: &str, entry: &Value) -> Result<(), Refused> {
+    if let Some(text) = Text::named(key).filter(|_| !entry.is_string()) {
+        let written = entry.clone();
+        return Err(Refused::NotAText { text, written });
     }
-    if let Some(choice) = Choice::named(name) {
-        return match choice {
-            // A whole number, not a word.
-            Choice::JumpTurns => turns_in_name(entry.as_u64(), &written).map(drop),
-            Choice::Jump | Choice::Table | Choice::Ground | Choice::Turning | Choice::HandsKeep => {
-                choice.read(&mut BLANK.clone(), &written)
-            }
-        };
+    if let Some(choice) = Choice::named(key) {
+        return choice.read(&mut BLANK.clone(), entry);
     }
-    match Parameter::named(name) {
+    match Parameter::named(key) {
         Some(parameter) if !entry.is_number() => Err(parameter.no_number(&entry.to_string())),
-        // That an entry is unknown is for the reader of the whole file to say.
+        // That an entry is unknown is said of the whole file.
         Some(_) | None => Ok(()),
     }
 }
@@ -154,8 +153,7 @@ impl Scenario {
         for parameter in Parameter::ALL {
             parameter.check(parameter.get(self))?;
         }
-        let turns = self.jump_turns;
-        turns_in_name(Some(turns.into()), &turns.to_string()).map(drop)
+        turns_in_name(&self.jump_turns.into()).map(drop)
     }
 
     /// Sets one input from text, as on the command line.
@@ -164,7 +162,7 @@ impl Scenario {
             return self.set_text(one, text);
         }
         match Choice::named(key) {
-            Some(choice) => choice.read(self, text),
+            Some(choice) => choice.read(self, &choice.written_as(text)),
             None => self.set_number(key, text),
         }
     }
@@ -175,26 +173,17 @@ impl Scenario {
             return Ok(());
         }
         *one.get_mut(self) = before;
-        Err(Refused::new(say!(
-            "text-too-long",
-            key = one.key(),
-            value = shown(text)
-        )))
+        Err(Refused::TooLong {
+            text: one,
+            written: text.to_owned(),
+        })
     }
 
-    fn set_number(&mut self, name: &str, text: &str) -> Result<(), Refused> {
-        let Some(parameter) = Parameter::named(name) else {
-            let texts = Text::ALL.map(Text::key).into_iter();
-            let choices = Choice::ALL.map(Choice::key);
-            let numbers = Parameter::ALL.map(Parameter::key);
-            let known: Vec<&str> = texts.chain(choices).chain(numbers).collect();
-            return Err(Refused::new(say!(
-                "key-unknown",
-                key = shown(name),
-                value = shown(text),
-                known = known.join(", ")
-            )));
-        };
+    fn set_number(&mut self, key: &str, text: &str) -> Result<(), Refused> {
+        let parameter = Parameter::named(key).ok_or_else(|| Refused::UnknownKey {
+            key: key.to_owned(),
+            written: text.to_owned(),
+        })?;
         let number = text.parse().ok().filter(|value: &f64| value.is_finite());
         parameter.set(self, number.ok_or_else(|| parameter.no_number(text))?)
     }

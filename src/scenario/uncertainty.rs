@@ -7,8 +7,6 @@ use super::Scenario;
 use super::fly::Jump;
 use super::jumper::Size;
 use super::parameter::{HalfWidthRow, Kind, Parameter};
-use super::setting::Refused;
-use crate::describe::number::{plain, shown, si};
 use crate::physics::body::{Body, BodySpec, Segment};
 use crate::physics::centroidal::CentroidalState;
 use crate::physics::posture::STILL;
@@ -16,7 +14,6 @@ use crate::physics::segments::SegmentTable;
 use crate::physics::takeoff_landing::takeoff_posture;
 use crate::physics::tight_posture::TightPosture;
 use crate::physics::tree::Tree;
-use crate::say;
 use crate::scenario::call::Call;
 
 /// What is uncertain about a jump.
@@ -120,6 +117,23 @@ impl UncertainInput {
     }
 }
 
+/// Why a half-width was refused.
+#[derive(Debug, Clone, PartialEq)]
+pub enum RefusedHalfWidth {
+    OutOfRange {
+        input: UncertainInput,
+        value: f64,
+    },
+    NotANumber {
+        input: UncertainInput,
+        written: String,
+    },
+    Unknown {
+        key: String,
+        written: String,
+    },
+}
+
 /// Half-widths of what is uncertain about a jump.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Uncertainty([f64; UncertainInput::COUNT]);
@@ -147,27 +161,6 @@ const LEAST_RATIO: f64 = 1.05;
 const LEAST_CORE: f64 = 0.05;
 
 impl UncertainInput {
-    fn check(self, value: f64) -> Result<(), Refused> {
-        if (0.0..=self.most()).contains(&value) {
-            return Ok(());
-        }
-        Err(Refused::new(say!(
-            "half-width-out-of-range",
-            key = self.key(),
-            value = plain(value),
-            most = si(self.kind(), self.most())
-        )))
-    }
-
-    fn no_number(self, text: &str) -> Refused {
-        Refused::new(say!(
-            "half-width-not-a-number",
-            key = self.key(),
-            value = shown(text),
-            most = si(self.kind(), self.most())
-        ))
-    }
-
     /// What an input's error makes of the turns: by how much the input could be off, because it is
     /// held inside its range, and the turns then.
     fn flown_off(self, scenario: &Scenario, nominal: &Jump, off: f64) -> (f64, f64) {
@@ -285,20 +278,21 @@ impl Uncertainty {
     }
 
     /// Sets one half-width from text, as on the command line.
-    pub fn set(&mut self, key: &str, text: &str) -> Result<(), Refused> {
-        let Some(input) = UncertainInput::named(key) else {
-            return Err(Refused::new(say!(
-                "half-width-unknown",
-                key = shown(key),
-                value = shown(text),
-                known = UncertainInput::ALL.map(UncertainInput::key).join(", ")
-            )));
-        };
+    pub fn set(&mut self, key: &str, text: &str) -> Result<(), RefusedHalfWidth> {
+        let input = UncertainInput::named(key).ok_or_else(|| RefusedHalfWidth::Unknown {
+            key: key.to_owned(),
+            written: text.to_owned(),
+        })?;
         let number: Option<f64> = text.parse().ok();
-        let value = number
-            .filter(|value| value.is_finite())
-            .ok_or_else(|| input.no_number(text))?;
-        input.check(value)?;
+        let value = number.filter(|value| value.is_finite()).ok_or_else(|| {
+            RefusedHalfWidth::NotANumber {
+                input,
+                written: text.to_owned(),
+            }
+        })?;
+        if !(0.0..=input.most()).contains(&value) {
+            return Err(RefusedHalfWidth::OutOfRange { input, value });
+        }
         self.hold(input, value);
         Ok(())
     }

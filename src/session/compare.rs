@@ -131,12 +131,12 @@ impl Session {
                     "compare-line-beyond-seen",
                     reference = compared.reference.as_str()
                 ),
-                beyond::list(&reference.beyond_seen, &self.units),
-                beyond::meaning(&reference.beyond_seen, &self.units),
+                beyond::list(&reference.beyond_seen, self.units()),
+                beyond::meaning(&reference.beyond_seen, self.units()),
             ));
         }
         for (i, difference) in compared.comparison.differences.iter().enumerate() {
-            let [from, to] = compared.change(i, &self.units);
+            let [from, to] = compared.change(i, self.units());
             lines.push(line(
                 Group::Answer,
                 format!("compare:{}", difference.input.key()),

@@ -17,6 +17,7 @@ pub mod map;
 mod marks;
 mod playback;
 mod policy;
+mod preferences;
 mod question;
 pub mod readings;
 mod stepping;
@@ -35,7 +36,6 @@ use crate::scenario::beyond::Respect;
 use crate::scenario::fly::Jump;
 use crate::scenario::parameter::Parameter;
 use crate::scenario::starts;
-use crate::scenario::units::Units;
 use crate::words::text;
 pub use action::Action;
 use answers::{Answers, Basis};
@@ -47,6 +47,7 @@ pub use history::{Change, History, MOST_STEPS};
 pub use library::Library;
 pub use playback::{AFTER_S, BEFORE_S, FRAME_S, Playback, SPEEDS};
 pub use policy::Policy;
+use preferences::Preferences;
 pub use question::Question;
 use uncertainty::UncertaintyInputs;
 pub use visit::VisitState;
@@ -74,14 +75,10 @@ pub struct Session {
     question: Question,
     map_levers: map::Levers,
     computing: bool,
-    pub units: Units,
+    preferences: Preferences,
     pub playback: Playback,
     /// A finger or the mouse holds a control: what follows the session at leisure waits.
     dragging: bool,
-    /// Nothing is to move unasked.
-    still: bool,
-    /// What a newcomer is told has been put away.
-    greeted: bool,
     notice: Option<String>,
     /// What the browser kept is older than the body, and that is still to be said.
     earlier_body_unreported: bool,
@@ -113,11 +110,9 @@ impl Session {
             question: Question::default(),
             map_levers: map::Levers::default(),
             computing: false,
-            units: Units::default(),
+            preferences: Preferences::default(),
             playback: Playback::default(),
             dragging: false,
-            still: false,
-            greeted: false,
             notice: None,
             earlier_body_unreported: false,
         }
@@ -252,16 +247,6 @@ impl Session {
         self.follow_reference();
     }
 
-    /// Whether a newcomer has yet to be told what to do here.
-    pub const fn greets(&self) -> bool {
-        !self.greeted
-    }
-
-    /// Puts what a newcomer is told away for good.
-    pub fn greet_no_more(&mut self) {
-        self.greeted = true;
-    }
-
     /// Sets a number; outside its range it is held at the limit, and that is said.
     pub fn set(&mut self, parameter: Parameter, value: f64) {
         if !value.is_finite() {
@@ -273,7 +258,7 @@ impl Session {
         }
         let held = parameter.get(self.scenario());
         self.notice = (held != value).then(|| {
-            let unit = self.units.of(parameter.kind());
+            let unit = self.units().of(parameter.kind());
             say!(
                 "number-held",
                 what = parameter.label(),
@@ -371,15 +356,9 @@ impl Session {
         self.playback.play_or_pause(self.last_s());
     }
 
-    /// From now on plays only when asked: an opened jump shows its landing at once.
-    pub fn keep_still(&mut self) {
-        self.still = true;
-        self.show();
-    }
-
     /// Shows what has been opened.
     fn show(&mut self) {
-        self.playback.show(self.still, self.last_s());
+        self.playback.show(self.preferences.still, self.last_s());
     }
 
     /// Puts the playhead somewhere inside the flight and stops there.

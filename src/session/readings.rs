@@ -270,7 +270,7 @@ pub fn summary(session: &Session) -> String {
             [value("turns_owed"), value("shortfall_deg"), value("call")],
         )
     };
-    let beyond = beyond::sentence(session.beyond_seen(), &session.units);
+    let beyond = beyond::sentence(session.beyond_seen(), session.units());
     [Some(said), beyond]
         .into_iter()
         .flatten()
@@ -377,8 +377,8 @@ fn turns(session: &Session) -> Vec<Reading> {
         lines.push(line(
             "beyond_seen",
             text("reading-beyond-seen"),
-            beyond::list(beyond, &session.units),
-            &beyond::meaning(beyond, &session.units),
+            beyond::list(beyond, session.units()),
+            &beyond::meaning(beyond, session.units()),
         ));
     }
     let Some(owed) = jump.owed else {
@@ -460,7 +460,7 @@ pub fn change_text(change: f64) -> String {
 }
 
 fn time(session: &Session, now: &FlightSample) -> Vec<Reading> {
-    let length = session.units.of(Kind::Length);
+    let length = session.units().of(Kind::Length);
     let readout = &session.jump().readout;
     vec![
         line(
@@ -495,7 +495,7 @@ fn time(session: &Session, now: &FlightSample) -> Vec<Reading> {
 }
 
 fn rate(session: &Session, now: &FlightSample) -> Vec<Reading> {
-    let unit = session.units.of(Kind::Rate);
+    let unit = session.units().of(Kind::Rate);
     let readout = &session.jump().readout;
     let sign = session.scenario().turning.sign();
     let line = |quantity: &'static str, label: &'static str, rate_rad_s, about: &str| {
@@ -661,7 +661,7 @@ fn hands(session: &Session, now: &FlightSample) -> Vec<Reading> {
 
 fn axis(session: &Session, now: &FlightSample) -> Vec<Reading> {
     let readout = &session.jump().readout;
-    let unit = session.units.of(Kind::Angle);
+    let unit = session.units().of(Kind::Angle);
     let line = |quantity: &'static str, label: &'static str, angle_rad, about: &str| {
         line(
             Group::Axis,

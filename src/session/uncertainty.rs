@@ -9,8 +9,7 @@ use super::answers::{Answer, Basis, Poll};
 use super::stepping::moved;
 use crate::scenario::Scenario;
 use crate::scenario::parameter::Kind;
-use crate::scenario::setting::Refused;
-use crate::scenario::uncertainty::{Range, UncertainInput, Uncertainty};
+use crate::scenario::uncertainty::{Range, RefusedHalfWidth, UncertainInput, Uncertainty};
 use crate::scenario::units::Unit;
 
 /// What survives a reload.
@@ -31,7 +30,7 @@ fn still_meant<'de, D: Deserializer<'de>>(from: D) -> Result<BTreeMap<String, f6
 }
 
 impl UncertaintyInputs {
-    fn admissible(&self, scenario: &Scenario) -> Result<Uncertainty, Refused> {
+    fn admissible(&self, scenario: &Scenario) -> Result<Uncertainty, RefusedHalfWidth> {
         let mut half_widths = Uncertainty::usual(scenario);
         for (key, value) in &self.own {
             half_widths.set(key, &value.to_string())?;
@@ -40,7 +39,7 @@ impl UncertaintyInputs {
     }
 
     /// Whether what was kept may be.
-    pub fn check(&self, scenario: &Scenario) -> Result<(), Refused> {
+    pub fn check(&self, scenario: &Scenario) -> Result<(), RefusedHalfWidth> {
         self.admissible(scenario).map(|_| ())
     }
 
@@ -125,7 +124,7 @@ impl Session {
 
     /// A half-width in the user's units, one decimal finer than the number itself.
     pub fn half_width_text(&self, input: UncertainInput) -> String {
-        let unit = self.units.of(input.kind());
+        let unit = self.units().of(input.kind());
         let finer = Unit {
             decimals: match input.kind() {
                 Kind::Share => unit.decimals,

@@ -7,6 +7,7 @@ use super::compare::SavedReference;
 use super::document::Document;
 use super::goal::{GoalSettings, SavedGoal};
 use super::history::{Change, History};
+use super::preferences::Preferences;
 use super::uncertainty::UncertaintyInputs;
 use super::{Question, Session, map};
 use crate::scenario::Scenario;
@@ -85,12 +86,11 @@ pub struct VisitState {
     steps: [usize; 2],
     /// What the attempt to compare with is called.
     reference_name: Option<String>,
-    units: Units,
+    preferences: Preferences,
     uncertainty: UncertaintyInputs,
     question: Question,
     goal: GoalSettings,
     map: map::Levers,
-    greeted: bool,
 }
 
 impl Session {
@@ -100,12 +100,11 @@ impl Session {
             document: self.document.clone(),
             steps: self.history.steps(),
             reference_name: self.reference().map(|reference| reference.name.clone()),
-            units: self.units,
+            preferences: self.preferences,
             uncertainty: self.uncertainty.clone(),
             question: self.question,
             goal: self.goal_settings.clone(),
             map: self.map_levers().clone(),
-            greeted: self.greeted,
         }
     }
 
@@ -114,13 +113,13 @@ impl Session {
         serde_json::to_string(&Visit {
             scenario: self.document.scenario.to_file(),
             base: self.document.base.to_file(),
-            units: self.units,
+            units: self.preferences.units,
             uncertainty: self.uncertainty.clone(),
             question: self.question,
             goal: self.goal_settings.saved(),
             map: self.map_levers().clone(),
             reference: self.reference().map(SavedReference::of),
-            greeted: self.greeted,
+            greeted: self.preferences.greeted,
             history: self.history.saved(),
         })
         .expect("a session holds nothing that JSON cannot say")
@@ -135,10 +134,10 @@ impl Session {
         match Visit::read(json) {
             Ok(read) => {
                 let visit = read.visit;
-                self.units = visit.units;
+                self.preferences.units = visit.units;
                 self.question = visit.question;
                 self.map_levers = visit.map;
-                self.greeted = visit.greeted;
+                self.preferences.greeted = visit.greeted;
                 self.earlier_body_unreported |= read.earlier_body;
                 let history =
                     (visit.history).and_then(|saved| History::restore(saved, &read.document));

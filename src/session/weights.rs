@@ -107,7 +107,7 @@ pub fn more(session: &Session, weights: &Weights) -> String {
     let more_kg = weights.hand_mass_kg - weights.from_kg;
     say!(
         "weights-more",
-        mass = session.units.of(Kind::Mass).text(more_kg)
+        mass = session.units().of(Kind::Mass).text(more_kg)
     )
 }
 
@@ -115,13 +115,13 @@ pub fn more(session: &Session, weights: &Weights) -> String {
 pub fn held(session: &Session, weights: &Weights) -> String {
     say!(
         "weights-held",
-        mass = session.units.of(Kind::Mass).text(weights.hand_mass_kg)
+        mass = session.units().of(Kind::Mass).text(weights.hand_mass_kg)
     )
 }
 
 /// What the wanted turns would take under an assumption.
 pub fn needed(session: &Session, needed: &Needed) -> String {
-    let mass = |kg: f64| session.units.of(Kind::Mass).text(kg);
+    let mass = |kg: f64| session.units().of(Kind::Mass).text(kg);
     match (needed.hand_mass_kg, &needed.proof) {
         (Some(kg), _) => say!("weights-needed", mass = mass(kg)),
         (None, Some(proof)) => say!(

@@ -43,7 +43,7 @@ fn two_quantities(bencher: divan::Bencher) {
 
 /// All that a step's end needs of one given posture.
 #[divan::bench]
-fn mass_state(bencher: divan::Bencher) {
+fn centroidal_state(bencher: divan::Bencher) {
     let jump = scenario().fly();
     let table = Arc::clone(&jump.flight.table);
     let (posture, rates) = table.plan.at(0.1, 0.5);
@@ -104,7 +104,7 @@ fn flight_on_table(bencher: divan::Bencher) {
 
 /// The same, of which only turns and peaks are asked.
 #[divan::bench]
-fn glance_on_table(bencher: divan::Bencher) {
+fn summary_on_table(bencher: divan::Bencher) {
     let jump = scenario().fly();
     let (table, launch) = (Arc::clone(&jump.flight.table), jump.flight.launch);
     bencher.bench_local(|| FlightSummary::new(&table, black_box(launch)));

@@ -6,7 +6,6 @@ import touch
 from flown import assert_equal, fly_kept
 from page import wait_for_output
 from test_jump import at_rest
-from test_shell import SIZES
 
 
 def choose(page, what):
@@ -85,16 +84,3 @@ def test_large_type_is_larger_and_works(page, tmp_path):
     assert_equal(page.outputs(), fly_kept(page, tmp_path))
     page.open().wait_ready()
     assert page.rects()["play"][3] >= 1.35 * usual[3]
-
-
-@pytest.mark.parametrize("size", SIZES, ids=str)
-def test_large_type_leaves_everything_on_the_screen(new_page, size):
-    page = at_rest(new_page(size=size).open().wait_ready())
-    choose(page, "type:large")
-    page.next_frames(4)
-    rects = page.rects()
-    for name in ("Units", "Share", "Open", "play", "on", "back", "view Front", "view Axis"):
-        x, y, width, height = rects[name]
-        assert x >= 0 and y >= 0, name
-        assert x + width <= size[0] + 1 and y + height <= size[1] + 1, name
-        assert min(width, height) >= 44, name

@@ -208,24 +208,3 @@ def test_other_levers_are_chosen_and_survive_a_reload(page):
     complete(page)
 
     assert page.outputs() == before
-
-
-SIZES = [(1366, 1024), (1024, 768), (768, 1024), (390, 844)]
-
-
-@pytest.mark.parametrize("size", SIZES, ids=str)
-def test_what_is_touched_on_the_map_is_large_enough_and_in_sight(new_page, size):
-    page = new_page(size=size).open().wait_ready()
-    ask(page)
-    touch.tap(page, *page.centre("map:y"))
-    page.wait_until("the list of levers", lambda: "map:y:arm_tuck" in page.rects())
-    page.next_frames(4)
-    own = {name: rect for name, rect in page.rects().items() if name.startswith("map")}
-    assert {"map", "map:x", "map:y"} < set(own) and len(own) == 4 + 8
-    for name, (x, y, width, height) in own.items():
-        assert width >= 44 and height >= 44, (name, width, height)
-        if name != "map:point":
-            assert 0 <= x and x + width <= size[0], name
-            assert 0 <= y and y + height <= size[1] + 0.5, name
-    _, _, width, height = own["map"]
-    assert 0.55 * width <= height <= width

@@ -131,24 +131,6 @@ def test_hands_that_hold_something_are_compared_by_what_is_kept(page):
 
 
 @pytest.mark.window(1024, 768)
-def test_a_typed_number_out_of_range_is_held_and_said(page):
-    at_rest(page)
-    type_value(page, "jump_height_m", "900")
-    wait_for_output(page, "jump_height_m", lambda text: text == "250 cm")
-    assert "held at 250 cm" in page.notice()
-
-
-@pytest.mark.window(1024, 768)
-def test_what_is_no_number_is_said_and_changes_nothing(page):
-    at_rest(page)
-    before = page.outputs()
-    type_value(page, "arm_tuck", "tight")
-    page.wait_until("a notice", page.notice)
-    assert "needs a number" in page.notice()
-    assert page.outputs() == before
-
-
-@pytest.mark.window(1024, 768)
 def test_jump_and_units_survive_a_reload(page):
     at_rest(page)
     choose_start(page, "junior-double")

@@ -1,7 +1,7 @@
 //! What must hold on any admissible input: property tests over the whole input space.
 
 mod accuracy;
-mod by_hand;
+mod live_flight;
 mod mirror;
 mod momentum;
 mod motion;

@@ -15,7 +15,7 @@ use turns_aloft::scenario::link;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::reading::NotText;
 use turns_aloft::scenario::uncertainty::{UncertainInput, Uncertainty};
-use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit};
+use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
 use turns_aloft::session::compare::{Which, describe};
 use turns_aloft::session::goal::{GoalTurns, words as goal};
@@ -264,9 +264,18 @@ fn refusals(ear: &mut Ear) {
     }
     let (mut limits, mut season) = (Limits::default(), Season::default());
     let lever = Lever::ALL[0];
-    ear.hear("limits", limits.set(lever, [0.5, 9.5]).expect_err("no"));
-    ear.hear("limits", Lever::named("wind_m_s").expect_err("no"));
-    ear.hear("season", season.set(lever, 9.5).expect_err("no"));
+    ear.hear(
+        "limits",
+        limits.set(lever, [0.5, 9.5]).expect_err("no").to_string(),
+    );
+    ear.hear(
+        "limits",
+        Lever::named("wind_m_s").expect_err("no").to_string(),
+    );
+    ear.hear(
+        "season",
+        season.set(lever, 9.5).expect_err("no").to_string(),
+    );
     for (name, ends, nodes) in [
         ("wind_m_s", [0.0, 1.0], 3),
         (lever.key(), [0.5, 9.5], 3),
@@ -380,8 +389,11 @@ fn visit(ear: &mut Ear, place: &str, jump: &Scenario) {
         ear.hear("mark", mark(owed));
     }
     session.show_range(true);
-    session.units.length = LengthUnit::In;
-    session.units.rate = RateUnit::DegPerS;
+    session.set_units(Units {
+        length: LengthUnit::In,
+        rate: RateUnit::DegPerS,
+        ..*session.units()
+    });
     let touchdown_s = session.flight().touchdown_s;
     for part in [0.0, 0.05, 0.3, 0.6, 0.95, 1.0] {
         session.scrub(part * touchdown_s);

@@ -188,45 +188,14 @@ link-damaged = this link is damaged or was cut short; copy the whole of it again
 link-newer = this link was made by a newer Turns Aloft (its version is { $version }, this one reads up to { $known }); update Turns Aloft, or reload its page, to open it
 link-out-of-range = this link has a value that cannot be flown: { $why }
 
-## What the reader of JSON complains of. The English is the reader's own, letter for letter: by it
-## the complaint is known.
+## What is wrong in a file, as part of a sentence.
 
-json-at = { $what } at line { $line } column { $column }
-json-list-unended = EOF while parsing a list
-json-object-unended = EOF while parsing an object
-json-string-unended = EOF while parsing a string
-json-value-unended = EOF while parsing a value
-json-no-colon = expected `:`
-json-no-list-comma = expected `,` or `]`
-json-no-object-comma = expected `,` or { $brace }
-json-no-word = expected ident
-json-no-value = expected value
-json-no-quote = expected `"`
-json-bad-escape = invalid escape
-json-bad-number = invalid number
-json-large-number = number out of range
-json-bad-character = invalid unicode code point
-json-control-character = control character (\u0000-\u001F) found while parsing a string
-json-bad-key = key must be a string
-json-lone-surrogate = lone leading surrogate in hex escape
-json-trailing-comma = trailing comma
-json-trailing-characters = trailing characters
-json-escape-unended = unexpected end of hex escape
-json-too-deep = recursion limit exceeded
-json-missing-field = missing field `{ $name }`
-json-duplicate-field = duplicate field `{ $name }`
-json-unknown-field = unknown field `{ $name }`, expected { $known }
-json-one-of = one of { $names }
-json-either = { $one } or { $other }
-json-bad-type = invalid type: { $found }, expected { $goal }
-json-bad-value = invalid value: { $found }, expected { $goal }
-json-found-string = string { $value }
-json-found-integer = integer { $value }
-json-found-number = floating point { $value }
-json-found-boolean = boolean { $value }
-json-null = null
-json-sequence = sequence
-json-map = map
-json-a-sequence = a sequence
-json-u64 = u64
-json-struct = struct { $name }
+fault-at = { $what } at line { $line } column { $column }
+fault-ends-early = it ends before it is complete,
+fault-malformed = it is not written as JSON is,
+fault-missing = missing field `{ $key }`
+fault-twice = duplicate field `{ $key }`
+fault-unknown = unknown field `{ $key }`, there are { $known }
+fault-no-object = field `{ $key }` is no object
+fault-no-list = field `{ $key }` is no list of what it has to hold
+fault-no-whole-number = field `{ $key }` is no whole number

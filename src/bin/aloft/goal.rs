@@ -99,7 +99,8 @@ impl GoalArguments {
             let ends = range.split_once(':');
             let ends = ends.and_then(|(from, to)| Some([number(from)?, number(to)?]));
             let ends = ends.ok_or_else(|| format!("--limit {setting}: write KEY=FROM:TO"))?;
-            limits.set(Lever::named(key)?, ends)?;
+            let lever = Lever::named(key).map_err(|why| why.to_string())?;
+            limits.set(lever, ends).map_err(|why| why.to_string())?;
         }
         Ok(limits)
     }
@@ -110,7 +111,8 @@ impl GoalArguments {
             let (key, value) = key_and_value("--season", setting)?;
             let unit = number(value)
                 .ok_or_else(|| format!("--season {setting}: {value} is not a number"))?;
-            season.set(Lever::named(key)?, unit)?;
+            let lever = Lever::named(key).map_err(|why| why.to_string())?;
+            season.set(lever, unit).map_err(|why| why.to_string())?;
         }
         Ok(season)
     }

@@ -1,10 +1,10 @@
-//! The kept jumps: a row each, the chosen one with what can be done to it.
+//! The list of kept jumps; the chosen one has buttons to open, rename, delete and move it.
 
 use egui::{Rect, Ui, pos2, vec2};
 
 use super::super::bar::PageCommand;
 use super::super::controls::{Button, Edit, Edited, text_field};
-use super::super::style::{self, INK, NEAR, TOUCH};
+use super::super::style::{self, GAP, TEXT, TOUCH_SIZE};
 use super::super::text::small;
 use super::{allocate, attempt_button, elided_after, toggle_reference};
 use crate::say;
@@ -61,7 +61,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) -> O
     save.clicked().then_some(PageCommand::SaveAll)
 }
 
-/// Short, as behind a name in a row.
+/// Turns and call, short enough for a row.
 fn came_to_text(came_to: Option<CameTo>) -> String {
     let Some(came_to) = came_to else {
         return "…".to_owned();
@@ -81,7 +81,7 @@ enum RowCommand {
 }
 
 impl RowCommand {
-    /// Of its button, in every language.
+    /// Of its button.
     const fn name(self) -> &'static str {
         match self {
             Self::Open => "kept Open",
@@ -114,7 +114,7 @@ impl RowCommand {
     }
 }
 
-/// What can be done to a kept jump; the first does not go up, the last not down.
+/// The buttons of a kept jump; the first cannot move up, the last not down.
 fn row_commands(
     ui: &mut Ui,
     session: &mut Session,
@@ -130,11 +130,11 @@ fn row_commands(
     // One alone goes nowhere.
     let rows = if at_end == [true; 2] { 1 } else { ROWS.len() };
     for row in &ROWS[..rows] {
-        let rect = allocate(ui, TOUCH);
-        let width = (rect.width() + NEAR) / row.len() as f32 - NEAR;
+        let rect = allocate(ui, TOUCH_SIZE);
+        let width = (rect.width() + GAP) / row.len() as f32 - GAP;
         for (i, &command) in row.iter().enumerate() {
-            let left = rect.left() + (width + NEAR) * i as f32;
-            let own = Rect::from_min_size(pos2(left, rect.top()), vec2(width, TOUCH));
+            let left = rect.left() + (width + GAP) * i as f32;
+            let own = Rect::from_min_size(pos2(left, rect.top()), vec2(width, TOUCH_SIZE));
             let idle = match command {
                 RowCommand::Up => at_end[0],
                 RowCommand::Down => at_end[1],
@@ -172,7 +172,7 @@ fn name_field(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) {
         return;
     };
     let id = *id;
-    let rect = allocate(ui, TOUCH);
+    let rect = allocate(ui, TOUCH_SIZE);
     match text_field(ui, "kept name", rect, text("panel-kept-name"), edit) {
         Edited::NotYet => return,
         Edited::To(name) => session.rename_kept(id, &name),
@@ -189,11 +189,11 @@ fn undo(ui: &mut Ui, session: &mut Session) {
     };
     let deleted = say!("panel-kept-deleted", name = name);
     let accessible_name = say!("panel-kept-undo-it", name = name);
-    let rect = allocate(ui, TOUCH);
+    let rect = allocate(ui, TOUCH_SIZE);
     let (words, button) = rect.split_left_right_at_x(rect.right() - BUTTON);
-    let words = Rect::from_min_max(words.min, pos2(words.right() - NEAR, words.bottom()));
+    let words = Rect::from_min_max(words.min, pos2(words.right() - GAP, words.bottom()));
     let font = style::text(16.0);
-    elided_after(2, ui.painter(), words, &deleted, font, INK.get());
+    elided_after(2, ui.painter(), words, &deleted, font, TEXT.get());
     let undo = Button::text("kept Undo", text("panel-kept-undo"));
     let undo = undo.accessible_name(&accessible_name);
     if undo.show(ui, button).clicked() {

@@ -1,9 +1,9 @@
-//! The differences, each with what it is worth: a number and a bar; below them the whole.
+//! The differences, each with its share of the turns as number and bar, and their sum.
 
 use egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
 
 use super::super::beyond;
-use super::super::style::{self, FROST, INK, NEAR, REFERENCE, SLATE, TEAL, VERMILION};
+use super::super::style::{self, ACCENT, GAP, LINE, REFERENCE, TEXT, WARNING, WEAK_TEXT};
 use super::{allocate, elided};
 use crate::say;
 use crate::session::Session;
@@ -24,17 +24,23 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     for (i, &part) in compared.parts.iter().enumerate() {
         let rect = allocate(ui, ROW);
         let words = reference_words(rect);
-        let [from, to] = compared.change(i, &session.units);
+        let [from, to] = compared.change(i, session.units());
         let (upper, lower) = words.split_top_bottom_at_y(rect.top() + 22.0);
         elided(
             ui.painter(),
             upper,
             compared.label(i),
             style::text(16.0),
-            INK.get(),
+            TEXT.get(),
         );
         let change = say!("panel-from-to", from = from, to = to);
-        elided(ui.painter(), lower, &change, style::text(14.5), SLATE.get());
+        elided(
+            ui.painter(),
+            lower,
+            &change,
+            style::text(14.5),
+            WEAK_TEXT.get(),
+        );
         worth(ui, rect, part);
         scale.bar(ui, rect, part);
     }
@@ -42,7 +48,7 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     ui.painter().hline(
         line.x_range(),
         line.center().y,
-        Stroke::new(1.0, FROST.get()),
+        Stroke::new(1.0, LINE.get()),
     );
     let rect = allocate(ui, 30.0);
     let together = text("panel-together");
@@ -51,26 +57,26 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
         reference_words(rect),
         together,
         style::bold(16.0),
-        INK.get(),
+        TEXT.get(),
     );
     worth(ui, rect, compared.whole());
     ends(ui, text("panel-this-jump"), compared.turns[1], true);
     beyond::line(ui, session, session.beyond_seen());
-    ui.add_space(NEAR);
+    ui.add_space(GAP);
 }
 
 fn reference_words(rect: Rect) -> Rect {
     Rect::from_min_max(
         rect.min,
-        pos2(rect.right() - NUMBER - BAR - NEAR, rect.bottom()),
+        pos2(rect.right() - NUMBER - BAR - GAP, rect.bottom()),
     )
 }
 
-/// The turns of one of the two.
+/// The turns of one of the attempts.
 fn ends(ui: &mut Ui, name: &str, turns: i64, present: bool) {
-    let ink = if present { INK.get() } else { REFERENCE.get() };
+    let ink = if present { TEXT.get() } else { REFERENCE.get() };
     let rect = allocate(ui, 28.0);
-    let room = Rect::from_min_max(rect.min, pos2(rect.right() - NUMBER - NEAR, rect.bottom()));
+    let room = Rect::from_min_max(rect.min, pos2(rect.right() - NUMBER - GAP, rect.bottom()));
     elided(ui.painter(), room, name, style::bold(16.0), ink);
     number(ui, rect, &turns_text(turns), ink);
 }
@@ -85,21 +91,21 @@ fn number(ui: &Ui, rect: Rect, text: &str, ink: Color32) {
     );
 }
 
-/// What something is worth.
+/// Turns won or lost, as a number.
 fn worth(ui: &Ui, rect: Rect, part: i64) {
     number(ui, rect, &signed_text(part), ink(part));
 }
 
 fn ink(part: i64) -> Color32 {
     match part {
-        0 => SLATE.get(),
-        1.. => TEAL.get(),
-        _ => VERMILION.get(),
+        0 => WEAK_TEXT.get(),
+        1.. => ACCENT.get(),
+        _ => WARNING.get(),
     }
 }
 
-/// Of the bars: to the right of the line turns are won, to the left lost. All parts just fit; the
-/// whole, which may be many times as large, has its number only.
+/// The scale of the bars: to the right of the line turns are won, to the left lost. It spans the parts;
+/// the sum, which may be many times as large, has no bar.
 struct Scale {
     /// Hundredths of a turn at the left end, at most 0, and from there to the right end.
     least: f32,
@@ -117,7 +123,7 @@ impl Scale {
     }
 
     fn bar(&self, ui: &Ui, rect: Rect, part: i64) {
-        let left = rect.right() - NUMBER - NEAR - BAR;
+        let left = rect.right() - NUMBER - GAP - BAR;
         let x = |hundredths: f32| left + BAR * (hundredths - self.least) / self.span;
         let (zero, end) = (x(0.0), x(part as f32));
         let y = rect.center().y;
@@ -133,7 +139,7 @@ impl Scale {
         painter.vline(
             zero,
             y - BAR_HEIGHT..=y + BAR_HEIGHT,
-            Stroke::new(1.0, SLATE.get()),
+            Stroke::new(1.0, WEAK_TEXT.get()),
         );
     }
 }

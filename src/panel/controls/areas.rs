@@ -2,7 +2,7 @@
 
 use egui::{Align2, CursorIcon, Painter, Pos2, Rect, Response, Sense, Stroke, Ui};
 
-use super::super::style::{self, ON_TEAL, TEAL};
+use super::super::style::{self, ACCENT, ON_ACCENT};
 use super::{accessibility, interact};
 
 /// A button drawn by the caller.
@@ -61,12 +61,12 @@ pub const EXPLANATION_MARK_RADIUS: f32 = 9.0;
 /// The question mark of what explains itself when touched; filled while it does.
 pub fn explanation_mark(painter: &Painter, at: Pos2, open: bool) {
     let ink = if open {
-        painter.circle_filled(at, EXPLANATION_MARK_RADIUS, TEAL.get());
-        ON_TEAL.get()
+        painter.circle_filled(at, EXPLANATION_MARK_RADIUS, ACCENT.get());
+        ON_ACCENT.get()
     } else {
-        let stroke = Stroke::new(1.5, TEAL.get());
+        let stroke = Stroke::new(1.5, ACCENT.get());
         painter.circle_stroke(at, EXPLANATION_MARK_RADIUS, stroke);
-        TEAL.get()
+        ACCENT.get()
     };
     painter.text(at, Align2::CENTER_CENTER, "?", style::bold(14.0), ink);
 }

@@ -4,7 +4,7 @@ use egui::{
     Align2, Color32, CornerRadius, Painter, Rect, Response, Sense, Stroke, StrokeKind, Ui, vec2,
 };
 
-use super::super::style::{self, FROST, INK, ON_TEAL, SNOW, TEAL, TOUCH};
+use super::super::style::{self, ACCENT, CARD, LINE, ON_ACCENT, TEXT, TOUCH_SIZE};
 use super::areas::{button_area_if, toggle_area};
 
 /// Least distance of a button's words from its sides.
@@ -95,24 +95,24 @@ impl<'a> Button<'a> {
             None => button_area_if(ui, self.name, rect, self.accessible_name, self.enabled),
         };
         let (fill, ink) = if self.filled {
-            (TEAL.get(), ON_TEAL.get())
+            (ACCENT.get(), ON_ACCENT.get())
         } else {
-            (SNOW.get(), INK.get())
+            (CARD.get(), TEXT.get())
         };
         let ink = if self.enabled {
             ink
         } else {
-            ink.gamma_multiply(style::PALE)
+            ink.gamma_multiply(style::FADED)
         };
         let edge = if self.enabled && response.hovered() {
-            TEAL.get()
+            ACCENT.get()
         } else {
-            FROST.get()
+            LINE.get()
         };
         let painter = ui.painter();
         painter.rect(
             rect,
-            CornerRadius::same(style::ROUND),
+            CornerRadius::same(style::CORNER_RADIUS),
             fill,
             Stroke::new(1.0, edge),
             StrokeKind::Inside,
@@ -131,7 +131,7 @@ impl<'a> Button<'a> {
 
     /// As wide as there is room.
     pub fn show_in_row(self, ui: &mut Ui) -> Response {
-        let size = vec2(ui.available_width(), TOUCH);
+        let size = vec2(ui.available_width(), TOUCH_SIZE);
         let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
         self.show(ui, rect)
     }

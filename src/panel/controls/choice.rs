@@ -2,7 +2,7 @@
 
 use egui::{FontSelection, Rect, Sense, Ui, WidgetText, pos2, vec2};
 
-use super::super::style::{self, NEAR, TOUCH};
+use super::super::style::{self, GAP, TOUCH_SIZE};
 use super::Button;
 
 /// Shows all options, each with the name of its button and what stands on it. Returns the one that was
@@ -19,19 +19,19 @@ pub fn choice<T: Copy + PartialEq>(
         .map(|(_, _, label)| text_width(ui, label))
         .fold(0.0, f32::max)
         + 20.0;
-    let across = ((width + NEAR) / (needed + NEAR))
+    let across = ((width + GAP) / (needed + GAP))
         .floor()
         .clamp(1.0, options.len() as f32) as usize;
     // As even as they come: five that fit four in a row stand three and two.
     let rows = options.len().div_ceil(across);
     let across = options.len().div_ceil(rows);
-    let own_width = (width - NEAR * (across - 1) as f32) / across as f32;
+    let own_width = (width - GAP * (across - 1) as f32) / across as f32;
     let mut chosen = None;
     for row in options.chunks(across) {
-        let (rect, _) = ui.allocate_exact_size(vec2(width, TOUCH), Sense::hover());
+        let (rect, _) = ui.allocate_exact_size(vec2(width, TOUCH_SIZE), Sense::hover());
         for (i, &(option, own_name, label)) in row.iter().enumerate() {
-            let left = rect.left() + (own_width + NEAR) * i as f32;
-            let own = Rect::from_min_size(pos2(left, rect.top()), vec2(own_width, TOUCH));
+            let left = rect.left() + (own_width + GAP) * i as f32;
+            let own = Rect::from_min_size(pos2(left, rect.top()), vec2(own_width, TOUCH_SIZE));
             let target = format!("{name}:{own_name}");
             let button = Button::text(&target, label).chosen(option == present);
             if button.show(ui, own).clicked() && option != present {

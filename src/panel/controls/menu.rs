@@ -2,7 +2,7 @@
 
 use egui::{Response, RichText, Ui, vec2};
 
-use super::super::style::{self, TOUCH};
+use super::super::style::{self, TOUCH_SIZE};
 use super::{id, touch_targets};
 
 /// The one that is `chosen` already has a frame and heavier letters.
@@ -15,7 +15,7 @@ pub fn menu_item(ui: &mut Ui, name: &str, label: &str, width: f32, chosen: bool)
     };
     // egui's own button, so that the menu closes with a click on it.
     let button = egui::Button::new(text).frame(chosen);
-    let item = ui.push_id(id(name), |ui| ui.add_sized(vec2(width, TOUCH), button));
+    let item = ui.push_id(id(name), |ui| ui.add_sized(vec2(width, TOUCH_SIZE), button));
     touch_targets::note(name, item.inner.rect);
     item.inner
 }

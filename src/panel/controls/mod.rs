@@ -2,7 +2,7 @@
 //!
 //! A constructor takes a control's name, which identifies it in every language (egui's id, and the name
 //! of its touch target), and its accessible name, which is in the language spoken. It makes the area
-//! that reacts to touch, at least [`TOUCH`] on a side, notes it as a touch target, and describes the
+//! that reacts to touch, at least [`TOUCH_SIZE`] on a side, notes it as a touch target, and describes the
 //! control to AccessKit. What a control looks like is drawn here too, or by the caller where it is the
 //! only one of its look.
 
@@ -31,7 +31,7 @@ pub use slider::{Scale, point_slider, slider};
 pub use stepper::{StepperRow, stepper};
 pub use text_field::{Edit, Edited, text_field};
 
-use super::style::TOUCH;
+use super::style::TOUCH_SIZE;
 
 /// The same wherever the control stands: a control keeps its identity, and with it the keyboard's focus,
 /// while others come and go around it.
@@ -41,7 +41,10 @@ fn id(name: &str) -> Id {
 
 /// Lets the control of that name react in `rect`, or in a larger one where that is too small to touch.
 fn interact(ui: &Ui, name: &str, rect: Rect, sense: Sense) -> Response {
-    let rect = Rect::from_center_size(rect.center(), rect.size().max(egui::Vec2::splat(TOUCH)));
+    let rect = Rect::from_center_size(
+        rect.center(),
+        rect.size().max(egui::Vec2::splat(TOUCH_SIZE)),
+    );
     touch_targets::note(name, rect);
     ui.interact(rect, id(name), sense)
 }

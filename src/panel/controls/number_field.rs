@@ -2,7 +2,7 @@
 
 use egui::{Align2, CornerRadius, CursorIcon, Rect, Sense, Stroke, StrokeKind, Ui, vec2};
 
-use super::super::style::{self, FROST, INK, SNOW, TEAL};
+use super::super::style::{self, ACCENT, CARD, LINE, TEXT};
 use super::text_field::edit_in;
 use super::{Edit, Edited, accessibility, id, interact, touch_targets};
 
@@ -41,14 +41,14 @@ pub fn number_field(
     }
     let response = interact(ui, name, rect, Sense::click()).on_hover_cursor(CursorIcon::Text);
     let stroke = if response.hovered() {
-        TEAL.get()
+        ACCENT.get()
     } else {
-        FROST.get()
+        LINE.get()
     };
     ui.painter().rect(
         shown,
         CornerRadius::same(8),
-        SNOW.get(),
+        CARD.get(),
         Stroke::new(1.0, stroke),
         StrokeKind::Inside,
     );
@@ -57,7 +57,7 @@ pub fn number_field(
         Align2::RIGHT_CENTER,
         &value,
         style::bold(17.0),
-        INK.get(),
+        TEXT.get(),
     );
     accessibility::number_field(ui, &response, accessible_name, &value);
     if response.clicked() {

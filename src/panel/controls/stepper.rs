@@ -2,7 +2,7 @@
 
 use egui::{Align2, Color32, Painter, Rect, Sense, Ui, pos2, vec2};
 
-use super::super::style::{self, INK, NEAR, SLATE, TOUCH};
+use super::super::style::{self, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT};
 use super::{Button, touch_targets};
 use crate::say;
 
@@ -21,35 +21,36 @@ const VALUE: f32 = 96.0;
 
 /// Shows a row; returns the step that was asked for, 1 or -1.
 pub fn stepper(ui: &mut Ui, row: &StepperRow<'_>) -> Option<f64> {
-    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
-    let button = |left: f32| Rect::from_min_size(pos2(left, rect.top()), vec2(TOUCH, TOUCH));
-    let more = button(rect.right() - TOUCH);
-    let less = button(more.left() - VALUE - TOUCH);
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
+    let button =
+        |left: f32| Rect::from_min_size(pos2(left, rect.top()), vec2(TOUCH_SIZE, TOUCH_SIZE));
+    let more = button(rect.right() - TOUCH_SIZE);
+    let less = button(more.left() - VALUE - TOUCH_SIZE);
     let value = Rect::from_min_max(less.right_top(), more.left_bottom());
     if let Some(name) = row.value_name {
         touch_targets::note(name, value);
     }
 
-    let room = less.left() - rect.left() - NEAR;
+    let room = less.left() - rect.left() - GAP;
     let label = style::bold(style::fitting(ui.painter(), row.label, 16.0, room));
     let note = style::text(style::fitting(ui.painter(), row.note, 14.5, room));
     let left = rect.left_center();
     let painter = ui.painter();
     let up = if row.note.is_empty() { 0.0 } else { 10.0 };
     let lines = [
-        (row.label, label, INK.get(), -up),
-        (row.note, note, SLATE.get(), 11.0),
+        (row.label, label, TEXT.get(), -up),
+        (row.note, note, WEAK_TEXT.get(), 11.0),
     ];
     for (text, font, ink, y) in lines {
         painter.text(left + vec2(0.0, y), Align2::LEFT_CENTER, text, font, ink);
     }
-    let size = style::fitting(ui.painter(), row.value, 17.0, VALUE - 2.0 * NEAR);
+    let size = style::fitting(ui.painter(), row.value, 17.0, VALUE - 2.0 * GAP);
     painter.text(
         value.center(),
         Align2::CENTER_CENTER,
         row.value,
         style::bold(size),
-        INK.get(),
+        TEXT.get(),
     );
     let mut steps = None;
     let accessible_names = [

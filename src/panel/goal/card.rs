@@ -7,7 +7,9 @@ use egui::{
 use super::super::beyond;
 use super::super::controls::{Button, toggle_area};
 use super::super::number::{hatch, place};
-use super::super::style::{self, FROST, INK, NEAR, SEEN, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::super::style::{
+    self, ACCENT, CARD, GAP, LINE, SEEN, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT,
+};
 use super::super::text::{card, small};
 use crate::analysis::goal::{Proposal, Single};
 use crate::analysis::limits::{Judgement, Verdict};
@@ -19,17 +21,17 @@ use crate::words::text;
 
 const APPLY: f32 = 76.0;
 
-/// Smallest letters beside the button; what needs smaller ones stands below it.
+/// Least font size beside the button; what needs a smaller one goes below it.
 const LEAST: f32 = 13.0;
 
-/// A lever that does it alone.
+/// A lever that is enough alone.
 pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
     let Some(proposal) = &single.proposal else {
         return;
     };
     ui.scope(|ui| {
         if !fits {
-            ui.set_opacity(style::PALE);
+            ui.set_opacity(style::FADED);
         }
         card(ui, |ui| {
             let change = words::change(session, single.lever, proposal.change);
@@ -40,7 +42,7 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
                 proposal.value,
             );
             let change = format!("{values}  ({change})");
-            if head(
+            if title_row(
                 ui,
                 single.lever.key(),
                 single.lever.parameter().label(),
@@ -56,7 +58,7 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
                 single.lever.parameter().label(),
                 single.judgement.verdict,
             );
-            with_verdict(ui, session, &single.judgement, &proposal.beyond_seen, open);
+            verdict_notes(ui, session, &single.judgement, &proposal.beyond_seen, open);
             if open {
                 small(ui, &words::basis(session, single));
                 small(ui, &words::landing(session, proposal.landing_load_bw));
@@ -67,18 +69,18 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
     });
 }
 
-/// A lever that cannot, in a line.
+/// A lever that is not enough alone, in one line.
 pub fn unable(ui: &mut Ui, session: &Session, single: &Single, fits: bool) {
     let said = format!(
         "{}: {}",
         single.lever.parameter().label(),
         words::most(session, single)
     );
-    let colour = if fits { INK.get() } else { FROST.get() };
+    let colour = if fits { TEXT.get() } else { LINE.get() };
     ui.label(RichText::new(said).size(16.0).color(colour));
 }
 
-/// The smallest joint change.
+/// The smallest change of several levers together.
 pub fn combination(ui: &mut Ui, session: &mut Session) {
     let (found, fits) = session.combination();
     let Some(combination) = found.cloned() else {
@@ -92,18 +94,18 @@ pub fn combination(ui: &mut Ui, session: &mut Session) {
     };
     ui.scope(|ui| {
         if !fits {
-            ui.set_opacity(style::PALE);
+            ui.set_opacity(style::FADED);
         }
         card(ui, |ui| {
             let together = text("panel-together");
-            if head(ui, "joint", together, &words::effort(&combination)) && fits {
+            if title_row(ui, "joint", together, &words::effort(&combination)) && fits {
                 session.apply_combination();
             }
             for change in words::parts(session, &combination) {
                 ui.label(RichText::new(words::part(session, change)).size(16.0));
             }
             let open = verdict(ui, "joint", together, combination.judgement.verdict);
-            with_verdict(
+            verdict_notes(
                 ui,
                 session,
                 &combination.judgement,
@@ -120,8 +122,8 @@ pub fn combination(ui: &mut Ui, session: &mut Session) {
     });
 }
 
-/// What has to be said with a verdict, whether it is open or not.
-fn with_verdict(
+/// What goes with a verdict, whether it is explained or not.
+fn verdict_notes(
     ui: &mut Ui,
     session: &Session,
     judgement: &Judgement,
@@ -138,11 +140,11 @@ fn with_verdict(
     }
 }
 
-/// Name and change, and the button; whether that was touched.
-fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
-    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+/// Name, change and the button that tries it; returns whether that was clicked.
+fn title_row(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
     let own = Rect::from_min_max(pos2(row.right() - APPLY, row.top()), row.max);
-    let room = own.left() - row.left() - NEAR;
+    let room = own.left() - row.left() - GAP;
     let size = style::fitting(ui.painter(), change, 16.0, room);
     let fits = size >= LEAST;
     let up = if fits { 11.0 } else { 0.0 };
@@ -152,7 +154,7 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
         Align2::LEFT_CENTER,
         label,
         style::bold(17.0),
-        INK.get(),
+        TEXT.get(),
     );
     if fits {
         painter.text(
@@ -160,7 +162,7 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
             Align2::LEFT_CENTER,
             change,
             style::text(size),
-            INK.get(),
+            TEXT.get(),
         );
     } else {
         ui.label(RichText::new(change).size(16.0));
@@ -174,7 +176,7 @@ fn head(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
         .clicked()
 }
 
-/// The lever's range with where people have been seen, the value now (hollow) and the one needed.
+/// The lever's range, with what has been seen in people, the present value (hollow) and the one needed.
 fn track(ui: &mut Ui, session: &Session, single: &Single, proposal: &Proposal) {
     let parameter = single.lever.parameter();
     let [least, most] = parameter.row().range;
@@ -188,7 +190,7 @@ fn track(ui: &mut Ui, session: &Session, single: &Single, proposal: &Proposal) {
     };
     let painter = ui.painter();
     let round = CornerRadius::same(3);
-    painter.rect_filled(bar(x(least), x(most), 6.0), round, FROST.get());
+    painter.rect_filled(bar(x(least), x(most), 6.0), round, LINE.get());
     if let Some(limit) = session.marks(parameter) {
         if let Some([from, to]) = limit.seen {
             painter.rect_filled(bar(x(from), x(to), 6.0), round, SEEN.get());
@@ -201,26 +203,26 @@ fn track(ui: &mut Ui, session: &Session, single: &Single, proposal: &Proposal) {
         }
     }
     let (from, to) = (pos2(x(single.now), y), pos2(x(proposal.value), y));
-    painter.line_segment([from, to], Stroke::new(2.5, INK.get()));
-    painter.circle(from, 6.0, SNOW.get(), Stroke::new(2.5, INK.get()));
-    painter.circle_filled(to, 7.0, INK.get());
+    painter.line_segment([from, to], Stroke::new(2.5, TEXT.get()));
+    painter.circle(from, 6.0, CARD.get(), Stroke::new(2.5, TEXT.get()));
+    painter.circle_filled(to, 7.0, TEXT.get());
 }
 
-/// The verdict, with a sign that tells it apart without colour; a tap tells what it rests on. Whether
-/// that is shown.
+/// The verdict, with a sign that distinguishes it without colour. A click explains it; returns whether
+/// it is explained.
 fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
     let id = Id::new(("win basis", name.to_owned()));
     let open = ui
         .data(|data| data.get_temp::<bool>(id))
         .unwrap_or_default();
-    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
     let words = words::verdict(verdict);
     let accessible_name = say!("panel-verdict", what = label, verdict = words);
     let response = toggle_area(ui, &format!("verdict:{name}"), row, &accessible_name, open);
     let colour = match verdict {
-        Verdict::AlreadyReached | Verdict::WithinReach => TEAL.get(),
-        Verdict::WithinMeasured | Verdict::AtEdge | Verdict::NotKnown => SLATE.get(),
-        Verdict::BeyondMeasured | Verdict::CannotAlone => VERMILION.get(),
+        Verdict::AlreadyReached | Verdict::WithinReach => ACCENT.get(),
+        Verdict::WithinMeasured | Verdict::AtEdge | Verdict::NotKnown => WEAK_TEXT.get(),
+        Verdict::BeyondMeasured | Verdict::CannotAlone => WARNING.get(),
     };
     sign(ui, verdict, row.left_center() + vec2(8.0, 0.0), colour);
     ui.painter().text(
@@ -239,7 +241,7 @@ fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
             "panel-verdict-why"
         }),
         style::text(15.0),
-        SLATE.get(),
+        WEAK_TEXT.get(),
     );
     if response.clicked() {
         ui.data_mut(|data| data.insert_temp(id, !open));

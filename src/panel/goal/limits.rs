@@ -3,7 +3,7 @@
 use egui::{Align2, Id, RichText, Sense, Ui, vec2};
 
 use super::super::controls::{Button, StepperRow, stepper, toggle_area};
-use super::super::style::{self, NEAR, SLATE, TOUCH};
+use super::super::style::{self, GAP, TOUCH_SIZE, WEAK_TEXT};
 use super::super::text::small;
 use crate::analysis::lever::Lever;
 use crate::say;
@@ -11,13 +11,14 @@ use crate::session::Session;
 use crate::session::goal::words;
 use crate::words::text;
 
-/// Each lever with its reach; the one that is touched shows both ends to be moved.
+/// Each lever with its limits; the chosen one has a stepper for each end.
 pub fn limits(ui: &mut Ui, session: &mut Session) {
     small(ui, words::LIMITS.text());
     let id = Id::new("limits of");
     let chosen: Option<Lever> = ui.data(|data| data.get_temp(id)).flatten();
     for lever in Lever::ALL {
-        let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+        let (row, _) =
+            ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
         let label = lever.parameter().label();
         let limit = words::limit(session, lever);
         let accessible_name = say!("panel-limits-of", what = label, limit = limit.as_str());
@@ -29,7 +30,7 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
             Align2::LEFT_CENTER,
             label,
             style::text(16.0),
-            style::INK.get(),
+            style::TEXT.get(),
         );
         let size = style::fitting(ui.painter(), &limit, 16.0, 0.6 * row.width());
         painter.text(
@@ -37,7 +38,7 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
             Align2::RIGHT_CENTER,
             &limit,
             style::bold(size),
-            style::INK.get(),
+            style::TEXT.get(),
         );
         if response.clicked() {
             let now = (chosen != Some(lever)).then_some(lever);
@@ -71,10 +72,10 @@ fn ends(ui: &mut Ui, session: &mut Session, lever: Lever) {
             session.step_limit(lever, end, steps);
         }
     }
-    ui.add_space(NEAR);
+    ui.add_space(GAP);
 }
 
-/// Each lever with the change that counts as one season's.
+/// Each lever with the change that one season may bring.
 pub fn season(ui: &mut Ui, session: &mut Session) {
     small(ui, words::SEASON.text());
     for lever in Lever::ALL {
@@ -90,7 +91,7 @@ pub fn season(ui: &mut Ui, session: &mut Session) {
         if let Some(steps) = stepper(ui, &row) {
             session.step_season(lever, steps);
         }
-        ui.add_space(NEAR);
+        ui.add_space(GAP);
     }
     if session.has_own_season() && back(ui, "usual seasons", text("panel-back-to-usual")) {
         session.usual_season();
@@ -98,12 +99,12 @@ pub fn season(ui: &mut Ui, session: &mut Session) {
     ui.label(
         RichText::new(text("panel-season-held"))
             .size(14.5)
-            .color(SLATE.get()),
+            .color(WEAK_TEXT.get()),
     );
 }
 
 fn back(ui: &mut Ui, name: &str, label: &str) -> bool {
     let clicked = Button::text(name, label).show_in_row(ui).clicked();
-    ui.add_space(NEAR);
+    ui.add_space(GAP);
     clicked
 }

@@ -1,37 +1,37 @@
-//! The surface of the map with its lines, each with its number.
+//! The surface of the map and its contour lines with their labels.
 
 use egui::{Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Ui, pos2, vec2};
 
-use super::shades;
+use super::shading;
 use crate::analysis::contour::Line;
-use crate::panel::style::{self, FROST, INK, ON_TEAL, SEEN, SLATE, SNOW, TEAL};
+use crate::panel::style::{self, ACCENT, CARD, LINE, ON_ACCENT, SEEN, TEXT, WEAK_TEXT};
 use crate::say;
 use crate::session::Session;
 use crate::words::with_decimal_sign;
 
 pub fn whole() -> Stroke {
-    Stroke::new(2.5, INK.get())
+    Stroke::new(2.5, TEXT.get())
 }
 
 pub fn owed() -> Stroke {
-    Stroke::new(4.5, TEAL.get())
+    Stroke::new(4.5, ACCENT.get())
 }
 
 pub fn outline() -> Stroke {
-    Stroke::new(2.0, SLATE.get())
+    Stroke::new(2.0, WEAK_TEXT.get())
 }
 
-/// What is left free at the borders by a line's number.
+/// Distance of a label from the borders.
 const INSIDE: f32 = 4.0;
 
-/// Returns where the lines' numbers stand.
+/// Returns the places of the labels.
 pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
     let clip = ui.clip_rect();
-    ui.painter().rect_filled(rect, 0.0, SNOW.get());
+    ui.painter().rect_filled(rect, 0.0, CARD.get());
     ui.set_clip_rect(rect.intersect(clip));
     let mut taken = Vec::new();
     if let Some(picture) = session.map_picture() {
-        shades::draw(ui, &picture.turns, &picture.seen, rect);
+        shading::draw(ui, &picture.turns, &picture.seen, rect);
         let lines = |lines: &[Line], stroke: Stroke, around: Color32| {
             for line in lines {
                 stroke_along(ui, &on(rect, line), stroke, around);
@@ -39,7 +39,7 @@ pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
         };
         lines(&picture.outline, outline(), SEEN.get());
         lines(&picture.whole, whole(), Color32::TRANSPARENT);
-        lines(&picture.owed, owed(), SNOW.get());
+        lines(&picture.owed, owed(), CARD.get());
         let level = |line: &Line| with_decimal_sign(line.level.to_string());
         for line in &picture.owed {
             let said = say!("panel-map-line-owed", turns = level(line));
@@ -54,7 +54,7 @@ pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
     ui.painter().rect_stroke(
         rect,
         CornerRadius::ZERO,
-        Stroke::new(1.0, FROST.get()),
+        Stroke::new(1.0, LINE.get()),
         StrokeKind::Outside,
     );
     taken
@@ -79,9 +79,9 @@ fn on(rect: Rect, line: &Line) -> Vec<Pos2> {
     line.points.iter().copied().map(at).collect()
 }
 
-/// Writes a number on a line: half-way along, or as near to that as nothing is in the way.
+/// Labels a line half-way along, or as near to that as there is room.
 fn number(ui: &Ui, points: &[Pos2], text: &str, owed: bool, rect: Rect, taken: &mut Vec<Rect>) {
-    let ink = if owed { ON_TEAL.get() } else { INK.get() };
+    let ink = if owed { ON_ACCENT.get() } else { TEXT.get() };
     let galley = ui
         .painter()
         .layout_no_wrap(text.to_owned(), style::bold(15.0), ink);
@@ -95,7 +95,7 @@ fn number(ui: &Ui, points: &[Pos2], text: &str, owed: bool, rect: Rect, taken: &
     let Some(place) = free else {
         return;
     };
-    let fill = if owed { TEAL.get() } else { SNOW.get() };
+    let fill = if owed { ACCENT.get() } else { CARD.get() };
     ui.painter().rect_filled(place, CornerRadius::same(5), fill);
     let at = place.center() - 0.5 * galley.size();
     ui.painter().galley(at, galley, ink);

@@ -1,8 +1,8 @@
 //! The jump on the map: a point that a finger moves.
 //!
-//! A finger put down anywhere takes the point there at once; put down on the point, it takes hold of
-//! it as it lies, so that a little movement is a little change. The finger hides the point: lines to
-//! the borders show where it is, and what it says stands above the finger.
+//! A press anywhere moves the point there at once; a press on the point grabs it where it is, so that
+//! a small movement is a small change. The finger hides the point: lines to the borders show where it is,
+//! and a tooltip above the finger has its numbers.
 
 use egui::{
     CornerRadius, Galley, Id, LayerId, Order, Painter, Pos2, Rect, Shape, Stroke, StrokeKind, Ui,
@@ -12,20 +12,20 @@ use egui::{
 use std::sync::Arc;
 
 use crate::panel::controls::{Scale, pan_area, point_slider};
-use crate::panel::style::{self, INK, ON_TEAL, SLATE, SNOW, TEAL};
+use crate::panel::style::{self, ACCENT, CARD, ON_ACCENT, TEXT, WEAK_TEXT};
 use crate::say;
 use crate::session::Session;
 use crate::words::decimal;
 
 const KNOB: f32 = 13.0;
 
-/// From where on a finger means the point itself.
+/// A press within this distance grabs the point.
 const HOLD: f32 = 30.0;
 
-/// How far above the finger its sign stands, so that the hand does not cover it.
+/// Distance of the tooltip above the finger, so that the hand does not cover it.
 const ABOVE: f32 = 58.0;
 
-/// The sign beside the point keeps clear of the `numbers` on the map.
+/// The label of the point keeps clear of the `numbers` on the map.
 pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
     let response = pan_area(ui, "map", rect);
     let id = response.id;
@@ -61,10 +61,10 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
 
 /// For the keyboard the point is two sliders, one for each axis.
 fn sliders(ui: &Ui, session: &mut Session, rect: Rect) {
-    let at = Rect::from_center_size(place(session, rect), Vec2::splat(style::TOUCH));
+    let at = Rect::from_center_size(place(session, rect), Vec2::splat(style::TOUCH_SIZE));
     for side in session.map_sides() {
         let parameter = side.parameter();
-        let unit = session.units.of(parameter.kind());
+        let unit = session.units().of(parameter.kind());
         point_slider(
             ui,
             ["map:point", parameter.key()],
@@ -80,7 +80,7 @@ fn sliders(ui: &Ui, session: &mut Session, rect: Rect) {
     }
 }
 
-/// Where the jump is on the picture; at its border where the map leaves it out.
+/// The position of the jump; at the border if it is outside the map.
 fn place(session: &Session, rect: Rect) -> Pos2 {
     let [u, v] = session.map_point().map(|part| part.clamp(0.0, 1.0) as f32);
     pos2(
@@ -93,7 +93,7 @@ fn draw(ui: &Ui, session: &Session, rect: Rect, at: Pos2, held: bool) {
     let painter = ui
         .painter()
         .with_clip_rect(rect.expand(KNOB).intersect(ui.clip_rect()));
-    for (width, colour) in [(3.0, SNOW.get().gamma_multiply(0.7)), (1.0, INK.get())] {
+    for (width, colour) in [(3.0, CARD.get().gamma_multiply(0.7)), (1.0, TEXT.get())] {
         let stroke = Stroke::new(width, colour);
         painter.hline(rect.x_range(), at.y, stroke);
         painter.vline(at.x, rect.y_range(), stroke);
@@ -109,16 +109,16 @@ fn draw(ui: &Ui, session: &Session, rect: Rect, at: Pos2, held: bool) {
         outside(&painter, at, way);
     }
     let (fill, dot) = if held {
-        (TEAL.get(), ON_TEAL.get())
+        (ACCENT.get(), ON_ACCENT.get())
     } else {
-        (SNOW.get(), INK.get())
+        (CARD.get(), TEXT.get())
     };
-    let ring = if held { TEAL.get() } else { INK.get() };
+    let ring = if held { ACCENT.get() } else { TEXT.get() };
     painter.circle(at, KNOB, fill, Stroke::new(2.5, ring));
     painter.circle_filled(at, 3.5, dot);
 }
 
-/// The jump lies further out that way than the map goes.
+/// An arrow towards a jump that is outside the map.
 fn outside(painter: &Painter, at: Pos2, way: Vec2) {
     let tip = at - 16.0 * way;
     let side = 8.0 * way.rot90();
@@ -128,17 +128,17 @@ fn outside(painter: &Painter, at: Pos2, way: Vec2) {
             tip + side - 8.0 * way,
             tip - side - 8.0 * way,
         ],
-        INK.get(),
-        Stroke::new(1.5, SNOW.get()),
+        TEXT.get(),
+        Stroke::new(1.5, CARD.get()),
     ));
 }
 
-/// The turns, beside the point: where there is room, and if possible nothing else.
+/// The turns, beside the point.
 fn sign(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
     let text = decimal(session.jump().turns, 2);
     let galley = ui
         .painter()
-        .layout_no_wrap(text, style::bold(19.0), INK.get());
+        .layout_no_wrap(text, style::bold(19.0), TEXT.get());
     let size = galley.size() + vec2(14.0, 6.0);
     let away = vec2(KNOB + 5.0 + 0.5 * size.x, KNOB + 0.5 * size.y);
     let ways = [
@@ -156,11 +156,11 @@ fn sign(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
     board(ui.painter(), place.center(), size, &[galley]);
 }
 
-/// Turns and both numbers, above the finger, over everything.
+/// The tooltip above the finger: turns and both numbers.
 fn held_sign(ui: &Ui, session: &Session, finger: Pos2, id: Id) {
     let painter = ui.ctx().layer_painter(LayerId::new(Order::Tooltip, id));
     let numbers = session.map_sides().map(|side| {
-        let unit = session.units.of(side.parameter().kind());
+        let unit = session.units().of(side.parameter().kind());
         unit.text(side.parameter().get(session.scenario()))
     });
     let turns = say!(
@@ -168,8 +168,8 @@ fn held_sign(ui: &Ui, session: &Session, finger: Pos2, id: Id) {
         turns = decimal(session.jump().turns, 2)
     );
     let rows = [
-        painter.layout_no_wrap(turns, style::bold(24.0), INK.get()),
-        painter.layout_no_wrap(numbers.join(", "), style::text(16.0), SLATE.get()),
+        painter.layout_no_wrap(turns, style::bold(24.0), TEXT.get()),
+        painter.layout_no_wrap(numbers.join(", "), style::text(16.0), WEAK_TEXT.get()),
     ];
     let width = rows.iter().map(|row| row.size().x).fold(0.0, f32::max) + 22.0;
     let height = rows.iter().map(|row| row.size().y).sum::<f32>() + 10.0;
@@ -186,15 +186,15 @@ fn board(painter: &Painter, middle: Pos2, size: Vec2, rows: &[Arc<Galley>]) {
     painter.rect(
         card,
         CornerRadius::same(8),
-        SNOW.get(),
-        Stroke::new(1.5, INK.get()),
+        CARD.get(),
+        Stroke::new(1.5, TEXT.get()),
         StrokeKind::Inside,
     );
     let high: f32 = rows.iter().map(|row| row.size().y).sum();
     let mut y = middle.y - 0.5 * high;
     for row in rows {
         let left = middle.x - 0.5 * row.size().x;
-        painter.galley(pos2(left, y), Arc::clone(row), INK.get());
+        painter.galley(pos2(left, y), Arc::clone(row), TEXT.get());
         y += row.size().y;
     }
 }

@@ -1,25 +1,25 @@
-//! Numbers along the sides of the map, in the user's units.
+//! Tick marks and numbers along the axes of the map, in the user's units.
 
 use egui::{Align2, Rect, Stroke, Ui, pos2, vec2};
 
 use super::TICKS;
 use crate::analysis::map::Axis;
-use crate::panel::style::{self, SLATE};
+use crate::panel::style::{self, WEAK_TEXT};
 use crate::scenario::units::Unit;
 use crate::words::decimal;
 
 const SIZE: f32 = 14.0;
 
-/// Least distance between two numbers, across and upwards.
-const APART: [f32; 2] = [58.0, 40.0];
+/// Between two numbers, across and upwards.
+const LEAST_DISTANCE: [f32; 2] = [58.0, 40.0];
 
-/// A number on a side: where, 0 to 1, and what is written there.
+/// A tick: its position along the axis, 0 to 1, and its label.
 struct Tick {
     part: f64,
     text: String,
 }
 
-/// Round numbers of a side, at most so many and at least two where there are.
+/// At most `most` ticks at round numbers, at least two where there are.
 fn ticks(side: &Axis, unit: &Unit, most: f32) -> Vec<Tick> {
     let [from, to] = [0.0, 1.0].map(|part| unit.from_si(side.at(part)));
     let steps = [
@@ -54,7 +54,7 @@ fn ticks(side: &Axis, unit: &Unit, most: f32) -> Vec<Tick> {
         .collect()
 }
 
-/// Room that the numbers beside the picture need.
+/// Width of the numbers beside the map.
 pub fn gutter(ui: &Ui, upwards: &Axis, unit: &Unit) -> f32 {
     let widest = ticks(upwards, unit, f32::MAX)
         .iter()
@@ -62,18 +62,18 @@ pub fn gutter(ui: &Ui, upwards: &Axis, unit: &Unit) -> f32 {
             let text = tick.text.clone();
             let galley = ui
                 .painter()
-                .layout_no_wrap(text, style::text(SIZE), SLATE.get());
+                .layout_no_wrap(text, style::text(SIZE), WEAK_TEXT.get());
             galley.size().x
         })
         .fold(0.0, f32::max);
     widest + 7.0
 }
 
-/// Around a picture.
+/// Draws the ticks of both axes.
 pub fn draw(ui: &Ui, sides: &[Axis; 2], units: &[Unit; 2], rect: Rect) {
     let painter = ui.painter();
-    let stroke = Stroke::new(1.0, SLATE.get());
-    for tick in ticks(&sides[0], &units[0], rect.width() / APART[0]) {
+    let stroke = Stroke::new(1.0, WEAK_TEXT.get());
+    for tick in ticks(&sides[0], &units[0], rect.width() / LEAST_DISTANCE[0]) {
         let x = rect.left() + rect.width() * tick.part as f32;
         painter.vline(x, rect.bottom()..=rect.bottom() + 4.0, stroke);
         // At the ends the numbers stay under the picture.
@@ -83,9 +83,9 @@ pub fn draw(ui: &Ui, sides: &[Axis; 2], units: &[Unit; 2], rect: Rect) {
             _ => Align2::CENTER_BOTTOM,
         };
         let at = pos2(x, rect.bottom() + TICKS);
-        painter.text(at, align, tick.text, style::text(SIZE), SLATE.get());
+        painter.text(at, align, tick.text, style::text(SIZE), WEAK_TEXT.get());
     }
-    for tick in ticks(&sides[1], &units[1], rect.height() / APART[1]) {
+    for tick in ticks(&sides[1], &units[1], rect.height() / LEAST_DISTANCE[1]) {
         let y = rect.bottom() - rect.height() * tick.part as f32;
         painter.hline(rect.left() - 4.0..=rect.left(), y, stroke);
         let align = match tick.part {
@@ -94,6 +94,6 @@ pub fn draw(ui: &Ui, sides: &[Axis; 2], units: &[Unit; 2], rect: Rect) {
             _ => Align2::RIGHT_CENTER,
         };
         let at = pos2(rect.left(), y) - vec2(6.0, 0.0);
-        painter.text(at, align, tick.text, style::text(SIZE), SLATE.get());
+        painter.text(at, align, tick.text, style::text(SIZE), WEAK_TEXT.get());
     }
 }

@@ -1,11 +1,13 @@
-//! What a small step of each lever gives, the most first; a tap tries it.
+//! The turns that a small step of each lever gives, the most first; a click tries it.
 
 use egui::{
     Align2, Color32, CornerRadius, Rect, Response, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
 
 use super::super::controls::button_area;
-use super::super::style::{self, APART, FROST, INK, NEAR, SLATE, SNOW, TEAL, TOUCH, VERMILION};
+use super::super::style::{
+    self, ACCENT, CARD, GAP, LINE, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
+};
 use super::super::text::small;
 use super::{go_back, split};
 use crate::analysis::steps::{Flown, Gain};
@@ -15,25 +17,25 @@ use crate::session::why::words;
 use crate::session::{Session, beyond};
 use crate::words::text;
 
-const ROW: f32 = 50.0;
-const THICK: f32 = 10.0;
-/// Inside a row, left and right.
-const INSIDE: f32 = 10.0;
+const ROW_HEIGHT: f32 = 50.0;
+const BAR_HEIGHT: f32 = 10.0;
+/// Of a row, left and right.
+const PADDING: f32 = 10.0;
 
 pub fn show(ui: &mut Ui, session: &mut Session) {
     let gains: Vec<Gain> = session.gains().cloned().collect();
     if gains.is_empty() {
         return;
     }
-    ui.add_space(APART);
-    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+    ui.add_space(WIDE_GAP);
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
     let [title, back] = split(row);
     ui.painter().text(
         title.left_center() - vec2(0.0, 10.0),
         Align2::LEFT_CENTER,
         text("panel-what-matters-most"),
         style::bold(18.0),
-        INK.get(),
+        TEXT.get(),
     );
     let hint = text("panel-steps-hint");
     let size = style::fitting(ui.painter(), hint, 14.5, title.width());
@@ -42,14 +44,14 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         Align2::LEFT_CENTER,
         hint,
         style::text(size),
-        SLATE.get(),
+        WEAK_TEXT.get(),
     );
     go_back(ui, session, "go back:steps", back);
 
     let worth = |gain: &Gain| gain.turns_gained.unwrap_or_default();
     let least = gains.iter().map(worth).fold(0.0, f64::min);
     let most = gains.iter().map(worth).fold(0.0, f64::max);
-    let units = session.units;
+    let units = *session.units();
     let mut touched = None;
     for gain in &gains {
         if bar(ui, gain, &units, [least, most]) {
@@ -62,25 +64,22 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     if gains.iter().any(|gain| gain.flown == Flown::Back) {
         small(ui, words::BACK.text());
     }
-    ui.add_space(NEAR);
+    ui.add_space(GAP);
     for said in words::of_steps(session) {
         small(ui, &said);
     }
 }
 
-/// One step; whether it was touched.
+/// One step; returns whether it was clicked.
 fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool {
     let possible = gain.flown == Flown::Forward;
     let beyond = beyond::short(&gain.beyond_seen, units);
-    let width = ui.available_width() - 2.0 * INSIDE;
+    let width = ui.available_width() - 2.0 * PADDING;
     let beyond_text = beyond.clone().map(|said| {
         let font = style::text(14.0);
-        ui.painter().layout(said, font, VERMILION.get(), width)
+        ui.painter().layout(said, font, WARNING.get(), width)
     });
-    let height = ROW
-        + beyond_text
-            .as_ref()
-            .map_or(0.0, |text| text.size().y + NEAR);
+    let height = ROW_HEIGHT + beyond_text.as_ref().map_or(0.0, |text| text.size().y + GAP);
     let size = vec2(ui.available_width(), height);
     let (row, _) = ui.allocate_exact_size(size, Sense::hover());
     let (step, number) = (gain.step.text(units), words::gain(gain));
@@ -97,9 +96,9 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
     });
     let painter = ui.painter();
     let (fill, edge) = match (possible, response.as_ref().is_some_and(Response::hovered)) {
-        (true, true) => (SNOW.get(), TEAL.get()),
-        (true, false) => (SNOW.get(), FROST.get()),
-        (false, _) => (Color32::TRANSPARENT, FROST.get()),
+        (true, true) => (CARD.get(), ACCENT.get()),
+        (true, false) => (CARD.get(), LINE.get()),
+        (false, _) => (Color32::TRANSPARENT, LINE.get()),
     };
     painter.rect(
         row,
@@ -108,12 +107,12 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         Stroke::new(1.0, edge),
         StrokeKind::Inside,
     );
-    let inside = row.shrink2(vec2(INSIDE, 0.0));
+    let inside = row.shrink2(vec2(PADDING, 0.0));
     let line = row.top() + 18.0;
     let (size, ink) = if possible {
-        (17.0, INK.get())
+        (17.0, TEXT.get())
     } else {
-        (15.0, SLATE.get())
+        (15.0, WEAK_TEXT.get())
     };
     // What is counted stands over the steps already.
     let number = number.strip_suffix(text("panel-turns")).unwrap_or(&number);
@@ -125,7 +124,7 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         style::bold(size),
         ink,
     );
-    let room = number.left() - NEAR - inside.left();
+    let room = number.left() - GAP - inside.left();
     let letters = style::fitting(ui.painter(), &step, 16.0, room);
     painter.text(
         pos2(inside.left(), line),
@@ -135,7 +134,11 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         ink,
     );
     if let Some(text) = beyond_text {
-        painter.galley(pos2(inside.left(), row.top() + ROW), text, VERMILION.get());
+        painter.galley(
+            pos2(inside.left(), row.top() + ROW_HEIGHT),
+            text,
+            WARNING.get(),
+        );
     }
     let Some(gained) = gain.turns_gained else {
         return false;
@@ -145,13 +148,13 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         inside.left() + inside.width() * share as f32
     };
     let colour = if gained < 0.0 {
-        VERMILION.get()
+        WARNING.get()
     } else {
-        TEAL.get()
+        ACCENT.get()
     };
     let own = Rect::from_x_y_ranges(
         x(gained.min(0.0))..=x(gained.max(0.0)),
-        row.top() + 32.0..=row.top() + 32.0 + THICK,
+        row.top() + 32.0..=row.top() + 32.0 + BAR_HEIGHT,
     );
     painter.rect(
         own,

@@ -1,4 +1,4 @@
-//! From the ideal flight down to what was turned: each bar begins where the last one ended.
+//! A waterfall chart from the turns of the ideal flight down to those turned.
 
 use egui::{
     Align2, Color32, CornerRadius, Id, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
@@ -6,7 +6,8 @@ use egui::{
 
 use super::super::controls::explanation_area;
 use super::super::style::{
-    self, AMBER, CLOSING, FROST, INK, NEAR, OPENING, SLATE, TEAL, TIGHT, TOUCH, VERMILION,
+    self, ACCENT, CLOSING, GAP, LINE, OPENING, PLAYHEAD, TEXT, TIGHT, TOUCH_SIZE, WARNING,
+    WEAK_TEXT,
 };
 use super::super::text::small;
 use crate::analysis::budget::Cause;
@@ -14,11 +15,11 @@ use crate::session::Session;
 use crate::session::why::{Went, turns_text, words};
 use crate::words::text;
 
-/// One row of the picture.
+/// One bar with its label.
 struct Bar {
     name: &'static str,
     label: &'static str,
-    /// Turns at its ends; the second one is where the next bar begins.
+    /// Turns at its ends; the next bar begins at `to`.
     from: f64,
     to: f64,
     /// As shown.
@@ -30,8 +31,8 @@ struct Bar {
 }
 
 /// Height of the line of text over each bar, and of the bar itself.
-const TEXT: f32 = 24.0;
-const THICK: f32 = 16.0;
+const TEXT_HEIGHT: f32 = 24.0;
+const BAR_HEIGHT: f32 = 16.0;
 /// Room for the numbers at the right, so that no line runs through them.
 const NUMBERS: f32 = 58.0;
 
@@ -48,7 +49,8 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
     let mut touched = None;
     ui.spacing_mut().item_spacing.y = 0.0;
     for (i, bar) in bars.iter().enumerate() {
-        let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH), Sense::hover());
+        let (row, _) =
+            ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
         let open = explained == Some(bar.name);
         let name = format!("why:{}", bar.name);
         // An input is called like one of the bars.
@@ -59,11 +61,11 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
         let x = |turns: f64| row.left() + width * (turns / most).clamp(0.0, 1.0) as f32;
         if i + 1 < bars.len() {
             // The next bar goes on from here.
-            let end = row.bottom() + TEXT;
+            let end = row.bottom() + TEXT_HEIGHT;
             ui.painter().vline(
                 x(bar.to),
-                row.top() + TEXT..=end,
-                Stroke::new(1.0, FROST.get()),
+                row.top() + TEXT_HEIGHT..=end,
+                Stroke::new(1.0, LINE.get()),
             );
         }
         draw(ui, bar, row, [x(bar.from), x(bar.to)]);
@@ -76,9 +78,9 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
             touched = Some(bar.name);
         }
         if open {
-            ui.add_space(NEAR);
+            ui.add_space(GAP);
             small(ui, &bar.about);
-            ui.add_space(NEAR);
+            ui.add_space(GAP);
         }
     }
     if let Some(missing) = words::missing(session, went) {
@@ -100,7 +102,7 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
         from: 0.0,
         to: level,
         number: turns_text(shown.ideal),
-        colour: FROST.get(),
+        colour: LINE.get(),
         largest: false,
         about: words::IDEAL.text().to_owned(),
     }];
@@ -113,7 +115,7 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
             Cause::Closing => ("closing", CLOSING.get()),
             Cause::Tightness => ("tightness", TIGHT.get()),
             Cause::Opening => ("opening", OPENING.get()),
-            Cause::Tilt => ("tilt", FROST.get()),
+            Cause::Tilt => ("tilt", LINE.get()),
         };
         bars.push(Bar {
             name,
@@ -133,7 +135,7 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
         from: level,
         to: budget.turns,
         number: change_text(shown.ice),
-        colour: AMBER.get(),
+        colour: PLAYHEAD.get(),
         largest: false,
         about: words::ICE.text().to_owned(),
     });
@@ -143,14 +145,14 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
         from: 0.0,
         to: budget.turns,
         number: turns_text(shown.turns),
-        colour: AMBER.get(),
+        colour: PLAYHEAD.get(),
         largest: false,
         about: words::TURNS.text().to_owned(),
     });
     bars
 }
 
-/// With its sign, also where turns were won.
+/// With its sign.
 fn change_text(hundredths: i64) -> String {
     let sign = if hundredths > 0 { "+" } else { "" };
     format!("{sign}{}", turns_text(hundredths))
@@ -166,30 +168,33 @@ fn draw(ui: &Ui, bar: &Bar, row: Rect, [from, to]: [f32; 2]) {
         }
     };
     painter.text(
-        pos2(row.left(), row.top() + 0.5 * TEXT),
+        pos2(row.left(), row.top() + 0.5 * TEXT_HEIGHT),
         Align2::LEFT_CENTER,
         bar.label,
         font(16.0),
-        INK.get(),
+        TEXT.get(),
     );
     painter.text(
-        pos2(row.right(), row.top() + TEXT + 0.5 * THICK),
+        pos2(row.right(), row.top() + TEXT_HEIGHT + 0.5 * BAR_HEIGHT),
         Align2::RIGHT_CENTER,
         &bar.number,
         style::bold(17.0),
         if bar.largest {
-            VERMILION.get()
+            WARNING.get()
         } else {
-            INK.get()
+            TEXT.get()
         },
     );
     // What is nothing is a line still.
     let width = (to - from).abs().max(1.0);
-    let own = Rect::from_min_size(pos2(from.min(to), row.top() + TEXT), vec2(width, THICK));
+    let own = Rect::from_min_size(
+        pos2(from.min(to), row.top() + TEXT_HEIGHT),
+        vec2(width, BAR_HEIGHT),
+    );
     let edge = if bar.largest {
-        Stroke::new(2.0, VERMILION.get())
+        Stroke::new(2.0, WARNING.get())
     } else {
-        Stroke::new(1.0, bar.colour.lerp_to_gamma(SLATE.get(), 0.6))
+        Stroke::new(1.0, bar.colour.lerp_to_gamma(WEAK_TEXT.get(), 0.6))
     };
     painter.rect(
         own,
@@ -200,22 +205,22 @@ fn draw(ui: &Ui, bar: &Bar, row: Rect, [from, to]: [f32; 2]) {
     );
 }
 
-/// Where the turns owed are, and what is missing up to there.
+/// Marks the turns owed, and what is missing.
 fn mark_owed(ui: &Ui, row: Rect, [turned, owed]: [f32; 2]) {
     let painter = ui.painter();
-    let across = row.top() + TEXT..=row.top() + TEXT + THICK;
+    let across = row.top() + TEXT_HEIGHT..=row.top() + TEXT_HEIGHT + BAR_HEIGHT;
     if owed > turned {
         painter.rect(
             Rect::from_x_y_ranges(turned..=owed, across.clone()),
             CornerRadius::ZERO,
             Color32::TRANSPARENT,
-            Stroke::new(1.0, SLATE.get()),
+            Stroke::new(1.0, WEAK_TEXT.get()),
             StrokeKind::Middle,
         );
     }
     painter.vline(
         owed,
         across.start() - 4.0..=across.end() + 4.0,
-        Stroke::new(3.0, TEAL.get()),
+        Stroke::new(3.0, ACCENT.get()),
     );
 }

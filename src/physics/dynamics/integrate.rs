@@ -14,7 +14,8 @@ use crate::dynamics::attitude::Attitude;
 use crate::dynamics::mass_properties::RateFromMomentum;
 
 /// The attitude after `step_s` of a body with angular momentum of this size (kg m²/s, 0 for none), whose
-/// rates as functions of the momentum at the start, the middle and the end of the step are given.
+/// rates as functions of the momentum at the start, the middle and the end of the step are given. In the
+/// first chart, which a body that does not lie down never leaves.
 #[inline]
 pub fn step(
     from: Attitude,
@@ -22,13 +23,25 @@ pub fn step(
     step_s: f64,
     rates_from_momentum: [&RateFromMomentum; 3],
 ) -> Attitude {
-    step_and_turn(from, h_kg_m2_s, step_s, rates_from_momentum).0
+    debug_assert!(from.chart > 0.0);
+    step_in(1.0, from, h_kg_m2_s, step_s, rates_from_momentum).0
 }
 
-/// The same, and the integral of the rate about the momentum, rad: regular whichever way the axes of the
-/// body point.
-#[inline]
+/// The same in either chart, and the integral of the rate about the momentum, rad: regular whichever way
+/// the axes of the body point.
 pub fn step_and_turn(
+    from: Attitude,
+    h_kg_m2_s: f64,
+    step_s: f64,
+    rates_from_momentum: [&RateFromMomentum; 3],
+) -> (Attitude, f64) {
+    let (attitude, turned_rad) = step_in(from.chart, from, h_kg_m2_s, step_s, rates_from_momentum);
+    (attitude.in_regular_chart(), turned_rad)
+}
+
+#[inline(always)]
+fn step_in(
+    chart: f64,
     from: Attitude,
     h_kg_m2_s: f64,
     step_s: f64,
@@ -57,9 +70,8 @@ pub fn step_and_turn(
         rate_3.dot(axis_3),
         rate_4.dot(axis_4),
     ];
-    let twist = |along: f64, axis: DVec3, rate: DVec3| {
-        (along + from.chart * rate.y) / (1.0 + from.chart * axis.y)
-    };
+    let twist =
+        |along: f64, axis: DVec3, rate: DVec3| (along + chart * rate.y) / (1.0 + chart * axis.y);
     let twisted = twist(along[0], axis_1, first)
         + 2.0 * (twist(along[1], axis_2, rate_2) + twist(along[2], axis_3, rate_3))
         + twist(along[3], axis_4, rate_4);
@@ -67,10 +79,10 @@ pub fn step_and_turn(
         // One step of Newton's for the inverse root: the length is off by the step's error only.
         axis: axis * (1.5 - 0.5 * axis.length_squared()),
         twist_rad: from.twist_rad + twisted * sixth_s,
-        chart: from.chart,
+        chart,
     };
-    let turned = (along[0] + 2.0 * (along[1] + along[2]) + along[3]) * sixth_s;
-    (attitude.in_regular_chart(), turned)
+    let turned_rad = (along[0] + 2.0 * (along[1] + along[2]) + along[3]) * sixth_s;
+    (attitude, turned_rad)
 }
 
 /// The rotation by a small vector `u`, as a matrix: 1 + sin a / a U + (1 - cos a) / a² U² with U the

@@ -29,7 +29,7 @@ pub struct MeasuredMotion {
 pub enum SamplesError {
     /// There have to be two, and as many postures as times.
     Count,
-    /// Times have to be finite, each later than the one before.
+    /// Times have to be finite, each a microsecond or more after the one before.
     Times,
     /// Every joint's rotation has to be a unit quaternion.
     NotARotation,
@@ -42,7 +42,9 @@ impl fmt::Display for SamplesError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::Count => "there have to be two samples or more, and as many postures as times",
-            Self::Times => "the times have to be finite, each later than the one before",
+            Self::Times => {
+                "the times have to be finite, each a microsecond or more after the one before"
+            }
             Self::NotARotation => "a joint's rotation is none; give unit quaternions",
             Self::TooFarApart => "a joint turns by more than 2 rad between two samples; give more",
         })
@@ -53,6 +55,9 @@ impl std::error::Error for SamplesError {}
 
 /// Most that a joint may turn between two times, rad.
 const MOST_TURNED_RAD: f64 = 2.0;
+
+/// Least time between two samples, s.
+const LEAST_SPAN_S: f64 = 1e-6;
 
 /// Steps of the flight between two samples at least.
 const STEPS: f64 = 4.0;
@@ -78,7 +83,9 @@ impl MeasuredMotion {
         if times_s.len() < 2 || times_s.len() != postures.len() {
             return Err(SamplesError::Count);
         }
-        let rises = times_s.windows(2).all(|pair| pair[0] < pair[1]);
+        let rises = times_s
+            .windows(2)
+            .all(|pair| pair[1] - pair[0] >= LEAST_SPAN_S);
         if !rises || !times_s.iter().all(|t_s| t_s.is_finite()) {
             return Err(SamplesError::Times);
         }

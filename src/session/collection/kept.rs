@@ -2,33 +2,34 @@
 
 use std::fmt;
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 use serde_json::Value;
 
 use super::{Collection, Entry, Id, LARGEST_BYTES, Refusal, tidy_name};
 use crate::say;
 use crate::scenario::Scenario;
+use crate::scenario::fault::{Entries, Fault};
 use crate::scenario::file::Opened;
-use crate::scenario::parse_error::parse_error;
 use crate::scenario::reading::{Read, read};
 use crate::words::text;
 
 /// Version written by this build. Version 1 has the same fields and is read for ever.
 pub const VERSION: u64 = 2;
 
+/// What says in a text that it is kept jumps.
+const MARK: &str = "turns_aloft_kept_jumps";
+
 /// No collection ever gets that far; JSON's readers agree on numbers up to here.
 const MOST_IDS: u64 = 1 << 53;
 
-#[derive(Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Serialize)]
 struct Kept<J> {
     turns_aloft_kept_jumps: u64,
     next_id: u64,
     jumps: Vec<SavedJump<J>>,
 }
 
-#[derive(Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Serialize)]
 struct SavedJump<J> {
     id: Id,
     jump: J,
@@ -58,6 +59,12 @@ impl From<Refusal> for Unreadable {
     }
 }
 
+impl From<Fault> for Unreadable {
+    fn from(why: Fault) -> Self {
+        Self::Broken(why.to_string())
+    }
+}
+
 impl Collection {
     /// What a reload needs, as text; what was deleted is not among it.
     pub fn to_kept(&self) -> String {
@@ -76,29 +83,29 @@ impl Collection {
     /// Reads what was kept. Where that fails it must not be written over unasked.
     pub fn from_kept(kept: &str) -> Result<Opened<Self>, Unreadable> {
         let broken = |why: &str| Unreadable::Broken(why.to_owned());
-        let unread = |why| Unreadable::Broken(parse_error(&why));
         if kept.len() > LARGEST_BYTES {
             return Err(broken(text("kept-too-long")));
         }
-        let Read { value, twice } = read(kept).map_err(unread)?;
-        match value.get("turns_aloft_kept_jumps").and_then(Value::as_u64) {
+        let Read { value, twice } = read(kept).map_err(|why| broken(&why.to_string()))?;
+        match value.get(MARK).and_then(Value::as_u64) {
             Some(1..=VERSION) => {}
             Some(newer) if newer > VERSION => return Err(Unreadable::Newer(newer)),
             _ => return Err(broken(text("kept-no-version"))),
         }
         if let Some(twice) = twice {
-            return Err(Unreadable::Broken(twice));
+            return Err(twice.into());
         }
-        let kept: Kept<Value> = serde_json::from_value(value).map_err(unread)?;
-        if kept.next_id > MOST_IDS {
+        let mut kept = Entries::of(MARK, value, &[MARK, "next_id", "jumps"])?;
+        let (next_id, jumps) = (kept.whole_number("next_id")?, kept.list("jumps")?);
+        if next_id > MOST_IDS {
             return Err(broken(text("kept-too-often")));
         }
         let mut taken_up = Self::default();
         let earlier_body = taken_up.attempt(|read| {
-            read.next_id = kept.next_id;
+            read.next_id = next_id;
             let mut earlier_body = false;
-            for kept in kept.jumps {
-                earlier_body |= read.restore(kept)?;
+            for jump in jumps {
+                earlier_body |= read.restore(jump)?;
             }
             Ok::<_, Unreadable>(earlier_body)
         })?;
@@ -118,18 +125,19 @@ impl Collection {
     }
 
     /// Whether the jump was kept before the body was refined.
-    fn restore(&mut self, kept: SavedJump<Value>) -> Result<bool, Unreadable> {
+    fn restore(&mut self, kept: Value) -> Result<bool, Unreadable> {
         let broken = |why: &dyn fmt::Display| Unreadable::Broken(why.to_string());
-        let opened = Scenario::from_saved(kept.jump).map_err(|why| broken(&why))?;
+        let mut kept = Entries::of("jumps", kept, &["id", "jump"])?;
+        let id = Id(kept.whole_number("id")?);
+        let opened = Scenario::from_saved(kept.take("jump")?).map_err(|why| broken(&why))?;
         let scenario = opened.read;
         let name = tidy_name(&scenario.name)?;
         if self.free_name(name, None) != scenario.name {
             return Err(broken(&text("kept-odd-name")));
         }
-        if kept.id.0 >= self.next_id || self.get(kept.id).is_some() {
+        if id.0 >= self.next_id || self.get(id).is_some() {
             return Err(broken(&text("kept-twice")));
         }
-        let id = kept.id;
         self.entries.push(Entry { id, scenario });
         Ok(opened.earlier_body)
     }

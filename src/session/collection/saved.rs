@@ -8,8 +8,8 @@ use serde_json::Value;
 
 use super::{Collection, Id, LARGEST_BYTES, LONGEST_NAME, Refusal, tidy_name};
 use crate::say;
+use crate::scenario::fault::Entries;
 use crate::scenario::file::Opened;
-use crate::scenario::parse_error::parse_error;
 use crate::scenario::reading::{Read, read, unmarked};
 use crate::scenario::{Scenario, file};
 use crate::words::text;
@@ -21,15 +21,14 @@ pub const VERSION: u64 = 2;
 const MARK: &str = "turns_aloft_collection";
 
 /// Every jump as in a file of its own.
-#[derive(Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Serialize)]
 struct Saved<J> {
     turns_aloft_collection: u64,
     jumps: Vec<J>,
 }
 
 /// Why a collection was not opened: one sentence that says what is wrong and what to do.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Unreadable {
     TooLarge,
     NotJson(String),
@@ -124,7 +123,7 @@ impl Collection {
             return Err(Unreadable::TooLarge);
         }
         let Read { value, twice } =
-            read(text).map_err(|why| Unreadable::NotJson(parse_error(&why)))?;
+            read(text).map_err(|why| Unreadable::NotJson(why.to_string()))?;
         let Some(version) = value.get(MARK) else {
             return self.import_one(text);
         };
@@ -134,16 +133,17 @@ impl Collection {
             _ => return Err(Unreadable::NotACollection),
         }
         if let Some(twice) = twice {
-            return Err(Unreadable::Broken(twice));
+            return Err(Unreadable::Broken(twice.to_string()));
         }
-        let saved: Saved<Value> =
-            serde_json::from_value(value).map_err(|why| Unreadable::Broken(parse_error(&why)))?;
+        let jumps = Entries::of(MARK, value, &[MARK, "jumps"])
+            .and_then(|mut entries| entries.list("jumps"))
+            .map_err(|why| Unreadable::Broken(why.to_string()))?;
         self.attempt(|changed| {
             let mut added = Opened {
                 read: Vec::new(),
                 earlier_body: false,
             };
-            for (i, jump) in saved.jumps.into_iter().enumerate() {
+            for (i, jump) in jumps.into_iter().enumerate() {
                 let one = changed.import_jump(i + 1, jump)?;
                 added.read.push(one.read);
                 added.earlier_body |= one.earlier_body;

@@ -8,7 +8,7 @@ use super::super::Session;
 use super::super::stepping::moved;
 use super::{GoalSettings, GoalTurns};
 use crate::analysis::goal::GOAL_TURNS;
-use crate::analysis::lever::{Lever, Season};
+use crate::analysis::lever::{Lever, RefusedLever, Season};
 use crate::analysis::limits::{LimitOf, Limits};
 use crate::scenario::parameter::Parameter;
 
@@ -61,13 +61,16 @@ impl GoalSettings {
             target: saved.target,
             ..Self::default()
         };
+        let refused = |why: RefusedLever| why.to_string();
         // The hand mass was a lever once: earlier visits may hold limits of it.
-        let lever = |key: &str| key != Parameter::HandMass.key();
-        for (key, own) in saved.limits.iter().filter(|(key, _)| lever(key)) {
-            goal.limits.set(Lever::named(key)?, *own)?;
+        let is_lever = |key: &str| key != Parameter::HandMass.key();
+        for (key, own) in saved.limits.iter().filter(|(key, _)| is_lever(key)) {
+            let lever = Lever::named(key).map_err(refused)?;
+            goal.limits.set(lever, *own).map_err(refused)?;
         }
-        for (key, unit) in saved.season.iter().filter(|(key, _)| lever(key)) {
-            goal.season.set(Lever::named(key)?, *unit)?;
+        for (key, unit) in saved.season.iter().filter(|(key, _)| is_lever(key)) {
+            let lever = Lever::named(key).map_err(refused)?;
+            goal.season.set(lever, *unit).map_err(refused)?;
         }
         Ok(goal)
     }

@@ -24,7 +24,7 @@ pub fn size_not_known(judgement: &Judgement) -> Option<&'static str> {
 /// The verdict, and what has to be said with it.
 pub fn judgement(session: &Session, judgement: &Judgement, beyond_seen: &[Respect]) -> String {
     let more = size_not_known(judgement).map(str::to_owned);
-    let beyond = beyond::short(beyond_seen, &session.units);
+    let beyond = beyond::short(beyond_seen, session.units());
     let said = Some(verdict(judgement.verdict).to_owned());
     let all = [said, more, beyond].into_iter().flatten();
     all.collect::<Vec<_>>().join("; ")
@@ -43,7 +43,7 @@ pub fn verdict(verdict: Verdict) -> &'static str {
 }
 
 fn unit(session: &Session, parameter: Parameter) -> Unit {
-    session.units.of(parameter.kind())
+    session.units().of(parameter.kind())
 }
 
 /// What is asked, and how far away it is.

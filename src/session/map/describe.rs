@@ -24,7 +24,7 @@ impl Session {
         let mut lines: Vec<_> = names
             .zip(&sides)
             .map(|((name, label), side)| {
-                let unit = self.units.of(side.parameter().kind());
+                let unit = self.units().of(side.parameter().kind());
                 let [from, to] = [0.0, 1.0].map(|part| side.at(part));
                 let span = say!(
                     "map-span",
@@ -71,7 +71,7 @@ impl Session {
     fn needed(&self, made: &Made) -> impl Iterator<Item = (f64, String)> {
         let [across, _] = self.map_sides();
         let [_, up] = self.map_point();
-        let unit = self.units.of(across.parameter().kind());
+        let unit = self.units().of(across.parameter().kind());
         let picture = made.picture.as_ref();
         let levels = picture
             .into_iter()

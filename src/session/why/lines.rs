@@ -78,7 +78,7 @@ fn gain(session: &Session, gain: &Gain) -> Reading {
     line(
         Group::Answer,
         format!("gain:{}", gain.lever.key()),
-        gain.step.text(&session.units),
+        gain.step.text(session.units()),
         words::gain_and_beyond(session, gain),
         text("why-line-gain-about"),
     )

@@ -63,7 +63,10 @@ pub fn of_change(session: &Session, went: &Went) -> Vec<String> {
     let parameter = proposal.change.parameter;
     let mut said = Vec::new();
     if let Some(source) = proposal.unseen {
-        let value = session.units.of(parameter.kind()).text(proposal.change.to);
+        let value = session
+            .units()
+            .of(parameter.kind())
+            .text(proposal.change.to);
         let label = parameter.inline();
         said.push(say!(
             "why-beyond-seen",
@@ -72,7 +75,7 @@ pub fn of_change(session: &Session, went: &Went) -> Vec<String> {
             source = source.text()
         ));
     }
-    if let Some(beyond) = beyond::with_change(&proposal.beyond_seen, &session.units) {
+    if let Some(beyond) = beyond::with_change(&proposal.beyond_seen, session.units()) {
         said.push(beyond);
     }
     if !proposal.cautions.is_empty() {
@@ -98,7 +101,7 @@ pub fn of_steps(session: &Session) -> Vec<String> {
     let cautioned: Vec<(String, [f64; 2])> = session
         .gains()
         .filter(|gain| gain.flown == Flown::Forward && !gain.cautions.is_empty())
-        .filter_map(|gain| Some((gain.step.text(&session.units), gain.landing_load_bw?)))
+        .filter_map(|gain| Some((gain.step.text(session.units()), gain.landing_load_bw?)))
         .collect();
     if cautioned.is_empty() {
         return Vec::new();
@@ -146,7 +149,7 @@ pub fn gain(gain: &Gain) -> String {
 /// The same, and that the jump is beyond what has been seen then.
 pub fn gain_and_beyond(session: &Session, gain: &Gain) -> String {
     let gained = self::gain(gain);
-    match beyond::short(&gain.beyond_seen, &session.units) {
+    match beyond::short(&gain.beyond_seen, session.units()) {
         Some(beyond) => say!("why-gain-beyond-seen", gain = gained, beyond = beyond),
         None => gained,
     }

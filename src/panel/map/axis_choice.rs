@@ -1,29 +1,29 @@
-//! The names of the map's sides, which are also where its levers are chosen.
+//! The titles of the map's axes, which are menus of the inputs to choose from.
 
 use egui::{Popup, Pos2, Rect, Shape, Stroke, Ui, Vec2, pos2, vec2};
 
 use crate::panel::controls::{Button, menu_item};
-use crate::panel::style::{self, INK, NEAR, SLATE};
+use crate::panel::style::{self, GAP, TEXT, WEAK_TEXT};
 use crate::say;
 use crate::scenario::parameter::Parameter;
 use crate::session::Session;
 use crate::session::map::Levers;
 
-/// Room for the arrow before a name, and for the sign of a list behind it.
+/// Width of the arrow before a title, and of the menu sign after it.
 const ARROW: f32 = 30.0;
 const LIST: f32 = 30.0;
 
 /// What lies along a side, 0 across and 1 upwards; the side and what has been chosen for it.
-pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usize, Parameter)> {
+pub fn show(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usize, Parameter)> {
     let parameter = session.map_levers().parameters()[side];
     let name = format!(
         "{}, {}",
         parameter.label(),
-        session.units.of(parameter.kind()).sign()
+        session.units().of(parameter.kind()).sign()
     );
     let most = row.width() - ARROW - LIST;
     let font = style::bold(style::fitting(ui.painter(), &name, 17.0, most));
-    let galley = ui.painter().layout_no_wrap(name, font, INK.get());
+    let galley = ui.painter().layout_no_wrap(name, font, TEXT.get());
     let width = galley.size().x + ARROW + LIST;
     // Above the upward side, and under the end of the other one.
     let left = [row.right() - width, row.left()][side];
@@ -43,11 +43,11 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
         way,
     );
     let at = pos2(rect.left() + ARROW, rect.center().y - 0.5 * galley.size().y);
-    ui.painter().galley(at, galley, INK.get());
+    ui.painter().galley(at, galley, TEXT.get());
     let tip = rect.right_center() - vec2(15.0, -4.0);
     ui.painter().add(Shape::convex_polygon(
         vec![tip, tip + vec2(-6.0, -8.0), tip + vec2(6.0, -8.0)],
-        SLATE.get(),
+        WEAK_TEXT.get(),
         Stroke::NONE,
     ));
     let mut chosen = None;
@@ -65,12 +65,12 @@ pub fn choice(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usi
 }
 
 fn arrow(ui: &Ui, at: Pos2, way: Vec2) {
-    let stroke = Stroke::new(2.0, INK.get());
+    let stroke = Stroke::new(2.0, TEXT.get());
     let tip = at + 8.0 * way;
     ui.painter().line_segment([at - 8.0 * way, tip], stroke);
     for turned in [way.rot90(), -way.rot90()] {
         ui.painter().line_segment(
-            [tip, tip - (NEAR - 1.0) * way + (NEAR - 1.0) * turned],
+            [tip, tip - (GAP - 1.0) * way + (GAP - 1.0) * turned],
             stroke,
         );
     }

@@ -1,5 +1,5 @@
-//! A flight stepped by hand is the planned flight when the joints are told the same, and keeps the
-//! same laws whatever they are told.
+//! A flight led live is the planned flight when the joints get the same targets, and keeps the
+//! same laws whatever targets they get.
 
 use glam::{DQuat, DVec3};
 use proptest::prelude::*;
@@ -36,8 +36,8 @@ fn fly_to(live: &mut LiveFlight, until_s: f64, frame_s: f64) {
     }
 }
 
-/// The plan of a flight, told as it goes: close, close the late arm, open.
-fn fly_by_hand(planned: &Flight, scenario: &Scenario, frame_s: f64) -> LiveFlight {
+/// The plan of a flight, target by target: close, close the late arm, open.
+fn fly_live(planned: &Flight, scenario: &Scenario, frame_s: f64) -> LiveFlight {
     let (plan, spec) = (&planned.table.plan, &planned.table.plan.spec);
     let (tight, _) = plan.at(plan.closed_s(), f64::INFINITY);
     let landing = match scenario.turning {
@@ -90,13 +90,13 @@ proptest! {
     /// The same inputs give the same flight, to the accuracy that both are held to: 1e-5 of a turn,
     /// whatever the frames are.
     #[test]
-    fn told_the_plan_it_is_the_planned_flight(
+    fn led_by_the_plan_it_is_the_planned_flight(
         scenario in fitting(),
         frame_s in 0.004..0.05_f64,
     ) {
         let planned = scenario.fly().flight;
         prop_assume!(planned.open_s >= planned.table.plan.closed_s());
-        let stepped = fly_by_hand(&planned, &scenario, frame_s);
+        let stepped = fly_live(&planned, &scenario, frame_s);
         prop_assert!(stepped.has_landed());
         let (end, expected) = (stepped.sample(), planned.touchdown());
         prop_assert!((end.air_turns() - expected.air_turns()).abs() < 1e-5);
@@ -106,10 +106,10 @@ proptest! {
         prop_assert_eq!(stepped.h_kg_m2_s(), planned.h_kg_m2_s);
     }
 
-    /// Joints told to go anywhere at any time: angular momentum, summed from the parts' own motion,
+    /// Targets anywhere at any time: angular momentum, summed from the parts' own motion,
     /// stays, no joint jumps in place or rate, and the flight ends with a foot on the ice.
     #[test]
-    fn whatever_the_joints_are_told(
+    fn whatever_targets_the_joints_get(
         scenario in space::scenario(),
         orders in prop::collection::vec((1..16_usize, rotation(), 0.05..0.5_f64, 0.0..0.1_f64), 12),
     ) {

@@ -1,9 +1,8 @@
-//! The surfaces of the map: a band of colour for each quarter turn, and slanting lines over what has
-//! not been seen of people.
+//! The surface of the map: a band of colour for each quarter turn, and hatching over what has not been
+//! seen in people.
 //!
-//! The values stand at the corners of a net of triangles and choose the colour in a texture of
-//! sharp bands, so that the bands are as fine as the screen without a picture being worked out
-//! point by point.
+//! The values are texture coordinates at the vertices of a mesh, and the texture has sharp bands: the
+//! edges of the bands are as fine as the screen without computing every pixel.
 
 use std::sync::Arc;
 
@@ -15,7 +14,7 @@ use egui::{
 
 use crate::analysis::field::Field;
 use crate::appearance::shown;
-use crate::panel::style::{SLATE, SNOW, map};
+use crate::panel::style::{CARD, WEAK_TEXT, map};
 
 /// Bands in a turn.
 const QUARTERS: f64 = 4.0;
@@ -23,15 +22,15 @@ const QUARTERS: f64 = 4.0;
 /// Most bands that a map can have: 32 turns. More than a jump can have.
 const MOST: usize = 128;
 
-/// Distance of the slanting lines, measured along a side, and their width, logical px.
+/// Distance of the hatching's lines, measured along a side, and their width, logical px.
 const HATCH: f32 = 9.0;
 const HATCH_WIDTH: f32 = 1.3;
 
 /// Points of the texture across one of them and the gap behind it.
 const HATCH_POINTS: usize = 36;
 
-/// How strongly being inside or outside of what has been seen moves along the texture: so that both
-/// halves of it stay far from the fineness of its coordinates.
+/// Scale from the margin to what has been seen to the texture coordinate: large enough that rounding of
+/// the coordinates does not matter.
 const MARGIN: f64 = 4.0;
 
 const SHARP: TextureOptions = TextureOptions {
@@ -79,15 +78,15 @@ pub fn shade(band: usize, bands: usize) -> Color32 {
     mixed.into()
 }
 
-/// Slanting lines in the left half, nothing in the right one.
+/// Hatching in the left half, nothing in the right one.
 fn hatch() -> ColorImage {
     let colours = (0..HATCH_POINTS).flat_map(|i| {
         // Across the slant a line is narrower than along a side.
         let from_middle = (i as f32 + 0.5) / HATCH_POINTS as f32 * HATCH - 0.5 * HATCH;
         let edge = 0.5 * HATCH_WIDTH * std::f32::consts::SQRT_2;
         let inked = remap_clamp(from_middle.abs(), edge - 0.5..=edge + 0.5, 1.0..=0.0);
-        let veil = Rgba::from(SNOW.get()) * 0.4;
-        let line = Rgba::from(SLATE.get()) * 0.75;
+        let veil = Rgba::from(CARD.get()) * 0.4;
+        let line = Rgba::from(WEAK_TEXT.get()) * 0.75;
         let colour: Color32 = (veil * (1.0 - inked) + line * inked).into();
         [colour, Color32::TRANSPARENT]
     });
@@ -118,7 +117,7 @@ pub fn draw(ui: &Ui, turns: &Field, seen: &Field, rect: Rect) {
     }
 }
 
-/// Slanting lines over a whole rectangle, for the legend.
+/// Hatching over a whole rectangle, for the legend.
 pub fn hatched(ui: &Ui, rect: Rect) {
     let mut mesh = Mesh::with_texture(shades(ui).hatch.id());
     let at = |x: f32, y: f32| (x + y) / HATCH;
@@ -135,7 +134,7 @@ pub fn hatched(ui: &Ui, rect: Rect) {
     ui.painter().add(Arc::new(mesh));
 }
 
-/// A field over a rectangle, its value at each node making the place in a texture.
+/// The mesh of a field over a rectangle, with a texture coordinate from the value at each node.
 fn net(
     field: &Field,
     rect: Rect,

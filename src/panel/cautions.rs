@@ -1,8 +1,8 @@
-//! The usual cautions, beside whatever could push somebody to jump more, higher or with weights.
+//! The cautions, shown with whatever could push somebody to jump more, higher or with weights.
 
 use egui::{RichText, Ui};
 
-use super::style::SLATE;
+use super::style::WEAK_TEXT;
 use crate::analysis::caution::Caution;
 use crate::words::text;
 
@@ -14,5 +14,5 @@ pub fn show(ui: &mut Ui) {
         Caution::Hands.text(),
     ]
     .join(" ");
-    ui.label(RichText::new(said).size(14.5).color(SLATE.get()));
+    ui.label(RichText::new(said).size(14.5).color(WEAK_TEXT.get()));
 }

@@ -1,10 +1,10 @@
-//! What the map's colours, lines and slants mean.
+//! The legend of the map.
 
 use egui::{Rect, RichText, Sense, Stroke, Ui, Vec2, pos2, vec2};
 
 use super::picture::{self, outline, whole};
-use super::shades;
-use crate::panel::style::{self, NEAR, SEEN, SLATE, SNOW};
+use super::shading;
+use crate::panel::style::{self, CARD, GAP, SEEN, WEAK_TEXT};
 use crate::panel::text::small;
 use crate::say;
 use crate::session::Session;
@@ -16,9 +16,9 @@ const ROW: f32 = 20.0;
 
 const SHADES: usize = 4;
 
-pub fn legend(ui: &mut Ui, session: &Session) {
+pub fn show(ui: &mut Ui, session: &Session) {
     ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing = vec2(NEAR, 2.0);
+        ui.spacing_mut().item_spacing = vec2(GAP, 2.0);
         // Nothing here is touched.
         ui.spacing_mut().interact_size.y = ROW;
         entry(ui, text("panel-map-quarter"), |ui, rect| {
@@ -26,7 +26,8 @@ pub fn legend(ui: &mut Ui, session: &Session) {
             for i in 0..SHADES {
                 let left = rect.left_top() + vec2(width * i as f32, 0.0);
                 let own = Rect::from_min_size(left, vec2(width, rect.height()));
-                ui.painter().rect_filled(own, 0.0, shades::shade(i, SHADES));
+                ui.painter()
+                    .rect_filled(own, 0.0, shading::shade(i, SHADES));
             }
         });
         entry(ui, text("panel-map-whole"), |ui, rect| {
@@ -38,7 +39,7 @@ pub fn legend(ui: &mut Ui, session: &Session) {
                 line(
                     ui,
                     rect,
-                    Stroke::new(picture::owed().width + 3.0, SNOW.get()),
+                    Stroke::new(picture::owed().width + 3.0, CARD.get()),
                 );
                 line(ui, rect, picture::owed());
             });
@@ -49,8 +50,8 @@ pub fn legend(ui: &mut Ui, session: &Session) {
         });
         entry(ui, text("panel-map-not-seen"), |ui, rect| {
             ui.painter()
-                .rect_filled(rect, 0.0, shades::shade(SHADES / 2, SHADES));
-            shades::hatched(ui, rect);
+                .rect_filled(rect, 0.0, shading::shade(SHADES / 2, SHADES));
+            shading::hatched(ui, rect);
         });
     });
     if !session.map_marks_known() {
@@ -59,22 +60,22 @@ pub fn legend(ui: &mut Ui, session: &Session) {
     ui.label(
         RichText::new(text("panel-map-use"))
             .size(14.5)
-            .color(SLATE.get()),
+            .color(WEAK_TEXT.get()),
     );
 }
 
-/// A sign and what it means, kept together.
+/// A swatch and its text.
 fn entry(ui: &mut Ui, said: &str, draw: impl FnOnce(&Ui, Rect)) {
     let galley = ui
         .painter()
-        .layout_no_wrap(said.to_owned(), style::text(14.0), SLATE.get());
-    let width = SWATCH.x + NEAR + galley.size().x + NEAR;
+        .layout_no_wrap(said.to_owned(), style::text(14.0), WEAK_TEXT.get());
+    let width = SWATCH.x + GAP + galley.size().x + GAP;
     let (rect, _) = ui.allocate_exact_size(vec2(width, ROW), Sense::hover());
     let middle = rect.left_center() + vec2(0.5 * SWATCH.x, 0.0);
     draw(ui, Rect::from_center_size(middle, SWATCH));
-    let left = rect.left() + SWATCH.x + NEAR;
+    let left = rect.left() + SWATCH.x + GAP;
     let at = pos2(left, rect.center().y - 0.5 * galley.size().y);
-    ui.painter().galley(at, galley, SLATE.get());
+    ui.painter().galley(at, galley, WEAK_TEXT.get());
 }
 
 fn line(ui: &Ui, rect: Rect, stroke: Stroke) {

@@ -1,0 +1,283 @@
+//! What is wrong, in one sentence each.
+
+use std::error::Error;
+use std::fmt::{self, Display};
+
+use serde_json::Value;
+
+use super::number::{plain, shown, si};
+use crate::analysis::lever::{Lever, RefusedLever};
+use crate::analysis::map::{NODES, RefusedAxis};
+use crate::say;
+use crate::scenario::fault::{Expected, Fault, NotJson, Place};
+use crate::scenario::input::{Choice, Input, Text};
+use crate::scenario::jump::JUMP_TURNS;
+use crate::scenario::parameter::Parameter;
+use crate::scenario::reading::NotText;
+use crate::scenario::setting::Refused;
+use crate::scenario::uncertainty::{RefusedHalfWidth, UncertainInput};
+use crate::scenario::{file, link};
+use crate::words::{text, with_decimal_sign};
+
+/// A value of a file as a message quotes it.
+fn quoted(written: &Value) -> String {
+    shown(&match written {
+        Value::String(text) => text.clone(),
+        Value::Number(number) => with_decimal_sign(number.to_string()),
+        other => other.to_string(),
+    })
+}
+
+fn out_of_range(parameter: Parameter, value: f64) -> String {
+    say!(
+        "number-out-of-range",
+        key = parameter.key(),
+        value = plain(value),
+        least = plain(parameter.least()),
+        most = si(parameter.kind(), parameter.most())
+    )
+}
+
+impl Display for Refused {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&match self {
+            Self::OutOfRange { parameter, value } => out_of_range(*parameter, *value),
+            Self::NotANumber { parameter, written } => say!(
+                "number-not-a-number",
+                key = parameter.key(),
+                value = shown(written),
+                least = plain(parameter.least()),
+                most = si(parameter.kind(), parameter.most())
+            ),
+            Self::NotJumpTurns { written } => say!(
+                "number-not-whole",
+                key = Choice::JumpTurns.key(),
+                value = quoted(written),
+                least = JUMP_TURNS[0],
+                most = JUMP_TURNS[1]
+            ),
+            Self::UnknownWord {
+                choice,
+                written,
+                known,
+            } => say!(
+                "word-unknown",
+                key = choice.key(),
+                value = quoted(written),
+                known = in_backticks(known)
+            ),
+            Self::NotAText { text, written } => {
+                say!("text-not-a-text", key = text.key(), value = quoted(written))
+            }
+            Self::TooLong { text, written } => {
+                say!("text-too-long", key = text.key(), value = shown(written))
+            }
+            Self::UnknownKey { key, written } => say!(
+                "key-unknown",
+                key = shown(key),
+                value = shown(written),
+                known = every_key()
+            ),
+        })
+    }
+}
+
+impl Error for Refused {}
+
+fn every_key() -> String {
+    let texts = Text::ALL.map(Text::key).into_iter();
+    let keys: Vec<&str> = texts.chain(Input::all().map(Input::key)).collect();
+    keys.join(", ")
+}
+
+fn in_backticks(words: &[&str]) -> String {
+    let words: Vec<String> = words.iter().map(|word| format!("`{word}`")).collect();
+    words.join(", ")
+}
+
+impl Display for RefusedHalfWidth {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&match self {
+            Self::OutOfRange { input, value } => say!(
+                "half-width-out-of-range",
+                key = input.key(),
+                value = plain(*value),
+                most = si(input.kind(), input.most())
+            ),
+            Self::NotANumber { input, written } => say!(
+                "half-width-not-a-number",
+                key = input.key(),
+                value = shown(written),
+                most = si(input.kind(), input.most())
+            ),
+            Self::Unknown { key, written } => say!(
+                "half-width-unknown",
+                key = shown(key),
+                value = shown(written),
+                known = UncertainInput::ALL.map(UncertainInput::key).join(", ")
+            ),
+        })
+    }
+}
+
+impl Error for RefusedHalfWidth {}
+
+impl Display for RefusedLever {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&match self {
+            Self::Unknown(key) => say!(
+                "lever-unknown",
+                key = key.as_str(),
+                known = Lever::ALL.map(Lever::key).join(", ")
+            ),
+            Self::Season { lever, value } => {
+                let [least, most] = lever.range();
+                say!(
+                    "season-out-of-range",
+                    key = lever.key(),
+                    value = plain(*value),
+                    most = si(lever.parameter().kind(), most - least)
+                )
+            }
+            Self::Limits { lever, limits } => {
+                let [least, most] = lever.range();
+                say!(
+                    "limits-out-of-range",
+                    key = lever.key(),
+                    lower = plain(limits[0]),
+                    higher = plain(limits[1]),
+                    least = plain(least),
+                    most = si(lever.parameter().kind(), most)
+                )
+            }
+        })
+    }
+}
+
+impl Error for RefusedLever {}
+
+impl Display for RefusedAxis {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&match self {
+            Self::Unknown(key) => say!(
+                "axis-unknown",
+                key = key.as_str(),
+                known = Parameter::ALL.map(Parameter::key).join(", ")
+            ),
+            Self::Value(why) => why.to_string(),
+            Self::OneValue { parameter, value } => say!(
+                "axis-one-value",
+                key = parameter.key(),
+                from = plain(*value),
+                to = plain(*value)
+            ),
+            Self::Nodes { parameter, nodes } => say!(
+                "axis-nodes",
+                nodes = *nodes,
+                key = parameter.key(),
+                least = NODES[0],
+                most = NODES[1]
+            ),
+            Self::Twice(parameter) => say!("axis-twice", key = parameter.key()),
+        })
+    }
+}
+
+impl Error for RefusedAxis {}
+
+impl Display for NotText {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Utf16 => text("file-utf-16"),
+            Self::Other => text("file-not-text"),
+        })
+    }
+}
+
+impl Error for NotText {}
+
+fn at(what: &str, place: Place) -> String {
+    say!(
+        "fault-at",
+        what = what,
+        line = place.line,
+        column = place.column
+    )
+}
+
+impl Display for NotJson {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&match *self {
+            Self::EndsEarly(place) => at(text("fault-ends-early"), place),
+            Self::Malformed(place) => at(text("fault-malformed"), place),
+        })
+    }
+}
+
+impl Error for NotJson {}
+
+impl Display for Fault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&match self {
+            Self::Missing(key) => say!("fault-missing", key = *key),
+            Self::Unknown { key, known } => say!(
+                "fault-unknown",
+                key = shown(key),
+                known = shown_list(&in_backticks(known))
+            ),
+            Self::Twice { key, at: place } => at(&say!("fault-twice", key = shown(key)), *place),
+            Self::WrongKind { key, expected } => match expected {
+                Expected::Object => say!("fault-no-object", key = *key),
+                Expected::List => say!("fault-no-list", key = *key),
+                Expected::WholeNumber => say!("fault-no-whole-number", key = *key),
+            },
+        })
+    }
+}
+
+impl Error for Fault {}
+
+/// Characters of a list of entries at most.
+const LONGEST_LIST: usize = 100;
+
+fn shown_list(list: &str) -> String {
+    let mut rest = list.chars();
+    let mut shown: String = rest.by_ref().take(LONGEST_LIST).collect();
+    if rest.next().is_some() {
+        shown.push('\u{2026}');
+    }
+    shown
+}
+
+impl Display for file::Unreadable {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&match self {
+            Self::TooLarge => text("file-too-large").to_owned(),
+            Self::NotText(why) => why.to_string(),
+            Self::NotJson(why) => say!("file-not-json", why = why.to_string()),
+            Self::NotAScenario => text("file-no-scenario").to_owned(),
+            Self::Newer(version) => {
+                say!("file-newer", version = *version, known = file::VERSION)
+            }
+            Self::Broken(why) => say!("file-broken", why = why.to_string()),
+            Self::OutOfRange(why) => say!("file-out-of-range", why = why.to_string()),
+        })
+    }
+}
+
+impl Error for file::Unreadable {}
+
+impl Display for link::Unreadable {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&match self {
+            Self::TooLong => text("link-too-long").to_owned(),
+            Self::Damaged => text("link-damaged").to_owned(),
+            Self::Newer(version) => {
+                say!("link-newer", version = *version, known = link::VERSION)
+            }
+            Self::OutOfRange(why) => say!("link-out-of-range", why = why.to_string()),
+        })
+    }
+}
+
+impl Error for link::Unreadable {}

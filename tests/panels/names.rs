@@ -1,0 +1,119 @@
+//! What the controls are called, for a screen reader and for scripts.
+
+use std::collections::BTreeSet;
+
+use egui::accesskit::Role;
+use turns_aloft::session::Question;
+use turns_aloft::words::Language;
+
+use crate::harness::{Control, SIZES, TABLET, controls, open, press_target, targets};
+
+const LANGUAGES: [Language; 2] = [Language::English, Language::German];
+
+/// Not a control, but a place to read a value off, or moved by two sliders of its own.
+fn is_no_control(target: &str) -> bool {
+    target == "map" || target.starts_with("half-width:")
+}
+
+/// Everything that can be unfolded unfolded, and the range asked for.
+fn unfold(page: &mut crate::harness::Page) {
+    if targets().contains_key("how sure") {
+        press_target(page, "how sure");
+    }
+    let folds: Vec<String> = targets().into_keys().collect();
+    for fold in folds.iter().filter(|name| name.starts_with("fold:")) {
+        if *fold != "fold:All readouts" && *fold != "fold:Charts over the flight" {
+            press_target(page, fold);
+        }
+    }
+}
+
+#[test]
+fn every_touch_target_has_a_control_of_its_own_name_and_place() {
+    for language in LANGUAGES {
+        for size in SIZES {
+            for question in Question::ALL {
+                let mut page = open(size, language, question);
+                unfold(&mut page);
+                let told = controls(&page);
+                assert!(told.len() > 20, "{question:?}: {} controls", told.len());
+                check_names(&told);
+                for (target, place) in targets() {
+                    let found = told.iter().any(|control| {
+                        let rect = control.rect;
+                        rect.min.distance(place.min) < 1.0 && rect.max.distance(place.max) < 1.0
+                    });
+                    assert!(
+                        found || is_no_control(&target),
+                        "{size:?} {question:?} {target}"
+                    );
+                }
+            }
+        }
+    }
+}
+
+fn check_names(controls: &[Control]) {
+    let mut names = BTreeSet::new();
+    for control in controls {
+        assert!(!control.name.trim().is_empty(), "{control:?}");
+        assert!(names.insert(&control.name), "two of one name: {control:?}");
+        if control.role != Role::Button {
+            let value = control.value.as_deref().unwrap_or_default();
+            assert!(!value.is_empty(), "says its value: {control:?}");
+        }
+    }
+}
+
+#[test]
+fn targets_have_the_same_names_in_both_languages() {
+    for size in SIZES {
+        for question in Question::ALL {
+            let names = LANGUAGES.map(|language| {
+                let mut page = open(size, language, question);
+                unfold(&mut page);
+                targets().into_keys().collect::<BTreeSet<_>>()
+            });
+            assert_eq!(names[0], names[1], "{size:?} {question:?}");
+        }
+    }
+}
+
+#[test]
+fn every_explanation_is_a_sentence() {
+    let page = open(TABLET, Language::English, Question::Jump);
+    let all = controls(&page);
+    let explained: Vec<&Control> = all
+        .iter()
+        .filter(|control| control.name.starts_with("What is meant by "))
+        .collect();
+    assert!(explained.len() > 20);
+    for control in explained {
+        let about = control.about.as_deref().unwrap_or_default();
+        assert!(about.ends_with('.'), "{control:?}");
+    }
+}
+
+/// Names of jumps and of the languages themselves, which are the same in both.
+const SAME: [&str; 7] = [
+    "Axel", "Salchow", "Flip", "Lutz", "English", "Deutsch", "Ideal",
+];
+
+/// Of the controls on the jump's own page, unfolded: signs of units and numbers are the same in both.
+#[test]
+fn every_control_is_named_in_german() {
+    for question in Question::ALL {
+        let [english, german] = LANGUAGES.map(|language| {
+            let mut page = open(TABLET, language, question);
+            unfold(&mut page);
+            controls(&page)
+        });
+        assert_eq!(english.len(), german.len());
+        for (english, german) in english.iter().zip(&german) {
+            let has_words = german.name.chars().filter(|c| c.is_alphabetic()).count() > 2;
+            if has_words && !SAME.contains(&german.name.as_str()) {
+                assert_ne!(english.name, german.name);
+            }
+        }
+    }
+}

@@ -1,0 +1,327 @@
+//! Room: everything that is touched is large enough, apart and on the screen, and no text is cut.
+
+use egui::{Rect, pos2, vec2};
+use turns_aloft::appearance;
+use turns_aloft::scenario::starts;
+use turns_aloft::session::compare::Which;
+use turns_aloft::session::{Question, Session, beyond};
+use turns_aloft::words::{Language, set_language};
+
+use crate::harness::{
+    Page, SIZES, TABLET, control, controls, open, press_target, says, settle, show, targets, texts,
+};
+
+/// Least side of a touch target, CSS pixels. Source: Web Content Accessibility Guidelines 2.2, success
+/// criterion 2.5.5 (level AAA), target size.
+const LEAST: f32 = 44.0;
+
+const ROUNDING: f32 = 0.01;
+
+const LANGUAGES: [Language; 2] = [Language::English, Language::German];
+
+/// Parts of one control, which lie over each other on purpose: of a number's row the label and the field
+/// cover the upper half of the slider's area, whose track is in the lower half; the point moves on the
+/// map.
+fn is_one_control(a: &str, b: &str) -> bool {
+    let parts = |name: &str| {
+        let (kind, key) = name.split_once(':').unwrap_or((name, ""));
+        (kind.to_owned(), key.to_owned())
+    };
+    let ((a_kind, a_key), (b_kind, b_key)) = (parts(a), parts(b));
+    let row = ["about", "slider", "value"];
+    let is_row = a_key == b_key && row.contains(&&*a_kind) && row.contains(&&*b_kind);
+    is_row || (a_kind == "map" && b_kind == "map")
+}
+
+/// `menu`: only what has that prefix is looked at, the rest is under it.
+fn check(page: &Page, size: [f32; 2], state: &str, menu: Option<&str>) {
+    let all = targets();
+    let own: Vec<(&String, &Rect)> = all
+        .iter()
+        .filter(|(name, _)| menu.is_none_or(|menu| name.starts_with(menu)))
+        .collect();
+    for &(name, rect) in &own {
+        // A menu lies over everything and may scroll on a low screen only.
+        assert!(
+            menu.is_none() || menu == Some("start:") || rect.bottom() <= size[1] + 0.5,
+            "{state}: {name} is below the screen: {rect:?}"
+        );
+        assert!(
+            rect.width() >= LEAST - ROUNDING && rect.height() >= LEAST - ROUNDING,
+            "{state}: {name} is too small: {rect:?}"
+        );
+        // The point may lie at the border of its map.
+        let aside = name != "map:point";
+        assert!(
+            !aside || (rect.left() >= -ROUNDING && rect.right() <= size[0] + ROUNDING),
+            "{state}: {name} is not on the screen: {rect:?}"
+        );
+        assert!(
+            rect.top() >= -ROUNDING,
+            "{state}: {name} is above the screen"
+        );
+    }
+    for (i, &(a, one)) in own.iter().enumerate() {
+        for &(b, other) in &own[i + 1..] {
+            let common = one.intersect(*other);
+            let apart = common.width() <= ROUNDING || common.height() <= ROUNDING;
+            assert!(
+                apart || is_one_control(a, b),
+                "{state}: {a} and {b} overlap: {common:?}"
+            );
+        }
+    }
+    check_texts(page, size, state);
+}
+
+fn check_texts(page: &Page, size: [f32; 2], state: &str) {
+    let screen = Rect::from_min_size(pos2(0.0, 0.0), vec2(size[0], size[1]));
+    let texts = texts(page);
+    assert!(texts.len() > 20, "{state}: {} texts", texts.len());
+    for text in texts {
+        assert!(!text.elided, "{state}: cut off: {text:?}");
+        let room = text.clip.intersect(screen);
+        // Upwards and downwards it scrolls.
+        let seen = text.letters.intersects(room);
+        let fits =
+            text.letters.left() >= room.left() - 1.0 && text.letters.right() <= room.right() + 1.0;
+        assert!(!seen || fits, "{state}: runs out of its place: {text:?}");
+        assert!(text.size >= 11.0, "{state}: too small to read: {text:?}");
+    }
+}
+
+fn everywhere(mut check: impl FnMut([f32; 2], Language)) {
+    for language in LANGUAGES {
+        for size in SIZES {
+            set_language(language);
+            check(size, language);
+        }
+    }
+}
+
+#[test]
+fn every_question_has_room() {
+    everywhere(|size, language| {
+        for question in Question::ALL {
+            let page = open(size, language, question);
+            check(
+                &page,
+                size,
+                &format!("{language:?} {size:?} {question:?}"),
+                None,
+            );
+        }
+    });
+}
+
+/// Everything unfolded, everything explained that is explained one at a time, and the range shown.
+#[test]
+fn what_is_unfolded_has_room() {
+    everywhere(|size, language| {
+        for question in Question::ALL {
+            let mut page = open(size, language, question);
+            page.state_mut().session.show_range(true);
+            settle(&mut page);
+            let names: Vec<String> = targets().into_keys().collect();
+            let opened = ["fold:", "limits:", "verdict:", "why:", "about:"];
+            for name in names {
+                let shut = name != "fold:All readouts" && name != "fold:Charts over the flight";
+                if shut && opened.iter().any(|kind| name.starts_with(kind)) {
+                    press_target(&mut page, &name);
+                }
+            }
+            let limits: Vec<String> = targets().into_keys().collect();
+            if let Some(limit) = limits.iter().find(|name| name.starts_with("limits:")) {
+                press_target(&mut page, limit);
+            }
+            let state = format!("{language:?} {size:?} {question:?} unfolded");
+            check(&page, size, &state, None);
+        }
+    });
+}
+
+#[test]
+fn menus_have_room() {
+    everywhere(|size, language| {
+        for (button, question, item, prefix) in [
+            (
+                "starts",
+                Question::Jump,
+                "start:half-a-turn-short",
+                "start:",
+            ),
+            ("Units", Question::Jump, "language:de", "language:"),
+            ("map:x", Question::Map, "map:x:arm_tuck", "map:x:"),
+            ("map:y", Question::Map, "map:y:arm_tuck", "map:y:"),
+        ] {
+            let mut page = open(size, language, question);
+            press_target(&mut page, button);
+            assert!(targets().contains_key(item), "{size:?} {button} opens");
+            check(
+                &page,
+                size,
+                &format!("{language:?} {size:?} {button}"),
+                Some(prefix),
+            );
+        }
+    });
+}
+
+/// The map and its two axes are in sight as a whole, and not flatter than they can be read.
+#[test]
+fn the_map_is_in_sight() {
+    everywhere(|size, language| {
+        let page = open(size, language, Question::Map);
+        for name in ["map", "map:x", "map:y"] {
+            let rect = targets()[name];
+            assert!(
+                rect.bottom() <= size[1] + 0.5,
+                "{language:?} {size:?} {name}: {rect:?}"
+            );
+        }
+        let map = targets()["map"];
+        assert!(
+            (0.55..=1.0).contains(&(map.height() / map.width())),
+            "{map:?}"
+        );
+        drop(page);
+    });
+}
+
+/// A jump is tried, and there are two ways to go back.
+#[test]
+fn a_change_that_is_tried_has_room() {
+    everywhere(|size, language| {
+        for question in [Question::Why, Question::Goal] {
+            let mut page = open(size, language, Question::Why);
+            press_target(&mut page, "try it");
+            page.state_mut().session.ask(question);
+            settle(&mut page);
+            assert!(targets().contains_key("go back"));
+            check(
+                &page,
+                size,
+                &format!("{language:?} {size:?} {question:?} tried"),
+                None,
+            );
+        }
+    });
+}
+
+/// Two jumps are kept and one of them is compared with; one is deleted and can be brought back.
+#[test]
+fn kept_jumps_have_room() {
+    everywhere(|size, language| {
+        let mut session = Session::default();
+        session.keep_still();
+        session.ask(Question::Compare);
+        for _ in 0..3 {
+            session.keep_jump();
+        }
+        let ids: Vec<_> = session
+            .library()
+            .collection()
+            .entries()
+            .iter()
+            .map(|entry| entry.id)
+            .collect();
+        session.delete_kept(ids[2]);
+        session.set_reference(Which::Kept(ids[0]));
+        let mut page = show(size, session);
+        for name in ["kept Open", "kept Undo", "save all"] {
+            assert!(targets().contains_key(name), "{name}");
+        }
+        let state = format!("{language:?} {size:?} kept");
+        check(&page, size, &state, None);
+        press_target(&mut page, "kept Rename");
+        assert!(targets().contains_key("kept name"));
+        check(&page, size, &state, None);
+    });
+}
+
+/// A jump that nobody has been seen to do says so beside its turns, under every question; touched, it
+/// says how far people have been seen to go.
+#[test]
+fn a_jump_beyond_what_has_been_seen_says_so_under_every_question() {
+    let five = starts::named("five-turn-attempt").expect("a starting point");
+    everywhere(|size, language| {
+        for question in Question::ALL {
+            let mut page = open(size, language, question);
+            let state = format!("{language:?} {size:?} {question:?} beyond seen");
+            assert!(!targets().contains_key("beyond seen"), "{state}");
+            page.state_mut().session.open(five.scenario.clone());
+            settle(&mut page);
+            assert!(targets().contains_key("beyond seen"), "{state}");
+            check(&page, size, &state, None);
+            let session = &page.state().session;
+            let meaning = beyond::meaning(session.beyond_seen(), &session.units);
+            assert!(!says(&page, &meaning), "{state}");
+            press_target(&mut page, "beyond seen");
+            assert!(says(&page, &meaning), "{state}: what it means");
+            check(&page, size, &state, None);
+        }
+    });
+}
+
+/// Large type leaves everything on the screen.
+#[test]
+fn large_type_has_room() {
+    for size in SIZES {
+        set_language(Language::English);
+        let mut choice = appearance::chosen();
+        choice.large = true;
+        appearance::choose(choice);
+        let page = open(size, Language::English, Question::Jump);
+        let all = targets();
+        for name in [
+            "Units",
+            "Share",
+            "Open",
+            "play",
+            "on",
+            "back",
+            "view Front",
+            "view Axis",
+        ] {
+            let rect = all[name];
+            assert!(rect.min.x >= 0.0 && rect.min.y >= 0.0, "{size:?} {name}");
+            assert!(
+                rect.max.x <= size[0] + 1.0 && rect.max.y <= size[1] + 1.0,
+                "{size:?} {name}: {rect:?}"
+            );
+            assert!(
+                rect.width() >= LEAST && rect.height() >= LEAST,
+                "{size:?} {name}"
+            );
+        }
+        assert!(all["play"].height() >= 1.35 * LEAST, "{size:?}: larger");
+        drop(page);
+    }
+}
+
+/// What is below the screen's edge is scrolled into view for whoever goes there by keyboard.
+#[test]
+fn every_control_can_be_scrolled_into_view() {
+    let mut page = open(TABLET, Language::English, Question::Jump);
+    let names: Vec<String> = controls(&page)
+        .into_iter()
+        .filter(|control| control.rect.bottom() > TABLET[1])
+        .map(|control| control.name)
+        .collect();
+    assert!(names.len() > 10, "some are out of sight");
+    for name in names {
+        let all = controls(&page);
+        let role = all
+            .iter()
+            .find(|control| control.name == name)
+            .expect("stays")
+            .role;
+        control(&page, role, &name).scroll_to_me();
+        settle(&mut page);
+        let rect = control(&page, role, &name).rect();
+        assert!(
+            rect.top() >= 0.0 && rect.bottom() <= TABLET[1] + 1.0,
+            "{name}: {rect:?}"
+        );
+    }
+}
