@@ -122,6 +122,12 @@ need_outside() {
   OUTSIDE_PYTHON=$PYTHON
 }
 
+# In WORKFLOWS_PYTHON a Python with what checks the forge's workflow.
+need_workflows() {
+  need_python workflows
+  WORKFLOWS_PYTHON=$PYTHON
+}
+
 # Chromium, its driver, and in BROWSER_PYTHON a Python with the packages of the browser tests.
 need_browser() {
   need_debian chromium chromium
@@ -137,5 +143,5 @@ need_second_browser() {
   need_debian Xvfb xvfb
   [ -e /usr/lib/*/dri/swrast_dri.so ] || install_debian libgl1-mesa-dri
   [ -e /usr/lib/*/libEGL.so.1 ] || install_debian libegl1
-  need_crate geckodriver "$GECKODRIVER_VERSION" geckodriver "geckodriver $GECKODRIVER_VERSION" 4 --locked
+  need_crate geckodriver "$GECKODRIVER_VERSION" geckodriver "geckodriver $GECKODRIVER_VERSION" 0 2 --locked
 }
