@@ -7,7 +7,7 @@
 # The same versions as in Trunk.toml. wasm-bindgen must equal the library's in Cargo.toml.
 TRUNK_VERSION=0.22.0-beta.1
 WASM_BINDGEN_VERSION=0.2.130
-WASM_OPT_VERSION=0.116.1
+WASM_OPT_VERSION=116.0.0
 GECKODRIVER_VERSION=0.37.1
 
 ROOT=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
@@ -68,8 +68,16 @@ need_crate() {
   say "Installed $crate in $((SECONDS - start)) s."
 }
 
+# Binaryen's own build for Node: compiling it here takes as long as compiling the page.
 need_wasm_opt() {
-  need_crate wasm-opt "$WASM_OPT_VERSION" wasm-opt "wasm-opt version 116 (version_116)" 1 3 --locked
+  local says="wasm-opt version 116 (version_116)" folder="$TOOLS/binaryen"
+  [ "$("$TOOLS/bin/wasm-opt" --version 2>/dev/null | sed -n 1p)" = "$says" ] && return
+  need_debian node nodejs
+  need_debian npm npm
+  say "Installing binaryen $WASM_OPT_VERSION into $TOOLS (once; seconds)."
+  npm install --silent --no-audit --no-fund --ignore-scripts --prefix "$folder" "binaryen@$WASM_OPT_VERSION"
+  mkdir -p "$TOOLS/bin"
+  ln -sf "$folder/node_modules/binaryen/bin/wasm-opt" "$TOOLS/bin/wasm-opt"
 }
 
 # What makes a page of what cargo has compiled.
@@ -114,6 +122,12 @@ need_outside() {
   OUTSIDE_PYTHON=$PYTHON
 }
 
+# In WORKFLOWS_PYTHON a Python with what checks the forge's workflow.
+need_workflows() {
+  need_python workflows
+  WORKFLOWS_PYTHON=$PYTHON
+}
+
 # Chromium, its driver, and in BROWSER_PYTHON a Python with the packages of the browser tests.
 need_browser() {
   need_debian chromium chromium
@@ -129,5 +143,5 @@ need_second_browser() {
   need_debian Xvfb xvfb
   [ -e /usr/lib/*/dri/swrast_dri.so ] || install_debian libgl1-mesa-dri
   [ -e /usr/lib/*/libEGL.so.1 ] || install_debian libegl1
-  need_crate geckodriver "$GECKODRIVER_VERSION" geckodriver "geckodriver $GECKODRIVER_VERSION" 4 --locked
+  need_crate geckodriver "$GECKODRIVER_VERSION" geckodriver "geckodriver $GECKODRIVER_VERSION" 0 2 --locked
 }
