@@ -178,8 +178,25 @@ const ALIKE: [&str; 27] = [
 
 /// Words that no German text has.
 const ENGLISH: [&str; 19] = [
-    "the", "of", "and", "is", "to", "or", "at", "by", "with", "from", "this", "that", "not", "has",
-    "turns", "expected", "no", "it", "one",
+    "the",
+    "of",
+    "and",
+    "is",
+    "to",
+    "or",
+    "at",
+    "by",
+    "with",
+    "from",
+    "this",
+    "that",
+    "not",
+    "has",
+    "turns",
+    "duplicate",
+    "no",
+    "it",
+    "one",
 ];
 
 /// Without what stands in files, which is quoted as it stands there.
