@@ -78,8 +78,8 @@ pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageC
         gear(painter, rect.center());
     });
     let settings = settings.show(ui, from_right());
-    let share = Button::text("Share", text("panel-share")).show(ui, from_right());
-    let open = Button::text("Open", text("panel-open")).show(ui, from_right());
+    let share = Button::labelled("Share", text("panel-share")).show(ui, from_right());
+    let open = Button::labelled("Open", text("panel-open")).show(ui, from_right());
     if layout.undo_in_bar() {
         right -= undo::WIDTH;
         undo::row(ui, session, pos2(right, inside.top()));

@@ -76,13 +76,13 @@ fn fixed_references(ui: &mut Ui, session: &mut Session) {
     let nothing = Rect::from_min_max(left.min, pos2(left.right() - GAP, left.bottom()));
     let none = which.is_none();
     let label = text("panel-reference-nothing");
-    let button = Button::text("reference:none", label).chosen(none);
+    let button = Button::labelled("reference:none", label).chosen(none);
     if button.show(ui, nothing).clicked() && !none {
         session.clear_reference();
     }
     let chosen = which == Some(Which::AsOpened);
     let label = text("panel-reference-as-opened");
-    let button = Button::text("reference:as opened", label).chosen(chosen);
+    let button = Button::labelled("reference:as opened", label).chosen(chosen);
     if button.show(ui, right).clicked() && !chosen {
         session.set_reference(Which::AsOpened);
     }

@@ -52,7 +52,7 @@ fn target(ui: &mut Ui, session: &mut Session) {
         for (i, (way, name, label)) in ways.into_iter().enumerate() {
             let left = row.left() + (half + GAP) * i as f32;
             let own = Rect::from_min_size(pos2(left, row.top()), vec2(half, TOUCH_SIZE));
-            let button = Button::text(name, label).chosen(present == way);
+            let button = Button::labelled(name, label).chosen(present == way);
             if button.show(ui, own).clicked() {
                 session.set_goal(way);
             }
@@ -83,7 +83,7 @@ fn question(ui: &mut Ui, session: &mut Session) {
         let (row, _) =
             ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
         let own = Rect::from_min_size(row.min, vec2(BACK, TOUCH_SIZE));
-        let back = Button::text("go back", text("panel-go-back"));
+        let back = Button::labelled("go back", text("panel-go-back"));
         if back.show(ui, own).clicked() {
             session.go_back();
         }

@@ -219,7 +219,7 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
     }
     number::legend(ui);
     if session.differs_from_base() {
-        let reset = Button::text("reset all", text("panel-reset-all"));
+        let reset = Button::labelled("reset all", text("panel-reset-all"));
         if reset.show_in_row(ui).clicked() {
             session.reset_all();
         }
@@ -294,7 +294,7 @@ fn views(ui: &Ui, present: Option<View>, layout: &Layout) -> (Rect, Option<View>
     for (i, (view, name, label)) in views.into_iter().enumerate() {
         let own = Rect::from_min_size(corner + i as f32 * step, size);
         let chosen = present == Some(view);
-        let button = Button::text(name, label).chosen(chosen);
+        let button = Button::labelled(name, label).chosen(chosen);
         if button.show(ui, own).clicked() {
             clicked = Some(view);
         }

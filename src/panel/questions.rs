@@ -26,7 +26,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         left = own.right() + GAP;
         let chosen = session.question() == question;
         let name = format!("question:{}", question.name());
-        let button = Button::text(&name, question.label()).chosen(chosen);
+        let button = Button::labelled(&name, question.label()).chosen(chosen);
         if button.show(ui, own).clicked() && !chosen {
             session.ask(question);
         }

@@ -16,7 +16,7 @@ pub const BUTTON: f32 = 104.0;
 /// Switches between a range and a single number.
 pub fn button(ui: &Ui, session: &mut Session, rect: Rect) {
     let shown = session.range().is_some();
-    let button = Button::text("how sure", text("panel-uncertainty")).chosen(shown);
+    let button = Button::labelled("uncertainty", text("panel-uncertainty")).chosen(shown);
     if button.show(ui, rect).clicked() {
         session.show_range(!shown);
     }
@@ -48,7 +48,7 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
         ui.add_space(WIDE_GAP);
     }
     if session.has_own_half_widths() {
-        let usual = Button::text("usual half-widths", text("panel-back-to-usual"));
+        let usual = Button::labelled("usual half-widths", text("panel-back-to-usual"));
         if usual.show_in_row(ui).clicked() {
             session.usual_half_widths();
         }

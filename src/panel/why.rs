@@ -46,7 +46,7 @@ fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
     let [reference, back] = split(row);
     let try_it = if session.tried() > 0 { reference } else { row };
     if went.proposal.is_some() {
-        let button = Button::text("try it", text("panel-try-it"));
+        let button = Button::labelled("try it", text("panel-try-it"));
         if button.show(ui, try_it).clicked() {
             session.try_one_change();
         }
@@ -68,7 +68,7 @@ fn go_back(ui: &Ui, session: &mut Session, name: &str, rect: Rect) {
     if session.tried() == 0 {
         return;
     }
-    let button = Button::text(name, text("panel-go-back"));
+    let button = Button::labelled(name, text("panel-go-back"));
     if button.show(ui, rect).clicked() {
         session.go_back();
     }

@@ -73,7 +73,7 @@ def in_sight(page, name):
         height = page.run("return innerHeight")
         if 300 < y < height - 30:
             return x, y
-        column = page.rects()["question:Win"][0] + 40
+        column = page.rects()["question:Goal"][0] + 40
         middle = 0.5 * (300 + height)
         touch.touch_drag(page, column, middle, column, middle + (150 if y < 300 else -150))
         return None

@@ -8,6 +8,7 @@ import touch
 from asked import QUESTIONS, ask
 from flown import fly, kept_scenario
 from server import serving_slowly
+from test_offline import wait_kept
 
 # The page's name for the user's choice.
 KEPT = "turns-aloft/language"
@@ -116,6 +117,8 @@ def test_loading_is_told_in_german(new_page, dist):
         assert language(page) == "de"
         hurry.set()
         page.wait_ready()
+        # The worker still fetches files; a server that ends before makes errors.
+        wait_kept(page)
 
 
 @pytest.mark.parametrize(

@@ -38,7 +38,7 @@ def assert_range(outputs, ranged):
 def ask(page):
     """The page showing how sure it is."""
     at_rest(page)
-    touch.tap(page, *page.centre("how sure"))
+    touch.tap(page, *page.centre("uncertainty"))
     wait_for_output(page, "turns", lambda text: " to " in text)
     return page
 
@@ -65,7 +65,7 @@ def test_asked_again_the_page_is_as_before(page):
     outputs, rects = page.outputs(), page.rects()
     ask(page)
     assert FOLD in page.rects()
-    touch.tap(page, *page.centre("how sure"))
+    touch.tap(page, *page.centre("uncertainty"))
     wait_for_output(page, "turns", lambda text: text == outputs["turns"])
     assert (page.outputs(), page.rects()) == (outputs, rects)
 

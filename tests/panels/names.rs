@@ -18,8 +18,8 @@ fn is_no_control(target: &str) -> bool {
 
 /// Everything that can be unfolded unfolded, and the range asked for.
 fn unfold(page: &mut crate::harness::Page) {
-    if targets().contains_key("how sure") {
-        press_target(page, "how sure");
+    if targets().contains_key("uncertainty") {
+        press_target(page, "uncertainty");
     }
     let folds: Vec<String> = targets().into_keys().collect();
     for fold in folds.iter().filter(|name| name.starts_with("fold:")) {

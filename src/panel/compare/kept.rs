@@ -22,7 +22,7 @@ pub struct KeptJumps {
 }
 
 pub fn show(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) -> Option<PageCommand> {
-    let keep = Button::text("keep", text("panel-keep"));
+    let keep = Button::labelled("keep", text("panel-keep"));
     if keep.show_in_row(ui).clicked() {
         session.keep_jump();
     }
@@ -56,7 +56,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) -> O
     if entries.is_empty() {
         return None;
     }
-    let save = Button::text("save all", text("panel-save-all")).show_in_row(ui);
+    let save = Button::labelled("save all", text("panel-save-all")).show_in_row(ui);
     small(ui, text("panel-save-all-about"));
     save.clicked().then_some(PageCommand::SaveAll)
 }
@@ -145,7 +145,7 @@ fn row_commands(
             }
             let accessible_name = command.accessible_name(name);
             let button =
-                Button::text(command.name(), command.label()).accessible_name(&accessible_name);
+                Button::labelled(command.name(), command.label()).accessible_name(&accessible_name);
             if button.show(ui, own).clicked() {
                 run(session, kept_jumps, entry, command);
             }
@@ -194,7 +194,7 @@ fn undo(ui: &mut Ui, session: &mut Session) {
     let words = Rect::from_min_max(words.min, pos2(words.right() - GAP, words.bottom()));
     let font = style::text(16.0);
     elided_after(2, ui.painter(), words, &deleted, font, TEXT.get());
-    let undo = Button::text("kept Undo", text("panel-kept-undo"));
+    let undo = Button::labelled("kept Undo", text("panel-kept-undo"));
     let undo = undo.accessible_name(&accessible_name);
     if undo.show(ui, button).clicked() {
         session.bring_back_kept();

@@ -30,7 +30,7 @@ enum Content<'a> {
 
 impl<'a> Button<'a> {
     /// A button that says `label`, as large as there is room for.
-    pub fn text(name: &'a str, label: &'a str) -> Self {
+    pub fn labelled(name: &'a str, label: &'a str) -> Self {
         Self {
             name,
             accessible_name: label,

@@ -33,7 +33,7 @@ pub fn choice<T: Copy + PartialEq>(
             let left = rect.left() + (own_width + GAP) * i as f32;
             let own = Rect::from_min_size(pos2(left, rect.top()), vec2(own_width, TOUCH_SIZE));
             let target = format!("{name}:{own_name}");
-            let button = Button::text(&target, label).chosen(option == present);
+            let button = Button::labelled(&target, label).chosen(option == present);
             if button.show(ui, own).clicked() && option != present {
                 chosen = Some(option);
             }

@@ -169,7 +169,7 @@ fn title_row(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
     }
     let name = format!("apply:{name}");
     let accessible_name = say!("panel-try-change", what = label, change = change);
-    Button::text(&name, text("panel-try-it"))
+    Button::labelled(&name, text("panel-try-it"))
         .accessible_name(&accessible_name)
         .filled(true)
         .show(ui, own)

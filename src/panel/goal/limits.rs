@@ -104,7 +104,7 @@ pub fn season(ui: &mut Ui, session: &mut Session) {
 }
 
 fn back(ui: &mut Ui, name: &str, label: &str) -> bool {
-    let clicked = Button::text(name, label).show_in_row(ui).clicked();
+    let clicked = Button::labelled(name, label).show_in_row(ui).clicked();
     ui.add_space(GAP);
     clicked
 }
