@@ -68,7 +68,7 @@ const TOLERANCE_RAD_S: f64 = 1e-12;
 /// Sweeps over the rates until they are found; each leaves less than a half of the error.
 const MOST_SWEEPS: usize = 100;
 
-/// u = c[0] t + c[1] t² + c[2] t³ for the time t since the beginning, from a rotation on.
+/// u = `c[0] t + c[1] t² + c[2] t³` for the time t since the beginning, from a rotation on.
 #[derive(Debug, Clone, Copy)]
 struct Cubic {
     from: DQuat,
