@@ -1,6 +1,8 @@
 //! Flights about any axis, whichever way up: closed forms, an independent integration, and what must not
 //! depend on the direction of anything.
 
+#[path = "support/as_planned.rs"]
+mod as_planned;
 #[path = "support/space.rs"]
 mod space;
 #[path = "support/whole.rs"]
@@ -330,15 +332,7 @@ proptest! {
     #[test]
     fn a_plan_is_a_motion_too(scenario in space::scenario()) {
         let planned = scenario.fly().flight;
-        let release = Release {
-            orientation: planned.takeoff().orientation(),
-            angular_momentum_kg_m2_s: planned.h_kg_m2_s,
-            cm_height_m: planned.takeoff_cm_m,
-            speed_m_s: planned.takeoff_speed_m_s,
-        };
-        let body = Body::clone(&planned.table.body);
-        let mut flight = MotionFlight::released(body, planned.motion(), &release)
-            .expect("a release");
+        let mut flight = as_planned::released(&planned, planned.motion());
         let (end, expected) = (*flight.step(10.0), planned.touchdown());
         prop_assert!(flight.has_landed());
         prop_assert!((end.t_s - expected.t_s).abs() < 1e-5, "{} {}", end.t_s, expected.t_s);

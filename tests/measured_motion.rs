@@ -1,15 +1,16 @@
 //! Splines through measured rotations: they go through them, are smooth, and where a joint turns about
 //! one axis they are the cubic spline of its angle.
 
+#[path = "support/as_planned.rs"]
+mod as_planned;
+
 use glam::{DQuat, DVec3};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
-use turns_aloft::physics::body::{Body, Segment};
+use turns_aloft::physics::body::Segment;
 use turns_aloft::physics::joint_motion::JointMotion;
 use turns_aloft::physics::measured_motion::{MeasuredMotion, SamplesError};
-use turns_aloft::physics::motion_flight::MotionFlight;
 use turns_aloft::physics::posture::Posture;
-use turns_aloft::physics::release::Release;
 use turns_aloft::physics::rotation::{about, exp, log};
 use turns_aloft::scenario::starts;
 
@@ -101,14 +102,7 @@ fn a_measured_plan_flies_as_the_plan() {
         let times_s: Vec<f64> = (0..400).map(|i| 0.005 * f64::from(i)).collect();
         let postures: Vec<Posture> = times_s.iter().map(|&t_s| motion.at(t_s).0).collect();
         let measured = MeasuredMotion::new(times_s, &postures).expect("good samples");
-        let release = Release {
-            orientation: planned.takeoff().orientation(),
-            angular_momentum_kg_m2_s: planned.h_kg_m2_s,
-            cm_height_m: planned.takeoff_cm_m,
-            speed_m_s: planned.takeoff_speed_m_s,
-        };
-        let body = Body::clone(&planned.table.body);
-        let mut flight = MotionFlight::released(body, measured, &release).expect("a release");
+        let mut flight = as_planned::released(&planned, measured);
         let turns = start.scenario.turning.sign() * flight.step(10.0).air_turns();
         let off = turns - planned.touchdown().air_turns();
         assert!(off.abs() < 1e-3, "{}: {off:e}", start.name);
