@@ -11,6 +11,7 @@ use turns_aloft::analysis::goal::{GOAL_TURNS, Goal, Single};
 use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict, marks};
 use turns_aloft::analysis::steps::ranked;
+use turns_aloft::describe::Text;
 use turns_aloft::physics::efforts::JointGroup;
 use turns_aloft::physics::segments::SegmentTable;
 use turns_aloft::scenario::beyond::{Respect, RespectOf};

@@ -6,6 +6,7 @@ mod command;
 mod space;
 
 use std::f64::consts::TAU;
+use turns_aloft::describe::Sentence;
 
 use command::aloft;
 

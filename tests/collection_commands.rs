@@ -5,7 +5,7 @@ mod space;
 
 use proptest::prelude::*;
 use turns_aloft::scenario::Scenario;
-use turns_aloft::session::collection::{Collection, Id, Refusal};
+use turns_aloft::scenario::collection::{Collection, Id, Refusal};
 
 fn scenarios(collection: &Collection) -> Vec<&Scenario> {
     let entries = collection.entries().iter();

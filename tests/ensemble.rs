@@ -6,6 +6,9 @@
 //! and both tables of de Leva 1996.
 
 use serde::Deserialize;
+use turns_aloft::analysis::uncertainty::{
+    Range, UncertainInput, Uncertainty, bare, open_and_tight_kg_m2,
+};
 use turns_aloft::physics::body::{Body, BodySpec, Footwear, Segment};
 use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::posture::{Arm, Leg, Posture, STILL};
@@ -13,9 +16,6 @@ use turns_aloft::physics::segments::{FEMALE, MALE, Row, Rows, SegmentTable};
 use turns_aloft::physics::tree::Tree;
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::starts::{self, Start};
-use turns_aloft::scenario::uncertainty::{
-    Range, UncertainInput, Uncertainty, bare, open_and_tight_kg_m2,
-};
 
 /// The 95 % limit of a normal distribution, in standard deviations.
 const LIMIT: f64 = 1.96;

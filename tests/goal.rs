@@ -9,6 +9,8 @@ use turns_aloft::analysis::combination::Combination;
 use turns_aloft::analysis::goal::{Goal, MET_TURNS, Single};
 use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict, marks};
+use turns_aloft::describe::Sentence;
+use turns_aloft::describe::Text;
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::physics::segments::SegmentTable;
 use turns_aloft::scenario::beyond::{Respect, RespectOf};
@@ -531,7 +533,7 @@ fn limits_and_seasons_that_cannot_be_are_refused() {
         let said = limits
             .set(lever("jump_height_m"), own)
             .expect_err("refused")
-            .to_string();
+            .sentence();
         assert!(
             said.contains("jump_height_m") && said.contains("from 0.1 to 2.5 m"),
             "{said}"
@@ -540,7 +542,7 @@ fn limits_and_seasons_that_cannot_be_are_refused() {
     let mut season = Season::default();
     assert!(season.set(lever("jump_height_m"), -0.1).is_err());
     assert!(season.set(lever("jump_height_m"), f64::NAN).is_err());
-    let why = Lever::named("lean_rad").expect_err("no lever").to_string();
+    let why = Lever::named("lean_rad").expect_err("no lever").sentence();
     assert!(why.contains("jump_height_m"), "{why}");
     assert_eq!((limits, season), (Limits::default(), Season::default()));
 }

@@ -10,6 +10,9 @@ use turns_aloft::analysis::lever::Season;
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::steps::ranked;
 use turns_aloft::analysis::weights::{Weights, WeightsNeeded};
+use turns_aloft::describe::report::goal::{CombinationReport, SingleReport};
+use turns_aloft::describe::report::steps::GainReport;
+use turns_aloft::describe::report::weights::{WeightsNeededReport, WeightsReport};
 use turns_aloft::scenario::starts;
 
 #[track_caller]
@@ -52,15 +55,38 @@ fn the_same_answers_as_the_analysis() {
         assert_eq!(printed["turns"], json!(now.turns));
         assert_eq!(printed["target_turns"], json!(goal.goal_turns));
         assert_eq!(printed["hands_keep"], json!(scenario.hands_keep));
-        assert_eq!(printed["levers"], json!(singles), "{}", start.name);
-        assert_eq!(printed["joint"], json!(joint), "{}", start.name);
-        assert_eq!(printed["weights"], json!(WeightsNeeded::new(&goal)));
-
-        let printed = report(&["steps", start.name]);
-        assert_eq!(printed["steps"], json!(ranked(scenario, &now)));
+        assert_eq!(
+            printed["levers"],
+            json!(singles.iter().map(SingleReport::new).collect::<Vec<_>>()),
+            "{}",
+            start.name
+        );
+        assert_eq!(
+            printed["joint"],
+            json!(joint.as_ref().map(CombinationReport::new)),
+            "{}",
+            start.name
+        );
         assert_eq!(
             printed["weights"],
-            json!(Weights::more(scenario, &now).expect("more can be set"))
+            json!(WeightsNeededReport::new(&WeightsNeeded::new(&goal)))
+        );
+
+        let printed = report(&["steps", start.name]);
+        assert_eq!(
+            printed["steps"],
+            json!(
+                ranked(scenario, &now)
+                    .iter()
+                    .map(GainReport::new)
+                    .collect::<Vec<_>>()
+            )
+        );
+        assert_eq!(
+            printed["weights"],
+            json!(WeightsReport::new(
+                &Weights::more(scenario, &now).expect("more can be set")
+            ))
         );
     }
 }

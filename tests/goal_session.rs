@@ -5,6 +5,7 @@ use turns_aloft::analysis::goal::{Goal, MET_TURNS};
 use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::weights::{OBSERVED, WeightsNeeded};
+use turns_aloft::describe::Text;
 use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::starts;

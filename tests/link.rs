@@ -6,6 +6,7 @@ mod aloft;
 mod space;
 
 use proptest::prelude::*;
+use turns_aloft::describe::Sentence;
 use turns_aloft::scenario::file::LARGEST_BYTES;
 use turns_aloft::scenario::link::{LONGEST, Link, Unreadable, from_fragment, to_fragment};
 use turns_aloft::scenario::parameter::Parameter;
@@ -81,7 +82,7 @@ fn refused(fragment: &str) -> Unreadable {
     let why = from_fragment(fragment)
         .expect("a link of ours")
         .expect_err("not to be opened");
-    let said = why.to_string();
+    let said = why.sentence();
     assert!(!said.trim().is_empty() && !said.contains('\n'), "{said:?}");
     why
 }
@@ -261,7 +262,7 @@ fn a_newer_link_says_so() {
     let newer = format!("{}12", fragment.strip_suffix('2').expect("version 2"));
     let why = refused(&newer);
     assert_eq!(why, Unreadable::Newer(12));
-    assert!(why.to_string().contains("newer Turns Aloft"));
+    assert!(why.sentence().contains("newer Turns Aloft"));
     assert_eq!(refused("jump.not even ours.3"), Unreadable::Newer(3));
     // What is of one version is not of another: its checksum is over the version too.
     let other = fragment.strip_suffix('2').expect("version 2");
@@ -272,18 +273,18 @@ fn a_newer_link_says_so() {
 fn a_value_out_of_range_is_named() {
     let mut jump = peculiar();
     jump.jump_height_m = 40.0;
-    let why = refused(&to_fragment(&jump, None)).to_string();
-    assert!(why.contains("jump_height_m = 40"), "{why}");
+    let why = refused(&to_fragment(&jump, None)).sentence();
+    assert!(why.contains("jump_height_m = 40"), "{why:?}");
     // Nor beside a good one, nor for what is no slider's.
     let mut jump = peculiar();
     jump.jump_turns = 200;
-    let why = refused(&to_fragment(&peculiar(), Some(&jump))).to_string();
-    assert!(why.contains("jump_turns = 200"), "{why}");
+    let why = refused(&to_fragment(&peculiar(), Some(&jump))).sentence();
+    assert!(why.contains("jump_turns = 200"), "{why:?}");
     for broken in [f64::NAN, f64::INFINITY, f64::MAX] {
         let mut jump = peculiar();
         jump.stature_m = broken;
         let why = refused(&to_fragment(&jump, None));
-        assert!(matches!(why, Unreadable::OutOfRange(_)), "{why}");
+        assert!(matches!(why, Unreadable::OutOfRange(_)), "{why:?}");
     }
 }
 

@@ -4,6 +4,7 @@
 use turns_aloft::analysis::lever::Lever;
 use turns_aloft::analysis::map::TurnMap;
 use turns_aloft::analysis::weights::{KEEPS, OBSERVED};
+use turns_aloft::describe::Text;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::starts;
 use turns_aloft::scenario::units::RateUnit;

@@ -6,9 +6,9 @@ use std::fs;
 use std::path::Path;
 
 use turns_aloft::analysis::lever::Lever;
+use turns_aloft::analysis::uncertainty::UncertainInput;
 use turns_aloft::scenario::input::{Choice, Text};
 use turns_aloft::scenario::parameter::Parameter;
-use turns_aloft::scenario::uncertainty::UncertainInput;
 
 /// The source of everything above the mechanics, by path below `src`.
 fn sources() -> BTreeMap<String, String> {

@@ -5,6 +5,7 @@ mod space;
 
 use proptest::prelude::*;
 use serde_json::{Value, json};
+use turns_aloft::describe::Sentence;
 use turns_aloft::scenario::file::{LARGEST_BYTES, Unreadable, VERSION};
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::{Scenario, starts};
@@ -25,7 +26,7 @@ fn changed(change: impl FnOnce(&mut Value)) -> String {
 fn said(text: &str) -> String {
     let why = match Scenario::from_file(text) {
         Ok(_) => panic!("it was opened"),
-        Err(why) => why.to_string(),
+        Err(why) => why.sentence(),
     };
     assert!(!why.trim().is_empty() && !why.contains('\n'), "{why:?}");
     why
@@ -62,7 +63,7 @@ proptest! {
     #[test]
     fn any_text_is_answered(text in "\\PC{0,300}") {
         if let Err(why) = Scenario::from_file(&text) {
-            prop_assert!(!why.to_string().contains('\n'));
+            prop_assert!(!why.sentence().contains('\n'));
         }
     }
 
@@ -83,7 +84,7 @@ proptest! {
                 prop_assert_eq!(scenario.check(), Ok(()));
                 prop_assert!(scenario.fly().turns.is_finite());
             }
-            Err(why) => prop_assert!(!why.to_string().contains('\n')),
+            Err(why) => prop_assert!(!why.sentence().contains('\n')),
         }
     }
 
@@ -108,7 +109,7 @@ proptest! {
         });
         match Scenario::from_file(&text) {
             Ok(scenario) => prop_assert_eq!(scenario.check(), Ok(())),
-            Err(why) => prop_assert!(!why.to_string().contains('\n')),
+            Err(why) => prop_assert!(!why.sentence().contains('\n')),
         }
     }
 }
@@ -368,7 +369,7 @@ fn wrong_words_are_named_with_the_right_ones() {
 fn settings_are_refused_by_name_value_and_range() {
     let mut scenario = good();
     let mut refused = |key: &str, value: &str| {
-        let why = scenario.set(key, value).expect_err("refused").to_string();
+        let why = scenario.set(key, value).expect_err("refused").sentence();
         assert!(!why.contains('\n'), "{why:?}");
         assert!(why.contains(key) && why.contains(value), "{why:?}");
         assert_eq!(scenario, good());

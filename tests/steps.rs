@@ -6,6 +6,7 @@ mod space;
 use proptest::prelude::*;
 use turns_aloft::analysis::lever::Lever;
 use turns_aloft::analysis::steps::{Flown, Gain, ranked};
+use turns_aloft::describe::lever::step_text;
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::fly::Jump;
 use turns_aloft::scenario::parameter::Parameter;
@@ -147,7 +148,7 @@ fn steps_are_said_in_the_users_units() {
                 .iter()
                 .find(|gain| gain.lever.key() == key)
                 .expect("a lever");
-            gain.step.text(&units)
+            step_text(gain.lever, &units)
         })
     };
     assert_eq!(

@@ -9,6 +9,9 @@ use proptest::prelude::*;
 use rand::SeedableRng;
 use rand::rngs::StdRng;
 use rand_distr::{Distribution, Normal};
+use turns_aloft::analysis::uncertainty::{
+    Range, UncertainInput, Uncertainty, bare, open_and_tight_kg_m2, with_ratio_off,
+};
 use turns_aloft::physics::body::{Body, BodySpec};
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::call::Call;
@@ -16,9 +19,6 @@ use turns_aloft::scenario::fly::Jump;
 use turns_aloft::scenario::jump::JumpName;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::starts::{self, Start};
-use turns_aloft::scenario::uncertainty::{
-    Range, UncertainInput, Uncertainty, bare, open_and_tight_kg_m2, with_ratio_off,
-};
 use turns_aloft::scenario::{HandsKeep, Scenario};
 
 const FLIGHTS: usize = 20_000;

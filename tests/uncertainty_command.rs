@@ -7,8 +7,8 @@ use std::process::Output;
 
 use command::aloft;
 use serde_json::{Value, json};
+use turns_aloft::analysis::uncertainty::{UncertainInput, Uncertainty};
 use turns_aloft::scenario::starts;
-use turns_aloft::scenario::uncertainty::{UncertainInput, Uncertainty};
 
 fn fly(arguments: &[&str]) -> Output {
     aloft(&[&["fly"], arguments].concat())

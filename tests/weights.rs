@@ -11,6 +11,7 @@ use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::steps::ranked;
 use turns_aloft::analysis::weights::{KEEPS, OBSERVED, Weights, WeightsNeeded};
+use turns_aloft::describe::Text;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
 use turns_aloft::session::{Question, Session};

@@ -8,11 +8,15 @@ mod words {
 }
 
 use std::collections::{BTreeMap, BTreeSet};
+use turns_aloft::describe::About;
+use turns_aloft::describe::Label;
+use turns_aloft::describe::Sentence;
+use turns_aloft::describe::unit::UnitText;
 
+use turns_aloft::analysis::uncertainty::UncertainInput;
 use turns_aloft::describe::start::{shown_name, shown_note};
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::parameter::Parameter;
-use turns_aloft::scenario::uncertainty::UncertainInput;
 use turns_aloft::scenario::{link, starts};
 use turns_aloft::session::Session;
 use turns_aloft::session::compare::Which;
@@ -159,12 +163,12 @@ fn starting_points_are_called_as_in_their_files() {
         set_language(Language::English);
         assert_eq!(start.label(), start.scenario.name);
         assert_eq!(shown_name(&start.scenario.name), start.label());
-        assert_eq!(start.note(), start.scenario.note);
+        assert_eq!(start.about(), start.scenario.note);
         set_language(Language::German);
         assert_ne!(start.label(), start.scenario.name);
         assert_eq!(shown_name(&start.scenario.name), start.label());
-        assert_ne!(start.note(), start.scenario.note);
-        assert_eq!(shown_note(&start.scenario.note), start.note());
+        assert_ne!(start.about(), start.scenario.note);
+        assert_eq!(shown_note(&start.scenario.note), start.about());
     }
     assert_eq!(shown_name("Monday"), "Monday");
     assert_eq!(shown_note("Monday"), "Monday");
@@ -288,7 +292,7 @@ fn where_a_file_is_broken_is_said() {
             set_language(language);
             let said = Scenario::from_file(json)
                 .expect_err("it is broken")
-                .to_string();
+                .sentence();
             assert!(said.contains(&place), "{said}");
             assert_eq!(said.contains(early), why.is_eof(), "{said}");
         }

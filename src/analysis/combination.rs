@@ -7,15 +7,13 @@
 //! Only less effort is accepted, so the answer is never worse than the best lever alone. The search
 //! goes on step by step, so that whoever shows its answer need not wait for it in one piece.
 
-use serde::Serialize;
-
 use super::caution::{self, Caution};
 use super::goal::{Goal, MET_TURNS, Single};
 use super::lever::Lever;
 use super::limits::Judgement;
 use super::search::crossing;
 use crate::scenario::Scenario;
-use crate::scenario::beyond::{self, Respect};
+use crate::scenario::beyond::Respect;
 
 /// Half the distance over which the turns' slope is taken, in seasons.
 const SLOPE_SEASONS: f64 = 0.1;
@@ -28,9 +26,8 @@ const HALVINGS: usize = 4;
 const WORTH: f64 = 1e-4;
 
 /// What the mix changes of one lever.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Change {
-    #[serde(flatten)]
     pub lever: Lever,
     /// In the lever's own unit.
     pub now: f64,
@@ -38,12 +35,11 @@ pub struct Change {
     pub change: f64,
     /// The change in seasons.
     pub seasons: f64,
-    #[serde(flatten)]
     pub judgement: Judgement,
 }
 
 /// The smallest joint change.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Combination {
     /// Levers that are held as they are have no row.
     pub changes: Vec<Change>,
@@ -57,12 +53,10 @@ pub struct Combination {
     /// Turns in all, flown with the changes.
     pub turns: f64,
     /// The worst of all, what comes of them together included.
-    #[serde(flatten)]
     pub judgement: Judgement,
     /// Estimate, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
     /// In which respects the jump with the changes is beyond what has been seen.
-    #[serde(serialize_with = "beyond::keys")]
     pub beyond_seen: Vec<Respect>,
     pub cautions: Vec<Caution>,
 }

@@ -8,7 +8,7 @@ use super::limits::{Judgement, Limits};
 use super::search::{crossing, peak};
 use crate::order::by_number;
 use crate::scenario::Scenario;
-use crate::scenario::beyond::{self, Respect};
+use crate::scenario::beyond::Respect;
 use crate::scenario::fly::Jump;
 use crate::scenario::parameter::Parameter;
 
@@ -33,7 +33,7 @@ pub struct Goal<'a> {
 }
 
 /// A change that gives the wanted turns, and what is to be known of it.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Proposal {
     /// In the lever's own unit.
     pub value: f64,
@@ -43,7 +43,6 @@ pub struct Proposal {
     /// Estimate, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
     /// In which respects the jump with the change is beyond what has been seen.
-    #[serde(serialize_with = "beyond::keys")]
     pub beyond_seen: Vec<Respect>,
     pub cautions: Vec<Caution>,
 }
@@ -59,13 +58,11 @@ pub struct Proof {
 }
 
 /// The answer for one lever.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Single {
-    #[serde(flatten)]
     pub lever: Lever,
     /// In the lever's own unit.
     pub now: f64,
-    #[serde(flatten)]
     pub judgement: Judgement,
     pub proposal: Option<Proposal>,
     pub proof: Option<Proof>,

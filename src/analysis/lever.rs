@@ -16,10 +16,6 @@ use crate::scenario::source::Source;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Lever(Parameter);
 
-/// One step of a lever.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct StepOf(pub Lever);
-
 /// How finely the arm tuck is searched for that step, as a share.
 const TUCK_SEARCH: f64 = 0.02;
 

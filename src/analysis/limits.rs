@@ -32,7 +32,7 @@ pub enum Verdict {
 }
 
 /// A verdict, and the limit it rests on.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Judgement {
     pub verdict: Verdict,
     /// None where the jump has the turns as it is, and where nothing is known.

@@ -15,4 +15,5 @@ pub mod one_change;
 mod search;
 pub mod seen;
 pub mod steps;
+pub mod uncertainty;
 pub mod weights;

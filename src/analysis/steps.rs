@@ -3,10 +3,10 @@
 use serde::Serialize;
 
 use super::caution::{self, Caution};
-use super::lever::{Lever, StepOf};
+use super::lever::Lever;
 use crate::order::by_number;
 use crate::scenario::Scenario;
-use crate::scenario::beyond::{self, Respect};
+use crate::scenario::beyond::Respect;
 use crate::scenario::fly::Jump;
 
 /// Which step was flown.
@@ -22,11 +22,9 @@ pub enum Flown {
 }
 
 /// What a lever's step gives.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Gain {
-    #[serde(flatten)]
     pub lever: Lever,
-    pub step: StepOf,
     pub flown: Flown,
     /// The step as flown, in the lever's own unit.
     pub change: Option<f64>,
@@ -35,7 +33,6 @@ pub struct Gain {
     /// Estimate after the step as flown, lowest and highest, in body weights.
     pub landing_load_bw: Option<[f64; 2]>,
     /// In which respects the jump after the step as flown is beyond what has been seen.
-    #[serde(serialize_with = "beyond::keys")]
     pub beyond_seen: Vec<Respect>,
     pub cautions: Vec<Caution>,
 }
@@ -52,7 +49,6 @@ pub fn ranked(scenario: &Scenario, now: &Jump) -> Vec<Gain> {
 pub fn gain(lever: Lever, scenario: &Scenario, now: &Jump) -> Gain {
     let nothing = Gain {
         lever,
-        step: StepOf(lever),
         flown: Flown::Unavailable,
         change: None,
         turns_gained: None,

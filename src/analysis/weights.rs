@@ -42,7 +42,7 @@ pub struct Outcome {
 }
 
 /// A jump with two masses in each hand, compared under every assumption.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Weights {
     /// In each hand, kg: what the gains count from.
     pub from_kg: f64,
@@ -67,7 +67,7 @@ pub struct Needed {
 }
 
 /// The same under every assumption.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct WeightsNeeded {
     /// In the order of [`KEEPS`].
     pub outcomes: [Needed; 3],

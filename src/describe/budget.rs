@@ -1,17 +1,15 @@
 //! Where the turns went, in words.
 
-use serde::Serialize;
-
 use super::input::remedy;
+use super::{Label, Sentence};
 use crate::analysis::budget::{Budget, Cause};
 use crate::analysis::one_change::OneChange;
 use crate::say;
-use crate::scenario::Scenario;
 use crate::scenario::parameter::Kind;
 use crate::words::{decimal, text};
 
-impl Cause {
-    pub fn label(self) -> &'static str {
+impl Label for Cause {
+    fn label(self) -> &'static str {
         match self {
             Self::Closing => text("cause-closing"),
             Self::Tightness => text("cause-tightness"),
@@ -21,9 +19,9 @@ impl Cause {
     }
 }
 
-impl Budget {
-    /// The largest loss in plain words, and what one change would do about it.
-    pub fn sentence(&self) -> String {
+/// The largest loss in plain words, and what one change would do about it.
+impl Sentence for Budget {
+    fn sentence(&self) -> String {
         let Some(cause) = self.largest else {
             return text("why-nothing-lost").to_owned();
         };
@@ -45,9 +43,9 @@ impl Budget {
     }
 }
 
-impl OneChange {
-    /// How it was, and what the change would have done to the whole jump; stands behind a colon.
-    pub fn sentence(&self) -> String {
+/// How it was, and what the change would have done to the whole jump; stands behind a colon.
+impl Sentence for OneChange {
+    fn sentence(&self) -> String {
         let [from, to] = [self.from, self.to].map(|value| match self.parameter.kind() {
             Kind::Share => decimal(100.0 * value, 0),
             // Which way a body leans is not told.
@@ -67,41 +65,5 @@ fn more_or_fewer(turns_change: f64) -> String {
         say!("why-turns-more", turns = turns)
     } else {
         say!("why-turns-fewer", turns = turns)
-    }
-}
-
-/// The budget under its published keys, for the command: turns, snake case.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct BudgetReport {
-    pub name: String,
-    pub ideal_turns: f64,
-    pub lost_by_closing_turns: f64,
-    pub lost_by_tightness_turns: f64,
-    pub lost_by_opening_turns: f64,
-    pub lost_by_tilt_turns: f64,
-    pub air_turns: f64,
-    pub pre_rotation_turns: f64,
-    pub turns: f64,
-    pub largest_loss: Option<Cause>,
-    pub one_change: Option<OneChange>,
-    pub sentence: String,
-}
-
-impl BudgetReport {
-    pub fn new(scenario: &Scenario, budget: &Budget) -> Self {
-        Self {
-            name: scenario.name.clone(),
-            ideal_turns: budget.ideal_turns,
-            lost_by_closing_turns: budget.loss(Cause::Closing),
-            lost_by_tightness_turns: budget.loss(Cause::Tightness),
-            lost_by_opening_turns: budget.loss(Cause::Opening),
-            lost_by_tilt_turns: budget.loss(Cause::Tilt),
-            air_turns: budget.air_turns,
-            pre_rotation_turns: budget.pre_rotation_turns,
-            turns: budget.turns,
-            largest_loss: budget.largest,
-            one_change: budget.one_change,
-            sentence: budget.sentence(),
-        }
     }
 }

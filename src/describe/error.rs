@@ -1,21 +1,21 @@
 //! What is wrong, in one sentence each.
 
-use std::error::Error;
-use std::fmt::{self, Display};
-
 use serde_json::Value;
 
+use super::Sentence;
 use super::number::{plain, shortened, shown, si};
 use crate::analysis::lever::{Lever, RefusedLever};
 use crate::analysis::map::{NODES, RefusedAxis};
+use crate::analysis::uncertainty::{RefusedHalfWidth, UncertainInput};
 use crate::say;
+use crate::scenario::collection::saved::JumpFault;
+use crate::scenario::collection::{LARGEST_BYTES, LONGEST_NAME, MOST, Refusal, kept, saved};
 use crate::scenario::fault::{Expected, Fault, NotJson, Place};
 use crate::scenario::input::{Choice, Input, Text};
 use crate::scenario::jump::JUMP_TURNS;
 use crate::scenario::parameter::Parameter;
 use crate::scenario::reading::NotText;
 use crate::scenario::setting::Refused;
-use crate::scenario::uncertainty::{RefusedHalfWidth, UncertainInput};
 use crate::scenario::{file, link};
 use crate::words::{text, with_decimal_sign};
 
@@ -38,9 +38,9 @@ fn out_of_range(parameter: Parameter, value: f64) -> String {
     )
 }
 
-impl Display for Refused {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&match self {
+impl Sentence for Refused {
+    fn sentence(&self) -> String {
+        match self {
             Self::OutOfRange { parameter, value } => out_of_range(*parameter, *value),
             Self::NotANumber { parameter, written } => say!(
                 "number-not-a-number",
@@ -78,11 +78,9 @@ impl Display for Refused {
                 value = shown(written),
                 known = every_key()
             ),
-        })
+        }
     }
 }
-
-impl Error for Refused {}
 
 fn every_key() -> String {
     let texts = Text::ALL.map(Text::key).into_iter();
@@ -95,9 +93,9 @@ fn in_backticks(words: &[&str]) -> String {
     words.join(", ")
 }
 
-impl Display for RefusedHalfWidth {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&match self {
+impl Sentence for RefusedHalfWidth {
+    fn sentence(&self) -> String {
+        match self {
             Self::OutOfRange { input, value } => say!(
                 "half-width-out-of-range",
                 key = input.key(),
@@ -116,15 +114,13 @@ impl Display for RefusedHalfWidth {
                 value = shown(written),
                 known = UncertainInput::ALL.map(UncertainInput::key).join(", ")
             ),
-        })
+        }
     }
 }
 
-impl Error for RefusedHalfWidth {}
-
-impl Display for RefusedLever {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&match self {
+impl Sentence for RefusedLever {
+    fn sentence(&self) -> String {
+        match self {
             Self::Unknown(key) => say!(
                 "lever-unknown",
                 key = key.as_str(),
@@ -150,21 +146,19 @@ impl Display for RefusedLever {
                     most = si(lever.parameter().kind(), most)
                 )
             }
-        })
+        }
     }
 }
 
-impl Error for RefusedLever {}
-
-impl Display for RefusedAxis {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&match self {
+impl Sentence for RefusedAxis {
+    fn sentence(&self) -> String {
+        match self {
             Self::Unknown(key) => say!(
                 "axis-unknown",
                 key = key.as_str(),
                 known = Parameter::ALL.map(Parameter::key).join(", ")
             ),
-            Self::Value(why) => why.to_string(),
+            Self::Value(why) => why.sentence(),
             Self::OneValue { parameter, value } => say!(
                 "axis-one-value",
                 key = parameter.key(),
@@ -179,22 +173,18 @@ impl Display for RefusedAxis {
                 most = NODES[1]
             ),
             Self::Twice(parameter) => say!("axis-twice", key = parameter.key()),
-        })
+        }
     }
 }
 
-impl Error for RefusedAxis {}
-
-impl Display for NotText {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Utf16 => text("file-utf-16"),
-            Self::Other => text("file-not-text"),
-        })
+impl Sentence for NotText {
+    fn sentence(&self) -> String {
+        match self {
+            Self::Utf16 => text("file-utf-16").to_owned(),
+            Self::Other => text("file-not-text").to_owned(),
+        }
     }
 }
-
-impl Error for NotText {}
 
 fn at(what: &str, place: Place) -> String {
     say!(
@@ -205,20 +195,18 @@ fn at(what: &str, place: Place) -> String {
     )
 }
 
-impl Display for NotJson {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&match *self {
+impl Sentence for NotJson {
+    fn sentence(&self) -> String {
+        match *self {
             Self::EndsEarly(place) => at(text("fault-ends-early"), place),
             Self::Malformed(place) => at(text("fault-malformed"), place),
-        })
+        }
     }
 }
 
-impl Error for NotJson {}
-
-impl Display for Fault {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&match self {
+impl Sentence for Fault {
+    fn sentence(&self) -> String {
+        match self {
             Self::Missing(key) => say!("fault-missing", key = *key),
             Self::Unknown { key, known } => say!(
                 "fault-unknown",
@@ -231,44 +219,108 @@ impl Display for Fault {
                 Expected::List => say!("fault-no-list", key = *key),
                 Expected::WholeNumber => say!("fault-no-whole-number", key = *key),
             },
-        })
+        }
     }
 }
-
-impl Error for Fault {}
 
 /// Characters of a list of entries at most.
 const LONGEST_LIST: usize = 100;
 
-impl Display for file::Unreadable {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&match self {
+impl Sentence for file::Unreadable {
+    fn sentence(&self) -> String {
+        match self {
             Self::TooLarge => text("file-too-large").to_owned(),
-            Self::NotText(why) => why.to_string(),
-            Self::NotJson(why) => say!("file-not-json", why = why.to_string()),
+            Self::NotText(why) => why.sentence(),
+            Self::NotJson(why) => say!("file-not-json", why = why.sentence()),
             Self::NotAScenario => text("file-no-scenario").to_owned(),
             Self::Newer(version) => {
                 say!("file-newer", version = *version, known = file::VERSION)
             }
-            Self::Broken(why) => say!("file-broken", why = why.to_string()),
-            Self::OutOfRange(why) => say!("file-out-of-range", why = why.to_string()),
-        })
+            Self::Broken(why) => say!("file-broken", why = why.sentence()),
+            Self::OutOfRange(why) => say!("file-out-of-range", why = why.sentence()),
+        }
     }
 }
 
-impl Error for file::Unreadable {}
-
-impl Display for link::Unreadable {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&match self {
+impl Sentence for link::Unreadable {
+    fn sentence(&self) -> String {
+        match self {
             Self::TooLong => text("link-too-long").to_owned(),
             Self::Damaged => text("link-damaged").to_owned(),
             Self::Newer(version) => {
                 say!("link-newer", version = *version, known = link::VERSION)
             }
-            Self::OutOfRange(why) => say!("link-out-of-range", why = why.to_string()),
-        })
+            Self::OutOfRange(why) => say!("link-out-of-range", why = why.sentence()),
+        }
     }
 }
 
-impl Error for link::Unreadable {}
+impl Sentence for Refusal {
+    fn sentence(&self) -> String {
+        match self {
+            Self::NoName => text("kept-no-name").to_owned(),
+            Self::LongName => say!("kept-long-name", most = LONGEST_NAME),
+            Self::TooMany => say!("kept-too-many", most = MOST),
+            Self::TooLarge => say!(
+                "kept-too-large",
+                each = file::LARGEST_BYTES / 1_000,
+                all = LARGEST_BYTES / 1_000_000
+            ),
+            Self::Gone => text("kept-gone").to_owned(),
+            Self::NothingDeleted => text("kept-nothing-deleted").to_owned(),
+        }
+    }
+}
+
+impl Sentence for kept::Unreadable {
+    fn sentence(&self) -> String {
+        let why = match self {
+            Self::Newer(_) => return text("kept-newer").to_owned(),
+            Self::TooLong => text("kept-too-long").to_owned(),
+            Self::NotJson(why) => why.sentence(),
+            Self::NoVersion => text("kept-no-version").to_owned(),
+            Self::Broken(why) => why.sentence(),
+            Self::TooOften => text("kept-too-often").to_owned(),
+            Self::Scenario(why) => why.sentence(),
+            Self::Refused(why) => why.sentence(),
+            Self::OddName => text("kept-odd-name").to_owned(),
+            Self::Twice => text("kept-twice").to_owned(),
+        };
+        say!("kept-broken", why = why)
+    }
+}
+
+impl Sentence for saved::Unreadable {
+    fn sentence(&self) -> String {
+        match self {
+            Self::TooLarge => text("collection-too-large").to_owned(),
+            Self::NotJson(why) => say!("collection-not-json", why = why.sentence()),
+            Self::NotACollection => text("collection-none").to_owned(),
+            Self::Newer(version) => {
+                say!(
+                    "collection-newer",
+                    version = *version,
+                    known = saved::VERSION
+                )
+            }
+            Self::Broken(why) => say!("collection-broken", why = why.sentence()),
+            Self::Jump { number, name, why } => say!(
+                "collection-jump",
+                number = *number,
+                name = name.as_deref().unwrap_or(text("collection-jump-unnamed")),
+                why = why.sentence()
+            ),
+            Self::Scenario(why) => why.sentence(),
+            Self::Refused(why) => why.sentence(),
+        }
+    }
+}
+
+impl Sentence for JumpFault {
+    fn sentence(&self) -> String {
+        match self {
+            Self::Scenario(why) => why.sentence(),
+            Self::Refused(why) => why.sentence(),
+        }
+    }
+}

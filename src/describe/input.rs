@@ -6,9 +6,10 @@ use std::sync::LazyLock;
 
 use fluent_bundle::FluentArgs;
 
+use super::{About, Inline, Label};
+use crate::analysis::uncertainty::UncertainInput;
 use crate::scenario::input::{Choice, Input};
 use crate::scenario::parameter::Parameter;
-use crate::scenario::uncertainty::UncertainInput;
 use crate::words::{Message, format};
 
 /// The name of a message about an input.
@@ -37,23 +38,20 @@ static PARAMETERS: LazyLock<[OfParameter; Parameter::COUNT]> = LazyLock::new(|| 
     })
 });
 
-impl Parameter {
-    pub(crate) fn label_message(self) -> Message {
-        PARAMETERS[self as usize].label
+impl Label for Parameter {
+    fn label(self) -> &'static str {
+        PARAMETERS[self as usize].label.text()
     }
+}
 
-    /// What it is called in the language spoken.
-    pub fn label(self) -> &'static str {
-        self.label_message().text()
-    }
-
-    /// The label inside a sentence.
-    pub fn inline(self) -> &'static str {
+impl Inline for Parameter {
+    fn inline(self) -> &'static str {
         PARAMETERS[self as usize].inline.text()
     }
+}
 
-    /// What it is, in a sentence or two.
-    pub fn about(self) -> &'static str {
+impl About for Parameter {
+    fn about(self) -> &'static str {
         PARAMETERS[self as usize].about.text()
     }
 }
@@ -75,33 +73,36 @@ static UNCERTAIN: LazyLock<[OfUncertain; UncertainInput::COUNT]> = LazyLock::new
     })
 });
 
-impl UncertainInput {
-    fn messages(self) -> &'static OfUncertain {
-        &UNCERTAIN[self.order()]
-    }
+fn uncertain(input: UncertainInput) -> &'static OfUncertain {
+    &UNCERTAIN[input.order()]
+}
 
-    pub fn label(self) -> &'static str {
-        self.messages().label.text()
-    }
-
-    /// The label inside a sentence.
-    pub fn inline(self) -> &'static str {
-        self.messages().inline.text()
-    }
-
-    /// Where the usual half-width comes from.
-    pub fn about(self) -> &'static str {
-        self.messages().about.text()
-    }
-
-    /// What the change of the turns by its half-width is called.
-    pub fn change_label(self) -> &'static str {
-        self.messages().change.text()
+impl Label for UncertainInput {
+    fn label(self) -> &'static str {
+        uncertain(self).label.text()
     }
 }
 
-impl Choice {
-    pub fn label(self) -> &'static str {
+impl Inline for UncertainInput {
+    fn inline(self) -> &'static str {
+        uncertain(self).inline.text()
+    }
+}
+
+/// Where the usual half-width comes from.
+impl About for UncertainInput {
+    fn about(self) -> &'static str {
+        uncertain(self).about.text()
+    }
+}
+
+/// What the change of the turns by an input's half-width is called.
+pub fn change_label(input: UncertainInput) -> &'static str {
+    uncertain(input).change.text()
+}
+
+impl Label for Choice {
+    fn label(self) -> &'static str {
         match self {
             Self::Jump => Message("word-jump"),
             Self::JumpTurns => Message("word-jump-turns"),
@@ -112,9 +113,10 @@ impl Choice {
         }
         .text()
     }
+}
 
-    /// The label inside a sentence.
-    pub fn inline(self) -> &'static str {
+impl Inline for Choice {
+    fn inline(self) -> &'static str {
         match self {
             Self::Jump => Message("word-jump-inline"),
             Self::JumpTurns => Message("word-jump-turns-inline"),
@@ -127,16 +129,17 @@ impl Choice {
     }
 }
 
-impl Input {
-    pub fn label(self) -> &'static str {
+impl Label for Input {
+    fn label(self) -> &'static str {
         match self {
             Self::Choice(choice) => choice.label(),
             Self::Number(parameter) => parameter.label(),
         }
     }
+}
 
-    /// The label inside a sentence.
-    pub fn inline(self) -> &'static str {
+impl Inline for Input {
+    fn inline(self) -> &'static str {
         match self {
             Self::Choice(choice) => choice.inline(),
             Self::Number(parameter) => parameter.inline(),

@@ -1,13 +1,12 @@
 //! The jumps of the sport in words.
 
-use serde::{Serialize, Serializer};
-
+use super::Label;
 use crate::say;
-use crate::scenario::jump::{JumpName, Notation};
+use crate::scenario::jump::JumpName;
 use crate::words::text;
 
-impl JumpName {
-    pub fn label(self) -> &'static str {
+impl Label for JumpName {
+    fn label(self) -> &'static str {
         match self {
             Self::ToeLoop => text("jump-toe-loop"),
             Self::Salchow => text("jump-salchow"),
@@ -19,20 +18,13 @@ impl JumpName {
             Self::Free => text("jump-free"),
         }
     }
-
-    /// The jump as the sport writes it, "3T", or in words.
-    pub fn notation(self, jump_turns: u8) -> String {
-        match (self.letters(), self) {
-            (Some(letters), _) => format!("{jump_turns}{letters}"),
-            (None, Self::OffIce) => say!("jump-off-ice-turns", turns = jump_turns),
-            (None, _) => text("jump-free-in-words").to_owned(),
-        }
-    }
 }
 
-/// As its text.
-impl Serialize for Notation {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_str(&self.jump.notation(self.jump_turns))
+/// The jump as the sport writes it, "3T", or in words.
+pub fn notation(jump: JumpName, jump_turns: u8) -> String {
+    match (jump.letters(), jump) {
+        (Some(letters), _) => format!("{jump_turns}{letters}"),
+        (None, JumpName::OffIce) => say!("jump-off-ice-turns", turns = jump_turns),
+        (None, _) => text("jump-free-in-words").to_owned(),
     }
 }

@@ -1,4 +1,6 @@
 //! Facts in words, in the language spoken: the one layer between what is known and what is said.
+//!
+//! The layers below know no words, so their types get them here, by the traits of this file.
 
 pub mod budget;
 pub mod caution;
@@ -7,6 +9,32 @@ pub mod input;
 pub mod jump;
 pub mod lever;
 pub mod number;
+pub mod report;
 pub mod source;
 pub mod start;
 pub mod unit;
+
+/// What something is called.
+pub trait Label {
+    fn label(self) -> &'static str;
+}
+
+/// What something is called inside a sentence.
+pub trait Inline {
+    fn inline(self) -> &'static str;
+}
+
+/// What something is, in a sentence or two.
+pub trait About {
+    fn about(self) -> &'static str;
+}
+
+/// What has one text.
+pub trait Text {
+    fn text(self) -> &'static str;
+}
+
+/// What is told in a sentence with values in it: an answer, or what is wrong.
+pub trait Sentence {
+    fn sentence(&self) -> String;
+}

@@ -1,5 +1,6 @@
 //! Numbers and quoted values as messages have them.
 
+use super::Text;
 use crate::scenario::parameter::Kind;
 use crate::scenario::units::UnitSign;
 use crate::words::with_decimal_sign;

@@ -1,13 +1,12 @@
 //! Sources in words.
 
-use serde::{Serialize, Serializer};
-
+use super::Text;
 use crate::scenario::source::Source;
 use crate::words::text;
 
-impl Source {
-    /// What it is, and how far it goes.
-    pub fn text(self) -> &'static str {
+/// What it is, and how far it goes.
+impl Text for Source {
+    fn text(self) -> &'static str {
         match self {
             Self::MarksHandMassNotKnown => text("marks-hand-mass-not-known"),
             Self::MarksHandMass => text("marks-hand-mass"),
@@ -52,12 +51,5 @@ impl Source {
             Self::OurAssumption => text("season-source"),
             Self::WeightedGloves => text("weights-observed"),
         }
-    }
-}
-
-/// As its text.
-impl Serialize for Source {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_str(self.text())
     }
 }

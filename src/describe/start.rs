@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
+use super::{About, Label};
 use crate::scenario::starts::{self, Start};
 use crate::words::Message;
 
@@ -15,14 +16,16 @@ static MESSAGES: LazyLock<BTreeMap<&str, [Message; 2]>> = LazyLock::new(|| {
     starts::all().iter().map(of).collect()
 });
 
-impl Start {
-    /// What it is called on the page; in its file it has one name, whatever is spoken.
-    pub fn label(&self) -> &'static str {
+/// What it is called on the page; in its file it has one name, whatever is spoken.
+impl Label for &Start {
+    fn label(self) -> &'static str {
         MESSAGES[self.name][0].text()
     }
+}
 
-    /// What is to be known of it.
-    pub fn note(&self) -> &'static str {
+/// What is to be known of it.
+impl About for &Start {
+    fn about(self) -> &'static str {
         MESSAGES[self.name][1].text()
     }
 }
@@ -40,5 +43,5 @@ pub fn shown_note(note: &str) -> &str {
     let mut starts = starts::all().iter();
     starts
         .find(|start| start.scenario.note == note)
-        .map_or(note, |start| start.note())
+        .map_or(note, |start| start.about())
 }

@@ -1,10 +1,11 @@
 //! Numbers with their units.
 
+use super::Text;
 use crate::scenario::units::{Unit, UnitSign};
 use crate::words::{text, with_decimal_sign};
 
-impl UnitSign {
-    pub fn text(self) -> &'static str {
+impl Text for UnitSign {
+    fn text(self) -> &'static str {
         match self {
             Self::Rpm => text("unit-rpm"),
             Self::TurnsPerS => text("unit-turns-per-s"),
@@ -32,14 +33,24 @@ impl UnitSign {
     }
 }
 
-impl Unit {
-    /// As it stands behind a number.
-    pub fn sign(&self) -> &'static str {
+/// Numbers in a unit.
+pub trait UnitText {
+    /// The unit as it stands behind a number.
+    fn sign(&self) -> &'static str;
+
+    /// The number alone, without a negative zero.
+    fn number(&self, si: f64) -> String;
+
+    /// Number and sign.
+    fn text(&self, si: f64) -> String;
+}
+
+impl UnitText for Unit {
+    fn sign(&self) -> &'static str {
         self.sign.text()
     }
 
-    /// The number alone, without a negative zero.
-    pub fn number(&self, si: f64) -> String {
+    fn number(&self, si: f64) -> String {
         let shown = format!("{:.*}", self.decimals, self.from_si(si));
         let zero = shown.trim_start_matches(['-', '0', '.']).is_empty();
         with_decimal_sign(if zero {
@@ -49,8 +60,7 @@ impl Unit {
         })
     }
 
-    /// Number and sign.
-    pub fn text(&self, si: f64) -> String {
+    fn text(&self, si: f64) -> String {
         let (number, sign) = (self.number(si), self.sign());
         // The sign of an angle stands at the number.
         if sign == "°" {

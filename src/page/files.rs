@@ -1,5 +1,6 @@
 //! Files of scenarios and collections in and out: by button, or dropped on the page.
 
+use crate::describe::Sentence;
 use std::cell::RefCell;
 use std::rc::Rc;
 
@@ -14,9 +15,9 @@ use super::{dom, language};
 use crate::current_session::CurrentSession;
 use crate::panel::PageCommand;
 use crate::say;
+use crate::scenario::collection::LARGEST_BYTES;
 use crate::scenario::reading::text_of;
 use crate::session::Session;
-use crate::session::collection::LARGEST_BYTES;
 use crate::words::text;
 
 const INPUT: &str = "scenario-file";
@@ -102,7 +103,7 @@ fn read(file: &File, inbox: Inbox) {
     let done = Closure::once(move |bytes: JsValue| {
         let bytes = js_sys::Uint8Array::new(&bytes).to_vec();
         good.borrow_mut()
-            .push(text_of(bytes).map_err(|why| why.to_string()));
+            .push(text_of(bytes).map_err(|why| why.sentence()));
         wake();
     });
     let failed = Closure::once(move |_: JsValue| {

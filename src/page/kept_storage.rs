@@ -1,5 +1,6 @@
 //! The kept jumps in the browser's own storage, which all pages of Turns Aloft share.
 
+use crate::describe::Sentence;
 use std::cell::Cell;
 use std::sync::Arc;
 
@@ -13,9 +14,9 @@ use super::kept::storage;
 use super::wake::wake;
 use crate::current_session::CurrentSession;
 use crate::say;
+use crate::scenario::collection::Collection;
+use crate::scenario::collection::kept::Unreadable;
 use crate::session::Session;
-use crate::session::collection::Collection;
-use crate::session::collection::kept::Unreadable;
 use crate::words;
 
 const NAME: &str = "turns-aloft/kept-jumps";
@@ -74,15 +75,15 @@ impl KeptStorage {
                 self.kept = (!is_older).then(|| Arc::clone(session.library().collection()));
             }
             Err(why @ Unreadable::Newer(_)) => {
-                let why = why.to_string();
+                let why = why.sentence();
                 self.news = Some(say!("page-not-opened", why = why.as_str()));
                 self.closed = Some(say!("page-not-kept", why = why));
             }
             Err(why) if put_aside(storage, &text) => {
-                self.news = Some(say!("page-kept-jumps-aside", why = why.to_string()));
+                self.news = Some(say!("page-kept-jumps-aside", why = why.sentence()));
             }
             Err(why) => {
-                let why = why.to_string();
+                let why = why.sentence();
                 self.news = Some(say!("page-not-opened", why = why.as_str()));
                 self.closed = Some(say!("page-not-kept-no-room", why = why));
             }

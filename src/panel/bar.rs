@@ -1,5 +1,7 @@
 //! The top bar: the list of starting points, undo, open, share and settings.
 
+use crate::describe::Label;
+use crate::describe::unit::UnitText;
 use egui::scroll_area::ScrollBarVisibility;
 use egui::text::LayoutJob;
 use egui::{

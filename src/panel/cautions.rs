@@ -1,5 +1,6 @@
 //! The cautions, shown with whatever could push somebody to jump more, higher or with weights.
 
+use crate::describe::Text;
 use egui::{RichText, Ui};
 
 use super::style::WEAK_TEXT;

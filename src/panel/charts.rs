@@ -1,6 +1,7 @@
 //! Charts over the flight: turning rate, moment of inertia and turns on one time axis, and the joint
 //! torques.
 
+use crate::describe::unit::UnitText;
 use egui::{Align2, Color32, Rect, Sense, Shape, Stroke, Ui, UiBuilder, Vec2, Vec2b, pos2, vec2};
 use egui_plot::{
     HLine, Line, LineStyle, Plot, PlotBounds, PlotPoint, PlotPoints, PlotUi, Span, VLine,

@@ -3,6 +3,7 @@
 mod kept;
 mod table;
 
+use crate::describe::Label;
 use egui::text::LayoutJob;
 use egui::{Align2, Color32, FontId, Painter, Rect, Response, RichText, Sense, Ui, pos2, vec2};
 

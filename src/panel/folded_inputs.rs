@@ -1,5 +1,6 @@
 //! The inputs besides the main ones: which jump, the jumper, how the body moves. Folded away at first.
 
+use crate::describe::Label;
 use std::borrow::Cow;
 
 use egui::{RichText, Ui};

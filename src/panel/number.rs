@@ -1,6 +1,10 @@
 //! An input that is a number: its label, which explains it, the value with its unit, which can be typed,
 //! and a slider, which a double tap resets.
 
+use crate::describe::About;
+use crate::describe::Label;
+use crate::describe::Text;
+use crate::describe::unit::UnitText;
 use std::borrow::Cow;
 
 use egui::{Align2, CornerRadius, Pos2, Rect, RichText, Sense, Stroke, Ui, pos2, vec2};

@@ -11,10 +11,11 @@ use super::style::{
 };
 use super::uncertainty;
 
+use crate::analysis::uncertainty::Range;
+use crate::describe::jump::notation;
 use crate::describe::start::shown_note;
 use crate::say;
 use crate::scenario::call::Call;
-use crate::scenario::uncertainty::Range;
 use crate::session::Session;
 use crate::session::readings::{
     call_text, possible_calls, range_figures, shortfall_range_text, shortfall_text, uncalled_text,
@@ -211,7 +212,7 @@ fn verdict(session: &Session) -> Vec<Line> {
         let sign = owed.call.map_or("", Call::sign);
         format!(
             "{}{sign}  {}",
-            scenario.jump.notation(scenario.jump_turns),
+            notation(scenario.jump, scenario.jump_turns),
             without_sign(verdict_text(Some(owed)))
         )
     } else {
@@ -252,7 +253,7 @@ fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
     let call = range.calls.as_ref().map_or_else(
         || uncalled_text(shortfall_deg).to_owned(),
         |calls| {
-            let jump = scenario.jump.notation(scenario.jump_turns);
+            let jump = notation(scenario.jump, scenario.jump_turns);
             // A word and its sign stay on one line.
             let call = possible_calls(calls, call_text).replace(" (", "\u{a0}(");
             if calls.len() > 1 {

@@ -1,11 +1,14 @@
 //! Uncertainty: the button that shows the turns as a range, and the half-widths of the inputs.
 
+use crate::describe::About;
+use crate::describe::Inline;
+use crate::describe::Label;
 use egui::{Rect, RichText, Ui};
 
 use super::controls::{Button, StepperRow, stepper};
 use super::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
+use crate::analysis::uncertainty::UncertainInput;
 use crate::say;
-use crate::scenario::uncertainty::UncertainInput;
 use crate::session::Session;
 use crate::session::readings::change_text;
 use crate::words::text;

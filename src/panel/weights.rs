@@ -1,5 +1,6 @@
 //! Weights in the hands under each assumption of what the jumper keeps. No proposal: nothing can be tried.
 
+use crate::describe::Text;
 use egui::{Sense, Stroke, Ui, pos2, vec2};
 
 use super::style::{self, GAP, TEXT, WEAK_TEXT};

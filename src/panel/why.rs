@@ -3,6 +3,7 @@
 mod ranking;
 mod waterfall;
 
+use crate::describe::Sentence;
 use egui::{Id, Rect, RichText, Sense, Ui, pos2, vec2};
 
 use super::controls::Button;

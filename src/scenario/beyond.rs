@@ -1,31 +1,26 @@
 //! In which respects a flown jump is beyond what has been seen of people, or not known of a jumper
 //! of this size.
 
-use serde::{Serialize, Serializer};
-
 use super::Scenario;
 use super::fly::Jump;
 use super::parameter::{Movement, Parameter};
 use super::seen::{self, Mark, Stand};
-use super::strength::{self, Asked};
+use super::strength::Asked;
 use crate::physics::efforts::JointGroup;
 use crate::scenario::source::Source;
 
 /// One thing that a jump asks of its jumper, against what has been seen.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Respect {
-    #[serde(rename = "key")]
     pub of: RespectOf,
     pub value: f64,
     /// Whose torque it is, where it is one.
-    #[serde(serialize_with = "joint_key", skip_serializing_if = "Option::is_none")]
     pub joint: Option<JointGroup>,
     /// As far as people have been seen to go: jumpers like this one, or where nothing is known of
     /// jumpers of this size, anybody. None where no end was found.
     pub seen_up_to: Option<f64>,
     /// Where that comes from.
     pub source: Source,
-    #[serde(skip)]
     pub stand: Stand,
 }
 
@@ -58,13 +53,6 @@ impl RespectOf {
             Self::Height => Some(Parameter::JumpHeight),
             Self::Torque(_) => None,
         }
-    }
-}
-
-/// As its key.
-impl Serialize for RespectOf {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_str(self.key())
     }
 }
 
@@ -146,13 +134,4 @@ impl Scenario {
         let all = self.respects(jump).into_iter();
         all.filter(|respect| respect.stand == stand).collect()
     }
-}
-
-fn joint_key<S: Serializer>(joint: &Option<JointGroup>, serializer: S) -> Result<S::Ok, S::Error> {
-    joint.map(strength::key).serialize(serializer)
-}
-
-/// Only the keys, where the values are the flown jump's to say.
-pub fn keys<S: Serializer>(respects: &[Respect], serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.collect_seq(respects.iter().map(|respect| respect.of.key()))
 }

@@ -97,10 +97,3 @@ impl JumpName {
         Some(self.entry_heading_rad() + turning.sign() * TAU * owed)
     }
 }
-
-/// A jump with its turns, as the sport writes it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Notation {
-    pub jump: JumpName,
-    pub jump_turns: u8,
-}

@@ -3,6 +3,7 @@
 
 pub mod beyond;
 pub mod call;
+pub mod collection;
 pub mod effort_report;
 pub mod export;
 pub mod facing;
@@ -17,13 +18,11 @@ pub mod link;
 pub mod marks;
 pub mod parameter;
 pub mod reading;
-pub mod report;
 pub mod seen;
 pub mod setting;
 pub mod source;
 pub mod starts;
 pub mod strength;
-pub mod uncertainty;
 pub mod units;
 
 use serde::{Deserialize, Serialize};

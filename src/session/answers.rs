@@ -3,7 +3,6 @@
 
 use std::fmt;
 
-use super::collection::Collection;
 use super::compare::{Compare, Reference};
 use super::goal::{GoalAnswer, GoalSettings};
 use super::map::{Levers, MapAnswer};
@@ -13,6 +12,7 @@ use super::uncertainty::{RangeAnswer, UncertaintyInputs};
 use super::weights::HandWeights;
 use super::why::Why;
 use crate::scenario::Scenario;
+use crate::scenario::collection::Collection;
 use crate::scenario::fly::Jump;
 
 /// What answers can depend on.

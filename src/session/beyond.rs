@@ -1,5 +1,7 @@
 //! What is beyond what has been seen, in words.
 
+use crate::describe::Text;
+use crate::describe::unit::UnitText;
 use crate::physics::efforts::JointGroup;
 use crate::say;
 use crate::scenario::beyond::{Respect, RespectOf};

@@ -14,11 +14,11 @@ use describe::{Compared, signed_text, turns_text};
 pub(super) use reference::SavedReference;
 
 use super::answers::{Answer, Basis};
-use super::collection::Entry;
 use super::readings::{Group, Reading, line, verdict_text};
 use super::{Session, beyond};
 use crate::say;
 use crate::scenario::Scenario;
+use crate::scenario::collection::Entry;
 use crate::words::{decimal, text};
 
 #[derive(Debug, Default)]

@@ -2,6 +2,7 @@
 
 use super::Session;
 use super::readings::{Group, Reading, SECONDS, fixed, line};
+use crate::describe::unit::UnitText;
 use crate::physics::body::Segment;
 use crate::physics::efforts::{Demand, JointGroup, JointPeak};
 use crate::say;

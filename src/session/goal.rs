@@ -4,6 +4,7 @@ mod lines;
 mod own;
 pub mod words;
 
+use crate::describe::Text;
 pub use own::SavedGoal;
 
 use serde::{Deserialize, Serialize};

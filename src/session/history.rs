@@ -1,5 +1,6 @@
 //! The way back to earlier documents, and forward again: each step as the difference between two.
 
+use crate::describe::Inline;
 use serde::{Deserialize, Deserializer, Serialize};
 use serde_json::{Map, Value};
 

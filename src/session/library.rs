@@ -1,15 +1,15 @@
 //! The jumps kept on this device, as the session handles them: with what each came to, and with
 //! whatever goes wrong said in a sentence.
 
-use std::fmt;
 use std::sync::Arc;
 
-use super::collection::kept::Unreadable;
-use super::collection::{Collection, Id};
 use super::{Question, Session};
+use crate::describe::Sentence;
 use crate::describe::start::shown_name;
 use crate::say;
 use crate::scenario::Scenario;
+use crate::scenario::collection::kept::Unreadable;
+use crate::scenario::collection::{Collection, Id};
 use crate::scenario::file::Opened;
 use crate::words::text;
 
@@ -32,7 +32,7 @@ impl Session {
     }
 
     /// Does something to the kept jumps; what is refused is said.
-    fn change_kept<T, E: fmt::Display>(
+    fn change_kept<T, E: Sentence>(
         &mut self,
         refused: fn(String) -> String,
         change: impl FnOnce(&mut Collection) -> Result<T, E>,
@@ -40,7 +40,7 @@ impl Session {
         match change(Arc::make_mut(&mut self.library.collection)) {
             Ok(done) => Some(done),
             Err(why) => {
-                self.say(refused(why.to_string()));
+                self.say(refused(why.sentence()));
                 None
             }
         }
@@ -129,7 +129,7 @@ impl Session {
         }
         let scenario = self.as_shown();
         let collection = Arc::make_mut(&mut self.library.collection);
-        let id = collection.add(scenario).map_err(|why| why.to_string())?;
+        let id = collection.add(scenario).map_err(|why| why.sentence())?;
         let name = collection
             .get(id)
             .map(|entry| entry.scenario.name.as_str())

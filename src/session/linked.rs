@@ -2,6 +2,7 @@
 
 use super::compare::Which;
 use super::{Action, Attempt, Question, Session};
+use crate::describe::Sentence;
 use crate::say;
 use crate::scenario::link::{self, Link};
 
@@ -19,7 +20,7 @@ impl Session {
         let opened = match link::from_fragment(fragment) {
             None => return,
             Some(Ok(link)) => self.open_linked(link),
-            Some(Err(why)) => Err(why.to_string()),
+            Some(Err(why)) => Err(why.sentence()),
         };
         if let Err(why) = opened {
             self.say(say!("not-opened", why = why));

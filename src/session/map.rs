@@ -6,6 +6,7 @@ mod levers;
 mod picture;
 mod span;
 
+use crate::describe::Text;
 pub use levers::Levers;
 pub use picture::Picture;
 

@@ -5,7 +5,6 @@
 mod action;
 mod answers;
 pub mod beyond;
-pub mod collection;
 pub mod compare;
 mod document;
 pub mod efforts;
@@ -26,6 +25,9 @@ mod visit;
 pub mod weights;
 pub mod why;
 
+use crate::describe::Label;
+use crate::describe::Sentence;
+use crate::describe::unit::UnitText;
 use std::mem;
 use std::sync::Arc;
 
@@ -33,13 +35,13 @@ use crate::physics::flight::{Flight, FlightSample};
 use crate::say;
 use crate::scenario::Scenario;
 use crate::scenario::beyond::Respect;
+use crate::scenario::collection::saved::FileKind;
 use crate::scenario::fly::Jump;
 use crate::scenario::parameter::Parameter;
 use crate::scenario::starts;
 use crate::words::text;
 pub use action::Action;
 use answers::{Answers, Basis};
-use collection::saved::FileKind;
 use compare::Reference;
 pub use document::{Attempt, Document};
 use goal::GoalSettings;
@@ -310,7 +312,7 @@ impl Session {
                     self.say_too(&say!("earlier-body", jumps = 1));
                 }
             }
-            Err(why) => self.say(say!("not-opened", why = why.to_string())),
+            Err(why) => self.say(say!("not-opened", why = why.sentence())),
         }
     }
 

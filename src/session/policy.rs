@@ -1,6 +1,7 @@
 //! Which inputs may be changed: all of them, unless some are locked.
 
 use super::document::Document;
+use crate::describe::Inline;
 use crate::say;
 use crate::scenario::input::Input;
 

@@ -2,9 +2,14 @@
 //!
 //! The panels and the page's own text show these very lines.
 
+use crate::describe::About;
+use crate::describe::Inline;
+use crate::describe::unit::UnitText;
 use std::borrow::Cow;
 
 use super::{Session, beyond, efforts};
+use crate::analysis::uncertainty::{Range, UncertainInput};
+use crate::describe::input::change_label;
 use crate::describe::number::plain;
 use crate::physics::flight::FlightSample;
 use crate::say;
@@ -12,7 +17,6 @@ use crate::scenario::call::{Call, OVER_ROTATED_FROM_DEG, QUARTER_BAND_FROM_DEG};
 use crate::scenario::facing::Facing;
 use crate::scenario::fly::Owed;
 use crate::scenario::parameter::Kind;
-use crate::scenario::uncertainty::{Range, UncertainInput};
 use crate::scenario::units::{Unit, UnitSign};
 use crate::scenario::{HandsKeep, Scenario};
 use crate::words::{decimal, text};
@@ -446,7 +450,7 @@ fn uncertainty(session: &Session) -> Vec<Reading> {
             line(
                 Group::UncertaintyInputs,
                 input.change_key(),
-                input.change_label(),
+                change_label(input),
                 change_text(change),
                 about,
             )

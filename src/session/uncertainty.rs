@@ -1,5 +1,6 @@
 //! Whether the answer is shown as a range, and the half-widths that the user has set for it.
 
+use crate::describe::unit::UnitText;
 use std::collections::BTreeMap;
 
 use serde::{Deserialize, Deserializer, Serialize};
@@ -7,9 +8,9 @@ use serde::{Deserialize, Deserializer, Serialize};
 use super::Session;
 use super::answers::{Answer, Basis, Poll};
 use super::stepping::moved;
+use crate::analysis::uncertainty::{Range, RefusedHalfWidth, UncertainInput, Uncertainty};
 use crate::scenario::Scenario;
 use crate::scenario::parameter::Kind;
-use crate::scenario::uncertainty::{Range, RefusedHalfWidth, UncertainInput, Uncertainty};
 use crate::scenario::units::Unit;
 
 /// What survives a reload.

@@ -1,5 +1,6 @@
 //! What survives a reload, as text.
 
+use crate::describe::Sentence;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
@@ -57,9 +58,9 @@ impl Visit {
     fn read(json: &str) -> Result<Read, String> {
         let mut visit: Self =
             serde_json::from_str(unmarked(json)).map_err(|why| why.to_string())?;
-        let read = |text: &str| Scenario::open_file(text).map_err(|why| why.to_string());
+        let read = |text: &str| Scenario::open_file(text).map_err(|why| why.sentence());
         let (scenario, base) = (read(&visit.scenario)?, read(&visit.base)?);
-        (visit.uncertainty.check(&scenario.read)).map_err(|why| why.to_string())?;
+        (visit.uncertainty.check(&scenario.read)).map_err(|why| why.sentence())?;
         let goal = GoalSettings::restore(&visit.goal)?;
         let reference = (visit.reference.take())
             .map(SavedReference::restore)

@@ -1,5 +1,7 @@
 //! Weights in the hands, as the page tells of them: what the jump comes to by what the jumper keeps.
 
+use crate::describe::Text;
+use crate::describe::unit::UnitText;
 use std::mem;
 
 use super::Session;

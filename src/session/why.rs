@@ -4,6 +4,7 @@ mod lines;
 mod shown;
 pub mod words;
 
+use crate::describe::Text;
 pub use shown::{Shown, turns_text};
 
 use super::Session;

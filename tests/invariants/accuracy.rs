@@ -3,11 +3,11 @@
 use std::sync::Arc;
 
 use proptest::prelude::*;
+use turns_aloft::describe::report::flight::Report;
 use turns_aloft::physics::body::Body;
 use turns_aloft::physics::flight::Flight;
 use turns_aloft::physics::plan::Plan;
 use turns_aloft::physics::table::PlanTable;
-use turns_aloft::scenario::report::Report;
 
 use crate::space;
 

@@ -1,9 +1,9 @@
 //! Turning the other way mirrors the whole jump: no readout but the sign of h changes.
 
 use proptest::prelude::*;
+use turns_aloft::describe::report::flight::Report;
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::Scenario;
-use turns_aloft::scenario::report::Report;
 
 use crate::space;
 

@@ -2,6 +2,7 @@
 
 use egui::accesskit::{ActionData, Role};
 use egui::{Event, Key, Modifiers, lerp, pos2, vec2};
+use turns_aloft::describe::Label;
 use turns_aloft::panel::PageCommand;
 use turns_aloft::scenario::{HandsKeep, starts};
 use turns_aloft::session::Question;

@@ -1,20 +1,27 @@
 //! What a visit brings up, in the language spoken.
 
 use serde_json::{Value, json};
+use turns_aloft::describe::About;
+use turns_aloft::describe::Inline;
+use turns_aloft::describe::Label;
+use turns_aloft::describe::Sentence;
+use turns_aloft::describe::Text;
+use turns_aloft::describe::unit::UnitText;
 
 use turns_aloft::analysis::budget::Cause;
 use turns_aloft::analysis::caution::Caution;
 use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::{Limits, Verdict};
 use turns_aloft::analysis::map::{Axis, TurnMap};
+use turns_aloft::analysis::uncertainty::{UncertainInput, Uncertainty};
 use turns_aloft::analysis::weights::KEEPS;
+use turns_aloft::describe::jump::notation;
 use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::ground::Ground;
 use turns_aloft::scenario::jump::JumpName;
 use turns_aloft::scenario::link;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::reading::NotText;
-use turns_aloft::scenario::uncertainty::{UncertainInput, Uncertainty};
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
 use turns_aloft::session::compare::{Which, describe};
@@ -148,7 +155,7 @@ fn tables(ear: &mut Ear) {
     for jump in JumpName::ALL {
         ear.hear(jump.key(), jump.label());
         for turns in [1, 2] {
-            let notation = jump.notation(turns);
+            let notation = notation(jump, turns);
             // The sport's own letters.
             if !notation.starts_with(char::is_numeric) || notation.contains(' ') {
                 ear.hear(jump.key(), notation);
@@ -245,13 +252,13 @@ fn refusals(ear: &mut Ear) {
         let why = jump.set(key, value).expect_err("it cannot be");
         ear.hear(
             format!("{key} = {value}"),
-            why.to_string().replace(value, ""),
+            why.sentence().replace(value, ""),
         );
     }
     let why = jump.set("note", &"x".repeat(200_000)).expect_err("long");
-    ear.hear("a long note", why.to_string());
+    ear.hear("a long note", why.sentence());
     for why in [NotText::Utf16, NotText::Other] {
-        ear.hear("no text", why.to_string());
+        ear.hear("no text", why.sentence());
     }
     let mut half_widths = Uncertainty::usual(&jump);
     for (key, value) in [
@@ -260,22 +267,19 @@ fn refusals(ear: &mut Ear) {
         ("arm_tuck", "1"),
     ] {
         let why = half_widths.set(key, value).expect_err("it cannot be");
-        ear.hear(key, why.to_string().replace(value, ""));
+        ear.hear(key, why.sentence().replace(value, ""));
     }
     let (mut limits, mut season) = (Limits::default(), Season::default());
     let lever = Lever::ALL[0];
     ear.hear(
         "limits",
-        limits.set(lever, [0.5, 9.5]).expect_err("no").to_string(),
+        limits.set(lever, [0.5, 9.5]).expect_err("no").sentence(),
     );
     ear.hear(
         "limits",
-        Lever::named("wind_m_s").expect_err("no").to_string(),
+        Lever::named("wind_m_s").expect_err("no").sentence(),
     );
-    ear.hear(
-        "season",
-        season.set(lever, 9.5).expect_err("no").to_string(),
-    );
+    ear.hear("season", season.set(lever, 9.5).expect_err("no").sentence());
     for (name, ends, nodes) in [
         ("wind_m_s", [0.0, 1.0], 3),
         (lever.key(), [0.5, 9.5], 3),
@@ -283,12 +287,12 @@ fn refusals(ear: &mut Ear) {
         (lever.key(), [0.5, 0.6], 1),
     ] {
         let why = Axis::named(name, ends[0], ends[1], nodes).expect_err("no");
-        ear.hear("axis", why.to_string());
+        ear.hear("axis", why.sentence());
     }
     let axis = Axis::new(lever.parameter(), 0.5, 0.6, 3).expect("an axis");
     ear.hear(
         "axes",
-        TurnMap::new(&jump, axis, axis).expect_err("no").to_string(),
+        TurnMap::new(&jump, axis, axis).expect_err("no").sentence(),
     );
 }
 
@@ -601,7 +605,7 @@ fn notices(ear: &mut Ear) {
         ("rubbish", "rubbish".to_owned()),
     ] {
         let why = session.restore_kept_jumps(&text).expect_err("it is broken");
-        ear.hear(place, why.to_string());
+        ear.hear(place, why.sentence());
     }
 }
 

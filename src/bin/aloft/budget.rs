@@ -1,7 +1,7 @@
 //! `aloft budget`.
 
 use turns_aloft::analysis::budget::Budget;
-use turns_aloft::describe::budget::BudgetReport;
+use turns_aloft::describe::report::budget::BudgetReport;
 
 use crate::chosen::Chosen;
 use crate::command::printed;

@@ -3,6 +3,7 @@
 use std::fs::File;
 use std::io::{self, Read as _};
 use std::sync::atomic::{AtomicUsize, Ordering};
+use turns_aloft::describe::Sentence;
 
 use clap::Args;
 
@@ -47,7 +48,7 @@ pub fn open(name: &str) -> Result<Scenario, String> {
         return Ok(start.scenario.clone());
     }
     let opened = match name.split_once('#').and_then(|(_, of)| from_fragment(of)) {
-        Some(link) => link.map(jump_of).map_err(|why| why.to_string()),
+        Some(link) => link.map(jump_of).map_err(|why| why.sentence()),
         None => open_file(name),
     }?;
     EARLIER.fetch_add(usize::from(opened.earlier_body), Ordering::Relaxed);
@@ -69,7 +70,7 @@ fn open_file(name: &str) -> Result<Opened<Scenario>, String> {
             format!("{name} cannot be read: {why}")
         }
     })?;
-    scenario_in(bytes).map_err(|why| format!("{name}: {why}"))
+    scenario_in(bytes).map_err(|why| format!("{name}: {}", why.sentence()))
 }
 
 /// What stands in a file, no farther than the first byte too many: some files never end.
@@ -92,7 +93,7 @@ impl Chosen {
         let mut scenario = open(&self.scenario)?;
         for setting in &self.set {
             let (key, value) = key_and_value("--set", setting)?;
-            scenario.set(key, value).map_err(|why| why.to_string())?;
+            scenario.set(key, value).map_err(|why| why.sentence())?;
         }
         Ok(scenario)
     }

@@ -5,10 +5,11 @@ use std::path::{Path, PathBuf};
 
 use clap::Args;
 
+use turns_aloft::analysis::uncertainty::{UncertainInput, Uncertainty};
+use turns_aloft::describe::Sentence;
+use turns_aloft::describe::report::flight::{RangeReport, Report};
 use turns_aloft::physics::motion_table;
 use turns_aloft::scenario::Scenario;
-use turns_aloft::scenario::report::{RangeReport, Report};
-use turns_aloft::scenario::uncertainty::{UncertainInput, Uncertainty};
 
 use crate::chosen::{Chosen, key_and_value};
 use crate::command::{printed, written};
@@ -95,7 +96,7 @@ impl Fly {
         let mut half_widths = Uncertainty::usual(scenario);
         for setting in &self.half_width {
             let (key, value) = key_and_value("--half-width", setting)?;
-            half_widths.set(key, value).map_err(|why| why.to_string())?;
+            half_widths.set(key, value).map_err(|why| why.sentence())?;
         }
         let asked = self.uncertainty || !self.half_width.is_empty();
         Ok(asked.then_some(half_widths))

@@ -3,12 +3,14 @@
 use clap::Args;
 use serde::Serialize;
 
-use turns_aloft::analysis::combination::Combination;
-use turns_aloft::analysis::goal::{GOAL_TURNS, Goal, Single};
+use turns_aloft::analysis::goal::{GOAL_TURNS, Goal};
 use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::Limits;
 use turns_aloft::analysis::weights::WeightsNeeded;
-use turns_aloft::scenario::source::Source;
+use turns_aloft::describe::jump::notation;
+use turns_aloft::describe::report::goal::{CombinationReport, SingleReport};
+use turns_aloft::describe::report::weights::WeightsNeededReport;
+use turns_aloft::describe::{Sentence, Text};
 use turns_aloft::scenario::{HandsKeep, Scenario};
 
 use crate::chosen::{Chosen, key_and_value, number};
@@ -42,13 +44,13 @@ struct Answer {
     goal_turns: f64,
     /// Of the jump as it is: estimate, lowest and highest, in body weights.
     landing_load_bw: [f64; 2],
-    levers: Vec<Single>,
+    levers: Vec<SingleReport>,
     /// None where no mix of the levers was found that does it.
     #[serde(rename = "joint")]
-    combination: Option<Combination>,
-    season_source: Source,
+    combination: Option<CombinationReport>,
+    season_source: &'static str,
     /// No lever: what the hands would have to hold, by what the jumper keeps.
-    weights: WeightsNeeded,
+    weights: WeightsNeededReport,
 }
 
 impl GoalArguments {
@@ -63,15 +65,15 @@ impl GoalArguments {
         let combination = goal.combination(&levers);
         printed(&Answer {
             name: scenario.name.clone(),
-            jump: scenario.jump.notation(scenario.jump_turns),
+            jump: notation(scenario.jump, scenario.jump_turns),
             turns: now.turns,
             hands_keep: scenario.hands_keep,
             goal_turns,
             landing_load_bw: now.readout.landing_load_bw,
-            levers,
-            combination,
-            season_source: Season::SOURCE,
-            weights: WeightsNeeded::new(&goal),
+            levers: levers.iter().map(SingleReport::new).collect(),
+            combination: combination.as_ref().map(CombinationReport::new),
+            season_source: Season::SOURCE.text(),
+            weights: WeightsNeededReport::new(&WeightsNeeded::new(&goal)),
         })
     }
 
@@ -99,8 +101,8 @@ impl GoalArguments {
             let ends = range.split_once(':');
             let ends = ends.and_then(|(from, to)| Some([number(from)?, number(to)?]));
             let ends = ends.ok_or_else(|| format!("--limit {setting}: write KEY=FROM:TO"))?;
-            let lever = Lever::named(key).map_err(|why| why.to_string())?;
-            limits.set(lever, ends).map_err(|why| why.to_string())?;
+            let lever = Lever::named(key).map_err(|why| why.sentence())?;
+            limits.set(lever, ends).map_err(|why| why.sentence())?;
         }
         Ok(limits)
     }
@@ -111,8 +113,8 @@ impl GoalArguments {
             let (key, value) = key_and_value("--season", setting)?;
             let unit = number(value)
                 .ok_or_else(|| format!("--season {setting}: {value} is not a number"))?;
-            let lever = Lever::named(key).map_err(|why| why.to_string())?;
-            season.set(lever, unit).map_err(|why| why.to_string())?;
+            let lever = Lever::named(key).map_err(|why| why.sentence())?;
+            season.set(lever, unit).map_err(|why| why.sentence())?;
         }
         Ok(season)
     }

@@ -1,6 +1,7 @@
 //! `aloft map`.
 
 use std::fmt::Write as _;
+use turns_aloft::describe::Sentence;
 
 use clap::Args;
 
@@ -25,7 +26,7 @@ impl Map {
     pub fn run(&self) -> Result<String, String> {
         let scenario = self.chosen.scenario()?;
         let (x, y) = (axis("--x", &self.x)?, axis("--y", &self.y)?);
-        let mut map = TurnMap::new(&scenario, x, y).map_err(|why| why.to_string())?;
+        let mut map = TurnMap::new(&scenario, x, y).map_err(|why| why.sentence())?;
         map.complete();
         let mut text = format!("{},{},turns\n", x.parameter().key(), y.parameter().key());
         for j in 0..y.nodes() {
@@ -50,5 +51,5 @@ fn axis(option: &str, text: &str) -> Result<Axis, String> {
     let nodes = nodes
         .parse()
         .map_err(|_| format!("{option} {text}: {nodes} is not a whole number of values"))?;
-    Axis::named(key, from, to, nodes).map_err(|why| format!("{option} {text}: {why}"))
+    Axis::named(key, from, to, nodes).map_err(|why| format!("{option} {text}: {}", why.sentence()))
 }

@@ -3,8 +3,11 @@
 use clap::Args;
 use serde::Serialize;
 
-use turns_aloft::analysis::steps::{Gain, ranked};
+use turns_aloft::analysis::steps::ranked;
 use turns_aloft::analysis::weights::Weights;
+use turns_aloft::describe::jump::notation;
+use turns_aloft::describe::report::steps::GainReport;
+use turns_aloft::describe::report::weights::WeightsReport;
 use turns_aloft::scenario::HandsKeep;
 
 use crate::chosen::Chosen;
@@ -27,9 +30,9 @@ struct Answer {
     /// Of the jump as it is: estimate, lowest and highest, in body weights.
     landing_load_bw: [f64; 2],
     /// The largest gain first.
-    steps: Vec<Gain>,
+    steps: Vec<GainReport>,
     /// No step: a little more in each hand, by what the jumper keeps. None where no more can be set.
-    weights: Option<Weights>,
+    weights: Option<WeightsReport>,
 }
 
 impl Steps {
@@ -38,12 +41,17 @@ impl Steps {
         let now = scenario.fly();
         printed(&Answer {
             name: scenario.name.clone(),
-            jump: scenario.jump.notation(scenario.jump_turns),
+            jump: notation(scenario.jump, scenario.jump_turns),
             turns: now.turns,
             hands_keep: scenario.hands_keep,
             landing_load_bw: now.readout.landing_load_bw,
-            steps: ranked(&scenario, &now),
-            weights: Weights::more(&scenario, &now),
+            steps: ranked(&scenario, &now)
+                .iter()
+                .map(GainReport::new)
+                .collect(),
+            weights: Weights::more(&scenario, &now)
+                .as_ref()
+                .map(WeightsReport::new),
         })
     }
 }

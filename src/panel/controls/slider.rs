@@ -1,5 +1,6 @@
 //! A slider's area, drawn by the caller, and how it is set from outside the canvas.
 
+use crate::describe::unit::UnitText;
 use egui::{CursorIcon, Rect, Response, Sense, Ui};
 
 use super::{accessibility, id, interact, touch_targets};

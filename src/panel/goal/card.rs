@@ -1,5 +1,7 @@
 //! One proposal: what to change, how far that is for people, and a button that tries it.
 
+use crate::describe::Label;
+use crate::describe::Text;
 use egui::{
     Align2, Color32, CornerRadius, Id, Pos2, Rect, RichText, Sense, Shape, Stroke, Ui, pos2, vec2,
 };

@@ -1,5 +1,6 @@
 //! The jumper's limits, and what a season may bring: shown and set.
 
+use crate::describe::Label;
 use egui::{Align2, Id, RichText, Sense, Ui, vec2};
 
 use super::super::controls::{Button, StepperRow, stepper, toggle_area};

@@ -1,5 +1,7 @@
 //! The titles of the map's axes, which are menus of the inputs to choose from.
 
+use crate::describe::Label;
+use crate::describe::unit::UnitText;
 use egui::{Popup, Pos2, Rect, Shape, Stroke, Ui, Vec2, pos2, vec2};
 
 use crate::panel::controls::{Button, menu_item};

@@ -4,6 +4,8 @@
 //! a small movement is a small change. The finger hides the point: lines to the borders show where it is,
 //! and a tooltip above the finger has its numbers.
 
+use crate::describe::Label;
+use crate::describe::unit::UnitText;
 use egui::{
     CornerRadius, Galley, Id, LayerId, Order, Painter, Pos2, Rect, Shape, Stroke, StrokeKind, Ui,
     Vec2, pos2, vec2,

@@ -11,6 +11,7 @@ use super::super::style::{
 use super::super::text::small;
 use super::{go_back, split};
 use crate::analysis::steps::{Flown, Gain};
+use crate::describe::lever::step_text;
 use crate::say;
 use crate::scenario::units::Units;
 use crate::session::why::words;
@@ -82,7 +83,7 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
     let height = ROW_HEIGHT + beyond_text.as_ref().map_or(0.0, |text| text.size().y + GAP);
     let size = vec2(ui.available_width(), height);
     let (row, _) = ui.allocate_exact_size(size, Sense::hover());
-    let (step, number) = (gain.step.text(units), words::gain(gain));
+    let (step, number) = (step_text(gain.lever, units), words::gain(gain));
     let response = possible.then(|| {
         let said = say!(
             "panel-try-step",

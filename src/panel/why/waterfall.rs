@@ -1,5 +1,6 @@
 //! A waterfall chart from the turns of the ideal flight down to those turned.
 
+use crate::describe::Label;
 use egui::{
     Align2, Color32, CornerRadius, Id, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };

@@ -1,6 +1,9 @@
 //! The comparison as it is told: in the user's units and words, and in hundredths of a turn that
 //! add up as they stand.
 
+use crate::describe::Inline;
+use crate::describe::Label;
+use crate::describe::unit::UnitText;
 use std::borrow::Cow;
 
 use crate::analysis::compare::Comparison;

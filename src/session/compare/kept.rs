@@ -3,8 +3,8 @@
 use std::collections::HashMap;
 
 use crate::scenario::Scenario;
+use crate::scenario::collection::{Collection, Entry, Id};
 use crate::scenario::fly::Owed;
-use crate::session::collection::{Collection, Entry, Id};
 
 /// What a kept jump came to.
 #[derive(Debug, Clone, Copy, PartialEq)]

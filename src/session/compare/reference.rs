@@ -1,14 +1,15 @@
 //! The attempt beside the present one: chosen, flown, kept over a reload.
 
+use crate::describe::Sentence;
 use serde::{Deserialize, Serialize};
 
 use crate::describe::start::shown_name;
 use crate::say;
 use crate::scenario::beyond::Respect;
+use crate::scenario::collection::Id;
 use crate::scenario::file::Opened;
 use crate::scenario::fly::Jump;
 use crate::scenario::{Scenario, starts};
-use crate::session::collection::Id;
 use crate::session::{Action, Attempt, Session};
 
 /// A second attempt, flown.
@@ -70,7 +71,7 @@ impl SavedReference {
     /// The attempt again, or why what was kept of it cannot be flown. It is named anew: another language
     /// may have been spoken then.
     pub fn restore(self) -> Result<Opened<Attempt>, String> {
-        let opened = Scenario::open_file(&self.scenario).map_err(|why| why.to_string())?;
+        let opened = Scenario::open_file(&self.scenario).map_err(|why| why.sentence())?;
         Ok(Opened {
             read: Attempt {
                 which: self.which,

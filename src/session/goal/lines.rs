@@ -4,6 +4,7 @@ use super::super::Session;
 use super::super::readings::{Group, Reading, line};
 use super::super::weights;
 use super::{can, words};
+use crate::describe::Label;
 use crate::words::{decimal, text};
 
 pub fn all(session: &Session) -> Vec<Reading> {

@@ -1,5 +1,6 @@
 //! This jumper's own limits and what a season may bring, as the user has set them.
 
+use crate::describe::Sentence;
 use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
@@ -61,7 +62,7 @@ impl GoalSettings {
             target: saved.target,
             ..Self::default()
         };
-        let refused = |why: RefusedLever| why.to_string();
+        let refused = |why: RefusedLever| why.sentence();
         // The hand mass was a lever once: earlier visits may hold limits of it.
         let is_lever = |key: &str| key != Parameter::HandMass.key();
         for (key, own) in saved.limits.iter().filter(|(key, _)| is_lever(key)) {

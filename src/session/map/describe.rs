@@ -1,7 +1,10 @@
 //! The map in lines of text.
 
 use super::{Made, NODES};
+use crate::describe::About;
+use crate::describe::Label;
 use crate::describe::number::plain;
+use crate::describe::unit::UnitText;
 use crate::order::by_number;
 use crate::say;
 use crate::session::Session;

@@ -7,6 +7,8 @@ use super::shown::turns_text;
 use super::{Went, words};
 use crate::analysis::budget::Cause;
 use crate::analysis::steps::Gain;
+use crate::describe::Sentence;
+use crate::describe::lever::step_text;
 use crate::say;
 use crate::words::text;
 
@@ -78,7 +80,7 @@ fn gain(session: &Session, gain: &Gain) -> Reading {
     line(
         Group::Answer,
         format!("gain:{}", gain.lever.key()),
-        gain.step.text(session.units()),
+        step_text(gain.lever, session.units()),
         words::gain_and_beyond(session, gain),
         text("why-line-gain-about"),
     )

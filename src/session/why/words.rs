@@ -5,7 +5,11 @@ use super::Went;
 use super::shown::{hundredths, turns_text};
 use crate::analysis::budget::Cause;
 use crate::analysis::steps::{Flown, Gain};
+use crate::describe::Inline;
+use crate::describe::Text;
+use crate::describe::lever::step_text;
 use crate::describe::number::plain;
+use crate::describe::unit::UnitText;
 use crate::say;
 use crate::words::{Message, decimal, text, with_decimal_sign};
 
@@ -101,7 +105,12 @@ pub fn of_steps(session: &Session) -> Vec<String> {
     let cautioned: Vec<(String, [f64; 2])> = session
         .gains()
         .filter(|gain| gain.flown == Flown::Forward && !gain.cautions.is_empty())
-        .filter_map(|gain| Some((gain.step.text(session.units()), gain.landing_load_bw?)))
+        .filter_map(|gain| {
+            Some((
+                step_text(gain.lever, session.units()),
+                gain.landing_load_bw?,
+            ))
+        })
         .collect();
     if cautioned.is_empty() {
         return Vec::new();

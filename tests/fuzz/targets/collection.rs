@@ -4,8 +4,8 @@
 
 use libfuzzer_sys::{Corpus, fuzz_target};
 use turns_aloft::scenario::starts;
-use turns_aloft::session::collection::Collection;
-use turns_aloft::session::collection::saved::FileKind;
+use turns_aloft::scenario::collection::Collection;
+use turns_aloft::scenario::collection::saved::FileKind;
 use turns_aloft_fuzz::{in_order, said};
 
 fuzz_target!(|data: &[u8]| -> Corpus {

@@ -6,13 +6,10 @@ pub mod kept;
 pub mod saved;
 
 use std::collections::HashSet;
-use std::fmt;
 
 use serde::{Deserialize, Serialize};
 
-use crate::say;
-use crate::scenario::{Scenario, file};
-use crate::words::text;
+use crate::scenario::Scenario;
 
 /// Jumps kept at most: more than anybody finds again in a list. Our choice.
 pub const MOST: usize = 500;
@@ -43,7 +40,7 @@ pub struct Collection {
     next_id: u64,
 }
 
-/// Why something was not done: one sentence that says what is wrong and what to do.
+/// Why something was not done.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Refusal {
     NoName,
@@ -53,25 +50,6 @@ pub enum Refusal {
     Gone,
     NothingDeleted,
 }
-
-impl fmt::Display for Refusal {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&match self {
-            Self::NoName => text("kept-no-name").to_owned(),
-            Self::LongName => say!("kept-long-name", most = LONGEST_NAME),
-            Self::TooMany => say!("kept-too-many", most = MOST),
-            Self::TooLarge => say!(
-                "kept-too-large",
-                each = file::LARGEST_BYTES / 1_000,
-                all = LARGEST_BYTES / 1_000_000
-            ),
-            Self::Gone => text("kept-gone").to_owned(),
-            Self::NothingDeleted => text("kept-nothing-deleted").to_owned(),
-        })
-    }
-}
-
-impl std::error::Error for Refusal {}
 
 impl Collection {
     /// In the user's order.

@@ -1,17 +1,13 @@
 //! A collection as the browser keeps it: with what tells its jumps apart.
 
-use std::fmt;
-
 use serde::Serialize;
 use serde_json::Value;
 
 use super::{Collection, Entry, Id, LARGEST_BYTES, Refusal, tidy_name};
-use crate::say;
-use crate::scenario::Scenario;
-use crate::scenario::fault::{Entries, Fault};
+use crate::scenario::fault::{Entries, Fault, NotJson};
 use crate::scenario::file::Opened;
 use crate::scenario::reading::{Read, read};
-use crate::words::text;
+use crate::scenario::{Scenario, file};
 
 /// Version written by this build. Version 1 has the same fields and is read for ever.
 pub const VERSION: u64 = 2;
@@ -35,33 +31,33 @@ struct SavedJump<J> {
     jump: J,
 }
 
-/// Why what was kept could not be read: one sentence.
-#[derive(Debug, Clone, PartialEq, Eq)]
+/// Why what was kept could not be read.
+#[derive(Debug, Clone, PartialEq)]
 pub enum Unreadable {
     Newer(u64),
-    Broken(String),
+    TooLong,
+    NotJson(NotJson),
+    NoVersion,
+    Broken(Fault),
+    /// More jumps were kept, one after the other, than anybody can have.
+    TooOften,
+    Scenario(file::Unreadable),
+    Refused(Refusal),
+    /// A name that is not as this collection writes it, or that another has.
+    OddName,
+    /// Two jumps have the number that tells them apart, or one has a number not given out yet.
+    Twice,
 }
-
-impl fmt::Display for Unreadable {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&match self {
-            Self::Newer(_) => text("kept-newer").to_owned(),
-            Self::Broken(why) => say!("kept-broken", why = why.as_str()),
-        })
-    }
-}
-
-impl std::error::Error for Unreadable {}
 
 impl From<Refusal> for Unreadable {
     fn from(why: Refusal) -> Self {
-        Self::Broken(why.to_string())
+        Self::Refused(why)
     }
 }
 
 impl From<Fault> for Unreadable {
     fn from(why: Fault) -> Self {
-        Self::Broken(why.to_string())
+        Self::Broken(why)
     }
 }
 
@@ -82,15 +78,14 @@ impl Collection {
 
     /// Reads what was kept. Where that fails it must not be written over unasked.
     pub fn from_kept(kept: &str) -> Result<Opened<Self>, Unreadable> {
-        let broken = |why: &str| Unreadable::Broken(why.to_owned());
         if kept.len() > LARGEST_BYTES {
-            return Err(broken(text("kept-too-long")));
+            return Err(Unreadable::TooLong);
         }
-        let Read { value, twice } = read(kept).map_err(|why| broken(&why.to_string()))?;
+        let Read { value, twice } = read(kept).map_err(Unreadable::NotJson)?;
         match value.get(MARK).and_then(Value::as_u64) {
             Some(1..=VERSION) => {}
             Some(newer) if newer > VERSION => return Err(Unreadable::Newer(newer)),
-            _ => return Err(broken(text("kept-no-version"))),
+            _ => return Err(Unreadable::NoVersion),
         }
         if let Some(twice) = twice {
             return Err(twice.into());
@@ -98,7 +93,7 @@ impl Collection {
         let mut kept = Entries::of(MARK, value, &[MARK, "next_id", "jumps"])?;
         let (next_id, jumps) = (kept.whole_number("next_id")?, kept.list("jumps")?);
         if next_id > MOST_IDS {
-            return Err(broken(text("kept-too-often")));
+            return Err(Unreadable::TooOften);
         }
         let mut taken_up = Self::default();
         let earlier_body = taken_up.attempt(|read| {
@@ -126,17 +121,16 @@ impl Collection {
 
     /// Whether the jump was kept before the body was refined.
     fn restore(&mut self, kept: Value) -> Result<bool, Unreadable> {
-        let broken = |why: &dyn fmt::Display| Unreadable::Broken(why.to_string());
         let mut kept = Entries::of("jumps", kept, &["id", "jump"])?;
         let id = Id(kept.whole_number("id")?);
-        let opened = Scenario::from_saved(kept.take("jump")?).map_err(|why| broken(&why))?;
+        let opened = Scenario::from_saved(kept.take("jump")?).map_err(Unreadable::Scenario)?;
         let scenario = opened.read;
         let name = tidy_name(&scenario.name)?;
         if self.free_name(name, None) != scenario.name {
-            return Err(broken(&text("kept-odd-name")));
+            return Err(Unreadable::OddName);
         }
         if id.0 >= self.next_id || self.get(id).is_some() {
-            return Err(broken(&text("kept-twice")));
+            return Err(Unreadable::Twice);
         }
         self.entries.push(Entry { id, scenario });
         Ok(opened.earlier_body)

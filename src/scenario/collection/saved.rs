@@ -1,18 +1,14 @@
 //! A collection as one file.
 
-use std::fmt;
-
 use serde::de::IgnoredAny;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use super::{Collection, Id, LARGEST_BYTES, LONGEST_NAME, Refusal, tidy_name};
-use crate::say;
-use crate::scenario::fault::Entries;
+use crate::scenario::fault::{Entries, Fault, NotJson};
 use crate::scenario::file::Opened;
 use crate::scenario::reading::{Read, read, unmarked};
 use crate::scenario::{Scenario, file};
-use crate::words::text;
 
 /// Version written by this build. Version 1 has the same fields and is read for ever.
 pub const VERSION: u64 = 2;
@@ -27,48 +23,31 @@ struct Saved<J> {
     jumps: Vec<J>,
 }
 
-/// Why a collection was not opened: one sentence that says what is wrong and what to do.
+/// Why a collection was not opened.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Unreadable {
     TooLarge,
-    NotJson(String),
+    NotJson(NotJson),
     NotACollection,
     Newer(u64),
-    Broken(String),
+    Broken(Fault),
     /// Counted from 1.
     Jump {
         number: usize,
         name: Option<String>,
-        why: String,
+        why: JumpFault,
     },
     /// It was the file of a single scenario.
     Scenario(file::Unreadable),
     Refused(Refusal),
 }
 
-impl fmt::Display for Unreadable {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&match self {
-            Self::TooLarge => text("collection-too-large").to_owned(),
-            Self::NotJson(why) => say!("collection-not-json", why = why.as_str()),
-            Self::NotACollection => text("collection-none").to_owned(),
-            Self::Newer(version) => {
-                say!("collection-newer", version = *version, known = VERSION)
-            }
-            Self::Broken(why) => say!("collection-broken", why = why.as_str()),
-            Self::Jump { number, name, why } => say!(
-                "collection-jump",
-                number = *number,
-                name = name.as_deref().unwrap_or(text("collection-jump-unnamed")),
-                why = why.as_str()
-            ),
-            Self::Scenario(why) => why.to_string(),
-            Self::Refused(why) => why.to_string(),
-        })
-    }
+/// What is wrong with one jump of a collection.
+#[derive(Debug, Clone, PartialEq)]
+pub enum JumpFault {
+    Scenario(file::Unreadable),
+    Refused(Refusal),
 }
-
-impl std::error::Error for Unreadable {}
 
 impl From<Refusal> for Unreadable {
     fn from(why: Refusal) -> Self {
@@ -122,8 +101,7 @@ impl Collection {
         if text.len() > LARGEST_BYTES {
             return Err(Unreadable::TooLarge);
         }
-        let Read { value, twice } =
-            read(text).map_err(|why| Unreadable::NotJson(why.to_string()))?;
+        let Read { value, twice } = read(text).map_err(Unreadable::NotJson)?;
         let Some(version) = value.get(MARK) else {
             return self.import_one(text);
         };
@@ -133,11 +111,11 @@ impl Collection {
             _ => return Err(Unreadable::NotACollection),
         }
         if let Some(twice) = twice {
-            return Err(Unreadable::Broken(twice.to_string()));
+            return Err(Unreadable::Broken(twice));
         }
         let jumps = Entries::of(MARK, value, &[MARK, "jumps"])
             .and_then(|mut entries| entries.list("jumps"))
-            .map_err(|why| Unreadable::Broken(why.to_string()))?;
+            .map_err(Unreadable::Broken)?;
         self.attempt(|changed| {
             let mut added = Opened {
                 read: Vec::new(),
@@ -166,14 +144,14 @@ impl Collection {
 
     fn import_jump(&mut self, number: usize, jump: Value) -> Result<Opened<Id>, Unreadable> {
         let name = name_in(&jump);
-        let refused = |why: &dyn fmt::Display| Unreadable::Jump {
+        let refused = |why: JumpFault| Unreadable::Jump {
             number,
             name: name.clone(),
-            why: why.to_string(),
+            why,
         };
-        let opened = Scenario::from_saved(jump).map_err(|why| refused(&why))?;
+        let opened = Scenario::from_saved(jump).map_err(|why| refused(JumpFault::Scenario(why)))?;
         Ok(Opened {
-            read: self.append(opened.read).map_err(|why| refused(&why))?,
+            read: (self.append(opened.read)).map_err(|why| refused(JumpFault::Refused(why)))?,
             earlier_body: opened.earlier_body,
         })
     }

@@ -1,23 +1,24 @@
-//! Every readout of a flown jump under its published key, for the command and the page.
+//! Every readout of a flown jump.
 
 use serde::{Serialize, Serializer};
 
-use super::Scenario;
-use super::beyond::{self, Respect};
-use super::effort_report::EffortReport;
-use super::fly::Jump;
-use super::jump::Notation;
-use super::uncertainty::{Range, UncertainInput, Uncertainty};
+use super::{RespectReport, keys};
+use crate::analysis::uncertainty::{Range, UncertainInput, Uncertainty};
+use crate::describe::jump::notation;
 use crate::physics::plan::Turning;
 use crate::physics::readout::Readout;
+use crate::scenario::Scenario;
 use crate::scenario::call::Call;
+use crate::scenario::effort_report::EffortReport;
+use crate::scenario::fly::Jump;
 
 /// Keys in snake case, SI units in the name. Turns and rates are positive in the jumper's own
 /// turning direction; the angular momentum is a world vector (X travel, Y up, Z right).
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Report {
     pub name: String,
-    pub jump: Notation,
+    /// As the sport writes it, or in words.
+    pub jump: String,
     pub turning: Turning,
     pub pre_rotation_turns: f64,
     pub turns: f64,
@@ -31,13 +32,11 @@ pub struct Report {
     pub readout: Readout,
     pub flying_mass_kg: f64,
     /// In which respects nobody has been seen to do what this jump asks; empty in none.
-    pub beyond_seen: Vec<Respect>,
+    pub beyond_seen: Vec<RespectReport>,
     /// Keys of what is at the edge of what has been measured: neither seen nor beyond.
-    #[serde(serialize_with = "beyond::keys")]
-    pub at_edge_of_measured: Vec<Respect>,
+    pub at_edge_of_measured: Vec<&'static str>,
     /// Keys of what is not known for a jumper of this size.
-    #[serde(serialize_with = "beyond::keys")]
-    pub not_known_for_size: Vec<Respect>,
+    pub not_known_for_size: Vec<&'static str>,
     #[serde(flatten)]
     pub efforts: EffortReport,
 }
@@ -46,10 +45,7 @@ impl Report {
     pub fn new(scenario: &Scenario, jump: &Jump) -> Self {
         Self {
             name: scenario.name.clone(),
-            jump: Notation {
-                jump: scenario.jump,
-                jump_turns: scenario.jump_turns,
-            },
+            jump: notation(scenario.jump, scenario.jump_turns),
             turning: scenario.turning,
             pre_rotation_turns: scenario.pre_rotation_turns,
             turns: jump.turns,
@@ -60,9 +56,13 @@ impl Report {
             call: jump.owed.and_then(|owed| owed.call),
             readout: jump.readout,
             flying_mass_kg: jump.flight.table.body.mass_kg,
-            beyond_seen: scenario.beyond_seen(jump),
-            at_edge_of_measured: scenario.at_edge_of_measured(jump),
-            not_known_for_size: scenario.not_known_for_size(jump),
+            beyond_seen: scenario
+                .beyond_seen(jump)
+                .iter()
+                .map(RespectReport::new)
+                .collect(),
+            at_edge_of_measured: keys(&scenario.at_edge_of_measured(jump)),
+            not_known_for_size: keys(&scenario.not_known_for_size(jump)),
             efforts: EffortReport::new(jump.efforts()),
         }
     }

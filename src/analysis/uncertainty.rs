@@ -3,10 +3,6 @@
 //! A half-width is the 95 % limit of an error taken as normal and independent of the others. Each
 //! input is flown at both its ends; the changes of the turns add up as the root of their squares.
 
-use super::Scenario;
-use super::fly::Jump;
-use super::jumper::Size;
-use super::parameter::{HalfWidthRow, Kind, Parameter};
 use crate::physics::body::{Body, BodySpec, Segment};
 use crate::physics::centroidal::CentroidalState;
 use crate::physics::posture::STILL;
@@ -14,7 +10,11 @@ use crate::physics::segments::SegmentTable;
 use crate::physics::takeoff_landing::takeoff_posture;
 use crate::physics::tight_posture::TightPosture;
 use crate::physics::tree::Tree;
+use crate::scenario::Scenario;
 use crate::scenario::call::Call;
+use crate::scenario::fly::Jump;
+use crate::scenario::jumper::Size;
+use crate::scenario::parameter::{HalfWidthRow, Kind, Parameter};
 
 /// What is uncertain about a jump.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -61,7 +61,7 @@ impl UncertainInput {
     };
 
     /// Its place in [`Self::ALL`].
-    pub(crate) const fn order(self) -> usize {
+    pub const fn order(self) -> usize {
         match self.half_width_row() {
             Some(row) => row.order,
             None => NUMBERS,
