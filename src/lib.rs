@@ -1,21 +1,20 @@
 //! Turns Aloft: how many turns a body completes before it comes down.
+//!
+//! Its layers are packages, the lowest first: each can only reach what its own `Cargo.toml` names.
 
-pub mod analysis;
-pub mod appearance;
-pub mod describe;
-mod order;
-pub mod scenario;
-pub mod session;
-pub mod view;
-pub mod words;
-
+pub use turns_aloft_analysis as analysis;
+pub use turns_aloft_appearance as appearance;
+pub use turns_aloft_describe as describe;
+#[cfg(feature = "panels")]
+pub use turns_aloft_panel as panel;
 pub use turns_aloft_physics as physics;
+pub use turns_aloft_scenario as scenario;
+pub use turns_aloft_session as session;
+pub use turns_aloft_words as words;
+pub use turns_aloft_words::say;
 
 #[cfg(all(feature = "page", target_arch = "wasm32"))]
-pub mod current_session;
+pub use turns_aloft_stage as stage;
+
 #[cfg(all(feature = "page", target_arch = "wasm32"))]
 pub mod page;
-#[cfg(feature = "panels")]
-pub mod panel;
-#[cfg(all(feature = "page", target_arch = "wasm32"))]
-pub mod stage;

@@ -15,17 +15,12 @@
 use std::sync::Arc;
 
 use super::one_change::OneChange;
-use crate::physics::fixed_time::FixedTimeFlight;
-use crate::physics::flight::{Flight, Launch, Spin};
-use crate::physics::table::PlanTable;
-use crate::scenario::Scenario;
-use crate::scenario::fly::Jump;
-pub use crate::scenario::parameter::Cause;
-
-impl Cause {
-    /// The order in which they are removed, and shown.
-    pub const ORDER: [Self; 4] = [Self::Closing, Self::Tightness, Self::Opening, Self::Tilt];
-}
+use turns_aloft_physics::fixed_time::FixedTimeFlight;
+use turns_aloft_physics::flight::{Flight, Launch, Spin};
+use turns_aloft_physics::table::PlanTable;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::fly::Jump;
+pub use turns_aloft_scenario::parameter::Cause;
 
 /// Where the turns went. The ideal turns less the losses are the turns in the air, exactly; with
 /// those on the ice they are the turns in all.

@@ -1,6 +1,6 @@
 //! What has to stand beside a proposal that can hurt somebody.
 
-use crate::scenario::Scenario;
+use turns_aloft_scenario::Scenario;
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Caution {

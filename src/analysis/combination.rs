@@ -12,8 +12,8 @@ use super::goal::{Goal, MET_TURNS, Single};
 use super::lever::Lever;
 use super::limits::Judgement;
 use super::search::crossing;
-use crate::scenario::Scenario;
-use crate::scenario::beyond::Respect;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::beyond::Respect;
 
 /// Half the distance over which the turns' slope is taken, in seasons.
 const SLOPE_SEASONS: f64 = 0.1;

@@ -3,10 +3,10 @@
 use serde::Serialize;
 use serde_json::Value;
 
-use crate::scenario::Scenario;
-use crate::scenario::fly::Jump;
-use crate::scenario::input::{Choice, Input};
-use crate::scenario::parameter::Parameter;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::input::{Choice, Input};
+use turns_aloft_scenario::parameter::Parameter;
 
 /// One input that differs.
 #[derive(Debug, Clone, PartialEq, Serialize)]

@@ -1,12 +1,12 @@
 //! Where on a number the joints of a jump meet their strength, all else as it is.
 
 use super::search::roughly;
-use crate::scenario::Scenario;
-use crate::scenario::fly::Jump;
-use crate::scenario::marks::Marks;
-use crate::scenario::parameter::{Evidence, Hardest, Parameter};
-use crate::scenario::source::Source;
-use crate::scenario::strength::{self, HELD};
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::marks::Marks;
+use turns_aloft_scenario::parameter::{Evidence, Hardest, Parameter};
+use turns_aloft_scenario::source::Source;
+use turns_aloft_scenario::strength::{self, HELD};
 
 /// Whether a number is marked so.
 pub const fn is_marked(parameter: Parameter) -> bool {

@@ -6,11 +6,11 @@ use super::caution::{self, Caution};
 use super::lever::{Lever, Season};
 use super::limits::{Judgement, Limits};
 use super::search::{crossing, peak};
-use crate::order::by_number;
-use crate::scenario::Scenario;
-use crate::scenario::beyond::Respect;
-use crate::scenario::fly::Jump;
-use crate::scenario::parameter::Parameter;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::beyond::Respect;
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::order::by_number;
+use turns_aloft_scenario::parameter::Parameter;
 
 /// Fewest and most turns in all that can be asked for; our choice.
 pub const GOAL_TURNS: [f64; 2] = [0.5, 10.0];

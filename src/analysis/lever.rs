@@ -3,14 +3,14 @@
 use std::ops::{Index, IndexMut};
 
 use super::search::crossing;
-use crate::physics::body::Body;
-use crate::physics::centroidal::CentroidalState;
-use crate::physics::mass_properties::MassProperties;
-use crate::physics::plan::Plan;
-use crate::physics::tree::Tree;
-use crate::scenario::Scenario;
-use crate::scenario::parameter::{LeverRow, Parameter, Step};
-use crate::scenario::source::Source;
+use turns_aloft_physics::body::Body;
+use turns_aloft_physics::centroidal::CentroidalState;
+use turns_aloft_physics::mass_properties::MassProperties;
+use turns_aloft_physics::plan::Plan;
+use turns_aloft_physics::tree::Tree;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::parameter::{LeverRow, Parameter, Step};
+use turns_aloft_scenario::source::Source;
 
 /// A number of the scenario that training changes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -4,12 +4,12 @@ use serde::Serialize;
 
 use super::goal::Goal;
 use super::lever::{Lever, PerLever, RefusedLever, Season};
-use crate::scenario::Scenario;
-use crate::scenario::fly::Jump;
-use crate::scenario::marks::Marks;
-use crate::scenario::parameter::{Evidence, Movement, Parameter};
-use crate::scenario::seen::Stand;
-use crate::scenario::source::Source;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::marks::Marks;
+use turns_aloft_scenario::parameter::{Evidence, Movement, Parameter};
+use turns_aloft_scenario::seen::Stand;
+use turns_aloft_scenario::source::Source;
 
 /// What there is to say of a proposed value, the mildest first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]

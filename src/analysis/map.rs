@@ -7,11 +7,11 @@ use std::sync::Arc;
 
 use super::field::{Field, between};
 use super::seen;
-use crate::order::by_number;
-use crate::physics::table::PlanTable;
-use crate::scenario::Scenario;
-use crate::scenario::parameter::Parameter;
-use crate::scenario::setting::Refused;
+use turns_aloft_physics::table::PlanTable;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::order::by_number;
+use turns_aloft_scenario::parameter::Parameter;
+use turns_aloft_scenario::setting::Refused;
 
 /// Fewest and most nodes along an axis.
 pub const NODES: [usize; 2] = [2, 201];

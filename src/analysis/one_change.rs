@@ -5,10 +5,10 @@
 
 use serde::Serialize;
 
-use crate::order::by_number;
-use crate::scenario::Scenario;
-use crate::scenario::fly::Jump;
-use crate::scenario::parameter::{Cause, Parameter, Remedy, RemedyChange};
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::order::by_number;
+use turns_aloft_scenario::parameter::{Cause, Parameter, Remedy, RemedyChange};
 
 /// An input as it is, as it might have been, and what that is worth.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]

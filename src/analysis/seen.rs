@@ -1,8 +1,8 @@
 //! How far a jump is inside what has been seen of people.
 
-use crate::physics::flight_summary::FlightSummary;
-use crate::scenario::Scenario;
-use crate::scenario::parameter::{Evidence, Parameter};
+use turns_aloft_physics::flight_summary::FlightSummary;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::parameter::{Evidence, Parameter};
 
 /// How far inside its marks the nearest of these numbers is in a flown jump, in parts of its
 /// admissible range; negative outside, 0 on a mark. A number without marks does not count, nor a

@@ -4,10 +4,10 @@ use serde::Serialize;
 
 use super::caution::{self, Caution};
 use super::lever::Lever;
-use crate::order::by_number;
-use crate::scenario::Scenario;
-use crate::scenario::beyond::Respect;
-use crate::scenario::fly::Jump;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::beyond::Respect;
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::order::by_number;
 
 /// Which step was flown.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]

@@ -3,18 +3,18 @@
 //! A half-width is the 95 % limit of an error taken as normal and independent of the others. Each
 //! input is flown at both its ends; the changes of the turns add up as the root of their squares.
 
-use crate::physics::body::{Body, BodySpec, Segment};
-use crate::physics::centroidal::CentroidalState;
-use crate::physics::posture::STILL;
-use crate::physics::segments::SegmentTable;
-use crate::physics::takeoff_landing::takeoff_posture;
-use crate::physics::tight_posture::TightPosture;
-use crate::physics::tree::Tree;
-use crate::scenario::Scenario;
-use crate::scenario::call::Call;
-use crate::scenario::fly::Jump;
-use crate::scenario::jumper::Size;
-use crate::scenario::parameter::{HalfWidthRow, Kind, Parameter};
+use turns_aloft_physics::body::{Body, BodySpec, Segment};
+use turns_aloft_physics::centroidal::CentroidalState;
+use turns_aloft_physics::posture::STILL;
+use turns_aloft_physics::segments::SegmentTable;
+use turns_aloft_physics::takeoff_landing::takeoff_posture;
+use turns_aloft_physics::tight_posture::TightPosture;
+use turns_aloft_physics::tree::Tree;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::call::Call;
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::jumper::Size;
+use turns_aloft_scenario::parameter::{HalfWidthRow, Kind, Parameter};
 
 /// What is uncertain about a jump.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -8,10 +8,10 @@ use serde::Serialize;
 
 use super::caution::{self, Caution};
 use super::goal::{Goal, MET_TURNS, Proof};
-use crate::scenario::fly::Jump;
-use crate::scenario::parameter::Parameter;
-use crate::scenario::source::Source;
-use crate::scenario::{HandsKeep, Scenario};
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::parameter::Parameter;
+use turns_aloft_scenario::source::Source;
+use turns_aloft_scenario::{HandsKeep, Scenario};
 
 /// What may be kept, as it always stands side by side.
 pub const KEEPS: [HandsKeep; 3] = [

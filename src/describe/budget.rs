@@ -2,11 +2,11 @@
 
 use super::input::remedy;
 use super::{Label, Sentence};
-use crate::analysis::budget::{Budget, Cause};
-use crate::analysis::one_change::OneChange;
-use crate::say;
-use crate::scenario::parameter::Kind;
-use crate::words::{decimal, text};
+use turns_aloft_analysis::budget::{Budget, Cause};
+use turns_aloft_analysis::one_change::OneChange;
+use turns_aloft_scenario::parameter::Kind;
+use turns_aloft_words::say;
+use turns_aloft_words::{decimal, text};
 
 impl Label for Cause {
     fn label(self) -> &'static str {

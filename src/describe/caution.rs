@@ -1,8 +1,8 @@
 //! Cautions in words.
 
 use super::Text;
-use crate::analysis::caution::Caution;
-use crate::words::text;
+use turns_aloft_analysis::caution::Caution;
+use turns_aloft_words::text;
 
 impl Text for Caution {
     fn text(self) -> &'static str {

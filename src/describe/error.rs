@@ -4,20 +4,20 @@ use serde_json::Value;
 
 use super::Sentence;
 use super::number::{plain, shortened, shown, si};
-use crate::analysis::lever::{Lever, RefusedLever};
-use crate::analysis::map::{NODES, RefusedAxis};
-use crate::analysis::uncertainty::{RefusedHalfWidth, UncertainInput};
-use crate::say;
-use crate::scenario::collection::saved::JumpFault;
-use crate::scenario::collection::{LARGEST_BYTES, LONGEST_NAME, MOST, Refusal, kept, saved};
-use crate::scenario::fault::{Expected, Fault, NotJson, Place};
-use crate::scenario::input::{Choice, Input, Text};
-use crate::scenario::jump::JUMP_TURNS;
-use crate::scenario::parameter::Parameter;
-use crate::scenario::reading::NotText;
-use crate::scenario::setting::Refused;
-use crate::scenario::{file, link};
-use crate::words::{text, with_decimal_sign};
+use turns_aloft_analysis::lever::{Lever, RefusedLever};
+use turns_aloft_analysis::map::{NODES, RefusedAxis};
+use turns_aloft_analysis::uncertainty::{RefusedHalfWidth, UncertainInput};
+use turns_aloft_scenario::collection::saved::JumpFault;
+use turns_aloft_scenario::collection::{LARGEST_BYTES, LONGEST_NAME, MOST, Refusal, kept, saved};
+use turns_aloft_scenario::fault::{Expected, Fault, NotJson, Place};
+use turns_aloft_scenario::input::{Choice, Input, Text};
+use turns_aloft_scenario::jump::JUMP_TURNS;
+use turns_aloft_scenario::parameter::Parameter;
+use turns_aloft_scenario::reading::NotText;
+use turns_aloft_scenario::setting::Refused;
+use turns_aloft_scenario::{file, link};
+use turns_aloft_words::say;
+use turns_aloft_words::{text, with_decimal_sign};
 
 /// A value of a file as a message quotes it.
 fn quoted(written: &Value) -> String {

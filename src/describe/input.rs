@@ -7,10 +7,10 @@ use std::sync::LazyLock;
 use fluent_bundle::FluentArgs;
 
 use super::{About, Inline, Label};
-use crate::analysis::uncertainty::UncertainInput;
-use crate::scenario::input::{Choice, Input};
-use crate::scenario::parameter::Parameter;
-use crate::words::{Message, format};
+use turns_aloft_analysis::uncertainty::UncertainInput;
+use turns_aloft_scenario::input::{Choice, Input};
+use turns_aloft_scenario::parameter::Parameter;
+use turns_aloft_words::{Message, format};
 
 /// The name of a message about an input.
 fn name(prefix: &str, key: &str, suffix: &str) -> String {

@@ -1,9 +1,9 @@
 //! The jumps of the sport in words.
 
 use super::Label;
-use crate::say;
-use crate::scenario::jump::JumpName;
-use crate::words::text;
+use turns_aloft_scenario::jump::JumpName;
+use turns_aloft_words::say;
+use turns_aloft_words::text;
 
 impl Label for JumpName {
     fn label(self) -> &'static str {

@@ -2,9 +2,9 @@
 
 use super::input::step;
 use super::unit::UnitText;
-use crate::analysis::lever::Lever;
-use crate::scenario::parameter::{Kind, Step};
-use crate::scenario::units::Units;
+use turns_aloft_analysis::lever::Lever;
+use turns_aloft_scenario::parameter::{Kind, Step};
+use turns_aloft_scenario::units::Units;
 
 /// What one step of a lever is, in the user's units.
 pub fn step_text(lever: Lever, units: &Units) -> String {

@@ -1,9 +1,9 @@
 //! Numbers and quoted values as messages have them.
 
 use super::Text;
-use crate::scenario::parameter::Kind;
-use crate::scenario::units::UnitSign;
-use crate::words::with_decimal_sign;
+use turns_aloft_scenario::parameter::Kind;
+use turns_aloft_scenario::units::UnitSign;
+use turns_aloft_words::with_decimal_sign;
 
 const fn si_sign(kind: Kind) -> Option<UnitSign> {
     match kind {

@@ -1,8 +1,8 @@
 //! Sources in words.
 
 use super::Text;
-use crate::scenario::source::Source;
-use crate::words::text;
+use turns_aloft_scenario::source::Source;
+use turns_aloft_words::text;
 
 /// What it is, and how far it goes.
 impl Text for Source {

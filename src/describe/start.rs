@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
 use super::{About, Label};
-use crate::scenario::starts::{self, Start};
-use crate::words::Message;
+use turns_aloft_scenario::starts::{self, Start};
+use turns_aloft_words::Message;
 
 /// The messages of each, by its name: what it is called, and what is to be known of it.
 static MESSAGES: LazyLock<BTreeMap<&str, [Message; 2]>> = LazyLock::new(|| {

@@ -1,8 +1,8 @@
 //! Numbers with their units.
 
 use super::Text;
-use crate::scenario::units::{Unit, UnitSign};
-use crate::words::{text, with_decimal_sign};
+use turns_aloft_scenario::units::{Unit, UnitSign};
+use turns_aloft_words::{text, with_decimal_sign};
 
 impl Text for UnitSign {
     fn text(self) -> &'static str {

@@ -10,9 +10,9 @@ use wasm_bindgen::{JsCast, JsValue};
 use super::dom;
 use super::panels::PageCommandSent;
 use super::wake::wake;
-use crate::current_session::CurrentSession;
 use crate::panel::PageCommand;
 use crate::session::{Document, Session};
+use crate::stage::current_session::CurrentSession;
 use crate::words::text;
 
 pub fn plugin(app: &mut App) {

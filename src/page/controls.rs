@@ -21,7 +21,7 @@ use web_sys::{Element, HtmlElement, HtmlInputElement, KeyboardEvent};
 
 use super::dom;
 use super::wake::wake;
-use crate::current_session::CurrentSession;
+use crate::stage::current_session::CurrentSession;
 
 pub fn plugin(app: &mut App) {
     listen();

@@ -12,12 +12,12 @@ use web_sys::{Blob, BlobPropertyBag, DragEvent, File, HtmlAnchorElement, HtmlInp
 use super::panels::PageCommandSent;
 use super::wake::wake;
 use super::{dom, language};
-use crate::current_session::CurrentSession;
 use crate::panel::PageCommand;
 use crate::say;
 use crate::scenario::collection::LARGEST_BYTES;
 use crate::scenario::reading::text_of;
 use crate::session::Session;
+use crate::stage::current_session::CurrentSession;
 use crate::words::text;
 
 const INPUT: &str = "scenario-file";

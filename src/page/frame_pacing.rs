@@ -9,7 +9,7 @@ use bevy::winit::{UpdateMode, WinitSettings};
 use bevy_egui::{EguiInput, EguiPreUpdateSet, egui};
 
 use super::dom;
-use crate::current_session::CurrentSession;
+use crate::stage::current_session::CurrentSession;
 
 /// Frames drawn before the page counts as ready: the panels get their fonts in the first, the
 /// stage its shaders in the second.

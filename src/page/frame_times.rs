@@ -13,7 +13,7 @@ use bevy_egui::EguiPrimaryContextPass;
 use wasm_bindgen::prelude::wasm_bindgen;
 
 use super::panels::PanelSystems;
-use crate::order::by_number;
+use crate::scenario::order::by_number;
 
 /// Frames looked back on.
 const FRAMES: usize = 120;

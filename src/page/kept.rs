@@ -4,8 +4,8 @@ use bevy::prelude::*;
 use web_sys::Storage;
 
 use super::{address, dom};
-use crate::current_session::CurrentSession;
 use crate::session::{Session, VisitState};
+use crate::stage::current_session::CurrentSession;
 use crate::words;
 
 const NAME: &str = "turns-aloft/session";

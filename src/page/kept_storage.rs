@@ -12,11 +12,11 @@ use web_sys::Storage;
 use super::dom;
 use super::kept::storage;
 use super::wake::wake;
-use crate::current_session::CurrentSession;
 use crate::say;
 use crate::scenario::collection::Collection;
 use crate::scenario::collection::kept::Unreadable;
 use crate::session::Session;
+use crate::stage::current_session::CurrentSession;
 use crate::words;
 
 const NAME: &str = "turns-aloft/kept-jumps";

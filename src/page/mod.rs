@@ -21,10 +21,10 @@ use bevy::window::{PresentMode, WindowPlugin};
 use bevy_egui::EguiPlugin;
 use wasm_bindgen::prelude::wasm_bindgen;
 
-use crate::current_session::CurrentSession;
 use crate::panel;
 use crate::session::Session;
 use crate::stage::StagePlugin;
+use crate::stage::current_session::CurrentSession;
 
 /// Starts the app on the page's canvas, or without a picture where the browser cannot draw one.
 pub fn run() {

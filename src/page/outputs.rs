@@ -5,9 +5,9 @@ use bevy::prelude::*;
 use web_sys::Element;
 
 use super::{dom, frame_pacing};
-use crate::current_session::CurrentSession;
 use crate::session::Session;
 use crate::session::readings::{Reading, picture, readings, summary};
+use crate::stage::current_session::CurrentSession;
 
 pub fn plugin(app: &mut App) {
     app.add_systems(Last, follow.after(frame_pacing::poll));

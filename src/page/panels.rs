@@ -3,8 +3,8 @@
 use bevy::prelude::*;
 use bevy_egui::{EguiContexts, EguiPrimaryContextPass};
 
-use crate::current_session::CurrentSession;
 use crate::panel::{self, PageCommand, Panels};
+use crate::stage::current_session::CurrentSession;
 use crate::stage::{Orbit, StageArea};
 
 /// Everything that the panels do.

@@ -1,25 +1,25 @@
 //! The top bar: the list of starting points, undo, open, share and settings.
 
-use crate::describe::Label;
-use crate::describe::unit::UnitText;
 use egui::scroll_area::ScrollBarVisibility;
 use egui::text::LayoutJob;
 use egui::{
     Align2, Painter, Popup, PopupCloseBehavior, Pos2, Rect, Response, RichText, ScrollArea, Shape,
     Stroke, Ui, Vec2, pos2, vec2,
 };
+use turns_aloft_describe::Label;
+use turns_aloft_describe::unit::UnitText;
 
 use super::controls::{Button, choice, menu_item};
 use super::layout::Layout;
 use super::style::{self, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use super::undo;
-use crate::appearance::{Light, choose, chosen as look_chosen};
-use crate::describe::start::shown_name;
-use crate::say;
-use crate::scenario::starts;
-use crate::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
-use crate::session::Session;
-use crate::words::{self, Language, text};
+use turns_aloft_appearance::{Light, choose, chosen as look_chosen};
+use turns_aloft_describe::start::shown_name;
+use turns_aloft_scenario::starts;
+use turns_aloft_scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
+use turns_aloft_session::Session;
+use turns_aloft_words::say;
+use turns_aloft_words::{self as words, Language, text};
 
 /// What only the page can do.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -7,8 +7,8 @@ use egui::{
 use super::controls::{EXPLANATION_MARK_RADIUS, explanation_area, explanation_mark};
 use super::style::{self, CARD, GAP, TOUCH_SIZE, WARNING, WIDE_GAP};
 use super::text::small;
-use crate::scenario::beyond::Respect;
-use crate::session::{Session, beyond};
+use turns_aloft_scenario::beyond::Respect;
+use turns_aloft_session::{Session, beyond};
 
 /// Share of the screen's height that the explanation takes at most; a longer one scrolls.
 const MEANING: f32 = 0.2;

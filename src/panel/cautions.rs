@@ -1,11 +1,11 @@
 //! The cautions, shown with whatever could push somebody to jump more, higher or with weights.
 
-use crate::describe::Text;
 use egui::{RichText, Ui};
+use turns_aloft_describe::Text;
 
 use super::style::WEAK_TEXT;
-use crate::analysis::caution::Caution;
-use crate::words::text;
+use turns_aloft_analysis::caution::Caution;
+use turns_aloft_words::text;
 
 pub fn show(ui: &mut Ui) {
     let said = [

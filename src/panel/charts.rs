@@ -1,28 +1,28 @@
 //! Charts over the flight: turning rate, moment of inertia and turns on one time axis, and the joint
 //! torques.
 
-use crate::describe::unit::UnitText;
 use egui::{Align2, Color32, Rect, Sense, Shape, Stroke, Ui, UiBuilder, Vec2, Vec2b, pos2, vec2};
 use egui_plot::{
     HLine, Line, LineStyle, Plot, PlotBounds, PlotPoint, PlotPoints, PlotUi, Span, VLine,
 };
+use turns_aloft_describe::unit::UnitText;
 
 use super::controls::{Scale, slider};
 use super::style::{
     self, ACCENT, CARD, CLOSING, GAP, Hue, INERTIA, LINE, OPENING, PLAYHEAD, REFERENCE, TEXT,
     TIGHT, WEAK_TEXT, WIDE_GAP,
 };
-use crate::physics::efforts::{GROUPS, JointGroup};
-use crate::physics::flight::FlightSample;
-use crate::say;
-use crate::scenario::Scenario;
-use crate::scenario::fly::Jump;
-use crate::scenario::parameter::Kind;
-use crate::session::compare::Reference;
-use crate::session::efforts::{NEWTON_METRES, group_text};
-use crate::session::readings::{phase, turns_of};
-use crate::session::{FRAME_S, Session};
-use crate::words::{decimal, text};
+use turns_aloft_physics::efforts::{GROUPS, JointGroup};
+use turns_aloft_physics::flight::FlightSample;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::parameter::Kind;
+use turns_aloft_session::compare::Reference;
+use turns_aloft_session::efforts::{NEWTON_METRES, group_text};
+use turns_aloft_session::readings::{phase, turns_of};
+use turns_aloft_session::{FRAME_S, Session};
+use turns_aloft_words::say;
+use turns_aloft_words::{decimal, text};
 
 /// One curve.
 struct Curve {

@@ -3,9 +3,9 @@
 mod kept;
 mod table;
 
-use crate::describe::Label;
 use egui::text::LayoutJob;
 use egui::{Align2, Color32, FontId, Painter, Rect, Response, RichText, Sense, Ui, pos2, vec2};
+use turns_aloft_describe::Label;
 
 use super::bar::PageCommand;
 use super::beyond::{self, in_row};
@@ -13,12 +13,12 @@ use super::controls::{Button, fold};
 use super::style::{self, GAP, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP};
 use super::text::{card, heading, small};
 use super::{cautions, folded_charts};
-use crate::say;
-use crate::scenario::starts;
-use crate::session::Session;
-use crate::session::compare::{Which, describe};
-use crate::words::text;
 pub use kept::KeptJumps;
+use turns_aloft_scenario::starts;
+use turns_aloft_session::Session;
+use turns_aloft_session::compare::{Which, describe};
+use turns_aloft_words::say;
+use turns_aloft_words::text;
 
 /// `charts`: whether to show them here.
 pub fn show(

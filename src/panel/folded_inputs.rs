@@ -1,21 +1,21 @@
 //! The inputs besides the main ones: which jump, the jumper, how the body moves. Folded away at first.
 
-use crate::describe::Label;
 use std::borrow::Cow;
+use turns_aloft_describe::Label;
 
 use egui::{RichText, Ui};
 
 use super::controls::{NumberEdit, choice};
 use super::number;
 use super::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
-use crate::physics::plan::Turning;
-use crate::physics::segments::SegmentTable;
-use crate::scenario::HandsKeep;
-use crate::scenario::ground::Ground;
-use crate::scenario::jump::{JUMP_TURNS, JumpName};
-use crate::scenario::parameter::{Parameter, Section};
-use crate::session::Session;
-use crate::words::text;
+use turns_aloft_physics::plan::Turning;
+use turns_aloft_physics::segments::SegmentTable;
+use turns_aloft_scenario::HandsKeep;
+use turns_aloft_scenario::ground::Ground;
+use turns_aloft_scenario::jump::{JUMP_TURNS, JumpName};
+use turns_aloft_scenario::parameter::{Parameter, Section};
+use turns_aloft_session::Session;
+use turns_aloft_words::text;
 
 /// Which jump it is: name and turns.
 pub fn named_jump(ui: &mut Ui, session: &mut Session) {

@@ -9,10 +9,10 @@ use super::controls::{Button, StepperRow, fold, stepper};
 use super::style::{self, ACCENT, GAP, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use super::text::{heading, small};
 use super::{cautions, weights};
-use crate::analysis::goal::Single;
-use crate::session::Session;
-use crate::session::goal::{GoalTurns, can, words};
-use crate::words::{decimal, text};
+use turns_aloft_analysis::goal::Single;
+use turns_aloft_session::Session;
+use turns_aloft_session::goal::{GoalTurns, can, words};
+use turns_aloft_words::{decimal, text};
 
 /// Width of the button that undoes a change that was tried.
 const BACK: f32 = 92.0;

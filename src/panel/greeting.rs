@@ -4,8 +4,8 @@ use egui::{CornerRadius, Rect, Stroke, StrokeKind, Ui, pos2, vec2};
 
 use super::controls::button_area;
 use super::style::{self, CARD, GAP, LINE, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
-use crate::session::Session;
-use crate::words::text;
+use turns_aloft_session::Session;
+use turns_aloft_words::text;
 
 /// Least font size; what is wider still takes two lines.
 const LEAST: f32 = 14.0;

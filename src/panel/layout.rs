@@ -2,7 +2,7 @@
 
 use egui::{Rect, Vec2, pos2, vec2};
 
-use crate::session::Question;
+use turns_aloft_session::Question;
 
 /// The areas of the screen.
 #[derive(Debug, Clone, Copy, PartialEq)]

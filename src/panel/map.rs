@@ -10,9 +10,9 @@ mod ticks;
 use egui::{Rect, RichText, Sense, Ui, pos2, vec2};
 
 use super::style::{GAP, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
-use crate::say;
-use crate::session::Session;
-use crate::words::decimal;
+use turns_aloft_session::Session;
+use turns_aloft_words::decimal;
+use turns_aloft_words::say;
 
 /// Least ratio of height to width.
 const FLATTEST: f32 = 0.56;

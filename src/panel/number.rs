@@ -1,11 +1,11 @@
 //! An input that is a number: its label, which explains it, the value with its unit, which can be typed,
 //! and a slider, which a double tap resets.
 
-use crate::describe::About;
-use crate::describe::Label;
-use crate::describe::Text;
-use crate::describe::unit::UnitText;
 use std::borrow::Cow;
+use turns_aloft_describe::About;
+use turns_aloft_describe::Label;
+use turns_aloft_describe::Text;
+use turns_aloft_describe::unit::UnitText;
 
 use egui::{Align2, CornerRadius, Pos2, Rect, RichText, Sense, Stroke, Ui, pos2, vec2};
 
@@ -16,11 +16,10 @@ use super::controls::{
 use super::style::{
     self, ACCENT, CARD, GAP, LINE, ON_ACCENT, SEEN, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
 };
-use crate::say;
-use crate::scenario::marks::Marks;
-use crate::scenario::parameter::{Parameter, SliderScale};
-use crate::session::Session;
-use crate::words;
+use turns_aloft_scenario::marks::Marks;
+use turns_aloft_scenario::parameter::{Parameter, SliderScale};
+use turns_aloft_session::Session;
+use turns_aloft_words::{number, say, text};
 
 const KNOB: f32 = 13.0;
 const TRACK: f32 = 6.0;
@@ -121,7 +120,7 @@ fn value(
 fn typed(session: &mut Session, parameter: Parameter, text: &str) {
     let unit = session.units().of(parameter.kind());
     let plain = text.trim().trim_end_matches(unit.sign());
-    let value = words::number(plain).map_or(f64::NAN, |shown| unit.to_si(shown));
+    let value = number(plain).map_or(f64::NAN, |shown| unit.to_si(shown));
     session.set(parameter, value);
 }
 
@@ -237,7 +236,7 @@ pub fn legend(ui: &mut Ui) {
             SEEN.get(),
         );
         ui.label(
-            RichText::new(words::text("panel-seen"))
+            RichText::new(text("panel-seen"))
                 .size(14.0)
                 .color(WEAK_TEXT.get()),
         );
@@ -248,7 +247,7 @@ pub fn legend(ui: &mut Ui) {
             Rect::from_center_size(beyond.center(), vec2(26.0, 2.0 * TRACK)),
         );
         ui.label(
-            RichText::new(words::text("panel-out-of-reach"))
+            RichText::new(text("panel-out-of-reach"))
                 .size(14.0)
                 .color(WEAK_TEXT.get()),
         );

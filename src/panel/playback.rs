@@ -4,10 +4,10 @@ use egui::{Align2, Color32, Painter, Pos2, Rect, Shape, Stroke, Ui, Vec2, pos2, 
 
 use super::controls::Button;
 use super::style::{self, GAP, TOUCH_SIZE, WEAK_TEXT};
-use crate::say;
-use crate::session::readings::phase;
-use crate::session::{SPEEDS, Session};
-use crate::words::{decimal, text};
+use turns_aloft_session::readings::phase;
+use turns_aloft_session::{SPEEDS, Session};
+use turns_aloft_words::say;
+use turns_aloft_words::{decimal, text};
 
 /// Height of the row.
 pub const HEIGHT: f32 = TOUCH_SIZE + GAP;

@@ -4,7 +4,7 @@ use egui::{Rect, Sense, Ui, pos2, vec2};
 
 use super::controls::Button;
 use super::style::{self, GAP, TEXT, TOUCH_SIZE};
-use crate::session::{Question, Session};
+use turns_aloft_session::{Question, Session};
 
 pub fn show(ui: &mut Ui, session: &mut Session) {
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());

@@ -8,9 +8,9 @@ use super::charts;
 use super::controls::{EXPLANATION_MARK_RADIUS, explanation_area, explanation_mark};
 use super::style::{self, ACCENT, CARD, GAP, LINE, TEXT, WEAK_TEXT};
 use super::text::small;
-use crate::session::Session;
-use crate::session::readings::{Group, Reading, readings};
-use crate::words::text;
+use turns_aloft_session::Session;
+use turns_aloft_session::readings::{Group, Reading, readings};
+use turns_aloft_words::text;
 
 const TILE: f32 = 54.0;
 /// Distance of the mark's centre from the corner.

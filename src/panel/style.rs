@@ -7,7 +7,7 @@ use egui::{
     Stroke, TextStyle, Theme, Vec2, Visuals,
 };
 
-use crate::appearance::{Colours, Ink, Light, colours, shown};
+use turns_aloft_appearance::{Colours, Ink, Light, colours, shown};
 
 /// A colour of the design, looked up when something is drawn with it.
 #[derive(Clone, Copy)]

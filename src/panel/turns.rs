@@ -11,17 +11,17 @@ use super::style::{
 };
 use super::uncertainty;
 
-use crate::analysis::uncertainty::Range;
-use crate::describe::jump::notation;
-use crate::describe::start::shown_note;
-use crate::say;
-use crate::scenario::call::Call;
-use crate::session::Session;
-use crate::session::readings::{
+use turns_aloft_analysis::uncertainty::Range;
+use turns_aloft_describe::jump::notation;
+use turns_aloft_describe::start::shown_note;
+use turns_aloft_scenario::call::Call;
+use turns_aloft_session::Session;
+use turns_aloft_session::readings::{
     call_text, possible_calls, range_figures, shortfall_range_text, shortfall_text, uncalled_text,
     verdict_text,
 };
-use crate::words::{decimal, text, with_decimal_sign};
+use turns_aloft_words::say;
+use turns_aloft_words::{decimal, text, with_decimal_sign};
 
 /// Height of the big figures' font. A digit is then about 80 CSS pixels high, 15 mm on a tablet:
 /// a two-hundredth of three metres, as signs are made to be read.
@@ -311,7 +311,7 @@ fn bar(ui: &Ui, session: &Session, rect: Rect) {
         return;
     };
     let now = session.now();
-    let turns = crate::session::readings::turns_at(session, &now);
+    let turns = turns_aloft_session::readings::turns_at(session, &now);
     let range = session.range();
     let most = owed
         .turns

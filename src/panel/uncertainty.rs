@@ -1,17 +1,17 @@
 //! Uncertainty: the button that shows the turns as a range, and the half-widths of the inputs.
 
-use crate::describe::About;
-use crate::describe::Inline;
-use crate::describe::Label;
 use egui::{Rect, RichText, Ui};
+use turns_aloft_describe::About;
+use turns_aloft_describe::Inline;
+use turns_aloft_describe::Label;
 
 use super::controls::{Button, StepperRow, stepper};
 use super::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
-use crate::analysis::uncertainty::UncertainInput;
-use crate::say;
-use crate::session::Session;
-use crate::session::readings::change_text;
-use crate::words::text;
+use turns_aloft_analysis::uncertainty::UncertainInput;
+use turns_aloft_session::Session;
+use turns_aloft_session::readings::change_text;
+use turns_aloft_words::say;
+use turns_aloft_words::text;
 
 /// Width of the button.
 pub const BUTTON: f32 = 104.0;

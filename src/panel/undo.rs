@@ -6,9 +6,9 @@ use egui::{Color32, Context, Event, Key, Painter, Pos2, Rect, Shape, Stroke, Ui,
 
 use super::controls::Button;
 use super::style::{self, GAP, TOUCH_SIZE};
-use crate::say;
-use crate::session::Session;
-use crate::words::text;
+use turns_aloft_session::Session;
+use turns_aloft_words::say;
+use turns_aloft_words::text;
 
 /// Width of both in a row.
 pub const WIDTH: f32 = 2.0 * TOUCH_SIZE + GAP;

@@ -1,16 +1,16 @@
 //! Weights in the hands under each assumption of what the jumper keeps. No proposal: nothing can be tried.
 
-use crate::describe::Text;
 use egui::{Sense, Stroke, Ui, pos2, vec2};
+use turns_aloft_describe::Text;
 
 use super::style::{self, GAP, TEXT, WEAK_TEXT};
 use super::text::{card, heading, small};
-use crate::analysis::caution::Caution;
-use crate::analysis::weights::OBSERVED;
-use crate::scenario::HandsKeep;
-use crate::session::Session;
-use crate::session::weights as words;
-use crate::words::text;
+use turns_aloft_analysis::caution::Caution;
+use turns_aloft_analysis::weights::OBSERVED;
+use turns_aloft_scenario::HandsKeep;
+use turns_aloft_session::Session;
+use turns_aloft_session::weights as words;
+use turns_aloft_words::text;
 
 /// Of a line that is no control.
 const ROW_HEIGHT: f32 = 23.0;

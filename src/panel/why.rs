@@ -3,16 +3,16 @@
 mod ranking;
 mod waterfall;
 
-use crate::describe::Sentence;
 use egui::{Id, Rect, RichText, Sense, Ui, pos2, vec2};
+use turns_aloft_describe::Sentence;
 
 use super::controls::Button;
 use super::style::{self, GAP, TOUCH_SIZE};
 use super::text::{card, heading, small};
 use super::weights;
-use crate::session::Session;
-use crate::session::why::{Went, words};
-use crate::words::text;
+use turns_aloft_session::Session;
+use turns_aloft_session::why::{Went, words};
+use turns_aloft_words::text;
 
 /// Width of the button that undoes a change that was tried.
 const BACK: f32 = 88.0;

@@ -6,8 +6,8 @@ use super::fly::Jump;
 use super::parameter::{Movement, Parameter};
 use super::seen::{self, Mark, Stand};
 use super::strength::Asked;
-use crate::physics::efforts::JointGroup;
-use crate::scenario::source::Source;
+use crate::source::Source;
+use turns_aloft_physics::efforts::JointGroup;
 
 /// One thing that a jump asks of its jumper, against what has been seen.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::physics::efforts::{Efforts, JointGroup};
+use turns_aloft_physics::efforts::{Efforts, JointGroup};
 
 /// The largest of each: net torque of the joint asked most, from take-off until the opening begins
 /// (closing) and from there to touch-down (opening); power of all joints together; force of a forearm

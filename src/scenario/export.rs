@@ -4,9 +4,9 @@
 use serde::Serialize;
 
 use super::fly::Jump;
-use crate::physics::GRAVITY_M_S2;
-use crate::physics::body::Segment;
-use crate::physics::flight::Flight;
+use turns_aloft_physics::GRAVITY_M_S2;
+use turns_aloft_physics::body::Segment;
+use turns_aloft_physics::flight::Flight;
 
 /// Version of the form.
 const VERSION: u32 = 1;

@@ -1,8 +1,8 @@
 //! Which way a landing faces, against the way it has to.
 
-use crate::physics::plan::Turning;
-use crate::physics::rotation::heading_rad;
-use crate::physics::sample::FlightSample;
+use turns_aloft_physics::plan::Turning;
+use turns_aloft_physics::rotation::heading_rad;
+use turns_aloft_physics::sample::FlightSample;
 
 /// Within this of the heading owed a landing faces as it has to, and within this of the opposite one
 /// the opposite way. Our own limit: half-way to sideways.

@@ -63,7 +63,7 @@ impl Scenario {
 
     /// Whether name and note are short enough for a file, so that it can be read back whatever is
     /// done to the numbers.
-    pub(crate) fn fits_a_file(&self) -> bool {
+    pub fn fits_a_file(&self) -> bool {
         let texts = serde_json::to_string(&[&self.name, &self.note])
             .expect("texts hold nothing that JSON cannot say");
         texts.len() + NUMBERS_BYTES <= LARGEST_BYTES

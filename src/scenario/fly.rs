@@ -5,19 +5,19 @@ use std::sync::{Arc, OnceLock};
 use super::facing::past_deg;
 use super::jump::JumpName;
 use super::{HandsKeep, Scenario};
-use crate::physics::body::{Body, BodySpec};
-use crate::physics::centroidal::CentroidalState;
-use crate::physics::efforts::Efforts;
-use crate::physics::flight::{Flight, Launch, Spin};
-use crate::physics::flight_summary::FlightSummary;
-use crate::physics::mass_properties::MassProperties;
-use crate::physics::plan::{Plan, PlanSpec, Turning};
-use crate::physics::readout::Readout;
-use crate::physics::segments::Rows;
-use crate::physics::table::{PlanTable, Resolution};
-use crate::physics::tight_posture::TightPosture;
-use crate::physics::tree::Tree;
-use crate::scenario::call::{Call, over_rotated_deg};
+use crate::call::{Call, over_rotated_deg};
+use turns_aloft_physics::body::{Body, BodySpec};
+use turns_aloft_physics::centroidal::CentroidalState;
+use turns_aloft_physics::efforts::Efforts;
+use turns_aloft_physics::flight::{Flight, Launch, Spin};
+use turns_aloft_physics::flight_summary::FlightSummary;
+use turns_aloft_physics::mass_properties::MassProperties;
+use turns_aloft_physics::plan::{Plan, PlanSpec, Turning};
+use turns_aloft_physics::readout::Readout;
+use turns_aloft_physics::segments::Rows;
+use turns_aloft_physics::table::{PlanTable, Resolution};
+use turns_aloft_physics::tight_posture::TightPosture;
+use turns_aloft_physics::tree::Tree;
 
 /// A scenario that has been flown.
 #[derive(Debug, Clone)]
@@ -120,13 +120,13 @@ impl Scenario {
     }
 
     /// Whether nothing moves while arms and legs close: they stay as at take-off.
-    pub(crate) fn closes_nothing(&self) -> bool {
+    pub fn closes_nothing(&self) -> bool {
         self.arm_tuck == 0.0 && self.leg_tuck == 0.0
     }
 
     /// Whether two jumps differ in nothing that could turn the one further than the other. Flown,
     /// they may still differ: by rounding, or because their steps fall elsewhere.
-    pub(crate) fn turns_like(&self, other: &Self) -> bool {
+    pub fn turns_like(&self, other: &Self) -> bool {
         self.what_turns() == other.what_turns()
     }
 

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::physics::body::Footwear;
+use turns_aloft_physics::body::Footwear;
 
 /// Boots on blades. The sole is about 85 mm above the ice for an adult (common practice, no source);
 /// the boot ends a hand's breadth above the ankle.

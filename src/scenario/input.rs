@@ -8,8 +8,8 @@ use super::jump::JumpName;
 use super::parameter::Parameter;
 use super::setting::{Refused, turns_in_name, word};
 use super::{HandsKeep, Scenario};
-use crate::physics::plan::Turning;
-use crate::physics::segments::SegmentTable;
+use turns_aloft_physics::plan::Turning;
+use turns_aloft_physics::segments::SegmentTable;
 
 /// An input that is one of a few.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -8,7 +8,7 @@ use std::f64::consts::{PI, TAU};
 
 use serde::{Deserialize, Serialize};
 
-use crate::physics::plan::Turning;
+use turns_aloft_physics::plan::Turning;
 
 /// Fewest and most turns in a jump's name. Five-turn jumps are listed since ISU Communication
 /// 2656 (2024/25), as summarised by a secondary source.

@@ -1,7 +1,7 @@
 //! Who jumps, as far as figures about people tell jumpers apart: by sex and by size.
 
 use super::Scenario;
-use crate::physics::segments::SegmentTable;
+use turns_aloft_physics::segments::SegmentTable;
 
 /// Jumpers that are shorter are taken for children: between the median statures at 12 (1.51 m and
 /// 1.49 m, girls and boys) and at 14 (1.60 m and 1.64 m) of the CDC 2000 growth charts. Where between

@@ -6,11 +6,11 @@ use super::fly::Jump;
 use super::jumper::{Jumper, Size};
 use super::parameter::{Evidence, Parameter};
 use super::seen::{self, Mark, Stand};
-use crate::physics::flight_summary::FlightSummary;
-use crate::physics::segments::SegmentTable;
-use crate::scenario::ground::Ground;
-use crate::scenario::source::Source;
-use crate::scenario::units::RateUnit;
+use crate::ground::Ground;
+use crate::source::Source;
+use crate::units::RateUnit;
+use turns_aloft_physics::flight_summary::FlightSummary;
+use turns_aloft_physics::segments::SegmentTable;
 
 /// Marks on a number.
 #[derive(Debug, Clone, PartialEq)]

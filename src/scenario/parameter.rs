@@ -12,10 +12,10 @@ use serde::{Serialize, Serializer};
 use super::ground::Ground;
 use super::jump::JumpName;
 use super::{HandsKeep, Scenario};
-use crate::physics::efforts::{Demand, Efforts, GROUPS};
-use crate::physics::plan::Turning;
-use crate::physics::segments::SegmentTable;
-use crate::scenario::source::Source;
+use crate::source::Source;
+use turns_aloft_physics::efforts::{Demand, Efforts, GROUPS};
+use turns_aloft_physics::plan::Turning;
+use turns_aloft_physics::segments::SegmentTable;
 
 /// What a number measures; decides the units the user may choose.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -164,6 +164,11 @@ pub enum Cause {
     Opening,
     /// A leaning axis, an arm left out.
     Tilt,
+}
+
+impl Cause {
+    /// The order in which they are removed, and shown.
+    pub const ORDER: [Self; 4] = [Self::Closing, Self::Tightness, Self::Opening, Self::Tilt];
 }
 
 /// The change of a number that is tried against a loss of turns.

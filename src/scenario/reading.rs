@@ -36,7 +36,7 @@ pub fn text_of(bytes: Vec<u8>) -> Result<String, NotText> {
 }
 
 /// A text without its byte-order mark.
-pub(crate) fn unmarked(text: &str) -> &str {
+pub fn unmarked(text: &str) -> &str {
     text.strip_prefix(MARK).unwrap_or(text)
 }
 

@@ -1,10 +1,10 @@
 //! How far jumpers have been seen to go, by who they are.
 
 use super::jumper::{Jumper, Size};
-use crate::physics::segments::SegmentTable;
-use crate::scenario::ground::Ground;
-use crate::scenario::source::Source;
-use crate::scenario::units::RateUnit;
+use crate::ground::Ground;
+use crate::source::Source;
+use crate::units::RateUnit;
+use turns_aloft_physics::segments::SegmentTable;
 
 /// How a value stands against people.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]

@@ -8,9 +8,9 @@
 
 use super::jumper::{Jumper, Size};
 use super::seen::Mark;
-use crate::physics::efforts::{Demand, GROUPS, JointGroup};
-use crate::physics::segments::SegmentTable::{self, Female, Male};
-use crate::scenario::source::Source;
+use crate::source::Source;
+use turns_aloft_physics::efforts::{Demand, GROUPS, JointGroup};
+use turns_aloft_physics::segments::SegmentTable::{self, Female, Male};
 
 /// Held against a pull people have been measured at up to so many times the strongest that they can
 /// push: 1.10 to 1.39 (torque-speed curves of a gymnast, secondary) and 1.29 (30 footballers, knee,

@@ -5,8 +5,8 @@ use std::mem;
 use super::Session;
 use super::document::{Attempt, Document};
 use super::history::{Change, History};
-use crate::scenario::Scenario;
-use crate::scenario::parameter::Parameter;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::parameter::Parameter;
 
 /// What can be done to the document.
 #[derive(Debug, Clone)]
@@ -119,7 +119,7 @@ impl Session {
     }
 
     /// Takes another document in place of the present one, and brings up to date what follows from it.
-    pub(super) fn replace_document(&mut self, change: Change, after: Document) {
+    pub(crate) fn replace_document(&mut self, change: Change, after: Document) {
         let before = mem::replace(&mut self.document, after);
         self.notice = None;
         let opened = change == Change::Opened;

@@ -11,13 +11,13 @@ use super::question::Question;
 use super::uncertainty::{RangeAnswer, UncertaintyInputs};
 use super::weights::HandWeights;
 use super::why::Why;
-use crate::scenario::Scenario;
-use crate::scenario::collection::Collection;
-use crate::scenario::fly::Jump;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::collection::Collection;
+use turns_aloft_scenario::fly::Jump;
 
 /// What answers can depend on.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Basis<'a> {
+pub(crate) struct Basis<'a> {
     pub scenario: &'a Scenario,
     pub jump: &'a Jump,
     /// Which flight that jump is.
@@ -34,7 +34,7 @@ pub(super) struct Basis<'a> {
 }
 
 /// One answer. What has been found stays in sight until it is replaced.
-pub(super) trait Answer: fmt::Debug + Default {
+pub(crate) trait Answer: fmt::Debug + Default {
     /// What it depends on: where this is the same, so is the answer.
     type Depends: fmt::Debug + PartialEq;
 
@@ -49,7 +49,7 @@ pub(super) trait Answer: fmt::Debug + Default {
 
 /// An answer and what it was asked for.
 #[derive(Debug)]
-pub(super) struct Asked<A: Answer> {
+pub(crate) struct Asked<A: Answer> {
     of: Option<A::Depends>,
     answer: A,
 }
@@ -76,7 +76,7 @@ impl<A: Answer> Asked<A> {
 }
 
 /// An answer of any kind.
-pub(super) trait Poll {
+pub(crate) trait Poll {
     /// Asks anew where that is due and does the next piece; whether there was one.
     fn poll(&mut self, on: &Basis) -> bool;
 }
@@ -93,7 +93,7 @@ impl<A: Answer> Poll for Asked<A> {
 }
 
 #[derive(Debug, Default)]
-pub(super) struct Answers {
+pub(crate) struct Answers {
     pub range: Asked<RangeAnswer>,
     pub hand_weights: Asked<HandWeights>,
     pub why: Asked<Why>,

@@ -1,13 +1,13 @@
 //! What is beyond what has been seen, in words.
 
-use crate::describe::Text;
-use crate::describe::unit::UnitText;
-use crate::physics::efforts::JointGroup;
-use crate::say;
-use crate::scenario::beyond::{Respect, RespectOf};
-use crate::scenario::parameter::{Kind, Movement};
-use crate::scenario::units::{Unit, UnitSign, Units};
-use crate::words::text;
+use turns_aloft_describe::Text;
+use turns_aloft_describe::unit::UnitText;
+use turns_aloft_physics::efforts::JointGroup;
+use turns_aloft_scenario::beyond::{Respect, RespectOf};
+use turns_aloft_scenario::parameter::{Kind, Movement};
+use turns_aloft_scenario::units::{Unit, UnitSign, Units};
+use turns_aloft_words::say;
+use turns_aloft_words::text;
 
 /// Torque for each kilogram of body mass.
 const TORQUE: Unit = Unit {

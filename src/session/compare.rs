@@ -11,18 +11,18 @@ pub use reference::{Reference, Which};
 use std::mem;
 
 use describe::{Compared, signed_text, turns_text};
-pub(super) use reference::SavedReference;
+pub(crate) use reference::SavedReference;
 
 use super::answers::{Answer, Basis};
 use super::readings::{Group, Reading, line, verdict_text};
 use super::{Session, beyond};
-use crate::say;
-use crate::scenario::Scenario;
-use crate::scenario::collection::Entry;
-use crate::words::{decimal, text};
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::collection::Entry;
+use turns_aloft_words::say;
+use turns_aloft_words::{decimal, text};
 
 #[derive(Debug, Default)]
-pub(super) struct Compare {
+pub(crate) struct Compare {
     compared: Option<Compared>,
     due: bool,
     kept: KeptResults,
@@ -67,7 +67,7 @@ impl Session {
         self.answers.compare.result().kept.of(entry)
     }
 
-    pub(super) fn compare_readings(&self) -> Vec<Reading> {
+    pub(crate) fn compare_readings(&self) -> Vec<Reading> {
         let mut lines = Vec::new();
         if let Some(compared) = self.compared() {
             self.compared_readings(compared, &mut lines);

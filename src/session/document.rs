@@ -5,7 +5,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::compare::Which;
-use crate::scenario::Scenario;
+use turns_aloft_scenario::Scenario;
 
 #[derive(Debug, Clone, PartialEq)]
 pub struct Document {

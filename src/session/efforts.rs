@@ -2,12 +2,12 @@
 
 use super::Session;
 use super::readings::{Group, Reading, SECONDS, fixed, line};
-use crate::describe::unit::UnitText;
-use crate::physics::body::Segment;
-use crate::physics::efforts::{Demand, JointGroup, JointPeak};
-use crate::say;
-use crate::scenario::units::{Unit, UnitSign};
-use crate::words::text;
+use turns_aloft_describe::unit::UnitText;
+use turns_aloft_physics::body::Segment;
+use turns_aloft_physics::efforts::{Demand, JointGroup, JointPeak};
+use turns_aloft_scenario::units::{Unit, UnitSign};
+use turns_aloft_words::say;
+use turns_aloft_words::text;
 
 pub const NEWTON_METRES: Unit = fixed(UnitSign::NM, 0);
 const WATTS: Unit = fixed(UnitSign::W, 0);
@@ -53,7 +53,7 @@ fn joint_text(segment: Segment) -> String {
 }
 
 /// All lines.
-pub(super) fn lines(session: &Session) -> Vec<Reading> {
+pub(crate) fn lines(session: &Session) -> Vec<Reading> {
     let efforts = session.jump().efforts();
     let line = |quantity: &'static str, label: &'static str, text, about: String| {
         line(Group::Efforts, quantity, label, text, about)

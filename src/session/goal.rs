@@ -4,8 +4,8 @@ mod lines;
 mod own;
 pub mod words;
 
-use crate::describe::Text;
 pub use own::SavedGoal;
+use turns_aloft_describe::Text;
 
 use serde::{Deserialize, Serialize};
 
@@ -13,15 +13,15 @@ use super::Session;
 use super::answers::{Answer, Basis};
 use super::readings::Reading;
 use super::stepping::moved;
-use crate::analysis::caution::Caution;
-use crate::analysis::combination::{Combination, CombinationSearch};
-use crate::analysis::goal::{GOAL_TURNS, Goal, MET_TURNS, Single};
-use crate::analysis::lever::{Lever, PerLever, Season};
-use crate::analysis::limits::{Limits, Verdict};
-use crate::analysis::weights::{KEEPS, Needed};
-use crate::order::by_number;
-use crate::scenario::call::QUARTER_BAND_FROM_DEG;
-use crate::scenario::fly::Jump;
+use turns_aloft_analysis::caution::Caution;
+use turns_aloft_analysis::combination::{Combination, CombinationSearch};
+use turns_aloft_analysis::goal::{GOAL_TURNS, Goal, MET_TURNS, Single};
+use turns_aloft_analysis::lever::{Lever, PerLever, Season};
+use turns_aloft_analysis::limits::{Limits, Verdict};
+use turns_aloft_analysis::weights::{KEEPS, Needed};
+use turns_aloft_scenario::call::QUARTER_BAND_FROM_DEG;
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::order::by_number;
 
 /// How many turns are asked for.
 #[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
@@ -45,7 +45,7 @@ const JOINT: usize = Lever::COUNT;
 
 /// The answer as far as it stands. What belongs to an earlier question stays until it is replaced.
 #[derive(Debug, Default)]
-pub(super) struct GoalAnswer {
+pub(crate) struct GoalAnswer {
     singles: PerLever<Option<Single>>,
     combination: Option<Combination>,
     /// Beside the answer: what the hands would have to hold, by what is kept.
@@ -57,7 +57,7 @@ pub(super) struct GoalAnswer {
 
 /// What is asked for, and of whom.
 #[derive(Debug, Clone, Default, PartialEq)]
-pub(super) struct GoalSettings {
+pub(crate) struct GoalSettings {
     target: GoalTurns,
     limits: Limits,
     season: Season,
@@ -168,7 +168,7 @@ impl Session {
         said.into_iter().map(Caution::text).collect()
     }
 
-    pub(super) fn goal_readings(&self) -> Vec<Reading> {
+    pub(crate) fn goal_readings(&self) -> Vec<Reading> {
         lines::all(self)
     }
 }

@@ -1,13 +1,13 @@
 //! The way back to earlier documents, and forward again: each step as the difference between two.
 
-use crate::describe::Inline;
 use serde::{Deserialize, Deserializer, Serialize};
 use serde_json::{Map, Value};
+use turns_aloft_describe::Inline;
 
 use super::document::{Attempt, Document};
-use crate::scenario::input::Input;
-use crate::scenario::{Scenario, file};
-use crate::words::text;
+use turns_aloft_scenario::input::Input;
+use turns_aloft_scenario::{Scenario, file};
+use turns_aloft_words::text;
 
 /// Steps back at most, and as many forward. At least 100 is what users are told.
 pub const MOST_STEPS: usize = 200;

@@ -4,14 +4,14 @@
 use std::sync::Arc;
 
 use super::{Question, Session};
-use crate::describe::Sentence;
-use crate::describe::start::shown_name;
-use crate::say;
-use crate::scenario::Scenario;
-use crate::scenario::collection::kept::Unreadable;
-use crate::scenario::collection::{Collection, Id};
-use crate::scenario::file::Opened;
-use crate::words::text;
+use turns_aloft_describe::Sentence;
+use turns_aloft_describe::start::shown_name;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::collection::kept::Unreadable;
+use turns_aloft_scenario::collection::{Collection, Id};
+use turns_aloft_scenario::file::Opened;
+use turns_aloft_words::say;
+use turns_aloft_words::text;
 
 /// The kept jumps. They are replaced as a whole by every change, so that who has written them down can
 /// see whether they are others.
@@ -99,7 +99,7 @@ impl Session {
     }
 
     /// Adds the jumps of a collection's file to the kept ones and shows them.
-    pub(super) fn open_collection(&mut self, file: &str) {
+    pub(crate) fn open_collection(&mut self, file: &str) {
         let Some(added) = self.change_kept(
             |why| say!("not-opened", why = why),
             |kept| kept.import(file),
@@ -123,7 +123,7 @@ impl Session {
     /// # Errors
     ///
     /// A sentence, where it cannot be kept.
-    pub(super) fn rescue(&mut self) -> Result<Option<String>, String> {
+    pub(crate) fn rescue(&mut self) -> Result<Option<String>, String> {
         if !self.differs_from_base() || self.is_kept(self.scenario()) {
             return Ok(None);
         }

@@ -2,9 +2,9 @@
 
 use super::compare::Which;
 use super::{Action, Attempt, Question, Session};
-use crate::describe::Sentence;
-use crate::say;
-use crate::scenario::link::{self, Link};
+use turns_aloft_describe::Sentence;
+use turns_aloft_scenario::link::{self, Link};
+use turns_aloft_words::say;
 
 impl Session {
     /// The present jump and the one beside it, as a link's text behind the `#`.

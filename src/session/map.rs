@@ -6,19 +6,19 @@ mod levers;
 mod picture;
 mod span;
 
-use crate::describe::Text;
 pub use levers::Levers;
 pub use picture::Picture;
+use turns_aloft_describe::Text;
 
 use super::Session;
 use super::answers::{Answer, Basis};
-use crate::analysis::caution::{self, Caution};
-use crate::analysis::map::{Axis, TurnMap, depends_on};
-use crate::analysis::weights::OBSERVED;
-use crate::scenario::fly::Jump;
-use crate::scenario::parameter::Parameter;
-use crate::scenario::{HandsKeep, Scenario};
-use crate::words::text;
+use turns_aloft_analysis::caution::{self, Caution};
+use turns_aloft_analysis::map::{Axis, TurnMap, depends_on};
+use turns_aloft_analysis::weights::OBSERVED;
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::parameter::Parameter;
+use turns_aloft_scenario::{HandsKeep, Scenario};
+use turns_aloft_words::text;
 
 /// Nodes along each side of the whole map.
 pub const NODES: usize = 61;
@@ -32,7 +32,7 @@ const REDRAWN_EVERY: usize = 2;
 
 /// The map in sight, if one has been asked for.
 #[derive(Debug, Default)]
-pub(super) struct MapAnswer(Option<Made>);
+pub(crate) struct MapAnswer(Option<Made>);
 
 /// A map on its way, and the picture of it.
 #[derive(Debug)]

@@ -2,13 +2,13 @@
 
 use super::Session;
 use super::answers::{Answer, Basis};
-use crate::analysis::effort_marks::{is_marked, marks, unmarked};
-use crate::scenario::marks::Marks;
-use crate::scenario::parameter::Parameter;
+use turns_aloft_analysis::effort_marks::{is_marked, marks, unmarked};
+use turns_aloft_scenario::marks::Marks;
+use turns_aloft_scenario::parameter::Parameter;
 
 /// Those that take flights, by number.
 #[derive(Debug, Default)]
-pub(super) struct MarksAnswer {
+pub(crate) struct MarksAnswer {
     marks: [Option<Marks>; Parameter::COUNT],
     done: [bool; Parameter::COUNT],
 }

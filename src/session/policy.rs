@@ -1,9 +1,9 @@
 //! Which inputs may be changed: all of them, unless some are locked.
 
 use super::document::Document;
-use crate::describe::Inline;
-use crate::say;
-use crate::scenario::input::Input;
+use turns_aloft_describe::Inline;
+use turns_aloft_scenario::input::Input;
+use turns_aloft_words::say;
 
 #[derive(Debug, Clone, Default)]
 pub struct Policy {

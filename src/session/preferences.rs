@@ -1,10 +1,10 @@
 //! How somebody likes the page, whatever the jump.
 
 use super::Session;
-use crate::scenario::units::Units;
+use turns_aloft_scenario::units::Units;
 
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
-pub(super) struct Preferences {
+pub(crate) struct Preferences {
     pub units: Units,
     /// What a newcomer is told has been put away.
     pub greeted: bool,

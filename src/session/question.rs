@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use super::Session;
 use super::readings::Reading;
-use crate::words::text;
+use turns_aloft_words::text;
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]

@@ -2,24 +2,24 @@
 //!
 //! The panels and the page's own text show these very lines.
 
-use crate::describe::About;
-use crate::describe::Inline;
-use crate::describe::unit::UnitText;
 use std::borrow::Cow;
+use turns_aloft_describe::About;
+use turns_aloft_describe::Inline;
+use turns_aloft_describe::unit::UnitText;
 
 use super::{Session, beyond, efforts};
-use crate::analysis::uncertainty::{Range, UncertainInput};
-use crate::describe::input::change_label;
-use crate::describe::number::plain;
-use crate::physics::flight::FlightSample;
-use crate::say;
-use crate::scenario::call::{Call, OVER_ROTATED_FROM_DEG, QUARTER_BAND_FROM_DEG};
-use crate::scenario::facing::Facing;
-use crate::scenario::fly::Owed;
-use crate::scenario::parameter::Kind;
-use crate::scenario::units::{Unit, UnitSign};
-use crate::scenario::{HandsKeep, Scenario};
-use crate::words::{decimal, text};
+use turns_aloft_analysis::uncertainty::{Range, UncertainInput};
+use turns_aloft_describe::input::change_label;
+use turns_aloft_describe::number::plain;
+use turns_aloft_physics::flight::FlightSample;
+use turns_aloft_scenario::call::{Call, OVER_ROTATED_FROM_DEG, QUARTER_BAND_FROM_DEG};
+use turns_aloft_scenario::facing::Facing;
+use turns_aloft_scenario::fly::Owed;
+use turns_aloft_scenario::parameter::Kind;
+use turns_aloft_scenario::units::{Unit, UnitSign};
+use turns_aloft_scenario::{HandsKeep, Scenario};
+use turns_aloft_words::say;
+use turns_aloft_words::{decimal, text};
 
 /// One line.
 #[derive(Debug, Clone, PartialEq)]
@@ -84,7 +84,7 @@ impl Group {
 }
 
 const TURNS: Unit = fixed(UnitSign::Turns, 2);
-pub(super) const SECONDS: Unit = fixed(UnitSign::S, 2);
+pub(crate) const SECONDS: Unit = fixed(UnitSign::S, 2);
 const INERTIA: Unit = fixed(UnitSign::KgM2, 2);
 const MOMENTUM: Unit = fixed(UnitSign::KgM2PerS, 1);
 const JOULES: Unit = fixed(UnitSign::J, 0);
@@ -92,7 +92,7 @@ const NEWTONS: Unit = fixed(UnitSign::N, 0);
 const TORQUE: Unit = fixed(UnitSign::NM, 0);
 const DEGREES: Unit = fixed(UnitSign::Degrees, 0);
 
-pub(super) const fn fixed(sign: UnitSign, decimals: usize) -> Unit {
+pub(crate) const fn fixed(sign: UnitSign, decimals: usize) -> Unit {
     Unit {
         si: 1.0,
         sign,
@@ -334,7 +334,7 @@ pub fn readings(session: &Session) -> Vec<Reading> {
     lines
 }
 
-pub(super) fn line(
+pub(crate) fn line(
     group: Group,
     quantity: impl Into<Cow<'static, str>>,
     label: impl Into<Cow<'static, str>>,

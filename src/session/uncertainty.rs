@@ -1,17 +1,17 @@
 //! Whether the answer is shown as a range, and the half-widths that the user has set for it.
 
-use crate::describe::unit::UnitText;
 use std::collections::BTreeMap;
+use turns_aloft_describe::unit::UnitText;
 
 use serde::{Deserialize, Deserializer, Serialize};
 
 use super::Session;
 use super::answers::{Answer, Basis, Poll};
 use super::stepping::moved;
-use crate::analysis::uncertainty::{Range, RefusedHalfWidth, UncertainInput, Uncertainty};
-use crate::scenario::Scenario;
-use crate::scenario::parameter::Kind;
-use crate::scenario::units::Unit;
+use turns_aloft_analysis::uncertainty::{Range, RefusedHalfWidth, UncertainInput, Uncertainty};
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::parameter::Kind;
+use turns_aloft_scenario::units::Unit;
 
 /// What survives a reload.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
@@ -56,7 +56,7 @@ impl UncertaintyInputs {
 
 /// Where the turns may lie; none when that is not shown.
 #[derive(Debug, Default)]
-pub(super) struct RangeAnswer(Option<Range>);
+pub(crate) struct RangeAnswer(Option<Range>);
 
 impl Answer for RangeAnswer {
     /// The flight and the half-widths.
@@ -118,7 +118,7 @@ impl Session {
 
     /// Brings the range up to date with the flight and the half-widths at once: the turns are not to
     /// stand beside an earlier one.
-    pub(super) fn measure_range(&mut self) {
+    pub(crate) fn measure_range(&mut self) {
         let (answers, basis) = self.answers_and_basis();
         answers.range.poll(&basis);
     }

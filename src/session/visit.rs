@@ -1,8 +1,8 @@
 //! What survives a reload, as text.
 
-use crate::describe::Sentence;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
+use turns_aloft_describe::Sentence;
 
 use super::compare::SavedReference;
 use super::document::Document;
@@ -11,11 +11,11 @@ use super::history::{Change, History};
 use super::preferences::Preferences;
 use super::uncertainty::UncertaintyInputs;
 use super::{Question, Session, map};
-use crate::scenario::Scenario;
-use crate::scenario::file::Opened;
-use crate::scenario::reading::unmarked;
-use crate::scenario::units::Units;
-use crate::words::text;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::file::Opened;
+use turns_aloft_scenario::reading::unmarked;
+use turns_aloft_scenario::units::Units;
+use turns_aloft_words::text;
 
 #[derive(Serialize, Deserialize)]
 struct Visit {

@@ -1,23 +1,23 @@
 //! Weights in the hands, as the page tells of them: what the jump comes to by what the jumper keeps.
 
-use crate::describe::Text;
-use crate::describe::unit::UnitText;
 use std::mem;
+use turns_aloft_describe::Text;
+use turns_aloft_describe::unit::UnitText;
 
 use super::Session;
 use super::answers::{Answer, Basis};
 use super::readings::{Group, Reading, line};
 use super::why::words::signed;
-use crate::analysis::caution::{Caution, OF_WEIGHTS};
-use crate::analysis::weights::{Needed, OBSERVED, Outcome, Weights};
-use crate::say;
-use crate::scenario::HandsKeep;
-use crate::scenario::parameter::Kind;
-use crate::words::{decimal, text};
+use turns_aloft_analysis::caution::{Caution, OF_WEIGHTS};
+use turns_aloft_analysis::weights::{Needed, OBSERVED, Outcome, Weights};
+use turns_aloft_scenario::HandsKeep;
+use turns_aloft_scenario::parameter::Kind;
+use turns_aloft_words::say;
+use turns_aloft_words::{decimal, text};
 
 /// What the hands hold, compared with bare ones.
 #[derive(Debug, Default)]
-pub(super) struct HandWeights {
+pub(crate) struct HandWeights {
     weights: Option<Weights>,
     due: bool,
 }
@@ -52,7 +52,7 @@ impl Session {
     }
 
     /// As lines of text, whatever is asked.
-    pub(super) fn held_readings(&self) -> Vec<Reading> {
+    pub(crate) fn held_readings(&self) -> Vec<Reading> {
         let of_one = |weights: &Weights, outcome: &Outcome| {
             line(
                 Group::Turns,
@@ -142,7 +142,7 @@ pub fn to_be_known() -> Vec<&'static str> {
 }
 
 /// One line of an answer.
-pub(super) fn answer(label: &str, keep: HandsKeep, text: String, about: &str) -> Reading {
+pub(crate) fn answer(label: &str, keep: HandsKeep, text: String, about: &str) -> Reading {
     line(
         Group::Answer,
         format!("weights:{}", name(keep)),
@@ -153,7 +153,7 @@ pub(super) fn answer(label: &str, keep: HandsKeep, text: String, about: &str) ->
 }
 
 /// The line behind those: what has to be known.
-pub(super) fn answer_known() -> Reading {
+pub(crate) fn answer_known() -> Reading {
     line(
         Group::Answer,
         "caution:weights",

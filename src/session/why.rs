@@ -4,24 +4,24 @@ mod lines;
 mod shown;
 pub mod words;
 
-use crate::describe::Text;
 pub use shown::{Shown, turns_text};
+use turns_aloft_describe::Text;
 
 use super::Session;
 use super::answers::{Answer, Basis};
 use super::readings::Reading;
-use crate::analysis::budget::Budget;
-use crate::analysis::caution::{self, Caution};
-use crate::analysis::lever::{Lever, PerLever};
-use crate::analysis::one_change::OneChange;
-use crate::analysis::steps::{Flown, Gain, gain};
-use crate::analysis::weights::Weights;
-use crate::order::by_number;
-use crate::scenario::Scenario;
-use crate::scenario::beyond::Respect;
-use crate::scenario::fly::Jump;
-use crate::scenario::seen::Stand;
-use crate::scenario::source::Source;
+use turns_aloft_analysis::budget::Budget;
+use turns_aloft_analysis::caution::{self, Caution};
+use turns_aloft_analysis::lever::{Lever, PerLever};
+use turns_aloft_analysis::one_change::OneChange;
+use turns_aloft_analysis::steps::{Flown, Gain, gain};
+use turns_aloft_analysis::weights::Weights;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::beyond::Respect;
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::order::by_number;
+use turns_aloft_scenario::seen::Stand;
+use turns_aloft_scenario::source::Source;
 
 /// Pieces of the answer.
 const PIECES: usize = Lever::COUNT + 2;
@@ -29,7 +29,7 @@ const PIECES: usize = Lever::COUNT + 2;
 /// The answer as far as it stands: one gain for each lever, and the budget and the weights as one
 /// piece more each.
 #[derive(Debug, Default)]
-pub(super) struct Why {
+pub(crate) struct Why {
     went: Option<Went>,
     gains: PerLever<Option<Gain>>,
     weights: Option<Weights>,
@@ -178,7 +178,7 @@ impl Session {
         }
     }
 
-    pub(super) fn why_readings(&self) -> Vec<Reading> {
+    pub(crate) fn why_readings(&self) -> Vec<Reading> {
         lines::all(self)
     }
 }

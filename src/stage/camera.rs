@@ -11,7 +11,7 @@ use super::framing::Subject;
 use super::gesture::Pointers;
 use super::orbit::Orbit;
 use super::{ShownFlight, ShownReference, StageArea, StageSystems, axis, dial};
-use crate::physics::flight::Flight;
+use turns_aloft_physics::flight::Flight;
 
 /// Half of the upright field of view, rad: long enough a lens not to bend the figure.
 const HALF_FIELD_RAD: f32 = 0.24;

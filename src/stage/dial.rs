@@ -9,9 +9,9 @@ use super::mesh_builder::MeshBuilder;
 use super::paint::{Paints, thing};
 use super::palette::{self, BevyColour as _, Ink};
 use super::{ShownFlight, ShownSample, StageSystems, Themed};
-use crate::physics::flight::{Flight, FlightSample};
-use crate::physics::rotation::heading_rad;
-use crate::scenario::call::QUARTER_BAND_FROM_DEG;
+use turns_aloft_physics::flight::{Flight, FlightSample};
+use turns_aloft_physics::rotation::heading_rad;
+use turns_aloft_scenario::call::QUARTER_BAND_FROM_DEG;
 
 /// The spiral begins at this radius and moves out by the pitch each turn.
 const FIRST_M: f32 = 0.62;

@@ -5,8 +5,8 @@ use bevy::math::{DVec3, Vec3};
 use super::mannequin::Mannequin;
 use super::mesh_builder::MeshBuilder;
 use super::palette::{self, BevyColour as _, Ink};
-use crate::physics::segments::ANKLE_HEIGHT_PER_STATURE;
-use crate::scenario::ground::{SHOES, SKATES};
+use turns_aloft_physics::segments::ANKLE_HEIGHT_PER_STATURE;
+use turns_aloft_scenario::ground::{SHOES, SKATES};
 
 impl Mannequin<'_> {
     pub fn foot(&self, tint: Ink) -> MeshBuilder {

@@ -9,9 +9,9 @@ use super::mesh_builder::{MeshBuilder, circle};
 use super::paint::{Paint, Paints, thing};
 use super::palette::BevyColour as _;
 use super::{ShownFlight, ShownSample, StageSystems, Themed, palette};
-use crate::appearance::{self, Light};
-use crate::physics::body::{BodySpec, Segment};
-use crate::physics::flight::Pose;
+use turns_aloft_appearance::{self as appearance, Light};
+use turns_aloft_physics::body::{BodySpec, Segment};
+use turns_aloft_physics::flight::Pose;
 
 pub fn plugin(app: &mut App) {
     app.add_systems(Themed, (spawn_figure, spawn_shadow))

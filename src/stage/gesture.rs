@@ -6,7 +6,7 @@ use bevy::prelude::*;
 use bevy::window::PrimaryWindow;
 use bevy_egui::input::EguiWantsInput;
 
-use crate::order::by_number;
+use turns_aloft_scenario::order::by_number;
 
 /// Zoom for one notch of a wheel, and the pixels that a touch pad sends instead of a notch.
 const ZOOM_PER_NOTCH: f32 = 1.12;

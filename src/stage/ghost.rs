@@ -11,8 +11,8 @@ use super::mannequin::Mannequin;
 use super::paint::{Paints, thing};
 use super::palette::BevyColour as _;
 use super::{ReferenceSample, ShownReference, StageSystems, dial, palette};
-use crate::appearance::{self, Light};
-use crate::physics::body::{BodySpec, Segment};
+use turns_aloft_appearance::{Light, shown};
+use turns_aloft_physics::body::{BodySpec, Segment};
 
 pub fn plugin(app: &mut App) {
     app.add_systems(
@@ -49,7 +49,7 @@ fn appear(
     mut themed: Local<Option<(Light, BodySpec)>>,
 ) {
     let body = reference.flight.as_ref().map(|flight| &flight.table.body);
-    let clothes = body.map(|body| (appearance::shown(), body.spec));
+    let clothes = body.map(|body| (shown(), body.spec));
     if *themed == clothes {
         return;
     }

@@ -7,7 +7,7 @@ use bevy::math::Vec3;
 
 use super::mesh_builder::{MeshBuilder, Section};
 use super::palette::{self, BevyColour as _, Ink};
-use crate::physics::body::{Body, Part, Segment};
+use turns_aloft_physics::body::{Body, Part, Segment};
 
 /// The stature for which the thicknesses below were drawn, m.
 const DRAWN_STATURE_M: f64 = 1.735;

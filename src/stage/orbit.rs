@@ -5,7 +5,7 @@ use std::f32::consts::{FRAC_PI_2, TAU};
 use bevy::prelude::*;
 
 use super::framing::Subject;
-use crate::view::View;
+use turns_aloft_appearance::view::View;
 
 /// A drag turns the picture by this, rad per logical px.
 const TURN_PER_PX: f32 = 0.008;

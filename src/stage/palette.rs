@@ -2,8 +2,8 @@
 
 use bevy::color::{Color, ColorToComponents, Srgba};
 
-pub use crate::appearance::Ink;
-use crate::appearance::{Stage, colours};
+pub use turns_aloft_appearance::Ink;
+use turns_aloft_appearance::{Stage, colours};
 
 /// The set to be drawn with.
 pub fn now() -> &'static Stage {

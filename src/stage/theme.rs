@@ -5,7 +5,7 @@ use bevy::prelude::*;
 use bevy::window::RequestRedraw;
 
 use super::{ReferenceSample, ShownFlight, ShownReference, ShownSample};
-use crate::appearance::{self, Light};
+use turns_aloft_appearance::{Light, shown};
 
 /// Builds what is seen, in the present colours.
 #[derive(ScheduleLabel, Debug, Clone, PartialEq, Eq, Hash)]
@@ -18,7 +18,7 @@ pub fn plugin(app: &mut App) {
 
 /// At first, and whenever other colours are shown than when this was asked last.
 fn others_chosen(mut last: Local<Option<Light>>) -> bool {
-    last.replace(appearance::shown()) != Some(appearance::shown())
+    last.replace(shown()) != Some(shown())
 }
 
 fn theme(world: &mut World) {

@@ -7,8 +7,8 @@ use super::mesh_builder::{MeshBuilder, basis, circle};
 use super::paint::{Paints, thing};
 use super::palette::{self, BevyColour as _, Ink};
 use super::{ShownFlight, ShownSample, StageSystems, Themed};
-use crate::physics::body::{Body, Segment};
-use crate::physics::flight::Pose;
+use turns_aloft_physics::body::{Body, Segment};
+use turns_aloft_physics::flight::Pose;
 
 /// A trail is this old at its end, s.
 const AGE_S: f64 = 0.25;

@@ -2,13 +2,13 @@
 
 use egui::accesskit::{ActionData, Role};
 use egui::{Event, Key, Modifiers, lerp, pos2, vec2};
+use turns_aloft::appearance::view::View;
 use turns_aloft::describe::Label;
 use turns_aloft::panel::PageCommand;
 use turns_aloft::scenario::{HandsKeep, starts};
 use turns_aloft::session::Question;
 use turns_aloft::session::compare::Which;
 use turns_aloft::session::goal::GoalTurns;
-use turns_aloft::view::View;
 use turns_aloft::words::{Language, language};
 
 use crate::harness::{

@@ -2,10 +2,10 @@
 
 use serde::Serialize;
 
-use crate::analysis::budget::{Budget, Cause};
-use crate::analysis::one_change::OneChange;
-use crate::describe::Sentence;
-use crate::scenario::Scenario;
+use crate::Sentence;
+use turns_aloft_analysis::budget::{Budget, Cause};
+use turns_aloft_analysis::one_change::OneChange;
+use turns_aloft_scenario::Scenario;
 
 /// The budget under its published keys, for the command: turns, snake case.
 #[derive(Debug, Clone, PartialEq, Serialize)]

@@ -3,14 +3,14 @@
 use serde::{Serialize, Serializer};
 
 use super::{RespectReport, keys};
-use crate::analysis::uncertainty::{Range, UncertainInput, Uncertainty};
-use crate::describe::jump::notation;
-use crate::physics::plan::Turning;
-use crate::physics::readout::Readout;
-use crate::scenario::Scenario;
-use crate::scenario::call::Call;
-use crate::scenario::effort_report::EffortReport;
-use crate::scenario::fly::Jump;
+use crate::jump::notation;
+use turns_aloft_analysis::uncertainty::{Range, UncertainInput, Uncertainty};
+use turns_aloft_physics::plan::Turning;
+use turns_aloft_physics::readout::Readout;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::call::Call;
+use turns_aloft_scenario::effort_report::EffortReport;
+use turns_aloft_scenario::fly::Jump;
 
 /// Keys in snake case, SI units in the name. Turns and rates are positive in the jumper's own
 /// turning direction; the angular momentum is a world vector (X travel, Y up, Z right).

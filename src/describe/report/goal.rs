@@ -3,10 +3,10 @@
 use serde::Serialize;
 
 use super::{LeverReport, keys, texts};
-use crate::analysis::combination::{Change, Combination};
-use crate::analysis::goal::{Proof, Proposal, Single};
-use crate::analysis::limits::{Judgement, Limit, Verdict};
-use crate::describe::Text;
+use crate::Text;
+use turns_aloft_analysis::combination::{Change, Combination};
+use turns_aloft_analysis::goal::{Proof, Proposal, Single};
+use turns_aloft_analysis::limits::{Judgement, Limit, Verdict};
 
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct JudgementReport {

@@ -11,10 +11,10 @@ use serde::Serialize;
 use serde::ser::{SerializeMap, Serializer};
 
 use super::{Label, Text};
-use crate::analysis::caution::Caution;
-use crate::analysis::lever::Lever;
-use crate::scenario::beyond::Respect;
-use crate::scenario::strength;
+use turns_aloft_analysis::caution::Caution;
+use turns_aloft_analysis::lever::Lever;
+use turns_aloft_scenario::beyond::Respect;
+use turns_aloft_scenario::strength;
 
 /// Only the keys, where the values are the flown jump's to say.
 fn keys(respects: &[Respect]) -> Vec<&'static str> {

@@ -3,9 +3,9 @@
 use serde::Serialize;
 
 use super::{LeverReport, keys, texts};
-use crate::analysis::steps::{Flown, Gain};
-use crate::describe::lever::step_text;
-use crate::scenario::units::Units;
+use crate::lever::step_text;
+use turns_aloft_analysis::steps::{Flown, Gain};
+use turns_aloft_scenario::units::Units;
 
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct GainReport {

@@ -3,8 +3,8 @@
 use serde::Serialize;
 
 use super::texts;
-use crate::analysis::weights::{Needed, Outcome, Weights, WeightsNeeded};
-use crate::describe::Text;
+use crate::Text;
+use turns_aloft_analysis::weights::{Needed, Outcome, Weights, WeightsNeeded};
 
 /// A jump with two masses in each hand, kg, under every assumption.
 #[derive(Debug, Clone, PartialEq, Serialize)]

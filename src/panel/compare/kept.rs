@@ -7,12 +7,12 @@ use super::super::controls::{Button, Edit, Edited, text_field};
 use super::super::style::{self, GAP, TEXT, TOUCH_SIZE};
 use super::super::text::small;
 use super::{allocate, attempt_button, elided_after, toggle_reference};
-use crate::say;
-use crate::scenario::collection::{Entry, Id};
-use crate::session::Session;
-use crate::session::compare::{CameTo, Which};
-use crate::session::readings::mark;
-use crate::words::{decimal, text};
+use turns_aloft_scenario::collection::{Entry, Id};
+use turns_aloft_session::Session;
+use turns_aloft_session::compare::{CameTo, Which};
+use turns_aloft_session::readings::mark;
+use turns_aloft_words::say;
+use turns_aloft_words::{decimal, text};
 
 /// What is open in the list.
 #[derive(Debug, Default)]

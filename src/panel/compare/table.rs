@@ -5,10 +5,10 @@ use egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
 use super::super::beyond;
 use super::super::style::{self, ACCENT, GAP, LINE, REFERENCE, TEXT, WARNING, WEAK_TEXT};
 use super::{allocate, elided};
-use crate::say;
-use crate::session::Session;
-use crate::session::compare::describe::{Compared, signed_text, turns_text};
-use crate::words::text;
+use turns_aloft_session::Session;
+use turns_aloft_session::compare::describe::{Compared, signed_text, turns_text};
+use turns_aloft_words::say;
+use turns_aloft_words::text;
 
 const ROW: f32 = 44.0;
 const NUMBER: f32 = 54.0;

@@ -6,7 +6,7 @@ use egui::accesskit::{Action, ActionData, Role};
 use egui::{Response, Ui, WidgetInfo, WidgetType};
 
 use super::Scale;
-use crate::say;
+use turns_aloft_words::say;
 
 pub fn button(response: &Response, enabled: bool, label: &str) {
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, enabled, label));

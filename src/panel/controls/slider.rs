@@ -1,10 +1,10 @@
 //! A slider's area, drawn by the caller, and how it is set from outside the canvas.
 
-use crate::describe::unit::UnitText;
 use egui::{CursorIcon, Rect, Response, Sense, Ui};
+use turns_aloft_describe::unit::UnitText;
 
 use super::{accessibility, id, interact, touch_targets};
-use crate::scenario::units::Unit;
+use turns_aloft_scenario::units::Unit;
 
 /// A slider's value, its ends, and the smallest step of the keyboard, all in one unit; and the
 /// value in words.

@@ -4,7 +4,7 @@ use egui::{Align2, Color32, Painter, Rect, Sense, Ui, pos2, vec2};
 
 use super::super::style::{self, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT};
 use super::{Button, touch_targets};
-use crate::say;
+use turns_aloft_words::say;
 
 pub struct StepperRow<'a> {
     /// The buttons are called "+:" and "−:" before this.

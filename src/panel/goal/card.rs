@@ -1,10 +1,10 @@
 //! One proposal: what to change, how far that is for people, and a button that tries it.
 
-use crate::describe::Label;
-use crate::describe::Text;
 use egui::{
     Align2, Color32, CornerRadius, Id, Pos2, Rect, RichText, Sense, Shape, Stroke, Ui, pos2, vec2,
 };
+use turns_aloft_describe::Label;
+use turns_aloft_describe::Text;
 
 use super::super::beyond;
 use super::super::controls::{Button, toggle_area};
@@ -13,13 +13,13 @@ use super::super::style::{
     self, ACCENT, CARD, GAP, LINE, SEEN, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT,
 };
 use super::super::text::{card, small};
-use crate::analysis::goal::{Proposal, Single};
-use crate::analysis::limits::{Judgement, Verdict};
-use crate::say;
-use crate::scenario::beyond::Respect;
-use crate::session::Session;
-use crate::session::goal::words;
-use crate::words::text;
+use turns_aloft_analysis::goal::{Proposal, Single};
+use turns_aloft_analysis::limits::{Judgement, Verdict};
+use turns_aloft_scenario::beyond::Respect;
+use turns_aloft_session::Session;
+use turns_aloft_session::goal::words;
+use turns_aloft_words::say;
+use turns_aloft_words::text;
 
 const APPLY: f32 = 76.0;
 

@@ -1,16 +1,16 @@
 //! The jumper's limits, and what a season may bring: shown and set.
 
-use crate::describe::Label;
 use egui::{Align2, Id, RichText, Sense, Ui, vec2};
+use turns_aloft_describe::Label;
 
 use super::super::controls::{Button, StepperRow, stepper, toggle_area};
 use super::super::style::{self, GAP, TOUCH_SIZE, WEAK_TEXT};
 use super::super::text::small;
-use crate::analysis::lever::Lever;
-use crate::say;
-use crate::session::Session;
-use crate::session::goal::words;
-use crate::words::text;
+use turns_aloft_analysis::lever::Lever;
+use turns_aloft_session::Session;
+use turns_aloft_session::goal::words;
+use turns_aloft_words::say;
+use turns_aloft_words::text;
 
 /// Each lever with its limits; the chosen one has a stepper for each end.
 pub fn limits(ui: &mut Ui, session: &mut Session) {

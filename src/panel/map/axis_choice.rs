@@ -1,15 +1,15 @@
 //! The titles of the map's axes, which are menus of the inputs to choose from.
 
-use crate::describe::Label;
-use crate::describe::unit::UnitText;
 use egui::{Popup, Pos2, Rect, Shape, Stroke, Ui, Vec2, pos2, vec2};
+use turns_aloft_describe::Label;
+use turns_aloft_describe::unit::UnitText;
 
-use crate::panel::controls::{Button, menu_item};
-use crate::panel::style::{self, GAP, TEXT, WEAK_TEXT};
-use crate::say;
-use crate::scenario::parameter::Parameter;
-use crate::session::Session;
-use crate::session::map::Levers;
+use crate::controls::{Button, menu_item};
+use crate::style::{self, GAP, TEXT, WEAK_TEXT};
+use turns_aloft_scenario::parameter::Parameter;
+use turns_aloft_session::Session;
+use turns_aloft_session::map::Levers;
+use turns_aloft_words::say;
 
 /// Width of the arrow before a title, and of the menu sign after it.
 const ARROW: f32 = 30.0;

@@ -4,11 +4,11 @@ use egui::{Rect, RichText, Sense, Stroke, Ui, Vec2, pos2, vec2};
 
 use super::picture::{self, outline, whole};
 use super::shading;
-use crate::panel::style::{self, CARD, GAP, SEEN, WEAK_TEXT};
-use crate::panel::text::small;
-use crate::say;
-use crate::session::Session;
-use crate::words::{text, with_decimal_sign};
+use crate::style::{self, CARD, GAP, SEEN, WEAK_TEXT};
+use crate::text::small;
+use turns_aloft_session::Session;
+use turns_aloft_words::say;
+use turns_aloft_words::{text, with_decimal_sign};
 
 const SWATCH: Vec2 = vec2(30.0, 14.0);
 

@@ -3,11 +3,11 @@
 use egui::{Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Ui, pos2, vec2};
 
 use super::shading;
-use crate::analysis::contour::Line;
-use crate::panel::style::{self, ACCENT, CARD, LINE, ON_ACCENT, SEEN, TEXT, WEAK_TEXT};
-use crate::say;
-use crate::session::Session;
-use crate::words::with_decimal_sign;
+use crate::style::{self, ACCENT, CARD, LINE, ON_ACCENT, SEEN, TEXT, WEAK_TEXT};
+use turns_aloft_analysis::contour::Line;
+use turns_aloft_session::Session;
+use turns_aloft_words::say;
+use turns_aloft_words::with_decimal_sign;
 
 pub fn whole() -> Stroke {
     Stroke::new(2.5, TEXT.get())

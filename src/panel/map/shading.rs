@@ -12,9 +12,9 @@ use egui::{
     TextureWrapMode, Ui, pos2, remap_clamp,
 };
 
-use crate::analysis::field::Field;
-use crate::appearance::shown;
-use crate::panel::style::{CARD, WEAK_TEXT, map};
+use crate::style::{CARD, WEAK_TEXT, map};
+use turns_aloft_analysis::field::Field;
+use turns_aloft_appearance::shown;
 
 /// Bands in a turn.
 const QUARTERS: f64 = 4.0;

@@ -3,10 +3,10 @@
 use egui::{Align2, Rect, Stroke, Ui, pos2, vec2};
 
 use super::TICKS;
-use crate::analysis::map::Axis;
-use crate::panel::style::{self, WEAK_TEXT};
-use crate::scenario::units::Unit;
-use crate::words::decimal;
+use crate::style::{self, WEAK_TEXT};
+use turns_aloft_analysis::map::Axis;
+use turns_aloft_scenario::units::Unit;
+use turns_aloft_words::decimal;
 
 const SIZE: f32 = 14.0;
 

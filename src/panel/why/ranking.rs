@@ -10,13 +10,13 @@ use super::super::style::{
 };
 use super::super::text::small;
 use super::{go_back, split};
-use crate::analysis::steps::{Flown, Gain};
-use crate::describe::lever::step_text;
-use crate::say;
-use crate::scenario::units::Units;
-use crate::session::why::words;
-use crate::session::{Session, beyond};
-use crate::words::text;
+use turns_aloft_analysis::steps::{Flown, Gain};
+use turns_aloft_describe::lever::step_text;
+use turns_aloft_scenario::units::Units;
+use turns_aloft_session::why::words;
+use turns_aloft_session::{Session, beyond};
+use turns_aloft_words::say;
+use turns_aloft_words::text;
 
 const ROW_HEIGHT: f32 = 50.0;
 const BAR_HEIGHT: f32 = 10.0;

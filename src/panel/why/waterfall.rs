@@ -1,9 +1,9 @@
 //! A waterfall chart from the turns of the ideal flight down to those turned.
 
-use crate::describe::Label;
 use egui::{
     Align2, Color32, CornerRadius, Id, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
+use turns_aloft_describe::Label;
 
 use super::super::controls::explanation_area;
 use super::super::style::{
@@ -11,10 +11,10 @@ use super::super::style::{
     WEAK_TEXT,
 };
 use super::super::text::small;
-use crate::analysis::budget::Cause;
-use crate::session::Session;
-use crate::session::why::{Went, turns_text, words};
-use crate::words::text;
+use turns_aloft_analysis::budget::Cause;
+use turns_aloft_session::Session;
+use turns_aloft_session::why::{Went, turns_text, words};
+use turns_aloft_words::text;
 
 /// One bar with its label.
 struct Bar {

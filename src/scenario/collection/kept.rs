@@ -4,10 +4,10 @@ use serde::Serialize;
 use serde_json::Value;
 
 use super::{Collection, Entry, Id, LARGEST_BYTES, Refusal, tidy_name};
-use crate::scenario::fault::{Entries, Fault, NotJson};
-use crate::scenario::file::Opened;
-use crate::scenario::reading::{Read, read};
-use crate::scenario::{Scenario, file};
+use crate::fault::{Entries, Fault, NotJson};
+use crate::file::Opened;
+use crate::reading::{Read, read};
+use crate::{Scenario, file};
 
 /// Version written by this build. Version 1 has the same fields and is read for ever.
 pub const VERSION: u64 = 2;

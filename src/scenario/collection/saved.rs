@@ -5,10 +5,10 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use super::{Collection, Id, LARGEST_BYTES, LONGEST_NAME, Refusal, tidy_name};
-use crate::scenario::fault::{Entries, Fault, NotJson};
-use crate::scenario::file::Opened;
-use crate::scenario::reading::{Read, read, unmarked};
-use crate::scenario::{Scenario, file};
+use crate::fault::{Entries, Fault, NotJson};
+use crate::file::Opened;
+use crate::reading::{Read, read, unmarked};
+use crate::{Scenario, file};
 
 /// Version written by this build. Version 1 has the same fields and is read for ever.
 pub const VERSION: u64 = 2;

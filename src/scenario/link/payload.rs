@@ -6,10 +6,10 @@
 
 use super::Unreadable;
 use super::bytes::{Reader, Writer};
+use crate::Scenario;
+use crate::input::{Choice, Text};
 use crate::order::by_number;
-use crate::scenario::Scenario;
-use crate::scenario::input::{Choice, Text};
-use crate::scenario::parameter::{BLANK, Parameter};
+use crate::parameter::{BLANK, Parameter};
 
 /// Anything that a link may hold.
 #[derive(Debug, Clone, Copy)]

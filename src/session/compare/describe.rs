@@ -1,22 +1,22 @@
 //! The comparison as it is told: in the user's units and words, and in hundredths of a turn that
 //! add up as they stand.
 
-use crate::describe::Inline;
-use crate::describe::Label;
-use crate::describe::unit::UnitText;
 use std::borrow::Cow;
+use turns_aloft_describe::Inline;
+use turns_aloft_describe::Label;
+use turns_aloft_describe::unit::UnitText;
 
-use crate::analysis::compare::Comparison;
-use crate::order::by_number;
-use crate::physics::plan::Turning;
-use crate::physics::segments::SegmentTable;
-use crate::say;
-use crate::scenario::ground::Ground;
-use crate::scenario::input::{Choice, Input};
-use crate::scenario::parameter::Parameter;
-use crate::scenario::units::{Unit, Units};
-use crate::scenario::{HandsKeep, Scenario};
-use crate::words::{Message, text, with_decimal_sign};
+use turns_aloft_analysis::compare::Comparison;
+use turns_aloft_physics::plan::Turning;
+use turns_aloft_physics::segments::SegmentTable;
+use turns_aloft_scenario::ground::Ground;
+use turns_aloft_scenario::input::{Choice, Input};
+use turns_aloft_scenario::order::by_number;
+use turns_aloft_scenario::parameter::Parameter;
+use turns_aloft_scenario::units::{Unit, Units};
+use turns_aloft_scenario::{HandsKeep, Scenario};
+use turns_aloft_words::say;
+use turns_aloft_words::{Message, text, with_decimal_sign};
 
 pub const ORDER: Message = Message("compare-order");
 

@@ -2,9 +2,9 @@
 
 use std::collections::HashMap;
 
-use crate::scenario::Scenario;
-use crate::scenario::collection::{Collection, Entry, Id};
-use crate::scenario::fly::Owed;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::collection::{Collection, Entry, Id};
+use turns_aloft_scenario::fly::Owed;
 
 /// What a kept jump came to.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -1,16 +1,16 @@
 //! The attempt beside the present one: chosen, flown, kept over a reload.
 
-use crate::describe::Sentence;
 use serde::{Deserialize, Serialize};
+use turns_aloft_describe::Sentence;
 
-use crate::describe::start::shown_name;
-use crate::say;
-use crate::scenario::beyond::Respect;
-use crate::scenario::collection::Id;
-use crate::scenario::file::Opened;
-use crate::scenario::fly::Jump;
-use crate::scenario::{Scenario, starts};
-use crate::session::{Action, Attempt, Session};
+use crate::{Action, Attempt, Session};
+use turns_aloft_describe::start::shown_name;
+use turns_aloft_scenario::beyond::Respect;
+use turns_aloft_scenario::collection::Id;
+use turns_aloft_scenario::file::Opened;
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::{Scenario, starts};
+use turns_aloft_words::say;
 
 /// A second attempt, flown.
 #[derive(Debug, Clone)]
@@ -132,7 +132,7 @@ impl Session {
 
     /// Brings the attempt in sight up to date with the document's, with the kept jumps' names and with
     /// the language spoken; flies it where it is another one.
-    pub(in crate::session) fn follow_reference(&mut self) {
+    pub(crate) fn follow_reference(&mut self) {
         let Some(attempt) = self.document.reference.clone() else {
             self.reference = None;
             self.hold_playhead();

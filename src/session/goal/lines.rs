@@ -4,8 +4,8 @@ use super::super::Session;
 use super::super::readings::{Group, Reading, line};
 use super::super::weights;
 use super::{can, words};
-use crate::describe::Label;
-use crate::words::{decimal, text};
+use turns_aloft_describe::Label;
+use turns_aloft_words::{decimal, text};
 
 pub fn all(session: &Session) -> Vec<Reading> {
     let mut lines = vec![line(

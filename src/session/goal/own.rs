@@ -1,17 +1,17 @@
 //! This jumper's own limits and what a season may bring, as the user has set them.
 
-use crate::describe::Sentence;
 use std::collections::BTreeMap;
+use turns_aloft_describe::Sentence;
 
 use serde::{Deserialize, Serialize};
 
 use super::super::Session;
 use super::super::stepping::moved;
 use super::{GoalSettings, GoalTurns};
-use crate::analysis::goal::GOAL_TURNS;
-use crate::analysis::lever::{Lever, RefusedLever, Season};
-use crate::analysis::limits::{LimitOf, Limits};
-use crate::scenario::parameter::Parameter;
+use turns_aloft_analysis::goal::GOAL_TURNS;
+use turns_aloft_analysis::lever::{Lever, RefusedLever, Season};
+use turns_aloft_analysis::limits::{LimitOf, Limits};
+use turns_aloft_scenario::parameter::Parameter;
 
 /// What survives a reload: the target, own limits and own seasons by key, in the lever's own unit.
 #[derive(Debug, Clone, Default, Serialize, Deserialize)]

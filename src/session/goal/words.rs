@@ -1,20 +1,20 @@
 //! The answer in words.
 
 use super::super::{Session, beyond};
-use crate::analysis::combination::{Change, Combination};
-use crate::analysis::goal::Single;
-use crate::analysis::lever::Lever;
-use crate::analysis::limits::{Judgement, LimitOf, Verdict};
-use crate::describe::Inline;
-use crate::describe::Label;
-use crate::describe::Text;
-use crate::describe::unit::UnitText;
-use crate::order::by_number;
-use crate::say;
-use crate::scenario::beyond::Respect;
-use crate::scenario::parameter::Parameter;
-use crate::scenario::units::Unit;
-use crate::words::{Message, decimal, text};
+use turns_aloft_analysis::combination::{Change, Combination};
+use turns_aloft_analysis::goal::Single;
+use turns_aloft_analysis::lever::Lever;
+use turns_aloft_analysis::limits::{Judgement, LimitOf, Verdict};
+use turns_aloft_describe::Inline;
+use turns_aloft_describe::Label;
+use turns_aloft_describe::Text;
+use turns_aloft_describe::unit::UnitText;
+use turns_aloft_scenario::beyond::Respect;
+use turns_aloft_scenario::order::by_number;
+use turns_aloft_scenario::parameter::Parameter;
+use turns_aloft_scenario::units::Unit;
+use turns_aloft_words::say;
+use turns_aloft_words::{Message, decimal, text};
 
 pub const SEASON: Message = Message("goal-season");
 pub const LIMITS: Message = Message("goal-limits");

@@ -1,18 +1,18 @@
 //! The map in lines of text.
 
 use super::{Made, NODES};
-use crate::describe::About;
-use crate::describe::Label;
-use crate::describe::number::plain;
-use crate::describe::unit::UnitText;
-use crate::order::by_number;
-use crate::say;
-use crate::session::Session;
-use crate::session::readings::{Group, Reading};
-use crate::words::{decimal, text};
+use crate::Session;
+use crate::readings::{Group, Reading};
+use turns_aloft_describe::About;
+use turns_aloft_describe::Label;
+use turns_aloft_describe::number::plain;
+use turns_aloft_describe::unit::UnitText;
+use turns_aloft_scenario::order::by_number;
+use turns_aloft_words::say;
+use turns_aloft_words::{decimal, text};
 
 impl Session {
-    pub(in crate::session) fn map_readings(&self) -> Vec<Reading> {
+    pub(crate) fn map_readings(&self) -> Vec<Reading> {
         let line = |quantity: String, label: String, text: String, about: &str| Reading {
             quantity: quantity.into(),
             group: Group::Answer,

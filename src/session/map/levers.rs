@@ -2,8 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::analysis::lever::Lever;
-use crate::scenario::parameter::{MapSpan, Parameter};
+use turns_aloft_analysis::lever::Lever;
+use turns_aloft_scenario::parameter::{MapSpan, Parameter};
 
 /// Two different numbers: across, and upwards. Kept by their keys.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

@@ -1,8 +1,8 @@
 //! What there is to draw of a map, worked out once for each state of it.
 
-use crate::analysis::contour::Line;
-use crate::analysis::field::Field;
-use crate::analysis::map::TurnMap;
+use turns_aloft_analysis::contour::Line;
+use turns_aloft_analysis::field::Field;
+use turns_aloft_analysis::map::TurnMap;
 
 #[derive(Debug, Clone, PartialEq)]
 pub struct Picture {
@@ -20,7 +20,7 @@ pub struct Picture {
 
 impl Picture {
     /// Of a map as far as it has been flown; none before its coarsest nodes have been.
-    pub(super) fn of(map: &TurnMap, owed: Option<f64>) -> Option<Self> {
+    pub(crate) fn of(map: &TurnMap, owed: Option<f64>) -> Option<Self> {
         let (turns, seen) = (map.turns_so_far()?, map.seen_so_far()?);
         let mut whole = turns.whole_lines();
         whole.retain(|line| Some(line.level) != owed);

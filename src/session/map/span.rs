@@ -1,8 +1,8 @@
 //! How far a map goes along a lever: where jumps are, and as far as people could ask about.
 
-use crate::scenario::Scenario;
-use crate::scenario::fly::Jump;
-use crate::scenario::parameter::{MapSpan, Parameter};
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::parameter::{MapSpan, Parameter};
 
 /// From there to there, in the number's own unit; the same wherever on the map the jump is. None of a
 /// number that the page offers no map of.

@@ -5,12 +5,12 @@ use super::super::readings::{Group, Reading, line};
 use super::super::weights;
 use super::shown::turns_text;
 use super::{Went, words};
-use crate::analysis::budget::Cause;
-use crate::analysis::steps::Gain;
-use crate::describe::Sentence;
-use crate::describe::lever::step_text;
-use crate::say;
-use crate::words::text;
+use turns_aloft_analysis::budget::Cause;
+use turns_aloft_analysis::steps::Gain;
+use turns_aloft_describe::Sentence;
+use turns_aloft_describe::lever::step_text;
+use turns_aloft_words::say;
+use turns_aloft_words::text;
 
 /// All lines, as far as the answer stands.
 pub fn all(session: &Session) -> Vec<Reading> {

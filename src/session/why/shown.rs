@@ -1,7 +1,7 @@
 //! The budget as it is shown: two decimals that add up as they stand.
 
-use crate::analysis::budget::{Budget, Cause};
-use crate::words::with_decimal_sign;
+use turns_aloft_analysis::budget::{Budget, Cause};
+use turns_aloft_words::with_decimal_sign;
 
 /// Hundredths of a turn. The ideal less the losses and with what was turned on the ice are the
 /// turns in all, as shown.

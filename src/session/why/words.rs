@@ -3,15 +3,15 @@
 use super::super::{Session, beyond};
 use super::Went;
 use super::shown::{hundredths, turns_text};
-use crate::analysis::budget::Cause;
-use crate::analysis::steps::{Flown, Gain};
-use crate::describe::Inline;
-use crate::describe::Text;
-use crate::describe::lever::step_text;
-use crate::describe::number::plain;
-use crate::describe::unit::UnitText;
-use crate::say;
-use crate::words::{Message, decimal, text, with_decimal_sign};
+use turns_aloft_analysis::budget::Cause;
+use turns_aloft_analysis::steps::{Flown, Gain};
+use turns_aloft_describe::Inline;
+use turns_aloft_describe::Text;
+use turns_aloft_describe::lever::step_text;
+use turns_aloft_describe::number::plain;
+use turns_aloft_describe::unit::UnitText;
+use turns_aloft_words::say;
+use turns_aloft_words::{Message, decimal, text, with_decimal_sign};
 
 pub const IDEAL: Message = Message("why-ideal");
 pub const ICE: Message = Message("why-ice");
@@ -165,7 +165,7 @@ pub fn gain_and_beyond(session: &Session, gain: &Gain) -> String {
 }
 
 /// A change of the turns with its sign: "+0.062", "−0.003".
-pub(in crate::session) fn signed(turns: f64) -> String {
+pub(crate) fn signed(turns: f64) -> String {
     let size = format!("{:.3}", turns.abs());
     let sign = match size.as_str() {
         "0.000" => "",

@@ -38,11 +38,11 @@ use controls::{Button, NumberEdit, button_area, fold};
 use layout::Layout;
 use style::{ACCENT, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WIDE_GAP};
 
-use crate::appearance::{Light, chosen, shown};
-use crate::scenario::parameter::{Parameter, Section};
-use crate::session::{Question, Session};
-use crate::view::View;
-use crate::words::text;
+use turns_aloft_appearance::view::View;
+use turns_aloft_appearance::{Light, chosen, shown};
+use turns_aloft_scenario::parameter::{Parameter, Section};
+use turns_aloft_session::{Question, Session};
+use turns_aloft_words::text;
 
 /// What the panels remember from frame to frame.
 #[derive(Default)]

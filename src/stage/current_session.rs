@@ -2,7 +2,7 @@
 
 use bevy::prelude::{Deref, DerefMut, Resource};
 
-use crate::session::Session;
+use turns_aloft_session::Session;
 
 #[derive(Resource, Deref, DerefMut)]
 pub struct CurrentSession(pub Session);

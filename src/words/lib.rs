@@ -3,6 +3,9 @@
 //! The messages stand in `assets/words/<language>/`, in the format of Project Fluent; what is a
 //! number in them comes from [`decimal`], whose sign follows the language.
 
+#[doc(hidden)]
+pub use fluent_bundle;
+
 use std::cell::Cell;
 use std::sync::LazyLock;
 
@@ -25,11 +28,11 @@ pub enum Language {
 macro_rules! messages {
     ($language:literal) => {
         [
-            include_str!(concat!("../assets/words/", $language, "/scenario.ftl")),
-            include_str!(concat!("../assets/words/", $language, "/analysis.ftl")),
-            include_str!(concat!("../assets/words/", $language, "/session.ftl")),
-            include_str!(concat!("../assets/words/", $language, "/panel.ftl")),
-            include_str!(concat!("../assets/words/", $language, "/page.ftl")),
+            include_str!(concat!("../../assets/words/", $language, "/scenario.ftl")),
+            include_str!(concat!("../../assets/words/", $language, "/analysis.ftl")),
+            include_str!(concat!("../../assets/words/", $language, "/session.ftl")),
+            include_str!(concat!("../../assets/words/", $language, "/panel.ftl")),
+            include_str!(concat!("../../assets/words/", $language, "/page.ftl")),
         ]
     };
 }
@@ -167,9 +170,9 @@ pub fn format(name: &str, values: &FluentArgs<'_>) -> String {
 #[macro_export]
 macro_rules! say {
     ($name:literal $(, $key:ident = $value:expr)+ $(,)?) => {{
-        let mut values = ::fluent_bundle::FluentArgs::new();
+        let mut values = $crate::fluent_bundle::FluentArgs::new();
         $(values.set(stringify!($key), $value);)+
-        $crate::words::format($name, &values)
+        $crate::format($name, &values)
     }};
 }
 

@@ -16,6 +16,7 @@ pub mod jump;
 pub mod jumper;
 pub mod link;
 pub mod marks;
+pub mod order;
 pub mod parameter;
 pub mod reading;
 pub mod seen;
@@ -27,10 +28,10 @@ pub mod units;
 
 use serde::{Deserialize, Serialize};
 
-use crate::physics::plan::Turning;
-use crate::physics::segments::SegmentTable;
-use crate::scenario::ground::Ground;
+use crate::ground::Ground;
 use jump::JumpName;
+use turns_aloft_physics::plan::Turning;
+use turns_aloft_physics::segments::SegmentTable;
 
 /// What the jumper keeps when the hands get heavier than bare.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]

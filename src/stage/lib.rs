@@ -3,6 +3,7 @@
 //! Everything seen follows from two resources that change only when the session's jump or
 //! playhead does; a frame in which nothing changed does no work here and asks for no other.
 
+pub mod current_session;
 pub mod palette;
 
 mod axis;
@@ -32,7 +33,7 @@ pub use orbit::Orbit;
 use theme::Themed;
 
 use crate::current_session::CurrentSession;
-use crate::physics::flight::{Flight, Pose};
+use turns_aloft_physics::flight::{Flight, Pose};
 
 /// All that is drawn in 3D. Needs a [`CurrentSession`], Bevy's default plugins and egui's.
 pub struct StagePlugin;

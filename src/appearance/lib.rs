@@ -5,6 +5,8 @@
 //! palette, 2008) and has a contrast of at least 4.5:1 where it is text; `tests/look.rs` holds both
 //! sets to it, and the page's own `web/style.css` to them.
 
+pub mod view;
+
 use std::cell::Cell;
 
 use serde::{Deserialize, Serialize};
