@@ -14,7 +14,7 @@
 
 use std::sync::Arc;
 
-use super::one_change::OneChange;
+use crate::one_change::OneChange;
 use turns_aloft_physics::fixed_time::FixedTimeFlight;
 use turns_aloft_physics::flight::{Flight, Launch, Spin};
 use turns_aloft_physics::table::PlanTable;

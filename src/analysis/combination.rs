@@ -7,11 +7,11 @@
 //! Only less effort is accepted, so the answer is never worse than the best lever alone. The search
 //! goes on step by step, so that whoever shows its answer need not wait for it in one piece.
 
-use super::caution::{self, Caution};
-use super::goal::{Goal, MET_TURNS, Single};
-use super::lever::Lever;
-use super::limits::Judgement;
-use super::search::crossing;
+use crate::caution::{self, Caution};
+use crate::goal::{Goal, MET_TURNS, Single};
+use crate::lever::Lever;
+use crate::limits::Judgement;
+use crate::search::crossing;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::beyond::Respect;
 

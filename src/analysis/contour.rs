@@ -4,7 +4,7 @@
 //! Written here because the crate for it (`contour`) closes every line along the border of the grid,
 //! half a node outside, and these lines are to end at the border.
 
-use super::field::Field;
+use crate::field::Field;
 
 /// A line along which a field has one value.
 #[derive(Debug, Clone, PartialEq)]

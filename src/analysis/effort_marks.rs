@@ -1,6 +1,6 @@
 //! Where on a number the joints of a jump meet their strength, all else as it is.
 
-use super::search::roughly;
+use crate::search::roughly;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::marks::Marks;

@@ -2,10 +2,10 @@
 
 use serde::Serialize;
 
-use super::caution::{self, Caution};
-use super::lever::{Lever, Season};
-use super::limits::{Judgement, Limits};
-use super::search::{crossing, peak};
+use crate::caution::{self, Caution};
+use crate::lever::{Lever, Season};
+use crate::limits::{Judgement, Limits};
+use crate::search::{crossing, peak};
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_scenario::fly::Jump;

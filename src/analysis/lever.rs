@@ -2,7 +2,7 @@
 
 use std::ops::{Index, IndexMut};
 
-use super::search::crossing;
+use crate::search::crossing;
 use turns_aloft_physics::body::Body;
 use turns_aloft_physics::centroidal::CentroidalState;
 use turns_aloft_physics::mass_properties::MassProperties;

@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use super::goal::Goal;
-use super::lever::{Lever, PerLever, RefusedLever, Season};
+use crate::goal::Goal;
+use crate::lever::{Lever, PerLever, RefusedLever, Season};
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::marks::Marks;

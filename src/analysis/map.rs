@@ -5,8 +5,8 @@
 
 use std::sync::Arc;
 
-use super::field::{Field, between};
-use super::seen;
+use crate::field::{Field, between};
+use crate::seen;
 use turns_aloft_physics::table::PlanTable;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::order::by_number;

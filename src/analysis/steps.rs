@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use super::caution::{self, Caution};
-use super::lever::Lever;
+use crate::caution::{self, Caution};
+use crate::lever::Lever;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_scenario::fly::Jump;

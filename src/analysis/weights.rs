@@ -6,8 +6,8 @@
 
 use serde::Serialize;
 
-use super::caution::{self, Caution};
-use super::goal::{Goal, MET_TURNS, Proof};
+use crate::caution::{self, Caution};
+use crate::goal::{Goal, MET_TURNS, Proof};
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::parameter::Parameter;
 use turns_aloft_scenario::source::Source;

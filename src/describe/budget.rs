@@ -1,7 +1,8 @@
 //! Where the turns went, in words.
 
-use super::input::remedy;
-use super::{Label, Sentence};
+use crate::Label;
+use crate::Sentence;
+use crate::input::remedy;
 use turns_aloft_analysis::budget::{Budget, Cause};
 use turns_aloft_analysis::one_change::OneChange;
 use turns_aloft_scenario::parameter::Kind;

@@ -1,6 +1,6 @@
 //! Cautions in words.
 
-use super::Text;
+use crate::Text;
 use turns_aloft_analysis::caution::Caution;
 use turns_aloft_words::text;
 

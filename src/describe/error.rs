@@ -2,8 +2,8 @@
 
 use serde_json::Value;
 
-use super::Sentence;
-use super::number::{plain, shortened, shown, si};
+use crate::Sentence;
+use crate::number::{plain, shortened, shown, si};
 use turns_aloft_analysis::lever::{Lever, RefusedLever};
 use turns_aloft_analysis::map::{NODES, RefusedAxis};
 use turns_aloft_analysis::uncertainty::{RefusedHalfWidth, UncertainInput};

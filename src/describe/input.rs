@@ -6,7 +6,9 @@ use std::sync::LazyLock;
 
 use fluent_bundle::FluentArgs;
 
-use super::{About, Inline, Label};
+use crate::About;
+use crate::Inline;
+use crate::Label;
 use turns_aloft_analysis::uncertainty::UncertainInput;
 use turns_aloft_scenario::input::{Choice, Input};
 use turns_aloft_scenario::parameter::Parameter;

@@ -1,6 +1,6 @@
 //! The jumps of the sport in words.
 
-use super::Label;
+use crate::Label;
 use turns_aloft_scenario::jump::JumpName;
 use turns_aloft_words::say;
 use turns_aloft_words::text;

@@ -1,7 +1,7 @@
 //! The levers' steps in words.
 
-use super::input::step;
-use super::unit::UnitText;
+use crate::input::step;
+use crate::unit::UnitText;
 use turns_aloft_analysis::lever::Lever;
 use turns_aloft_scenario::parameter::{Kind, Step};
 use turns_aloft_scenario::units::Units;

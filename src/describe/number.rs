@@ -1,6 +1,6 @@
 //! Numbers and quoted values as messages have them.
 
-use super::Text;
+use crate::Text;
 use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_scenario::units::UnitSign;
 use turns_aloft_words::with_decimal_sign;

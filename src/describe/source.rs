@@ -1,6 +1,6 @@
 //! Sources in words.
 
-use super::Text;
+use crate::Text;
 use turns_aloft_scenario::source::Source;
 use turns_aloft_words::text;
 

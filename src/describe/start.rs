@@ -3,7 +3,8 @@
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
-use super::{About, Label};
+use crate::About;
+use crate::Label;
 use turns_aloft_scenario::starts::{self, Start};
 use turns_aloft_words::Message;
 

@@ -1,6 +1,6 @@
 //! Numbers with their units.
 
-use super::Text;
+use crate::Text;
 use turns_aloft_scenario::units::{Unit, UnitSign};
 use turns_aloft_words::{text, with_decimal_sign};
 

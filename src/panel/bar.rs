@@ -9,10 +9,10 @@ use egui::{
 use turns_aloft_describe::Label;
 use turns_aloft_describe::unit::UnitText;
 
-use super::controls::{Button, choice, menu_item};
-use super::layout::Layout;
-use super::style::{self, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
-use super::undo;
+use crate::controls::{Button, choice, menu_item};
+use crate::layout::Layout;
+use crate::style::{self, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
+use crate::undo;
 use turns_aloft_appearance::{Light, choose, chosen as look_chosen};
 use turns_aloft_describe::start::shown_name;
 use turns_aloft_scenario::starts;

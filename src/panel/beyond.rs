@@ -4,9 +4,9 @@ use egui::{
     Align2, Color32, CornerRadius, Id, Painter, Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2,
 };
 
-use super::controls::{EXPLANATION_MARK_RADIUS, explanation_area, explanation_mark};
-use super::style::{self, CARD, GAP, TOUCH_SIZE, WARNING, WIDE_GAP};
-use super::text::small;
+use crate::controls::{EXPLANATION_MARK_RADIUS, explanation_area, explanation_mark};
+use crate::style::{self, CARD, GAP, TOUCH_SIZE, WARNING, WIDE_GAP};
+use crate::text::small;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_session::{Session, beyond};
 

@@ -3,7 +3,7 @@
 use egui::{RichText, Ui};
 use turns_aloft_describe::Text;
 
-use super::style::WEAK_TEXT;
+use crate::style::WEAK_TEXT;
 use turns_aloft_analysis::caution::Caution;
 use turns_aloft_words::text;
 

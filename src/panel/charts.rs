@@ -7,8 +7,8 @@ use egui_plot::{
 };
 use turns_aloft_describe::unit::UnitText;
 
-use super::controls::{Scale, slider};
-use super::style::{
+use crate::controls::{Scale, slider};
+use crate::style::{
     self, ACCENT, CARD, CLOSING, GAP, Hue, INERTIA, LINE, OPENING, PLAYHEAD, REFERENCE, TEXT,
     TIGHT, WEAK_TEXT, WIDE_GAP,
 };

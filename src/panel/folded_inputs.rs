@@ -5,9 +5,9 @@ use turns_aloft_describe::Label;
 
 use egui::{RichText, Ui};
 
-use super::controls::{NumberEdit, choice};
-use super::number;
-use super::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
+use crate::controls::{NumberEdit, choice};
+use crate::number;
+use crate::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
 use turns_aloft_physics::plan::Turning;
 use turns_aloft_physics::segments::SegmentTable;
 use turns_aloft_scenario::HandsKeep;

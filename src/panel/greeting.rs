@@ -2,8 +2,8 @@
 
 use egui::{CornerRadius, Rect, Stroke, StrokeKind, Ui, pos2, vec2};
 
-use super::controls::button_area;
-use super::style::{self, CARD, GAP, LINE, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
+use crate::controls::button_area;
+use crate::style::{self, CARD, GAP, LINE, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use turns_aloft_session::Session;
 use turns_aloft_words::text;
 

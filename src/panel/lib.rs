@@ -32,11 +32,11 @@ use egui::{
     pos2, vec2,
 };
 
-pub use bar::PageCommand;
-pub use controls::touch_targets;
-use controls::{Button, NumberEdit, button_area, fold};
-use layout::Layout;
-use style::{ACCENT, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WIDE_GAP};
+pub use crate::bar::PageCommand;
+pub use crate::controls::touch_targets;
+use crate::controls::{Button, NumberEdit, button_area, fold};
+use crate::layout::Layout;
+use crate::style::{ACCENT, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WIDE_GAP};
 
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Light, chosen, shown};

@@ -9,7 +9,7 @@ mod ticks;
 
 use egui::{Rect, RichText, Sense, Ui, pos2, vec2};
 
-use super::style::{GAP, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
+use crate::style::{GAP, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use turns_aloft_session::Session;
 use turns_aloft_words::decimal;
 use turns_aloft_words::say;

@@ -9,11 +9,11 @@ use turns_aloft_describe::unit::UnitText;
 
 use egui::{Align2, CornerRadius, Pos2, Rect, RichText, Sense, Stroke, Ui, pos2, vec2};
 
-use super::controls::{
+use crate::controls::{
     EXPLANATION_MARK_RADIUS, NumberEdit, Scale, explanation_area, explanation_mark, number_field,
     slider,
 };
-use super::style::{
+use crate::style::{
     self, ACCENT, CARD, GAP, LINE, ON_ACCENT, SEEN, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
 };
 use turns_aloft_scenario::marks::Marks;

@@ -2,8 +2,8 @@
 
 use egui::{Align2, Color32, Painter, Pos2, Rect, Shape, Stroke, Ui, Vec2, pos2, vec2};
 
-use super::controls::Button;
-use super::style::{self, GAP, TOUCH_SIZE, WEAK_TEXT};
+use crate::controls::Button;
+use crate::style::{self, GAP, TOUCH_SIZE, WEAK_TEXT};
 use turns_aloft_session::readings::phase;
 use turns_aloft_session::{SPEEDS, Session};
 use turns_aloft_words::say;

@@ -2,8 +2,8 @@
 
 use egui::{Rect, Sense, Ui, pos2, vec2};
 
-use super::controls::Button;
-use super::style::{self, GAP, TEXT, TOUCH_SIZE};
+use crate::controls::Button;
+use crate::style::{self, GAP, TEXT, TOUCH_SIZE};
 use turns_aloft_session::{Question, Session};
 
 pub fn show(ui: &mut Ui, session: &mut Session) {

@@ -4,10 +4,10 @@ use std::borrow::Cow;
 
 use egui::{Align2, CornerRadius, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
 
-use super::charts;
-use super::controls::{EXPLANATION_MARK_RADIUS, explanation_area, explanation_mark};
-use super::style::{self, ACCENT, CARD, GAP, LINE, TEXT, WEAK_TEXT};
-use super::text::small;
+use crate::charts;
+use crate::controls::{EXPLANATION_MARK_RADIUS, explanation_area, explanation_mark};
+use crate::style::{self, ACCENT, CARD, GAP, LINE, TEXT, WEAK_TEXT};
+use crate::text::small;
 use turns_aloft_session::Session;
 use turns_aloft_session::readings::{Group, Reading, readings};
 use turns_aloft_words::text;

@@ -2,7 +2,7 @@
 
 use egui::{Frame, Margin, RichText, Ui};
 
-use super::style::{self, CARD, WEAK_TEXT, WIDE_GAP};
+use crate::style::{self, CARD, WEAK_TEXT, WIDE_GAP};
 
 pub fn card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
     Frame::new()

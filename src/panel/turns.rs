@@ -5,11 +5,11 @@ use egui::{
     pos2, vec2,
 };
 
-use super::beyond::steady_height;
-use super::style::{
+use crate::beyond::steady_height;
+use crate::style::{
     self, ACCENT, CARD, GAP, PLAYHEAD, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
 };
-use super::uncertainty;
+use crate::uncertainty;
 
 use turns_aloft_analysis::uncertainty::Range;
 use turns_aloft_describe::jump::notation;

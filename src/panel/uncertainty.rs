@@ -5,8 +5,8 @@ use turns_aloft_describe::About;
 use turns_aloft_describe::Inline;
 use turns_aloft_describe::Label;
 
-use super::controls::{Button, StepperRow, stepper};
-use super::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
+use crate::controls::{Button, StepperRow, stepper};
+use crate::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
 use turns_aloft_analysis::uncertainty::UncertainInput;
 use turns_aloft_session::Session;
 use turns_aloft_session::readings::change_text;

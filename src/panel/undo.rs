@@ -4,8 +4,8 @@ use std::f32::consts::PI;
 
 use egui::{Color32, Context, Event, Key, Painter, Pos2, Rect, Shape, Stroke, Ui, pos2, vec2};
 
-use super::controls::Button;
-use super::style::{self, GAP, TOUCH_SIZE};
+use crate::controls::Button;
+use crate::style::{self, GAP, TOUCH_SIZE};
 use turns_aloft_session::Session;
 use turns_aloft_words::say;
 use turns_aloft_words::text;

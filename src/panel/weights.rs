@@ -3,8 +3,8 @@
 use egui::{Sense, Stroke, Ui, pos2, vec2};
 use turns_aloft_describe::Text;
 
-use super::style::{self, GAP, TEXT, WEAK_TEXT};
-use super::text::{card, heading, small};
+use crate::style::{self, GAP, TEXT, WEAK_TEXT};
+use crate::text::{card, heading, small};
 use turns_aloft_analysis::caution::Caution;
 use turns_aloft_analysis::weights::OBSERVED;
 use turns_aloft_scenario::HandsKeep;

@@ -6,10 +6,10 @@ mod waterfall;
 use egui::{Id, Rect, RichText, Sense, Ui, pos2, vec2};
 use turns_aloft_describe::Sentence;
 
-use super::controls::Button;
-use super::style::{self, GAP, TOUCH_SIZE};
-use super::text::{card, heading, small};
-use super::weights;
+use crate::controls::Button;
+use crate::style::{self, GAP, TOUCH_SIZE};
+use crate::text::{card, heading, small};
+use crate::weights;
 use turns_aloft_session::Session;
 use turns_aloft_session::why::{Went, words};
 use turns_aloft_words::text;

@@ -1,12 +1,12 @@
 //! In which respects a flown jump is beyond what has been seen of people, or not known of a jumper
 //! of this size.
 
-use super::Scenario;
-use super::fly::Jump;
-use super::parameter::{Movement, Parameter};
-use super::seen::{self, Mark, Stand};
-use super::strength::Asked;
+use crate::fly::Jump;
+use crate::parameter::{Movement, Parameter};
+use crate::scenario::Scenario;
+use crate::seen::{self, Mark, Stand};
 use crate::source::Source;
+use crate::strength::Asked;
 use turns_aloft_physics::efforts::JointGroup;
 
 /// One thing that a jump asks of its jumper, against what has been seen.

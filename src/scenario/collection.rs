@@ -9,7 +9,7 @@ use std::collections::HashSet;
 
 use serde::{Deserialize, Serialize};
 
-use crate::Scenario;
+use crate::scenario::Scenario;
 
 /// Jumps kept at most: more than anybody finds again in a list. Our choice.
 pub const MOST: usize = 500;

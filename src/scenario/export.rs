@@ -3,7 +3,7 @@
 
 use serde::Serialize;
 
-use super::fly::Jump;
+use crate::fly::Jump;
 use turns_aloft_physics::GRAVITY_M_S2;
 use turns_aloft_physics::body::Segment;
 use turns_aloft_physics::flight::Flight;

@@ -3,12 +3,12 @@
 use serde::Serialize;
 use serde_json::Value;
 
-use super::Scenario;
-use super::fault::{Entries, Fault, NotJson};
-use super::input::{Input, Text};
-use super::parameter::BLANK;
-use super::reading::{NotText, Read, read};
-use super::setting::{Refused, check_entry};
+use crate::fault::{Entries, Fault, NotJson};
+use crate::input::{Input, Text};
+use crate::parameter::BLANK;
+use crate::reading::{NotText, Read, read};
+use crate::scenario::Scenario;
+use crate::setting::{Refused, check_entry};
 
 /// What says in a file that it is a scenario, and where the scenario is.
 const MARK: &str = "turns_aloft_scenario";

@@ -2,10 +2,11 @@
 
 use std::sync::{Arc, OnceLock};
 
-use super::facing::past_deg;
-use super::jump::JumpName;
-use super::{HandsKeep, Scenario};
 use crate::call::{Call, over_rotated_deg};
+use crate::facing::past_deg;
+use crate::jump::JumpName;
+use crate::scenario::HandsKeep;
+use crate::scenario::Scenario;
 use turns_aloft_physics::body::{Body, BodySpec};
 use turns_aloft_physics::centroidal::CentroidalState;
 use turns_aloft_physics::efforts::Efforts;

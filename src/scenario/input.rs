@@ -3,11 +3,12 @@
 use serde::{Serialize, Serializer};
 use serde_json::{Value, json};
 
-use super::ground::Ground;
-use super::jump::JumpName;
-use super::parameter::Parameter;
-use super::setting::{Refused, turns_in_name, word};
-use super::{HandsKeep, Scenario};
+use crate::ground::Ground;
+use crate::jump::JumpName;
+use crate::parameter::Parameter;
+use crate::scenario::HandsKeep;
+use crate::scenario::Scenario;
+use crate::setting::{Refused, turns_in_name, word};
 use turns_aloft_physics::plan::Turning;
 use turns_aloft_physics::segments::SegmentTable;
 

@@ -1,6 +1,6 @@
 //! Who jumps, as far as figures about people tell jumpers apart: by sex and by size.
 
-use super::Scenario;
+use crate::scenario::Scenario;
 use turns_aloft_physics::segments::SegmentTable;
 
 /// Jumpers that are shorter are taken for children: between the median statures at 12 (1.51 m and

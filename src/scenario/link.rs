@@ -14,9 +14,9 @@ mod payload;
 use base64ct::{Base64UrlUnpadded, Encoding};
 use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
 
-use super::Scenario;
-use super::file;
-use super::setting::Refused;
+use crate::file;
+use crate::scenario::Scenario;
+use crate::setting::Refused;
 
 /// Version written by this build.
 pub const VERSION: u64 = 2;

@@ -1,12 +1,12 @@
 //! How the numbers that a jumper can change stand against people: what has been seen of jumpers like
 //! this one, what isn't known of them, and what is out of reach.
 
-use super::Scenario;
-use super::fly::Jump;
-use super::jumper::{Jumper, Size};
-use super::parameter::{Evidence, Parameter};
-use super::seen::{self, Mark, Stand};
+use crate::fly::Jump;
 use crate::ground::Ground;
+use crate::jumper::{Jumper, Size};
+use crate::parameter::{Evidence, Parameter};
+use crate::scenario::Scenario;
+use crate::seen::{self, Mark, Stand};
 use crate::source::Source;
 use crate::units::RateUnit;
 use turns_aloft_physics::flight_summary::FlightSummary;
@@ -81,7 +81,7 @@ impl Scenario {
             Evidence::None => return None,
             Evidence::PeakRate => rate(jumper, summary),
             // Where they end is for the body's shape and the strength of its joints to say
-            // ([`super::beyond`]).
+            // ([`crate::beyond`]).
             Evidence::Strength { source, .. } => whole(parameter, source),
             Evidence::Grip => self.hand_mass(grip_m_s2()),
             Evidence::Height => self.height(parameter),

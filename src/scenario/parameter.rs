@@ -9,9 +9,10 @@ use std::f64::consts::TAU;
 
 use serde::{Serialize, Serializer};
 
-use super::ground::Ground;
-use super::jump::JumpName;
-use super::{HandsKeep, Scenario};
+use crate::ground::Ground;
+use crate::jump::JumpName;
+use crate::scenario::HandsKeep;
+use crate::scenario::Scenario;
 use crate::source::Source;
 use turns_aloft_physics::efforts::{Demand, Efforts, GROUPS};
 use turns_aloft_physics::plan::Turning;

@@ -8,7 +8,7 @@ use serde::Deserializer;
 use serde::de::{DeserializeSeed, Error, MapAccess, SeqAccess, Visitor};
 use serde_json::Value;
 
-use super::fault::{Fault, NotJson, Place};
+use crate::fault::{Fault, NotJson, Place};
 
 /// The byte-order mark that some programs put before a text. Whoever reads JSON may pass over it
 /// (RFC 8259, section 8.1).

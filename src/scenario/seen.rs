@@ -1,7 +1,7 @@
 //! How far jumpers have been seen to go, by who they are.
 
-use super::jumper::{Jumper, Size};
 use crate::ground::Ground;
+use crate::jumper::{Jumper, Size};
 use crate::source::Source;
 use crate::units::RateUnit;
 use turns_aloft_physics::segments::SegmentTable;

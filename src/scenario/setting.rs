@@ -6,10 +6,10 @@ use serde::Deserialize;
 use serde::de::IntoDeserializer;
 use serde_json::Value;
 
-use super::Scenario;
-use super::input::{Choice, Text};
-use super::jump::JUMP_TURNS;
-use super::parameter::{BLANK, Parameter};
+use crate::input::{Choice, Text};
+use crate::jump::JUMP_TURNS;
+use crate::parameter::{BLANK, Parameter};
+use crate::scenario::Scenario;
 
 /// Why a setting was refused.
 #[derive(Debug, Clone, PartialEq)]

@@ -2,7 +2,7 @@
 
 use std::sync::LazyLock;
 
-use super::Scenario;
+use crate::scenario::Scenario;
 
 /// A starting point: its name on the command line and its scenario.
 #[derive(Debug)]

@@ -6,8 +6,8 @@
 //! unless said otherwise; "secondary" is quoted from a public data set or calculator; "derived" is our
 //! arithmetic, where a source prints no body mass with 60 kg for women, 70 kg for both and 75 kg for men.
 
-use super::jumper::{Jumper, Size};
-use super::seen::Mark;
+use crate::jumper::{Jumper, Size};
+use crate::seen::Mark;
 use crate::source::Source;
 use turns_aloft_physics::efforts::{Demand, GROUPS, JointGroup};
 use turns_aloft_physics::segments::SegmentTable::{self, Female, Male};

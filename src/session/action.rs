@@ -2,9 +2,9 @@
 
 use std::mem;
 
-use super::Session;
-use super::document::{Attempt, Document};
-use super::history::{Change, History};
+use crate::Session;
+use crate::document::{Attempt, Document};
+use crate::history::{Change, History};
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::parameter::Parameter;
 

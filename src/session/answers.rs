@@ -3,14 +3,14 @@
 
 use std::fmt;
 
-use super::compare::{Compare, Reference};
-use super::goal::{GoalAnswer, GoalSettings};
-use super::map::{Levers, MapAnswer};
-use super::marks::MarksAnswer;
-use super::question::Question;
-use super::uncertainty::{RangeAnswer, UncertaintyInputs};
-use super::weights::HandWeights;
-use super::why::Why;
+use crate::compare::{Compare, Reference};
+use crate::goal::{GoalAnswer, GoalSettings};
+use crate::map::{Levers, MapAnswer};
+use crate::marks::MarksAnswer;
+use crate::question::Question;
+use crate::uncertainty::{RangeAnswer, UncertaintyInputs};
+use crate::weights::HandWeights;
+use crate::why::Why;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::collection::Collection;
 use turns_aloft_scenario::fly::Jump;

@@ -4,18 +4,19 @@ pub mod describe;
 mod kept;
 mod reference;
 
-pub use kept::CameTo;
-use kept::KeptResults;
-pub use reference::{Reference, Which};
+pub use crate::compare::kept::CameTo;
+use crate::compare::kept::KeptResults;
+pub use crate::compare::reference::{Reference, Which};
 
 use std::mem;
 
-use describe::{Compared, signed_text, turns_text};
-pub(crate) use reference::SavedReference;
+use crate::compare::describe::{Compared, signed_text, turns_text};
+pub(crate) use crate::compare::reference::SavedReference;
 
-use super::answers::{Answer, Basis};
-use super::readings::{Group, Reading, line, verdict_text};
-use super::{Session, beyond};
+use crate::Session;
+use crate::answers::{Answer, Basis};
+use crate::beyond;
+use crate::readings::{Group, Reading, line, verdict_text};
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::collection::Entry;
 use turns_aloft_words::say;

@@ -4,7 +4,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::compare::Which;
+use crate::compare::Which;
 use turns_aloft_scenario::Scenario;
 
 #[derive(Debug, Clone, PartialEq)]

@@ -1,7 +1,7 @@
 //! What the flight asks of the body, as lines for a person.
 
-use super::Session;
-use super::readings::{Group, Reading, SECONDS, fixed, line};
+use crate::Session;
+use crate::readings::{Group, Reading, SECONDS, fixed, line};
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_physics::body::Segment;
 use turns_aloft_physics::efforts::{Demand, JointGroup, JointPeak};

@@ -4,15 +4,15 @@ mod lines;
 mod own;
 pub mod words;
 
-pub use own::SavedGoal;
+pub use crate::goal::own::SavedGoal;
 use turns_aloft_describe::Text;
 
 use serde::{Deserialize, Serialize};
 
-use super::Session;
-use super::answers::{Answer, Basis};
-use super::readings::Reading;
-use super::stepping::moved;
+use crate::Session;
+use crate::answers::{Answer, Basis};
+use crate::readings::Reading;
+use crate::stepping::moved;
 use turns_aloft_analysis::caution::Caution;
 use turns_aloft_analysis::combination::{Combination, CombinationSearch};
 use turns_aloft_analysis::goal::{GOAL_TURNS, Goal, MET_TURNS, Single};

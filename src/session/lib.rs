@@ -31,17 +31,19 @@ use turns_aloft_describe::Label;
 use turns_aloft_describe::Sentence;
 use turns_aloft_describe::unit::UnitText;
 
-pub use action::Action;
-use answers::{Answers, Basis};
-use compare::Reference;
-pub use document::{Attempt, Document};
-use goal::GoalSettings;
-pub use history::{Change, History, MOST_STEPS};
-pub use library::Library;
-pub use playback::{AFTER_S, BEFORE_S, FRAME_S, Playback, SPEEDS};
-pub use policy::Policy;
-use preferences::Preferences;
-pub use question::Question;
+pub use crate::action::Action;
+use crate::answers::{Answers, Basis};
+use crate::compare::Reference;
+pub use crate::document::{Attempt, Document};
+use crate::goal::GoalSettings;
+pub use crate::history::{Change, History, MOST_STEPS};
+pub use crate::library::Library;
+pub use crate::playback::{AFTER_S, BEFORE_S, FRAME_S, Playback, SPEEDS};
+pub use crate::policy::Policy;
+use crate::preferences::Preferences;
+pub use crate::question::Question;
+use crate::uncertainty::UncertaintyInputs;
+pub use crate::visit::VisitState;
 use turns_aloft_physics::flight::{Flight, FlightSample};
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::beyond::Respect;
@@ -51,8 +53,6 @@ use turns_aloft_scenario::parameter::Parameter;
 use turns_aloft_scenario::starts;
 use turns_aloft_words::say;
 use turns_aloft_words::text;
-use uncertainty::UncertaintyInputs;
-pub use visit::VisitState;
 
 /// The jump on the screen.
 #[derive(Debug)]

@@ -3,7 +3,8 @@
 
 use std::sync::Arc;
 
-use super::{Question, Session};
+use crate::Question;
+use crate::Session;
 use turns_aloft_describe::Sentence;
 use turns_aloft_describe::start::shown_name;
 use turns_aloft_scenario::Scenario;

@@ -1,7 +1,10 @@
 //! The jump at hand, and the one beside it, as the text behind the `#` of an address, and back.
 
-use super::compare::Which;
-use super::{Action, Attempt, Question, Session};
+use crate::Action;
+use crate::Attempt;
+use crate::Question;
+use crate::Session;
+use crate::compare::Which;
 use turns_aloft_describe::Sentence;
 use turns_aloft_scenario::link::{self, Link};
 use turns_aloft_words::say;

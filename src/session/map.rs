@@ -6,12 +6,12 @@ mod levers;
 mod picture;
 mod span;
 
-pub use levers::Levers;
-pub use picture::Picture;
+pub use crate::map::levers::Levers;
+pub use crate::map::picture::Picture;
 use turns_aloft_describe::Text;
 
-use super::Session;
-use super::answers::{Answer, Basis};
+use crate::Session;
+use crate::answers::{Answer, Basis};
 use turns_aloft_analysis::caution::{self, Caution};
 use turns_aloft_analysis::map::{Axis, TurnMap, depends_on};
 use turns_aloft_analysis::weights::OBSERVED;

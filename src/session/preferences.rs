@@ -1,6 +1,6 @@
 //! How somebody likes the page, whatever the jump.
 
-use super::Session;
+use crate::Session;
 use turns_aloft_scenario::units::Units;
 
 #[derive(Debug, Clone, Copy, Default, PartialEq)]

@@ -3,8 +3,8 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::Session;
-use super::readings::Reading;
+use crate::Session;
+use crate::readings::Reading;
 use turns_aloft_words::text;
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]

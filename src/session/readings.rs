@@ -7,7 +7,9 @@ use turns_aloft_describe::About;
 use turns_aloft_describe::Inline;
 use turns_aloft_describe::unit::UnitText;
 
-use super::{Session, beyond, efforts};
+use crate::Session;
+use crate::beyond;
+use crate::efforts;
 use turns_aloft_analysis::uncertainty::{Range, UncertainInput};
 use turns_aloft_describe::input::change_label;
 use turns_aloft_describe::number::plain;

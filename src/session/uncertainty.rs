@@ -5,9 +5,9 @@ use turns_aloft_describe::unit::UnitText;
 
 use serde::{Deserialize, Deserializer, Serialize};
 
-use super::Session;
-use super::answers::{Answer, Basis, Poll};
-use super::stepping::moved;
+use crate::Session;
+use crate::answers::{Answer, Basis, Poll};
+use crate::stepping::moved;
 use turns_aloft_analysis::uncertainty::{Range, RefusedHalfWidth, UncertainInput, Uncertainty};
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::parameter::Kind;

@@ -4,10 +4,10 @@ use std::mem;
 use turns_aloft_describe::Text;
 use turns_aloft_describe::unit::UnitText;
 
-use super::Session;
-use super::answers::{Answer, Basis};
-use super::readings::{Group, Reading, line};
-use super::why::words::signed;
+use crate::Session;
+use crate::answers::{Answer, Basis};
+use crate::readings::{Group, Reading, line};
+use crate::why::words::signed;
 use turns_aloft_analysis::caution::{Caution, OF_WEIGHTS};
 use turns_aloft_analysis::weights::{Needed, OBSERVED, Outcome, Weights};
 use turns_aloft_scenario::HandsKeep;

@@ -4,12 +4,12 @@ mod lines;
 mod shown;
 pub mod words;
 
-pub use shown::{Shown, turns_text};
+pub use crate::why::shown::{Shown, turns_text};
 use turns_aloft_describe::Text;
 
-use super::Session;
-use super::answers::{Answer, Basis};
-use super::readings::Reading;
+use crate::Session;
+use crate::answers::{Answer, Basis};
+use crate::readings::Reading;
 use turns_aloft_analysis::budget::Budget;
 use turns_aloft_analysis::caution::{self, Caution};
 use turns_aloft_analysis::lever::{Lever, PerLever};

@@ -2,10 +2,13 @@
 
 use bevy::prelude::*;
 
-use super::mesh_builder::MeshBuilder;
-use super::paint::{Paints, thing};
-use super::palette::{self, BevyColour as _};
-use super::{ShownFlight, ShownSample, StageSystems, Themed};
+use crate::ShownFlight;
+use crate::ShownSample;
+use crate::StageSystems;
+use crate::Themed;
+use crate::mesh_builder::MeshBuilder;
+use crate::paint::{Paints, thing};
+use crate::palette::{self, BevyColour as _};
 
 /// Length of the arrow for each kg m²/s, and its shortest and longest.
 const ARROW_M_PER_KG_M2_S: f32 = 0.02;

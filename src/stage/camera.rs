@@ -7,10 +7,15 @@ use bevy::prelude::*;
 use bevy::render::renderer::RenderAdapterInfo;
 use bevy::window::{PrimaryWindow, RequestRedraw};
 
-use super::framing::Subject;
-use super::gesture::Pointers;
-use super::orbit::Orbit;
-use super::{ShownFlight, ShownReference, StageArea, StageSystems, axis, dial};
+use crate::ShownFlight;
+use crate::ShownReference;
+use crate::StageArea;
+use crate::StageSystems;
+use crate::axis;
+use crate::dial;
+use crate::framing::Subject;
+use crate::gesture::Pointers;
+use crate::orbit::Orbit;
 use turns_aloft_physics::flight::Flight;
 
 /// Half of the upright field of view, rad: long enough a lens not to bend the figure.

@@ -4,11 +4,14 @@ use std::f32::consts::{FRAC_PI_4, TAU};
 
 use bevy::prelude::*;
 
-use super::ice::level;
-use super::mesh_builder::MeshBuilder;
-use super::paint::{Paints, thing};
-use super::palette::{self, BevyColour as _, Ink};
-use super::{ShownFlight, ShownSample, StageSystems, Themed};
+use crate::ShownFlight;
+use crate::ShownSample;
+use crate::StageSystems;
+use crate::Themed;
+use crate::ice::level;
+use crate::mesh_builder::MeshBuilder;
+use crate::paint::{Paints, thing};
+use crate::palette::{self, BevyColour as _, Ink};
 use turns_aloft_physics::flight::{Flight, FlightSample};
 use turns_aloft_physics::rotation::heading_rad;
 use turns_aloft_scenario::call::QUARTER_BAND_FROM_DEG;

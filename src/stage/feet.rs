@@ -2,9 +2,9 @@
 
 use bevy::math::{DVec3, Vec3};
 
-use super::mannequin::Mannequin;
-use super::mesh_builder::MeshBuilder;
-use super::palette::{self, BevyColour as _, Ink};
+use crate::mannequin::Mannequin;
+use crate::mesh_builder::MeshBuilder;
+use crate::palette::{self, BevyColour as _, Ink};
 use turns_aloft_physics::segments::ANKLE_HEIGHT_PER_STATURE;
 use turns_aloft_scenario::ground::{SHOES, SKATES};
 

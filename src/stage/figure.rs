@@ -3,12 +3,16 @@
 use bevy::prelude::*;
 use glam::DVec3;
 
-use super::ice::level;
-use super::mannequin::Mannequin;
-use super::mesh_builder::{MeshBuilder, circle};
-use super::paint::{Paint, Paints, thing};
-use super::palette::BevyColour as _;
-use super::{ShownFlight, ShownSample, StageSystems, Themed, palette};
+use crate::ShownFlight;
+use crate::ShownSample;
+use crate::StageSystems;
+use crate::Themed;
+use crate::ice::level;
+use crate::mannequin::Mannequin;
+use crate::mesh_builder::{MeshBuilder, circle};
+use crate::paint::{Paint, Paints, thing};
+use crate::palette;
+use crate::palette::BevyColour as _;
 use turns_aloft_appearance::{self as appearance, Light};
 use turns_aloft_physics::body::{BodySpec, Segment};
 use turns_aloft_physics::flight::Pose;

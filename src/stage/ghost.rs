@@ -5,12 +5,16 @@
 
 use bevy::prelude::*;
 
-use super::figure::placed;
-use super::ice::level;
-use super::mannequin::Mannequin;
-use super::paint::{Paints, thing};
-use super::palette::BevyColour as _;
-use super::{ReferenceSample, ShownReference, StageSystems, dial, palette};
+use crate::ReferenceSample;
+use crate::ShownReference;
+use crate::StageSystems;
+use crate::dial;
+use crate::figure::placed;
+use crate::ice::level;
+use crate::mannequin::Mannequin;
+use crate::paint::{Paints, thing};
+use crate::palette;
+use crate::palette::BevyColour as _;
 use turns_aloft_appearance::{Light, shown};
 use turns_aloft_physics::body::{BodySpec, Segment};
 

@@ -6,10 +6,11 @@ use std::f32::consts::FRAC_PI_2;
 
 use bevy::prelude::*;
 
-use super::mesh_builder::{MeshBuilder, circle};
-use super::paint::{Paints, thing};
-use super::palette::{self, BevyColour as _, Ink};
-use super::{StageSystems, Themed};
+use crate::StageSystems;
+use crate::Themed;
+use crate::mesh_builder::{MeshBuilder, circle};
+use crate::paint::{Paints, thing};
+use crate::palette::{self, BevyColour as _, Ink};
 
 /// Heights of what lies on the ice, m: thin layers, far enough apart for the depth buffer.
 pub mod level {

@@ -29,8 +29,8 @@ use bevy::camera::CameraUpdateSystems;
 use bevy::prelude::*;
 use bevy_egui::EguiPostUpdateSet;
 
-pub use orbit::Orbit;
-use theme::Themed;
+pub use crate::orbit::Orbit;
+use crate::theme::Themed;
 
 use crate::current_session::CurrentSession;
 use turns_aloft_physics::flight::{Flight, Pose};

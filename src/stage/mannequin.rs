@@ -5,8 +5,8 @@
 
 use bevy::math::Vec3;
 
-use super::mesh_builder::{MeshBuilder, Section};
-use super::palette::{self, BevyColour as _, Ink};
+use crate::mesh_builder::{MeshBuilder, Section};
+use crate::palette::{self, BevyColour as _, Ink};
 use turns_aloft_physics::body::{Body, Part, Segment};
 
 /// The stature for which the thicknesses below were drawn, m.

@@ -4,7 +4,7 @@ use std::f32::consts::{FRAC_PI_2, TAU};
 
 use bevy::prelude::*;
 
-use super::framing::Subject;
+use crate::framing::Subject;
 use turns_aloft_appearance::view::View;
 
 /// A drag turns the picture by this, rad per logical px.

@@ -4,7 +4,10 @@ use bevy::ecs::schedule::ScheduleLabel;
 use bevy::prelude::*;
 use bevy::window::RequestRedraw;
 
-use super::{ReferenceSample, ShownFlight, ShownReference, ShownSample};
+use crate::ReferenceSample;
+use crate::ShownFlight;
+use crate::ShownReference;
+use crate::ShownSample;
 use turns_aloft_appearance::{Light, shown};
 
 /// Builds what is seen, in the present colours.

@@ -3,10 +3,13 @@
 use bevy::prelude::*;
 use glam::DVec3;
 
-use super::mesh_builder::{MeshBuilder, basis, circle};
-use super::paint::{Paints, thing};
-use super::palette::{self, BevyColour as _, Ink};
-use super::{ShownFlight, ShownSample, StageSystems, Themed};
+use crate::ShownFlight;
+use crate::ShownSample;
+use crate::StageSystems;
+use crate::Themed;
+use crate::mesh_builder::{MeshBuilder, basis, circle};
+use crate::paint::{Paints, thing};
+use crate::palette::{self, BevyColour as _, Ink};
 use turns_aloft_physics::body::{Body, Segment};
 use turns_aloft_physics::flight::Pose;
 

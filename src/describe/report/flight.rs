@@ -2,8 +2,8 @@
 
 use serde::{Serialize, Serializer};
 
-use super::{RespectReport, keys};
 use crate::jump::notation;
+use crate::report::{RespectReport, keys};
 use turns_aloft_analysis::uncertainty::{Range, UncertainInput, Uncertainty};
 use turns_aloft_physics::plan::Turning;
 use turns_aloft_physics::readout::Readout;

@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use super::{LeverReport, keys, texts};
 use crate::Text;
+use crate::report::{LeverReport, keys, texts};
 use turns_aloft_analysis::combination::{Change, Combination};
 use turns_aloft_analysis::goal::{Proof, Proposal, Single};
 use turns_aloft_analysis::limits::{Judgement, Limit, Verdict};

@@ -10,7 +10,8 @@ pub mod weights;
 use serde::Serialize;
 use serde::ser::{SerializeMap, Serializer};
 
-use super::{Label, Text};
+use crate::Label;
+use crate::Text;
 use turns_aloft_analysis::caution::Caution;
 use turns_aloft_analysis::lever::Lever;
 use turns_aloft_scenario::beyond::Respect;

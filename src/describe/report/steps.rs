@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use super::{LeverReport, keys, texts};
 use crate::lever::step_text;
+use crate::report::{LeverReport, keys, texts};
 use turns_aloft_analysis::steps::{Flown, Gain};
 use turns_aloft_scenario::units::Units;
 

@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use super::texts;
 use crate::Text;
+use crate::report::texts;
 use turns_aloft_analysis::weights::{Needed, Outcome, Weights, WeightsNeeded};
 
 /// A jump with two masses in each hand, kg, under every assumption.

@@ -2,11 +2,11 @@
 
 use egui::{Rect, Ui, pos2, vec2};
 
-use super::super::bar::PageCommand;
-use super::super::controls::{Button, Edit, Edited, text_field};
-use super::super::style::{self, GAP, TEXT, TOUCH_SIZE};
-use super::super::text::small;
-use super::{allocate, attempt_button, elided_after, toggle_reference};
+use crate::bar::PageCommand;
+use crate::compare::{allocate, attempt_button, elided_after, toggle_reference};
+use crate::controls::{Button, Edit, Edited, text_field};
+use crate::style::{self, GAP, TEXT, TOUCH_SIZE};
+use crate::text::small;
 use turns_aloft_scenario::collection::{Entry, Id};
 use turns_aloft_session::Session;
 use turns_aloft_session::compare::{CameTo, Which};

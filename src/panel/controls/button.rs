@@ -4,8 +4,8 @@ use egui::{
     Align2, Color32, CornerRadius, Painter, Rect, Response, Sense, Stroke, StrokeKind, Ui, vec2,
 };
 
-use super::super::style::{self, ACCENT, CARD, LINE, ON_ACCENT, TEXT, TOUCH_SIZE};
-use super::areas::{button_area_if, toggle_area};
+use crate::controls::areas::{button_area_if, toggle_area};
+use crate::style::{self, ACCENT, CARD, LINE, ON_ACCENT, TEXT, TOUCH_SIZE};
 
 /// Least distance of a button's words from its sides.
 const EDGE: f32 = 4.0;

@@ -2,8 +2,8 @@
 
 use egui::{FontSelection, Rect, Sense, Ui, WidgetText, pos2, vec2};
 
-use super::super::style::{self, GAP, TOUCH_SIZE};
-use super::Button;
+use crate::controls::Button;
+use crate::style::{self, GAP, TOUCH_SIZE};
 
 /// Shows all options, each with the name of its button and what stands on it. Returns the one that was
 /// clicked, if it is not the present one.

@@ -2,8 +2,8 @@
 
 use egui::{Align2, Sense, Shape, Stroke, Ui, vec2};
 
-use super::super::style::{self, LINE, TEXT, TOUCH_SIZE};
-use super::toggle_area;
+use crate::controls::toggle_area;
+use crate::style::{self, LINE, TEXT, TOUCH_SIZE};
 
 /// Shows a title, and below it what `add` adds as long as the section is open. It stays as open as it
 /// is when the language changes: its name is the same in all of them.

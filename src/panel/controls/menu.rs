@@ -2,8 +2,8 @@
 
 use egui::{Response, RichText, Ui, vec2};
 
-use super::super::style::{self, TOUCH_SIZE};
-use super::{id, touch_targets};
+use crate::controls::{id, touch_targets};
+use crate::style::{self, TOUCH_SIZE};
 
 /// The one that is `chosen` already has a frame and heavier letters.
 pub fn menu_item(ui: &mut Ui, name: &str, label: &str, width: f32, chosen: bool) -> Response {

@@ -20,18 +20,20 @@ pub mod touch_targets;
 
 use egui::{Id, Rect, Response, Sense, Ui};
 
-pub use areas::EXPLANATION_MARK_RADIUS;
-pub use areas::{button_area, explanation_area, explanation_mark, pan_area, toggle_area};
-pub use button::Button;
-pub use choice::choice;
-pub use fold::fold;
-pub use menu::menu_item;
-pub use number_field::{NumberEdit, number_field};
-pub use slider::{Scale, point_slider, slider};
-pub use stepper::{StepperRow, stepper};
-pub use text_field::{Edit, Edited, text_field};
+pub use crate::controls::areas::EXPLANATION_MARK_RADIUS;
+pub use crate::controls::areas::{
+    button_area, explanation_area, explanation_mark, pan_area, toggle_area,
+};
+pub use crate::controls::button::Button;
+pub use crate::controls::choice::choice;
+pub use crate::controls::fold::fold;
+pub use crate::controls::menu::menu_item;
+pub use crate::controls::number_field::{NumberEdit, number_field};
+pub use crate::controls::slider::{Scale, point_slider, slider};
+pub use crate::controls::stepper::{StepperRow, stepper};
+pub use crate::controls::text_field::{Edit, Edited, text_field};
 
-use super::style::TOUCH_SIZE;
+use crate::style::TOUCH_SIZE;
 
 /// The same wherever the control stands: a control keeps its identity, and with it the keyboard's focus,
 /// while others come and go around it.

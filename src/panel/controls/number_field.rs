@@ -2,9 +2,9 @@
 
 use egui::{Align2, CornerRadius, CursorIcon, Rect, Sense, Stroke, StrokeKind, Ui, vec2};
 
-use super::super::style::{self, ACCENT, CARD, LINE, TEXT};
-use super::text_field::edit_in;
-use super::{Edit, Edited, accessibility, id, interact, touch_targets};
+use crate::controls::text_field::edit_in;
+use crate::controls::{Edit, Edited, accessibility, id, interact, touch_targets};
+use crate::style::{self, ACCENT, CARD, LINE, TEXT};
 
 /// The number that is being typed; there is one at a time.
 #[derive(Debug, Default)]

@@ -3,7 +3,7 @@
 use egui::{CursorIcon, Rect, Response, Sense, Ui};
 use turns_aloft_describe::unit::UnitText;
 
-use super::{accessibility, id, interact, touch_targets};
+use crate::controls::{accessibility, id, interact, touch_targets};
 use turns_aloft_scenario::units::Unit;
 
 /// A slider's value, its ends, and the smallest step of the keyboard, all in one unit; and the
@@ -48,7 +48,7 @@ pub fn slider<S>(
 }
 
 /// A slider that exists outside the canvas only: one coordinate of a point that the pointer moves in a
-/// [`super::pan_area`]. The point is the touch target of all its coordinates.
+/// [`crate::controls::pan_area`]. The point is the touch target of all its coordinates.
 pub fn point_slider<S>(
     ui: &Ui,
     [point, coordinate]: [&str; 2],

@@ -2,8 +2,8 @@
 
 use egui::{Align2, Color32, Painter, Rect, Sense, Ui, pos2, vec2};
 
-use super::super::style::{self, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT};
-use super::{Button, touch_targets};
+use crate::controls::{Button, touch_targets};
+use crate::style::{self, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT};
 use turns_aloft_words::say;
 
 pub struct StepperRow<'a> {

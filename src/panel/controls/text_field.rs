@@ -4,8 +4,8 @@ use egui::text::{CCursor, CCursorRange};
 use egui::text_edit::TextEditState;
 use egui::{FontId, Id, Key, Rect, Response, TextEdit, Ui, UiBuilder, Vec2, vec2};
 
-use super::super::style;
-use super::{accessibility, id, touch_targets};
+use crate::controls::{accessibility, id, touch_targets};
+use crate::style;
 
 /// A text that is being edited.
 #[derive(Debug, Default)]

@@ -6,13 +6,11 @@ use egui::{
 use turns_aloft_describe::Label;
 use turns_aloft_describe::Text;
 
-use super::super::beyond;
-use super::super::controls::{Button, toggle_area};
-use super::super::number::{hatch, place};
-use super::super::style::{
-    self, ACCENT, CARD, GAP, LINE, SEEN, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT,
-};
-use super::super::text::{card, small};
+use crate::beyond;
+use crate::controls::{Button, toggle_area};
+use crate::number::{hatch, place};
+use crate::style::{self, ACCENT, CARD, GAP, LINE, SEEN, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT};
+use crate::text::{card, small};
 use turns_aloft_analysis::goal::{Proposal, Single};
 use turns_aloft_analysis::limits::{Judgement, Verdict};
 use turns_aloft_scenario::beyond::Respect;

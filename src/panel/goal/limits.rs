@@ -3,9 +3,9 @@
 use egui::{Align2, Id, RichText, Sense, Ui, vec2};
 use turns_aloft_describe::Label;
 
-use super::super::controls::{Button, StepperRow, stepper, toggle_area};
-use super::super::style::{self, GAP, TOUCH_SIZE, WEAK_TEXT};
-use super::super::text::small;
+use crate::controls::{Button, StepperRow, stepper, toggle_area};
+use crate::style::{self, GAP, TOUCH_SIZE, WEAK_TEXT};
+use crate::text::small;
 use turns_aloft_analysis::lever::Lever;
 use turns_aloft_session::Session;
 use turns_aloft_session::goal::words;

@@ -2,8 +2,8 @@
 
 use egui::{Rect, RichText, Sense, Stroke, Ui, Vec2, pos2, vec2};
 
-use super::picture::{self, outline, whole};
-use super::shading;
+use crate::map::picture::{self, outline, whole};
+use crate::map::shading;
 use crate::style::{self, CARD, GAP, SEEN, WEAK_TEXT};
 use crate::text::small;
 use turns_aloft_session::Session;

@@ -2,7 +2,7 @@
 
 use egui::{Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Ui, pos2, vec2};
 
-use super::shading;
+use crate::map::shading;
 use crate::style::{self, ACCENT, CARD, LINE, ON_ACCENT, SEEN, TEXT, WEAK_TEXT};
 use turns_aloft_analysis::contour::Line;
 use turns_aloft_session::Session;

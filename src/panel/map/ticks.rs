@@ -2,7 +2,7 @@
 
 use egui::{Align2, Rect, Stroke, Ui, pos2, vec2};
 
-use super::TICKS;
+use crate::map::TICKS;
 use crate::style::{self, WEAK_TEXT};
 use turns_aloft_analysis::map::Axis;
 use turns_aloft_scenario::units::Unit;

@@ -4,12 +4,10 @@ use egui::{
     Align2, Color32, CornerRadius, Rect, Response, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
 
-use super::super::controls::button_area;
-use super::super::style::{
-    self, ACCENT, CARD, GAP, LINE, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
-};
-use super::super::text::small;
-use super::{go_back, split};
+use crate::controls::button_area;
+use crate::style::{self, ACCENT, CARD, GAP, LINE, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP};
+use crate::text::small;
+use crate::why::{go_back, split};
 use turns_aloft_analysis::steps::{Flown, Gain};
 use turns_aloft_describe::lever::step_text;
 use turns_aloft_scenario::units::Units;

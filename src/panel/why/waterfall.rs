@@ -5,12 +5,12 @@ use egui::{
 };
 use turns_aloft_describe::Label;
 
-use super::super::controls::explanation_area;
-use super::super::style::{
+use crate::controls::explanation_area;
+use crate::style::{
     self, ACCENT, CLOSING, GAP, LINE, OPENING, PLAYHEAD, TEXT, TIGHT, TOUCH_SIZE, WARNING,
     WEAK_TEXT,
 };
-use super::super::text::small;
+use crate::text::small;
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_session::Session;
 use turns_aloft_session::why::{Went, turns_text, words};

@@ -3,11 +3,12 @@
 use serde::Serialize;
 use serde_json::Value;
 
-use super::{Collection, Entry, Id, LARGEST_BYTES, Refusal, tidy_name};
+use crate::collection::{Collection, Entry, Id, LARGEST_BYTES, Refusal, tidy_name};
 use crate::fault::{Entries, Fault, NotJson};
+use crate::file;
 use crate::file::Opened;
 use crate::reading::{Read, read};
-use crate::{Scenario, file};
+use crate::scenario::Scenario;
 
 /// Version written by this build. Version 1 has the same fields and is read for ever.
 pub const VERSION: u64 = 2;

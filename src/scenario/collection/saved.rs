@@ -4,11 +4,12 @@ use serde::de::IgnoredAny;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
-use super::{Collection, Id, LARGEST_BYTES, LONGEST_NAME, Refusal, tidy_name};
+use crate::collection::{Collection, Id, LARGEST_BYTES, LONGEST_NAME, Refusal, tidy_name};
 use crate::fault::{Entries, Fault, NotJson};
+use crate::file;
 use crate::file::Opened;
 use crate::reading::{Read, read, unmarked};
-use crate::{Scenario, file};
+use crate::scenario::Scenario;
 
 /// Version written by this build. Version 1 has the same fields and is read for ever.
 pub const VERSION: u64 = 2;

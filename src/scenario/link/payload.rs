@@ -4,12 +4,12 @@
 //! says which fields do; they follow in the order of their bits. Bits and codes are those of links
 //! already sent ([`Parameter`], [`Choice`] and [`Text`] have them): none of them may ever change.
 
-use super::Unreadable;
-use super::bytes::{Reader, Writer};
-use crate::Scenario;
 use crate::input::{Choice, Text};
+use crate::link::Unreadable;
+use crate::link::bytes::{Reader, Writer};
 use crate::order::by_number;
 use crate::parameter::{BLANK, Parameter};
+use crate::scenario::Scenario;
 
 /// Anything that a link may hold.
 #[derive(Debug, Clone, Copy)]

@@ -3,7 +3,9 @@
 use serde::{Deserialize, Serialize};
 use turns_aloft_describe::Sentence;
 
-use crate::{Action, Attempt, Session};
+use crate::Action;
+use crate::Attempt;
+use crate::Session;
 use turns_aloft_describe::start::shown_name;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_scenario::collection::Id;

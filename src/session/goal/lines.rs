@@ -1,9 +1,9 @@
 //! The answer as lines of text.
 
-use super::super::Session;
-use super::super::readings::{Group, Reading, line};
-use super::super::weights;
-use super::{can, words};
+use crate::Session;
+use crate::goal::{can, words};
+use crate::readings::{Group, Reading, line};
+use crate::weights;
 use turns_aloft_describe::Label;
 use turns_aloft_words::{decimal, text};
 

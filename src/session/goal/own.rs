@@ -5,9 +5,9 @@ use turns_aloft_describe::Sentence;
 
 use serde::{Deserialize, Serialize};
 
-use super::super::Session;
-use super::super::stepping::moved;
-use super::{GoalSettings, GoalTurns};
+use crate::Session;
+use crate::goal::{GoalSettings, GoalTurns};
+use crate::stepping::moved;
 use turns_aloft_analysis::goal::GOAL_TURNS;
 use turns_aloft_analysis::lever::{Lever, RefusedLever, Season};
 use turns_aloft_analysis::limits::{LimitOf, Limits};
@@ -31,7 +31,7 @@ pub struct LimitInUse {
 }
 
 impl GoalSettings {
-    pub(in super::super) fn saved(&self) -> SavedGoal {
+    pub(crate) fn saved(&self) -> SavedGoal {
         let usual = Season::default();
         let mut saved = SavedGoal {
             target: self.target,
@@ -52,7 +52,7 @@ impl GoalSettings {
     }
 
     /// The saved goal, or why it is not admissible.
-    pub(in super::super) fn restore(saved: &SavedGoal) -> Result<Self, String> {
+    pub(crate) fn restore(saved: &SavedGoal) -> Result<Self, String> {
         if let GoalTurns::Turns(turns) = saved.target
             && !(GOAL_TURNS[0]..=GOAL_TURNS[1]).contains(&turns)
         {
@@ -77,7 +77,7 @@ impl GoalSettings {
     }
 
     /// Limits are one jumper's: another one has none yet.
-    pub(in super::super) fn forget_limits(&mut self) {
+    pub(crate) fn forget_limits(&mut self) {
         self.limits = Limits::default();
     }
 }

@@ -1,6 +1,7 @@
 //! The answer in words.
 
-use super::super::{Session, beyond};
+use crate::Session;
+use crate::beyond;
 use turns_aloft_analysis::combination::{Change, Combination};
 use turns_aloft_analysis::goal::Single;
 use turns_aloft_analysis::lever::Lever;

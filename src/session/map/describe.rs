@@ -1,7 +1,7 @@
 //! The map in lines of text.
 
-use super::{Made, NODES};
 use crate::Session;
+use crate::map::{Made, NODES};
 use crate::readings::{Group, Reading};
 use turns_aloft_describe::About;
 use turns_aloft_describe::Label;

@@ -1,10 +1,10 @@
 //! The answer as lines of text.
 
-use super::super::Session;
-use super::super::readings::{Group, Reading, line};
-use super::super::weights;
-use super::shown::turns_text;
-use super::{Went, words};
+use crate::Session;
+use crate::readings::{Group, Reading, line};
+use crate::weights;
+use crate::why::shown::turns_text;
+use crate::why::{Went, words};
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_analysis::steps::Gain;
 use turns_aloft_describe::Sentence;

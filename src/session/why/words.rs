@@ -1,8 +1,9 @@
 //! The answer in words: what each part means, what is to be known of a change.
 
-use super::super::{Session, beyond};
-use super::Went;
-use super::shown::{hundredths, turns_text};
+use crate::Session;
+use crate::beyond;
+use crate::why::Went;
+use crate::why::shown::{hundredths, turns_text};
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_analysis::steps::{Flown, Gain};
 use turns_aloft_describe::Inline;

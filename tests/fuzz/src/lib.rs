@@ -6,9 +6,9 @@ use std::fmt::Display;
 
 use serde_json::Value;
 use turns_aloft::scenario::Scenario;
+use turns_aloft::scenario::collection::{Collection, LONGEST_NAME, MOST};
 use turns_aloft::scenario::link::{from_fragment, to_fragment};
 use turns_aloft::scenario::parameter::Parameter;
-use turns_aloft::scenario::collection::{Collection, LONGEST_NAME, MOST};
 
 /// A sentence that a notice on the page has room for. Our choice.
 const LONGEST_SENTENCE: usize = 400;

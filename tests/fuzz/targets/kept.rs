@@ -3,8 +3,8 @@
 #![no_main]
 
 use libfuzzer_sys::{Corpus, fuzz_target};
-use turns_aloft::scenario::starts;
 use turns_aloft::scenario::collection::Collection;
+use turns_aloft::scenario::starts;
 use turns_aloft_fuzz::{in_order, said};
 
 fuzz_target!(|data: &[u8]| -> Corpus {
