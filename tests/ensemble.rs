@@ -284,7 +284,7 @@ fn the_half_widths_are_the_ensembles() {
     }
     assert!(
         wrong.is_empty(),
-        "put into src/scenario/uncertainty.rs, and the percentages into the README:\n{}",
+        "put into src/analysis/uncertainty.rs, and the percentages into the README:\n{}",
         wrong.join("\n")
     );
 }

@@ -9,9 +9,9 @@ use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Blob, BlobPropertyBag, DragEvent, File, HtmlAnchorElement, HtmlInputElement, Url};
 
-use super::panels::PageCommandSent;
-use super::wake::wake;
-use super::{dom, language};
+use crate::page::panels::PageCommandSent;
+use crate::page::wake::wake;
+use crate::page::{dom, language};
 use crate::panel::PageCommand;
 use crate::say;
 use crate::scenario::collection::LARGEST_BYTES;

@@ -8,7 +8,7 @@ use bevy::prelude::*;
 use bevy::winit::{UpdateMode, WinitSettings};
 use bevy_egui::{EguiInput, EguiPreUpdateSet, egui};
 
-use super::dom;
+use crate::page::dom;
 use crate::stage::current_session::CurrentSession;
 
 /// Frames drawn before the page counts as ready: the panels get their fonts in the first, the

@@ -9,9 +9,9 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::Storage;
 
-use super::dom;
-use super::kept::storage;
-use super::wake::wake;
+use crate::page::dom;
+use crate::page::kept::storage;
+use crate::page::wake::wake;
 use crate::say;
 use crate::scenario::collection::Collection;
 use crate::scenario::collection::kept::Unreadable;
