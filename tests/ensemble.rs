@@ -6,6 +6,7 @@
 //! and both tables of de Leva 1996.
 
 use serde::Deserialize;
+
 use turns_aloft::analysis::uncertainty::{
     Range, UncertainInput, Uncertainty, bare, open_and_tight_kg_m2,
 };

@@ -2,6 +2,7 @@
 //! session handles them.
 
 use proptest::prelude::*;
+
 use turns_aloft::analysis::compare::Comparison;
 use turns_aloft::scenario::units::{RateUnit, Units};
 use turns_aloft::scenario::{Scenario, link, starts};

@@ -1,14 +1,13 @@
 //! What is to be said of a change: whether it is within the limits, and what has been seen of people.
 
+use crate::lever::{Lever, Season};
+use crate::limits::{Judgement, Limit, LimitOf, Limits, Verdict};
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::marks::Marks;
 use turns_aloft_scenario::parameter::{Evidence, Movement};
 use turns_aloft_scenario::seen::Stand;
 use turns_aloft_scenario::source::Source;
-
-use crate::lever::{Lever, Season};
-use crate::limits::{Judgement, Limit, LimitOf, Limits, Verdict};
 
 const OWN: Source = Source::LimitOwn;
 const SEASON: Source = Source::LimitSeason;

@@ -1,6 +1,5 @@
 //! Files of scenarios and collections in and out: by button, or dropped on the page.
 
-use crate::describe::Sentence;
 use std::cell::RefCell;
 use std::rc::Rc;
 
@@ -9,6 +8,7 @@ use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Blob, BlobPropertyBag, DragEvent, File, HtmlAnchorElement, HtmlInputElement, Url};
 
+use crate::describe::Sentence;
 use crate::page::panels::PageCommandSent;
 use crate::page::wake::wake;
 use crate::page::{dom, language};

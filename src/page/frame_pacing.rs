@@ -3,7 +3,6 @@
 use std::time::Duration;
 
 use bevy::platform::time::Instant;
-
 use bevy::prelude::*;
 use bevy::winit::{UpdateMode, WinitSettings};
 use bevy_egui::{EguiInput, EguiPreUpdateSet, egui};

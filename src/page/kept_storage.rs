@@ -1,6 +1,5 @@
 //! The kept jumps in the browser's own storage, which all pages of Turns Aloft share.
 
-use crate::describe::Sentence;
 use std::cell::Cell;
 use std::sync::Arc;
 
@@ -9,6 +8,7 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::Storage;
 
+use crate::describe::Sentence;
 use crate::page::dom;
 use crate::page::kept::storage;
 use crate::page::wake::wake;

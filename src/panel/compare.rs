@@ -5,7 +5,6 @@ mod kept;
 mod table;
 
 use egui::{Rect, RichText, Ui, pos2};
-use turns_aloft_describe::Label;
 
 use crate::bar::PageCommand;
 use crate::beyond;
@@ -16,6 +15,7 @@ use crate::controls::{Button, fold};
 use crate::folded_charts::folded_charts;
 use crate::style::{self, GAP, TOUCH_SIZE, WIDE_GAP};
 use crate::text::{card, heading, small};
+use turns_aloft_describe::Label;
 use turns_aloft_scenario::starts;
 use turns_aloft_session::Session;
 use turns_aloft_session::compare::{Which, describe};

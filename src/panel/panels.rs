@@ -13,7 +13,6 @@ use crate::{
     bar, beyond, cautions, charts, compare, folded_inputs, goal, greeting, map, notice, number,
     playback, questions, readouts, style, turns, uncertainty, undo, views, weights, why,
 };
-
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Light, chosen, shown};
 use turns_aloft_scenario::parameter::{Parameter, Section};

@@ -10,7 +10,6 @@ use crate::style::{
     self, ACCENT, CARD, GAP, PLAYHEAD, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
 };
 use crate::uncertainty;
-
 use turns_aloft_analysis::uncertainty::Range;
 use turns_aloft_describe::jump::notation;
 use turns_aloft_describe::start::shown_note;

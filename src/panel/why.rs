@@ -5,13 +5,13 @@ mod ranking;
 mod waterfall;
 
 use egui::{Id, RichText, Sense, Ui, vec2};
-use turns_aloft_describe::Sentence;
 
 use crate::controls::Button;
 use crate::style::{self, GAP, TOUCH_SIZE};
 use crate::text::{card, heading, small};
 use crate::weights;
 use crate::why::go_back::{go_back, split};
+use turns_aloft_describe::Sentence;
 use turns_aloft_session::Session;
 use turns_aloft_session::why::{Went, words};
 use turns_aloft_words::text;

@@ -16,9 +16,8 @@ use base64ct::{Base64UrlUnpadded, Encoding};
 use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
 
 use crate::file;
-use crate::scenario::Scenario;
-
 pub use crate::link::unreadable::Unreadable;
+use crate::scenario::Scenario;
 
 /// Version written by this build.
 pub const VERSION: u64 = 2;

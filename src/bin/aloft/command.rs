@@ -6,9 +6,6 @@ use std::process::ExitCode;
 use clap::{Parser, Subcommand};
 use serde::Serialize;
 
-use turns_aloft::scenario::export::Export;
-use turns_aloft::scenario::starts;
-
 use crate::budget;
 use crate::chosen::{Chosen, earlier_body, unknown_start};
 use crate::compare::Compare;
@@ -17,6 +14,8 @@ use crate::goal::GoalArguments;
 use crate::link::Link;
 use crate::map::Map;
 use crate::steps::Steps;
+use turns_aloft::scenario::export::Export;
+use turns_aloft::scenario::starts;
 
 /// How many turns a body completes before it comes down.
 #[derive(Parser)]

@@ -3,7 +3,6 @@
 use egui::{
     Align2, Color32, CornerRadius, Id, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
-use turns_aloft_describe::Label;
 
 use crate::controls::explanation_area;
 use crate::style::{
@@ -12,6 +11,7 @@ use crate::style::{
 };
 use crate::text::small;
 use turns_aloft_analysis::budget::Cause;
+use turns_aloft_describe::Label;
 use turns_aloft_session::Session;
 use turns_aloft_session::why::{Went, turns_text, words};
 use turns_aloft_words::text;
