@@ -1,7 +1,7 @@
 //! `aloft budget`.
 
 use crate::chosen::Chosen;
-use crate::command::printed;
+use crate::output::printed;
 use turns_aloft::analysis::budget::Budget;
 use turns_aloft::describe::report::budget::BudgetReport;
 

@@ -3,7 +3,7 @@
 use clap::Args;
 
 use crate::chosen::open;
-use crate::command::printed;
+use crate::output::printed;
 use turns_aloft::analysis::compare::Comparison;
 
 #[derive(Args)]

@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use clap::Args;
 
 use crate::chosen::{Chosen, key_and_value};
-use crate::command::{printed, written};
+use crate::output::{printed, written};
 use turns_aloft::analysis::uncertainty::{UncertainInput, Uncertainty};
 use turns_aloft::describe::Sentence;
 use turns_aloft::describe::report::flight::{RangeReport, Report};

@@ -4,7 +4,7 @@ use clap::Args;
 use serde::Serialize;
 
 use crate::chosen::{Chosen, key_and_value, number};
-use crate::command::printed;
+use crate::output::printed;
 use turns_aloft::analysis::goal::{GOAL_TURNS, Goal};
 use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::Limits;

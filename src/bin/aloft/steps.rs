@@ -4,7 +4,7 @@ use clap::Args;
 use serde::Serialize;
 
 use crate::chosen::Chosen;
-use crate::command::printed;
+use crate::output::printed;
 use turns_aloft::analysis::steps::ranked;
 use turns_aloft::analysis::weights::Weights;
 use turns_aloft::describe::jump::notation;
