@@ -160,7 +160,7 @@ fn within([least, most]: [f64; 2], value: f64) -> bool {
 }
 
 /// The marks on a lever in a flown jump.
-fn marks(lever: Lever, scenario: &Scenario, jump: &Jump) -> Marks {
+pub fn marks(lever: Lever, scenario: &Scenario, jump: &Jump) -> Marks {
     scenario
         .marks(lever.parameter(), jump)
         .expect("every lever has marks")
