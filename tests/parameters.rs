@@ -84,7 +84,7 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ("analysis/map.rs", &[PreRotation]),
         ("scenario/report.rs", &[PreRotation]),
         ("describe/budget.rs", &[PreRotation]),
-        ("session/why/shown.rs", &[PreRotation]),
+        ("describe/rounded_budget.rs", &[PreRotation]),
         // What is flown, as other means compute it again.
         ("scenario/export.rs", &[HandMass, CloseTime, OpenTime]),
         // What stands beside the hands' mass alone.

@@ -2,16 +2,22 @@
 //!
 //! The layers below know no words, so their types get them here, by the traits of this file.
 
+pub mod beyond;
 pub mod budget;
+pub mod call;
 pub mod caution;
+pub mod comparison;
 mod error;
 pub mod input;
 pub mod jump;
 pub mod lever;
 pub mod number;
+pub mod range;
 pub mod report;
+pub mod rounded_budget;
 pub mod source;
 pub mod start;
+pub mod turns;
 pub mod unit;
 
 /// What something is called.

@@ -6,6 +6,7 @@ mod table;
 use egui::text::LayoutJob;
 use egui::{Align2, Color32, FontId, Painter, Rect, Response, RichText, Sense, Ui, pos2, vec2};
 use turns_aloft_describe::Label;
+use turns_aloft_describe::comparison::ORDER;
 
 use crate::bar::PageCommand;
 use crate::beyond::{self, in_row};
@@ -17,7 +18,7 @@ use crate::style::{self, GAP, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP};
 use crate::text::{card, heading, small};
 use turns_aloft_scenario::starts;
 use turns_aloft_session::Session;
-use turns_aloft_session::compare::{Which, describe};
+use turns_aloft_session::compare::Which;
 use turns_aloft_words::say;
 use turns_aloft_words::text;
 
@@ -66,7 +67,7 @@ fn difference(ui: &mut Ui, session: &Session) {
         }
         ui.add_space(GAP);
         table::show(ui, session, compared);
-        small(ui, describe::ORDER.text());
+        small(ui, ORDER.text());
     });
 }
 

@@ -8,8 +8,8 @@ use turns_aloft_describe::Label;
 use crate::controls::{Button, StepperRow, stepper};
 use crate::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
 use turns_aloft_analysis::uncertainty::UncertainInput;
+use turns_aloft_describe::range::change_text;
 use turns_aloft_session::Session;
-use turns_aloft_session::readings::change_text;
 use turns_aloft_words::say;
 use turns_aloft_words::text;
 

@@ -1,6 +1,5 @@
 //! How the jump differs from another attempt, and the jumps kept to be that other one.
 
-pub mod describe;
 mod kept;
 mod reference;
 
@@ -10,13 +9,15 @@ pub use crate::compare::reference::{Reference, Which};
 
 use std::mem;
 
-use crate::compare::describe::{Compared, signed_text, turns_text};
 pub(crate) use crate::compare::reference::SavedReference;
 
 use crate::Session;
 use crate::answers::{Answer, Basis};
-use crate::beyond;
-use crate::readings::{Group, Reading, line, verdict_text};
+use crate::readings::{Group, Reading, line};
+use turns_aloft_describe::beyond;
+use turns_aloft_describe::call::verdict_text;
+use turns_aloft_describe::comparison::{Compared, ORDER};
+use turns_aloft_describe::turns::{signed_text, turns_text};
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::collection::Entry;
 use turns_aloft_words::say;
@@ -109,7 +110,7 @@ impl Session {
             "compare:sentence",
             text("compare-line-sentence"),
             compared.sentence(),
-            describe::ORDER.text(),
+            ORDER.text(),
         ));
         let [of_beside, of_present] = compared.turns.map(turns_text);
         lines.push(line(
@@ -148,7 +149,7 @@ impl Session {
                     to = to,
                     turns = signed_text(compared.parts[i])
                 ),
-                describe::ORDER.text(),
+                ORDER.text(),
             ));
         }
     }

@@ -1,8 +1,8 @@
 //! What the flight asks of the body, as lines for a person.
 
 use crate::Session;
-use crate::readings::{Group, Reading, SECONDS, fixed, line};
-use turns_aloft_describe::unit::UnitText;
+use crate::readings::{Group, Reading, SECONDS, line};
+use turns_aloft_describe::unit::{UnitText, fixed};
 use turns_aloft_physics::body::Segment;
 use turns_aloft_physics::efforts::{Demand, JointGroup, JointPeak};
 use turns_aloft_scenario::units::{Unit, UnitSign};

@@ -4,7 +4,6 @@
 
 mod action;
 mod answers;
-pub mod beyond;
 pub mod compare;
 mod document;
 pub mod efforts;

@@ -2,12 +2,12 @@
 
 use std::mem;
 use turns_aloft_describe::Text;
+use turns_aloft_describe::turns::gain_text;
 use turns_aloft_describe::unit::UnitText;
 
 use crate::Session;
 use crate::answers::{Answer, Basis};
 use crate::readings::{Group, Reading, line};
-use crate::why::words::signed;
 use turns_aloft_analysis::caution::{Caution, OF_WEIGHTS};
 use turns_aloft_analysis::weights::{Needed, OBSERVED, Outcome, Weights};
 use turns_aloft_scenario::HandsKeep;
@@ -65,7 +65,7 @@ impl Session {
                 format!(
                     "{} ({})",
                     decimal(outcome.turns, 2),
-                    signed(outcome.turns_gained)
+                    gain_text(outcome.turns_gained)
                 ),
                 format!("{} {}", held(self, weights), OBSERVED.text()),
             )
@@ -100,7 +100,7 @@ pub fn turns(outcome: &Outcome) -> String {
     say!(
         "weights-turns",
         turns = decimal(outcome.turns, 2),
-        gain = signed(outcome.turns_gained)
+        gain = gain_text(outcome.turns_gained)
     )
 }
 

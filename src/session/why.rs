@@ -1,11 +1,10 @@
 //! Why the jump has the turns it has: where they went, and what matters most.
 
 mod lines;
-mod shown;
 pub mod words;
 
-pub use crate::why::shown::{Shown, turns_text};
 use turns_aloft_describe::Text;
+use turns_aloft_describe::rounded_budget::Shown;
 
 use crate::Session;
 use crate::answers::{Answer, Basis};

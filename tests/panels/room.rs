@@ -2,9 +2,10 @@
 
 use egui::{Rect, pos2, vec2};
 use turns_aloft::appearance;
+use turns_aloft::describe::beyond;
 use turns_aloft::scenario::starts;
 use turns_aloft::session::compare::Which;
-use turns_aloft::session::{Question, Session, beyond};
+use turns_aloft::session::{Question, Session};
 use turns_aloft::words::{Language, set_language};
 
 use crate::harness::{

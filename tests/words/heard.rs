@@ -15,7 +15,12 @@ use turns_aloft::analysis::limits::{Limits, Verdict};
 use turns_aloft::analysis::map::{Axis, TurnMap};
 use turns_aloft::analysis::uncertainty::{UncertainInput, Uncertainty};
 use turns_aloft::analysis::weights::KEEPS;
+use turns_aloft::describe::call::{
+    call_text, facing_text, mark, shortfall_range_text, shortfall_text, uncalled_text,
+};
+use turns_aloft::describe::comparison::ORDER;
 use turns_aloft::describe::jump::notation;
+use turns_aloft::describe::range::change_text;
 use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::ground::Ground;
 use turns_aloft::scenario::jump::JumpName;
@@ -24,12 +29,9 @@ use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::reading::NotText;
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
-use turns_aloft::session::compare::{Which, describe};
+use turns_aloft::session::compare::Which;
 use turns_aloft::session::goal::{GoalTurns, words as goal};
-use turns_aloft::session::readings::{
-    Group, call_text, change_text, facing_text, mark, phase, picture, readings,
-    shortfall_range_text, shortfall_text, summary, uncalled_text,
-};
+use turns_aloft::session::readings::{Group, phase, picture, readings, summary};
 use turns_aloft::session::{Question, Session, weights, why};
 
 /// A text, and where it came from.
@@ -228,7 +230,7 @@ fn tables(ear: &mut Ear) {
         why::words::TURNS,
         why::words::ORDER,
         why::words::BACK,
-        describe::ORDER,
+        ORDER,
     ] {
         ear.hear("table", message.text());
     }

@@ -9,10 +9,11 @@ use crate::style::{self, ACCENT, CARD, GAP, LINE, TEXT, TOUCH_SIZE, WARNING, WEA
 use crate::text::small;
 use crate::why::{go_back, split};
 use turns_aloft_analysis::steps::{Flown, Gain};
+use turns_aloft_describe::beyond;
 use turns_aloft_describe::lever::step_text;
 use turns_aloft_scenario::units::Units;
+use turns_aloft_session::Session;
 use turns_aloft_session::why::words;
-use turns_aloft_session::{Session, beyond};
 use turns_aloft_words::say;
 use turns_aloft_words::text;
 

@@ -1,7 +1,6 @@
 //! The answer in words.
 
 use crate::Session;
-use crate::beyond;
 use turns_aloft_analysis::combination::{Change, Combination};
 use turns_aloft_analysis::goal::Single;
 use turns_aloft_analysis::lever::Lever;
@@ -9,6 +8,7 @@ use turns_aloft_analysis::limits::{Judgement, LimitOf, Verdict};
 use turns_aloft_describe::Inline;
 use turns_aloft_describe::Label;
 use turns_aloft_describe::Text;
+use turns_aloft_describe::beyond;
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_scenario::order::by_number;
@@ -163,7 +163,7 @@ pub fn part(session: &Session, change: &Change) -> String {
 
 /// The levers of a joint change worth telling: what would be shown as no change is left out.
 pub fn parts<'a>(session: &Session, combination: &'a Combination) -> Vec<&'a Change> {
-    let describe = combination
+    let told = combination
         .changes
         .iter()
         .filter(|change| {
@@ -171,7 +171,7 @@ pub fn parts<'a>(session: &Session, combination: &'a Combination) -> Vec<&'a Cha
             unit.number(change.now) != unit.number(change.value)
         })
         .collect();
-    by_number(describe, |change: &&Change| -change.seasons.abs())
+    by_number(told, |change: &&Change| -change.seasons.abs())
 }
 
 /// How much it asks for.

@@ -3,12 +3,12 @@
 use crate::Session;
 use crate::readings::{Group, Reading, line};
 use crate::weights;
-use crate::why::shown::turns_text;
 use crate::why::{Went, words};
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_analysis::steps::Gain;
 use turns_aloft_describe::Sentence;
 use turns_aloft_describe::lever::step_text;
+use turns_aloft_describe::turns::turns_text;
 use turns_aloft_words::say;
 use turns_aloft_words::text;
 

@@ -1,18 +1,18 @@
 //! The answer in words: what each part means, what is to be known of a change.
 
 use crate::Session;
-use crate::beyond;
 use crate::why::Went;
-use crate::why::shown::{hundredths, turns_text};
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_analysis::steps::{Flown, Gain};
 use turns_aloft_describe::Inline;
 use turns_aloft_describe::Text;
+use turns_aloft_describe::beyond;
 use turns_aloft_describe::lever::step_text;
 use turns_aloft_describe::number::plain;
+use turns_aloft_describe::turns::{gain_text, hundredths, turns_text};
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_words::say;
-use turns_aloft_words::{Message, decimal, text, with_decimal_sign};
+use turns_aloft_words::{Message, decimal, text};
 
 pub const IDEAL: Message = Message("why-ideal");
 pub const ICE: Message = Message("why-ice");
@@ -143,7 +143,7 @@ fn loads(session: &Session, then: &[(String, [f64; 2])]) -> String {
 /// What a lever's step gives: "+0.062 turns", "back costs 0.041".
 pub fn gain(gain: &Gain) -> String {
     match (gain.flown, gain.turns_gained) {
-        (Flown::Forward, Some(gained)) => say!("in-turns", turns = signed(gained)),
+        (Flown::Forward, Some(gained)) => say!("in-turns", turns = gain_text(gained)),
         (Flown::Back, Some(gained)) => {
             let turns = decimal(gained.abs(), 3);
             if gained < 0.0 {
@@ -163,15 +163,4 @@ pub fn gain_and_beyond(session: &Session, gain: &Gain) -> String {
         Some(beyond) => say!("why-gain-beyond-seen", gain = gained, beyond = beyond),
         None => gained,
     }
-}
-
-/// A change of the turns with its sign: "+0.062", "−0.003".
-pub(crate) fn signed(turns: f64) -> String {
-    let size = format!("{:.3}", turns.abs());
-    let sign = match size.as_str() {
-        "0.000" => "",
-        _ if turns < 0.0 => "−",
-        _ => "+",
-    };
-    with_decimal_sign(format!("{sign}{size}"))
 }

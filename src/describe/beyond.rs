@@ -1,7 +1,7 @@
 //! What is beyond what has been seen, in words.
 
-use turns_aloft_describe::Text;
-use turns_aloft_describe::unit::UnitText;
+use crate::Text;
+use crate::unit::{UnitText, fixed};
 use turns_aloft_physics::efforts::JointGroup;
 use turns_aloft_scenario::beyond::{Respect, RespectOf};
 use turns_aloft_scenario::parameter::{Kind, Movement};
@@ -10,11 +10,7 @@ use turns_aloft_words::say;
 use turns_aloft_words::text;
 
 /// Torque for each kilogram of body mass.
-const TORQUE: Unit = Unit {
-    si: 1.0,
-    sign: UnitSign::NMPerKg,
-    decimals: 1,
-};
+const TORQUE: Unit = fixed(UnitSign::NMPerKg, 1);
 
 fn unit(respect: &Respect, units: &Units) -> Unit {
     match respect.of {

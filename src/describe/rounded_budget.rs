@@ -1,7 +1,7 @@
 //! The budget as it is shown: two decimals that add up as they stand.
 
+use crate::turns::hundredths;
 use turns_aloft_analysis::budget::{Budget, Cause};
-use turns_aloft_words::with_decimal_sign;
 
 /// Hundredths of a turn. The ideal less the losses and with what was turned on the ice are the
 /// turns in all, as shown.
@@ -26,7 +26,7 @@ impl Shown {
         let mut shown = exact.map(hundredths);
         let ice = hundredths(budget.pre_rotation_turns);
         let turns = hundredths(budget.turns);
-        let describe = Cause::ORDER
+        let named = Cause::ORDER
             .iter()
             .position(|&cause| Some(cause) == budget.largest)
             .map(|i| i + 1);
@@ -35,7 +35,7 @@ impl Shown {
             let way = off.signum();
             let rounded = |i: usize| way as f64 * (100.0 * exact[i] - shown[i] as f64);
             let most = (0..exact.len())
-                .filter(|&i| i == 0 || (Some(i) != describe && shown[i] != 0))
+                .filter(|&i| i == 0 || (Some(i) != named && shown[i] != 0))
                 .max_by(|&a, &b| rounded(a).total_cmp(&rounded(b)))
                 .unwrap_or_default();
             shown[most] += way;
@@ -48,17 +48,4 @@ impl Shown {
             turns,
         }
     }
-}
-
-/// Rounded to hundredths just as any other text on the page rounds.
-pub fn hundredths(turns: f64) -> i64 {
-    let text = format!("{turns:.2}").replace('.', "");
-    text.parse().unwrap_or_default()
-}
-
-/// Hundredths of a turn as text: "1.53", "−0.33".
-pub fn turns_text(hundredths: i64) -> String {
-    let sign = if hundredths < 0 { "−" } else { "" };
-    let size = hundredths.unsigned_abs();
-    with_decimal_sign(format!("{sign}{}.{:02}", size / 100, size % 100))
 }

@@ -2,10 +2,11 @@
 //! add up as they stand.
 
 use std::borrow::Cow;
-use turns_aloft_describe::Inline;
-use turns_aloft_describe::Label;
-use turns_aloft_describe::unit::UnitText;
 
+use crate::Inline;
+use crate::Label;
+use crate::turns::{hundredths, signed_text, turns_text};
+use crate::unit::UnitText;
 use turns_aloft_analysis::compare::Comparison;
 use turns_aloft_physics::plan::Turning;
 use turns_aloft_physics::segments::SegmentTable;
@@ -16,7 +17,7 @@ use turns_aloft_scenario::parameter::Parameter;
 use turns_aloft_scenario::units::{Unit, Units};
 use turns_aloft_scenario::{HandsKeep, Scenario};
 use turns_aloft_words::say;
-use turns_aloft_words::{Message, text, with_decimal_sign};
+use turns_aloft_words::{Message, text};
 
 pub const ORDER: Message = Message("compare-order");
 
@@ -139,39 +140,20 @@ pub fn rounded(exact: &[f64], whole: i64) -> Vec<i64> {
     parts
 }
 
-/// Rounded to hundredths just as any other text on the page rounds.
-fn hundredths(turns: f64) -> i64 {
-    let text = format!("{turns:.2}").replace('.', "");
-    text.parse().unwrap_or_default()
-}
-
-/// Hundredths of a turn as text: "1.53", "−0.33".
-pub fn turns_text(hundredths: i64) -> String {
-    let sign = if hundredths < 0 { "−" } else { "" };
-    let size = hundredths.unsigned_abs();
-    with_decimal_sign(format!("{sign}{}.{:02}", size / 100, size % 100))
-}
-
-/// The same with a sign wherever there is something: "+0.27".
-pub fn signed_text(hundredths: i64) -> String {
-    let sign = if hundredths > 0 { "+" } else { "" };
-    format!("{sign}{}", turns_text(hundredths))
-}
-
 /// Two values of a number, with as many decimals as it takes to tell them apart.
 fn numbers(parameter: Parameter, scenarios: &[Scenario; 2], units: &Units) -> [String; 2] {
     const MOST_DECIMALS: usize = 6;
     let unit = units.of(parameter.kind());
-    let describe = |decimals| {
+    let texts = |decimals| {
         let unit = Unit { decimals, ..unit };
         scenarios
             .each_ref()
             .map(|scenario| unit.text(parameter.get(scenario)))
     };
     (unit.decimals..MOST_DECIMALS)
-        .map(describe)
+        .map(texts)
         .find(|[from, to]| from != to)
-        .unwrap_or_else(|| describe(MOST_DECIMALS))
+        .unwrap_or_else(|| texts(MOST_DECIMALS))
 }
 
 fn word(choice: Choice, scenario: &Scenario) -> Cow<'static, str> {
