@@ -90,10 +90,10 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         // What stands beside the hands' mass alone.
         ("panel/mod.rs", &[HandMass]),
         ("session/weights.rs", &[HandMass]),
-        ("session/goal/own.rs", &[HandMass]),
+        ("session/state/goal_settings.rs", &[HandMass]),
         // What the map begins with, and what it always marks.
         (
-            "session/map/levers.rs",
+            "session/state/levers.rs",
             &[TakeoffRate, HandMass, JumpHeight],
         ),
         ("session/map.rs", &[TakeoffRate]),

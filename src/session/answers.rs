@@ -3,12 +3,16 @@
 
 use std::fmt;
 
-use crate::compare::{Compare, Reference};
-use crate::goal::{GoalAnswer, GoalSettings};
-use crate::map::{Levers, MapAnswer};
+use crate::compare::Compare;
+use crate::goal::GoalAnswer;
+use crate::map::MapAnswer;
 use crate::marks::MarksAnswer;
-use crate::question::Question;
-use crate::uncertainty::{RangeAnswer, UncertaintyInputs};
+use crate::range::RangeAnswer;
+use crate::state::goal_settings::GoalSettings;
+use crate::state::levers::Levers;
+use crate::state::question::Question;
+use crate::state::reference::Reference;
+use crate::state::uncertainty::UncertaintyInputs;
 use crate::weights::HandWeights;
 use crate::why::Why;
 use turns_aloft_scenario::Scenario;

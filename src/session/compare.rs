@@ -1,19 +1,17 @@
 //! How the jump differs from another attempt, and the jumps kept to be that other one.
 
 mod kept;
-mod reference;
 
 pub use crate::compare::kept::CameTo;
 use crate::compare::kept::KeptResults;
-pub use crate::compare::reference::{Reference, Which};
+pub use crate::state::document::Which;
+pub use crate::state::reference::Reference;
 
 use std::mem;
 
-pub(crate) use crate::compare::reference::SavedReference;
-
-use crate::Session;
 use crate::answers::{Answer, Basis};
 use crate::readings::{Group, Reading, line};
+use crate::session::Session;
 use turns_aloft_describe::beyond;
 use turns_aloft_describe::call::verdict_text;
 use turns_aloft_describe::comparison::{Compared, ORDER};

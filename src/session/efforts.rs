@@ -1,7 +1,7 @@
 //! What the flight asks of the body, as lines for a person.
 
-use crate::Session;
 use crate::readings::{Group, Reading, SECONDS, line};
+use crate::session::Session;
 use turns_aloft_describe::unit::{UnitText, fixed};
 use turns_aloft_physics::body::Segment;
 use turns_aloft_physics::efforts::{Demand, JointGroup, JointPeak};

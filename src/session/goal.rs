@@ -1,40 +1,23 @@
 //! What would win the missing turns: each lever alone, then several together.
 
 mod lines;
-mod own;
 pub mod words;
 
-pub use crate::goal::own::SavedGoal;
+pub use crate::state::goal_settings::GoalTurns;
 use turns_aloft_describe::Text;
 
-use serde::{Deserialize, Serialize};
-
-use crate::Session;
 use crate::answers::{Answer, Basis};
+use crate::operations::stepping::moved;
 use crate::readings::Reading;
-use crate::stepping::moved;
+use crate::session::Session;
+use crate::state::goal_settings::GoalSettings;
 use turns_aloft_analysis::caution::Caution;
 use turns_aloft_analysis::combination::{Combination, CombinationSearch};
 use turns_aloft_analysis::goal::{GOAL_TURNS, Goal, MET_TURNS, Single};
-use turns_aloft_analysis::lever::{Lever, PerLever, Season};
-use turns_aloft_analysis::limits::{Limits, Verdict};
+use turns_aloft_analysis::lever::{Lever, PerLever};
+use turns_aloft_analysis::limits::Verdict;
 use turns_aloft_analysis::weights::{KEEPS, Needed};
-use turns_aloft_scenario::call::QUARTER_BAND_FROM_DEG;
-use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::order::by_number;
-
-/// How many turns are asked for.
-#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum GoalTurns {
-    /// All that the jump's name owes.
-    #[default]
-    Full,
-    /// As many as keep it from being called.
-    NotCalled,
-    /// In all.
-    Turns(f64),
-}
 
 /// A step of the turns asked for.
 pub const GOAL_STEP_TURNS: f64 = 0.25;
@@ -53,14 +36,6 @@ pub(crate) struct GoalAnswer {
     /// Which pieces answer what is asked: the levers', the joint one, then the weights.
     done: [bool; PIECES],
     search: Option<CombinationSearch>,
-}
-
-/// What is asked for, and of whom.
-#[derive(Debug, Clone, Default, PartialEq)]
-pub(crate) struct GoalSettings {
-    target: GoalTurns,
-    limits: Limits,
-    season: Season,
 }
 
 impl Session {
@@ -170,24 +145,6 @@ impl Session {
 
     pub(crate) fn goal_readings(&self) -> Vec<Reading> {
         lines::all(self)
-    }
-}
-
-impl GoalSettings {
-    /// Turns in all that are asked of a jump.
-    fn turns(&self, jump: &Jump) -> f64 {
-        let owed = jump.owed.map(|owed| owed.turns);
-        let turns = match (self.target, owed) {
-            (GoalTurns::Turns(turns), _) => turns,
-            (GoalTurns::Full, Some(owed)) => owed,
-            // On the safe side of the limit by what a proposal may miss.
-            (GoalTurns::NotCalled, Some(owed)) => owed - QUARTER_BAND_FROM_DEG / 360.0 + MET_TURNS,
-            // A free jump owes nothing: half a turn more, to the half.
-            (GoalTurns::Full | GoalTurns::NotCalled, None) => {
-                0.5 * (2.0 * jump.turns + 1.0).floor()
-            }
-        };
-        turns.clamp(GOAL_TURNS[0], GOAL_TURNS[1])
     }
 }
 

@@ -2,16 +2,15 @@
 //! it the jump is.
 
 mod describe;
-mod levers;
 mod picture;
 mod span;
 
-pub use crate::map::levers::Levers;
 pub use crate::map::picture::Picture;
+pub use crate::state::levers::Levers;
 use turns_aloft_describe::Text;
 
-use crate::Session;
 use crate::answers::{Answer, Basis};
+use crate::session::Session;
 use turns_aloft_analysis::caution::{self, Caution};
 use turns_aloft_analysis::map::{Axis, TurnMap, depends_on};
 use turns_aloft_analysis::weights::OBSERVED;

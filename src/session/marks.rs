@@ -1,7 +1,7 @@
 //! The marks on the numbers for the jump at hand, those by strength as of when the hand last rested.
 
-use crate::Session;
 use crate::answers::{Answer, Basis};
+use crate::session::Session;
 use turns_aloft_analysis::effort_marks::{is_marked, marks, unmarked};
 use turns_aloft_scenario::marks::Marks;
 use turns_aloft_scenario::parameter::Parameter;

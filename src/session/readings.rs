@@ -6,8 +6,8 @@ use std::borrow::Cow;
 use turns_aloft_describe::About;
 use turns_aloft_describe::Inline;
 
-use crate::Session;
 use crate::efforts;
+use crate::session::Session;
 use turns_aloft_analysis::uncertainty::UncertainInput;
 use turns_aloft_describe::beyond;
 use turns_aloft_describe::call::{

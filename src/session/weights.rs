@@ -5,9 +5,9 @@ use turns_aloft_describe::Text;
 use turns_aloft_describe::turns::gain_text;
 use turns_aloft_describe::unit::UnitText;
 
-use crate::Session;
 use crate::answers::{Answer, Basis};
 use crate::readings::{Group, Reading, line};
+use crate::session::Session;
 use turns_aloft_analysis::caution::{Caution, OF_WEIGHTS};
 use turns_aloft_analysis::weights::{Needed, OBSERVED, Outcome, Weights};
 use turns_aloft_scenario::HandsKeep;

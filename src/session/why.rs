@@ -6,9 +6,9 @@ pub mod words;
 use turns_aloft_describe::Text;
 use turns_aloft_describe::rounded_budget::Shown;
 
-use crate::Session;
 use crate::answers::{Answer, Basis};
 use crate::readings::Reading;
+use crate::session::Session;
 use turns_aloft_analysis::budget::Budget;
 use turns_aloft_analysis::caution::{self, Caution};
 use turns_aloft_analysis::lever::{Lever, PerLever};

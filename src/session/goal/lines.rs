@@ -1,8 +1,8 @@
 //! The answer as lines of text.
 
-use crate::Session;
 use crate::goal::{can, words};
 use crate::readings::{Group, Reading, line};
+use crate::session::Session;
 use crate::weights;
 use turns_aloft_describe::Label;
 use turns_aloft_words::{decimal, text};

@@ -1,6 +1,6 @@
 //! The answer in words.
 
-use crate::Session;
+use crate::session::Session;
 use turns_aloft_analysis::combination::{Change, Combination};
 use turns_aloft_analysis::goal::Single;
 use turns_aloft_analysis::lever::Lever;

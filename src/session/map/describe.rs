@@ -1,8 +1,8 @@
 //! The map in lines of text.
 
-use crate::Session;
 use crate::map::{Made, NODES};
 use crate::readings::{Group, Reading};
+use crate::session::Session;
 use turns_aloft_describe::About;
 use turns_aloft_describe::Label;
 use turns_aloft_describe::number::plain;

@@ -1,7 +1,7 @@
 //! The answer as lines of text.
 
-use crate::Session;
 use crate::readings::{Group, Reading, line};
+use crate::session::Session;
 use crate::weights;
 use crate::why::{Went, words};
 use turns_aloft_analysis::budget::Cause;

@@ -1,6 +1,6 @@
 //! The answer in words: what each part means, what is to be known of a change.
 
-use crate::Session;
+use crate::session::Session;
 use crate::why::Went;
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_analysis::steps::{Flown, Gain};

@@ -1,10 +1,9 @@
 //! The jump at hand, and the one beside it, as the text behind the `#` of an address, and back.
 
-use crate::Action;
-use crate::Attempt;
-use crate::Question;
-use crate::Session;
-use crate::compare::Which;
+use crate::operations::action::Action;
+use crate::session::Session;
+use crate::state::document::{Attempt, Which};
+use crate::state::question::Question;
 use turns_aloft_describe::Sentence;
 use turns_aloft_scenario::link::{self, Link};
 use turns_aloft_words::say;

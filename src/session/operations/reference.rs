@@ -1,88 +1,12 @@
-//! The attempt beside the present one: chosen, flown, kept over a reload.
+//! Choosing the attempt beside the present one, and following it.
 
-use serde::{Deserialize, Serialize};
-use turns_aloft_describe::Sentence;
-
-use crate::Action;
-use crate::Attempt;
-use crate::Session;
+use crate::operations::action::Action;
+use crate::session::Session;
+use crate::state::document::{Attempt, Which};
+use crate::state::reference::Reference;
 use turns_aloft_describe::start::shown_name;
-use turns_aloft_scenario::beyond::Respect;
-use turns_aloft_scenario::collection::Id;
-use turns_aloft_scenario::file::Opened;
-use turns_aloft_scenario::fly::Jump;
-use turns_aloft_scenario::{Scenario, starts};
+use turns_aloft_scenario::starts;
 use turns_aloft_words::say;
-
-/// A second attempt, flown.
-#[derive(Debug, Clone)]
-pub struct Reference {
-    /// Where it was taken from.
-    pub which: Which,
-    /// What it is called on the page.
-    pub name: String,
-    pub scenario: Scenario,
-    pub jump: Jump,
-    /// In which respects that jump is beyond what has been seen.
-    pub beyond_seen: Vec<Respect>,
-}
-
-/// Where an attempt is taken from.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Which {
-    Kept(Id),
-    /// A starting point, by its name on the command line.
-    Start(String),
-    /// The present jump as it was opened.
-    AsOpened,
-    /// It came with a link.
-    Linked,
-}
-
-/// What survives a reload: also an attempt whose origin is gone by then.
-#[derive(Debug, Serialize, Deserialize)]
-pub struct SavedReference {
-    which: Which,
-    name: String,
-    scenario: String,
-}
-
-impl Reference {
-    fn new(which: Which, name: String, scenario: Scenario) -> Self {
-        let jump = scenario.fly();
-        Self {
-            which,
-            name,
-            beyond_seen: scenario.beyond_seen(&jump),
-            jump,
-            scenario,
-        }
-    }
-}
-
-impl SavedReference {
-    pub fn of(reference: &Reference) -> Self {
-        Self {
-            which: reference.which.clone(),
-            name: reference.name.clone(),
-            scenario: reference.scenario.to_file(),
-        }
-    }
-
-    /// The attempt again, or why what was kept of it cannot be flown. It is named anew: another language
-    /// may have been spoken then.
-    pub fn restore(self) -> Result<Opened<Attempt>, String> {
-        let opened = Scenario::open_file(&self.scenario).map_err(|why| why.sentence())?;
-        Ok(Opened {
-            read: Attempt {
-                which: self.which,
-                scenario: opened.read,
-            },
-            earlier_body: opened.earlier_body,
-        })
-    }
-}
 
 impl Session {
     /// The attempt that the present one is compared with.

@@ -2,9 +2,9 @@
 
 use std::mem;
 
-use crate::Session;
-use crate::document::{Attempt, Document};
-use crate::history::{Change, History};
+use crate::session::Session;
+use crate::state::document::{Attempt, Document};
+use crate::state::history::{Change, History};
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::parameter::Parameter;
 
@@ -138,6 +138,20 @@ impl Session {
         if opened {
             self.show();
         }
+    }
+
+    fn fly(&mut self) {
+        let rests = self.playback.t_s >= self.jump.flight.touchdown_s;
+        let after_s = self.playback.t_s - self.jump.flight.touchdown_s;
+        self.jump = self.document.scenario.fly_after(Some(&self.jump));
+        self.beyond_seen = self.document.scenario.beyond_seen(&self.jump);
+        self.generation += 1;
+        self.measure_range();
+        if rests {
+            // Who looks at the landing goes on looking at the landing.
+            self.playback.t_s = self.jump.flight.touchdown_s + after_s;
+        }
+        self.hold_playhead();
     }
 
     /// Undoes the last change.

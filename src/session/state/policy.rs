@@ -1,6 +1,6 @@
 //! Which inputs may be changed: all of them, unless some are locked.
 
-use crate::document::Document;
+use crate::state::document::Document;
 use turns_aloft_describe::Inline;
 use turns_aloft_scenario::input::Input;
 use turns_aloft_words::say;

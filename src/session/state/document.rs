@@ -4,8 +4,8 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::compare::Which;
 use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::collection::Id;
 
 #[derive(Debug, Clone, PartialEq)]
 pub struct Document {
@@ -21,6 +21,19 @@ pub struct Document {
 pub struct Attempt {
     pub which: Which,
     pub scenario: Scenario,
+}
+
+/// Where an attempt is taken from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Which {
+    Kept(Id),
+    /// A starting point, by its name on the command line.
+    Start(String),
+    /// The present jump as it was opened.
+    AsOpened,
+    /// It came with a link.
+    Linked,
 }
 
 impl Document {

@@ -1,16 +1,7 @@
-//! How somebody likes the page, whatever the jump.
+//! Changing how somebody likes the page.
 
-use crate::Session;
+use crate::session::Session;
 use turns_aloft_scenario::units::Units;
-
-#[derive(Debug, Clone, Copy, Default, PartialEq)]
-pub(crate) struct Preferences {
-    pub units: Units,
-    /// What a newcomer is told has been put away.
-    pub greeted: bool,
-    /// Nothing is to move unasked. The system's own setting, so no visit keeps it.
-    pub still: bool,
-}
 
 impl Session {
     pub const fn units(&self) -> &Units {

@@ -1,10 +1,10 @@
-//! The jumps kept on this device, as the session handles them: with what each came to, and with
-//! whatever goes wrong said in a sentence.
+//! Changing the kept jumps: whatever goes wrong is said in a sentence.
 
 use std::sync::Arc;
 
-use crate::Question;
-use crate::Session;
+use crate::session::Session;
+use crate::state::library::Library;
+use crate::state::question::Question;
 use turns_aloft_describe::Sentence;
 use turns_aloft_describe::start::shown_name;
 use turns_aloft_scenario::Scenario;
@@ -13,19 +13,6 @@ use turns_aloft_scenario::collection::{Collection, Id};
 use turns_aloft_scenario::file::Opened;
 use turns_aloft_words::say;
 use turns_aloft_words::text;
-
-/// The kept jumps. They are replaced as a whole by every change, so that who has written them down can
-/// see whether they are others.
-#[derive(Debug, Default)]
-pub struct Library {
-    collection: Arc<Collection>,
-}
-
-impl Library {
-    pub const fn collection(&self) -> &Arc<Collection> {
-        &self.collection
-    }
-}
 
 impl Session {
     pub const fn library(&self) -> &Library {

@@ -1,0 +1,16 @@
+//! What can be done to the session, by subject.
+
+pub mod action;
+mod goal_limits;
+mod inputs;
+mod language;
+mod library;
+mod link;
+mod opening;
+mod playback;
+mod preferences;
+mod question;
+mod reference;
+pub mod stepping;
+mod uncertainty;
+mod visit;
