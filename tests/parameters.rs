@@ -58,7 +58,7 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 28] = [
+    let all: [(&str, &[Parameter]); 30] = [
         // What is removed from a flight to see what it cost, and what a change calls for.
         (
             "analysis/budget.rs",
@@ -89,6 +89,8 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ("scenario/export.rs", &[HandMass, CloseTime, OpenTime]),
         // What stands beside the hands' mass alone.
         ("panel/mod.rs", &[HandMass]),
+        ("session/answers/hand_weights.rs", &[HandMass]),
+        ("session/operations/weights.rs", &[HandMass]),
         ("session/weights.rs", &[HandMass]),
         ("session/state/goal_settings.rs", &[HandMass]),
         // What the map begins with, and what it always marks.
@@ -96,7 +98,7 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
             "session/state/levers.rs",
             &[TakeoffRate, HandMass, JumpHeight],
         ),
-        ("session/map.rs", &[TakeoffRate]),
+        ("session/operations/map.rs", &[TakeoffRate]),
         // Readouts of the flight that are called as what they came of.
         (
             "session/readings.rs",

@@ -1,72 +1,19 @@
 //! How the jump differs from another attempt, and the jumps kept to be that other one.
 
-mod kept;
-
-pub use crate::compare::kept::CameTo;
-use crate::compare::kept::KeptResults;
+pub use crate::answers::kept_results::CameTo;
 pub use crate::state::document::Which;
 pub use crate::state::reference::Reference;
 
-use std::mem;
-
-use crate::answers::{Answer, Basis};
 use crate::readings::{Group, Reading, line};
 use crate::session::Session;
 use turns_aloft_describe::beyond;
 use turns_aloft_describe::call::verdict_text;
 use turns_aloft_describe::comparison::{Compared, ORDER};
 use turns_aloft_describe::turns::{signed_text, turns_text};
-use turns_aloft_scenario::Scenario;
-use turns_aloft_scenario::collection::Entry;
 use turns_aloft_words::say;
 use turns_aloft_words::{decimal, text};
 
-#[derive(Debug, Default)]
-pub(crate) struct Compare {
-    compared: Option<Compared>,
-    due: bool,
-    kept: KeptResults,
-}
-
-impl Answer for Compare {
-    /// The flight, and what it is compared with, by its name. The kept jumps are looked at one by one.
-    type Depends = (u64, Option<(String, Scenario)>);
-
-    fn depends(on: &Basis) -> Self::Depends {
-        let reference = on
-            .reference
-            .map(|it| (it.name.clone(), it.scenario.clone()));
-        (on.generation, reference)
-    }
-
-    fn ask(&mut self, _: &Basis, _: Option<&Self::Depends>) {
-        self.due = true;
-    }
-
-    fn poll(&mut self, on: &Basis) -> bool {
-        if let Some(Reference { name, scenario, .. }) = on.reference
-            && mem::take(&mut self.due)
-        {
-            self.compared = Some(Compared::new(name, scenario, on.scenario));
-            return true;
-        }
-        self.kept.fly_next(on.kept)
-    }
-}
-
 impl Session {
-    /// The two attempts compared, as of the last time there was time for it; none where there is
-    /// nothing to compare with.
-    pub fn compared(&self) -> Option<&Compared> {
-        self.reference()?;
-        self.answers.compare.result().compared.as_ref()
-    }
-
-    /// What a kept jump came to, once it is known.
-    pub fn came_to(&self, entry: &Entry) -> Option<CameTo> {
-        self.answers.compare.result().kept.of(entry)
-    }
-
     pub(crate) fn compare_readings(&self) -> Vec<Reading> {
         let mut lines = Vec::new();
         if let Some(compared) = self.compared() {

@@ -1,11 +1,15 @@
 //! What can be done to the session, by subject.
 
 pub mod action;
+mod compare;
+mod goal;
 mod goal_limits;
 mod inputs;
 mod language;
 mod library;
 mod link;
+mod map;
+mod marks;
 mod opening;
 mod playback;
 mod preferences;
@@ -14,3 +18,5 @@ mod reference;
 pub mod stepping;
 mod uncertainty;
 mod visit;
+mod weights;
+mod why;

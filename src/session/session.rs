@@ -5,7 +5,8 @@
 use std::mem;
 use std::sync::Arc;
 
-use crate::answers::{Answers, Basis};
+use crate::answers::Answers;
+use crate::answers::basis::Basis;
 use crate::state::document::Document;
 use crate::state::goal_settings::GoalSettings;
 use crate::state::history::History;

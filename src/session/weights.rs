@@ -1,11 +1,9 @@
 //! Weights in the hands, as the page tells of them: what the jump comes to by what the jumper keeps.
 
-use std::mem;
 use turns_aloft_describe::Text;
 use turns_aloft_describe::turns::gain_text;
 use turns_aloft_describe::unit::UnitText;
 
-use crate::answers::{Answer, Basis};
 use crate::readings::{Group, Reading, line};
 use crate::session::Session;
 use turns_aloft_analysis::caution::{Caution, OF_WEIGHTS};
@@ -15,42 +13,7 @@ use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_words::say;
 use turns_aloft_words::{decimal, text};
 
-/// What the hands hold, compared with bare ones.
-#[derive(Debug, Default)]
-pub(crate) struct HandWeights {
-    weights: Option<Weights>,
-    due: bool,
-}
-
-impl Answer for HandWeights {
-    /// The flight.
-    type Depends = u64;
-
-    fn depends(on: &Basis) -> u64 {
-        on.generation
-    }
-
-    fn ask(&mut self, _: &Basis, _: Option<&u64>) {
-        self.due = true;
-    }
-
-    fn poll(&mut self, on: &Basis) -> bool {
-        if !mem::take(&mut self.due) {
-            return false;
-        }
-        self.weights = Weights::held(on.scenario, on.jump);
-        on.scenario.hand_mass_kg > 0.0
-    }
-}
-
 impl Session {
-    /// What the hands hold, under every assumption against bare hands; none where they are bare, or
-    /// before it has been worked out. That of an earlier flight stays until it is replaced.
-    pub fn weights_held(&self) -> Option<&Weights> {
-        let weights = self.answers.hand_weights.result().weights.as_ref();
-        weights.filter(|_| self.document.scenario.hand_mass_kg > 0.0)
-    }
-
     /// As lines of text, whatever is asked.
     pub(crate) fn held_readings(&self) -> Vec<Reading> {
         let of_one = |weights: &Weights, outcome: &Outcome| {

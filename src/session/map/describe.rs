@@ -1,6 +1,6 @@
 //! The map in lines of text.
 
-use crate::map::{Made, NODES};
+use crate::answers::map::{Made, NODES};
 use crate::readings::{Group, Reading};
 use crate::session::Session;
 use turns_aloft_describe::About;

@@ -1,6 +1,6 @@
 //! Showing the answer as a range, and changing the half-widths for it.
 
-use crate::answers::Poll;
+use crate::answers::basis::Poll;
 use crate::operations::stepping::moved;
 use crate::session::Session;
 use turns_aloft_analysis::uncertainty::{Range, UncertainInput, Uncertainty};
@@ -11,7 +11,7 @@ use turns_aloft_scenario::units::Unit;
 impl Session {
     /// Where the turns may lie, when that is shown.
     pub const fn range(&self) -> Option<&Range> {
-        self.answers.range.result().get()
+        self.answers.range.result().0.as_ref()
     }
 
     pub fn show_range(&mut self, shown: bool) {

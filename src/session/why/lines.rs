@@ -1,9 +1,10 @@
 //! The answer as lines of text.
 
+use crate::answers::why::Went;
 use crate::readings::{Group, Reading, line};
 use crate::session::Session;
 use crate::weights;
-use crate::why::{Went, words};
+use crate::why::words;
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_analysis::steps::Gain;
 use turns_aloft_describe::Sentence;

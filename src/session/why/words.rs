@@ -1,7 +1,7 @@
 //! The answer in words: what each part means, what is to be known of a change.
 
+use crate::answers::why::Went;
 use crate::session::Session;
-use crate::why::Went;
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_analysis::steps::{Flown, Gain};
 use turns_aloft_describe::Inline;

@@ -18,7 +18,7 @@ pub struct CameTo {
 
 /// With the jump that each is of: an id may stand for another one later.
 #[derive(Debug, Default)]
-pub struct KeptResults(HashMap<Id, (Scenario, CameTo)>);
+pub(crate) struct KeptResults(HashMap<Id, (Scenario, CameTo)>);
 
 impl KeptResults {
     /// Flies the first kept jump whose turns are not known yet; whether there was one.

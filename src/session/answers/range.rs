@@ -1,12 +1,12 @@
 //! Where the turns may lie.
 
-use crate::answers::{Answer, Basis};
+use crate::answers::basis::{Answer, Basis};
 use crate::state::uncertainty::UncertaintyInputs;
 use turns_aloft_analysis::uncertainty::Range;
 
 /// Where the turns may lie; none when that is not shown.
 #[derive(Debug, Default)]
-pub(crate) struct RangeAnswer(Option<Range>);
+pub(crate) struct RangeAnswer(pub Option<Range>);
 
 impl Answer for RangeAnswer {
     /// The flight and the half-widths.
@@ -25,11 +25,5 @@ impl Answer for RangeAnswer {
     /// It is one piece.
     fn poll(&mut self, _: &Basis) -> bool {
         false
-    }
-}
-
-impl RangeAnswer {
-    pub const fn get(&self) -> Option<&Range> {
-        self.0.as_ref()
     }
 }

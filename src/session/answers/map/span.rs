@@ -6,7 +6,7 @@ use turns_aloft_scenario::parameter::{MapSpan, Parameter};
 
 /// From there to there, in the number's own unit; the same wherever on the map the jump is. None of a
 /// number that the page offers no map of.
-pub fn of(parameter: Parameter, scenario: &Scenario, jump: &Jump) -> Option<[f64; 2]> {
+pub(crate) fn span(parameter: Parameter, scenario: &Scenario, jump: &Jump) -> Option<[f64; 2]> {
     let [least, most] = parameter.row().range;
     match parameter.row().map {
         MapSpan::None => None,

@@ -1,15 +1,14 @@
-//! The marks on the numbers for the jump at hand, those by strength as of when the hand last rested.
+//! The marks on the numbers that take flights: those by strength, as of when the hand last rested.
 
-use crate::answers::{Answer, Basis};
-use crate::session::Session;
-use turns_aloft_analysis::effort_marks::{is_marked, marks, unmarked};
+use crate::answers::basis::{Answer, Basis};
+use turns_aloft_analysis::effort_marks::{is_marked, marks};
 use turns_aloft_scenario::marks::Marks;
 use turns_aloft_scenario::parameter::Parameter;
 
-/// Those that take flights, by number.
+/// By number.
 #[derive(Debug, Default)]
 pub(crate) struct MarksAnswer {
-    marks: [Option<Marks>; Parameter::COUNT],
+    pub marks: [Option<Marks>; Parameter::COUNT],
     done: [bool; Parameter::COUNT],
 }
 
@@ -37,17 +36,5 @@ impl Answer for MarksAnswer {
         self.marks[due as usize] = marks(due, on.scenario, on.jump);
         self.done[due as usize] = true;
         true
-    }
-}
-
-impl Session {
-    /// The marks of a number. Those by strength are of an earlier flight until they have been worked out
-    /// anew, and none at first.
-    pub fn marks(&self, parameter: Parameter) -> Option<Marks> {
-        if is_marked(parameter) {
-            let marks = self.answers.marks.result().marks[parameter as usize].clone();
-            return marks.or_else(|| unmarked(parameter, &self.document.scenario, &self.jump));
-        }
-        self.document.scenario.marks(parameter, &self.jump)
     }
 }
