@@ -4,6 +4,7 @@
 mod space;
 
 use proptest::prelude::*;
+
 use turns_aloft::analysis::caution::{self, Caution};
 use turns_aloft::analysis::combination::Combination;
 use turns_aloft::analysis::goal::{Goal, MET_TURNS, Single};

@@ -7,6 +7,7 @@ mod bare;
 use std::f64::consts::{FRAC_PI_2, PI};
 
 use bare::bare;
+
 use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::posture::{Arm, Leg, Posture, STILL};

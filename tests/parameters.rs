@@ -50,7 +50,7 @@ fn named(source: &str) -> BTreeSet<Parameter> {
 }
 
 /// The table, and the field itself.
-const HOME: [&str; 2] = ["scenario/parameter.rs", "scenario/mod.rs"];
+const HOME: [&str; 2] = ["scenario/parameter.rs", "scenario/scenario.rs"];
 
 /// Where numbers go into the mechanics. A new one that turns a body is named here.
 const MECHANICS: &str = "scenario/fly.rs";
@@ -67,7 +67,7 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ("analysis/caution.rs", &[HandMass, JumpHeight, OpenLead]),
         ("analysis/weights.rs", &[HandMass]),
         // The rate as flown, which heavier hands may keep from being the one that was set.
-        ("analysis/limits.rs", &[TakeoffRate]),
+        ("analysis/judge.rs", &[TakeoffRate]),
         ("analysis/seen.rs", &[TakeoffRate]),
         ("scenario/marks.rs", &[TakeoffRate]),
         // Torque for each kilogram of the body.
@@ -77,18 +77,18 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         // Who is jumping, and with what.
         ("scenario/jumper.rs", &[Stature]),
         (
-            "scenario/uncertainty.rs",
+            "analysis/uncertainty.rs",
             &[HandMass, Stature, BodyMass, BootMass],
         ),
         // Turns in all, the ones on the ice included.
         ("analysis/map.rs", &[PreRotation]),
-        ("scenario/report.rs", &[PreRotation]),
+        ("describe/report/flight.rs", &[PreRotation]),
         ("describe/budget.rs", &[PreRotation]),
         ("describe/rounded_budget.rs", &[PreRotation]),
         // What is flown, as other means compute it again.
         ("scenario/export.rs", &[HandMass, CloseTime, OpenTime]),
         // What stands beside the hands' mass alone.
-        ("panel/mod.rs", &[HandMass]),
+        ("panel/panels.rs", &[HandMass]),
         ("session/answers/hand_weights.rs", &[HandMass]),
         ("session/operations/weights.rs", &[HandMass]),
         ("session/weights.rs", &[HandMass]),

@@ -2,6 +2,7 @@
 //! session handles them.
 
 use proptest::prelude::*;
+
 use turns_aloft::analysis::compare::Comparison;
 use turns_aloft::describe::comparison::{Compared, rounded};
 use turns_aloft::describe::turns::signed_text;

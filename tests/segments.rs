@@ -7,6 +7,7 @@
 mod bare;
 
 use bare::bare;
+
 use turns_aloft::physics::body::{Body, BodySpec, SEGMENTS, Segment};
 use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::posture::{Posture, STILL};

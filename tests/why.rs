@@ -4,6 +4,7 @@
 mod space;
 
 use proptest::prelude::*;
+
 use turns_aloft::analysis::budget::{Budget, Cause};
 use turns_aloft::analysis::caution::{self, Caution};
 use turns_aloft::analysis::lever::Lever;

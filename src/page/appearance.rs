@@ -9,10 +9,10 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::MediaQueryList;
 
-use super::dom;
-use super::kept::storage;
-use super::wake::wake;
 use crate::appearance::{self, Choice, Light};
+use crate::page::dom;
+use crate::page::kept::storage;
+use crate::page::wake::wake;
 
 /// The storage's names for the choices; `web/light.js` reads them.
 const LIGHT: &str = "turns-aloft/light";

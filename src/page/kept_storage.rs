@@ -1,6 +1,5 @@
 //! The kept jumps in the browser's own storage, which all pages of Turns Aloft share.
 
-use crate::describe::Sentence;
 use std::cell::Cell;
 use std::sync::Arc;
 
@@ -9,9 +8,10 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::Storage;
 
-use super::dom;
-use super::kept::storage;
-use super::wake::wake;
+use crate::describe::Sentence;
+use crate::page::dom;
+use crate::page::kept::storage;
+use crate::page::wake::wake;
 use crate::say;
 use crate::scenario::collection::Collection;
 use crate::scenario::collection::kept::Unreadable;

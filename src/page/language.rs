@@ -5,8 +5,8 @@
 
 use bevy::prelude::*;
 
-use super::dom;
-use super::kept::storage;
+use crate::page::dom;
+use crate::page::kept::storage;
 use crate::words::{self, Language};
 
 /// The storage's name for the choice, a tag; `web/words.js` reads it.

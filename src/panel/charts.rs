@@ -5,13 +5,13 @@ use egui::{Align2, Color32, Rect, Sense, Shape, Stroke, Ui, UiBuilder, Vec2, Vec
 use egui_plot::{
     HLine, Line, LineStyle, Plot, PlotBounds, PlotPoint, PlotPoints, PlotUi, Span, VLine,
 };
-use turns_aloft_describe::unit::UnitText;
 
 use crate::controls::{Scale, slider};
 use crate::style::{
     self, ACCENT, CARD, CLOSING, GAP, Hue, INERTIA, LINE, OPENING, PLAYHEAD, REFERENCE, TEXT,
     TIGHT, WEAK_TEXT, WIDE_GAP,
 };
+use turns_aloft_describe::unit::UnitText;
 use turns_aloft_physics::efforts::{GROUPS, JointGroup};
 use turns_aloft_physics::flight::FlightSample;
 use turns_aloft_scenario::Scenario;

@@ -10,7 +10,6 @@ use crate::style::{
     self, ACCENT, CARD, GAP, PLAYHEAD, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
 };
 use crate::uncertainty;
-
 use turns_aloft_analysis::uncertainty::Range;
 use turns_aloft_describe::call::{
     call_text, possible_calls, shortfall_range_text, shortfall_text, uncalled_text, verdict_text,

@@ -1,12 +1,12 @@
 //! Weights in the hands under each assumption of what the jumper keeps. No proposal: nothing can be tried.
 
 use egui::{Sense, Stroke, Ui, pos2, vec2};
-use turns_aloft_describe::Text;
 
 use crate::style::{self, GAP, TEXT, WEAK_TEXT};
 use crate::text::{card, heading, small};
 use turns_aloft_analysis::caution::Caution;
 use turns_aloft_analysis::weights::OBSERVED;
+use turns_aloft_describe::Text;
 use turns_aloft_scenario::HandsKeep;
 use turns_aloft_session::Session;
 use turns_aloft_session::weights as words;

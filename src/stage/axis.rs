@@ -2,13 +2,13 @@
 
 use bevy::prelude::*;
 
-use crate::ShownFlight;
-use crate::ShownSample;
-use crate::StageSystems;
-use crate::Themed;
 use crate::mesh_builder::MeshBuilder;
+use crate::order::StageSystems;
 use crate::paint::{Paints, thing};
 use crate::palette::{self, BevyColour as _};
+use crate::shown::ShownFlight;
+use crate::shown::ShownSample;
+use crate::theme::Themed;
 
 /// Length of the arrow for each kg m²/s, and its shortest and longest.
 const ARROW_M_PER_KG_M2_S: f32 = 0.02;

@@ -4,14 +4,14 @@ use std::f32::consts::{FRAC_PI_4, TAU};
 
 use bevy::prelude::*;
 
-use crate::ShownFlight;
-use crate::ShownSample;
-use crate::StageSystems;
-use crate::Themed;
 use crate::ice::level;
 use crate::mesh_builder::MeshBuilder;
+use crate::order::StageSystems;
 use crate::paint::{Paints, thing};
 use crate::palette::{self, BevyColour as _, Ink};
+use crate::shown::ShownFlight;
+use crate::shown::ShownSample;
+use crate::theme::Themed;
 use turns_aloft_physics::flight::{Flight, FlightSample};
 use turns_aloft_physics::rotation::heading_rad;
 use turns_aloft_scenario::call::QUARTER_BAND_FROM_DEG;

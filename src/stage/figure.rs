@@ -3,16 +3,16 @@
 use bevy::prelude::*;
 use glam::DVec3;
 
-use crate::ShownFlight;
-use crate::ShownSample;
-use crate::StageSystems;
-use crate::Themed;
 use crate::ice::level;
 use crate::mannequin::Mannequin;
 use crate::mesh_builder::{MeshBuilder, circle};
+use crate::order::StageSystems;
 use crate::paint::{Paint, Paints, thing};
 use crate::palette;
 use crate::palette::BevyColour as _;
+use crate::shown::ShownFlight;
+use crate::shown::ShownSample;
+use crate::theme::Themed;
 use turns_aloft_appearance::{self as appearance, Light};
 use turns_aloft_physics::body::{BodySpec, Segment};
 use turns_aloft_physics::flight::Pose;

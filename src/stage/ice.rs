@@ -6,11 +6,11 @@ use std::f32::consts::FRAC_PI_2;
 
 use bevy::prelude::*;
 
-use crate::StageSystems;
-use crate::Themed;
 use crate::mesh_builder::{MeshBuilder, circle};
+use crate::order::StageSystems;
 use crate::paint::{Paints, thing};
 use crate::palette::{self, BevyColour as _, Ink};
+use crate::theme::Themed;
 
 /// Heights of what lies on the ice, m: thin layers, far enough apart for the depth buffer.
 pub mod level {

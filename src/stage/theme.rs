@@ -4,10 +4,10 @@ use bevy::ecs::schedule::ScheduleLabel;
 use bevy::prelude::*;
 use bevy::window::RequestRedraw;
 
-use crate::ReferenceSample;
-use crate::ShownFlight;
-use crate::ShownReference;
-use crate::ShownSample;
+use crate::shown::ReferenceSample;
+use crate::shown::ShownFlight;
+use crate::shown::ShownReference;
+use crate::shown::ShownSample;
 use turns_aloft_appearance::{Light, shown};
 
 /// Builds what is seen, in the present colours.

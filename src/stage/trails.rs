@@ -3,13 +3,13 @@
 use bevy::prelude::*;
 use glam::DVec3;
 
-use crate::ShownFlight;
-use crate::ShownSample;
-use crate::StageSystems;
-use crate::Themed;
 use crate::mesh_builder::{MeshBuilder, basis, circle};
+use crate::order::StageSystems;
 use crate::paint::{Paints, thing};
 use crate::palette::{self, BevyColour as _, Ink};
+use crate::shown::ShownFlight;
+use crate::shown::ShownSample;
+use crate::theme::Themed;
 use turns_aloft_physics::body::{Body, Segment};
 use turns_aloft_physics::flight::Pose;
 

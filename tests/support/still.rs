@@ -1,6 +1,7 @@
 //! Shapes that do not move, made up from their principal moments.
 
 use glam::{DMat3, DVec3};
+
 use turns_aloft::physics::centroidal::CentroidalState;
 
 /// A shape that does not move, with these principal moments about front-back, long and left-right

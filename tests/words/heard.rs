@@ -1,12 +1,6 @@
 //! What a visit brings up, in the language spoken.
 
 use serde_json::{Value, json};
-use turns_aloft::describe::About;
-use turns_aloft::describe::Inline;
-use turns_aloft::describe::Label;
-use turns_aloft::describe::Sentence;
-use turns_aloft::describe::Text;
-use turns_aloft::describe::unit::UnitText;
 
 use turns_aloft::analysis::budget::Cause;
 use turns_aloft::analysis::caution::Caution;
@@ -15,12 +9,18 @@ use turns_aloft::analysis::limits::{Limits, Verdict};
 use turns_aloft::analysis::map::{Axis, TurnMap};
 use turns_aloft::analysis::uncertainty::{UncertainInput, Uncertainty};
 use turns_aloft::analysis::weights::KEEPS;
+use turns_aloft::describe::About;
+use turns_aloft::describe::Inline;
+use turns_aloft::describe::Label;
+use turns_aloft::describe::Sentence;
+use turns_aloft::describe::Text;
 use turns_aloft::describe::call::{
     call_text, facing_text, mark, shortfall_range_text, shortfall_text, uncalled_text,
 };
 use turns_aloft::describe::comparison::ORDER;
 use turns_aloft::describe::jump::notation;
 use turns_aloft::describe::range::change_text;
+use turns_aloft::describe::unit::UnitText;
 use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::ground::Ground;
 use turns_aloft::scenario::jump::JumpName;

@@ -2,7 +2,7 @@
 
 use egui::{FontSelection, Rect, Sense, Ui, WidgetText, pos2, vec2};
 
-use crate::controls::Button;
+use crate::controls::button::Button;
 use crate::style::{self, GAP, TOUCH_SIZE};
 
 /// Shows all options, each with the name of its button and what stands on it. Returns the one that was

@@ -2,7 +2,8 @@
 
 use egui::{Response, RichText, Ui, vec2};
 
-use crate::controls::{id, touch_targets};
+use crate::controls::interact::id;
+use crate::controls::touch_targets;
 use crate::style::{self, TOUCH_SIZE};
 
 /// The one that is `chosen` already has a frame and heavier letters.

@@ -3,8 +3,6 @@
 use egui::{
     Align2, Color32, CornerRadius, Id, Pos2, Rect, RichText, Sense, Shape, Stroke, Ui, pos2, vec2,
 };
-use turns_aloft_describe::Label;
-use turns_aloft_describe::Text;
 
 use crate::beyond;
 use crate::controls::{Button, toggle_area};
@@ -13,6 +11,8 @@ use crate::style::{self, ACCENT, CARD, GAP, LINE, SEEN, TEXT, TOUCH_SIZE, WARNIN
 use crate::text::{card, small};
 use turns_aloft_analysis::goal::{Proposal, Single};
 use turns_aloft_analysis::limits::{Judgement, Verdict};
+use turns_aloft_describe::Label;
+use turns_aloft_describe::Text;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_session::Session;
 use turns_aloft_session::goal::words;

@@ -1,12 +1,12 @@
 //! The jumper's limits, and what a season may bring: shown and set.
 
 use egui::{Align2, Id, RichText, Sense, Ui, vec2};
-use turns_aloft_describe::Label;
 
 use crate::controls::{Button, StepperRow, stepper, toggle_area};
 use crate::style::{self, GAP, TOUCH_SIZE, WEAK_TEXT};
 use crate::text::small;
 use turns_aloft_analysis::lever::Lever;
+use turns_aloft_describe::Label;
 use turns_aloft_session::Session;
 use turns_aloft_session::goal::words;
 use turns_aloft_words::say;

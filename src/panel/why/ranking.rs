@@ -7,7 +7,7 @@ use egui::{
 use crate::controls::button_area;
 use crate::style::{self, ACCENT, CARD, GAP, LINE, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP};
 use crate::text::small;
-use crate::why::{go_back, split};
+use crate::why::go_back::{go_back, split};
 use turns_aloft_analysis::steps::{Flown, Gain};
 use turns_aloft_describe::beyond;
 use turns_aloft_describe::lever::step_text;

@@ -3,8 +3,6 @@
 use egui::{
     Align2, Color32, CornerRadius, Id, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
-use turns_aloft_describe::Label;
-use turns_aloft_describe::turns::{signed_text, turns_text};
 
 use crate::controls::explanation_area;
 use crate::style::{
@@ -13,6 +11,8 @@ use crate::style::{
 };
 use crate::text::small;
 use turns_aloft_analysis::budget::Cause;
+use turns_aloft_describe::Label;
+use turns_aloft_describe::turns::{signed_text, turns_text};
 use turns_aloft_session::Session;
 use turns_aloft_session::why::{Went, words};
 use turns_aloft_words::text;
