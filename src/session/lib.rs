@@ -1,17 +1,12 @@
 //! What the user is doing. Screens read it and call its methods; it knows no screen.
 
 mod answers;
-pub mod compare;
-pub mod efforts;
-pub mod goal;
-pub mod map;
+mod describe;
 mod operations;
-pub mod readings;
 mod session;
 mod state;
-pub mod weights;
-pub mod why;
 
+pub use crate::describe::weights;
 pub use crate::operations::action::Action;
 pub use crate::session::Session;
 pub use crate::state::document::{Attempt, Document};
@@ -21,3 +16,44 @@ pub use crate::state::playback::{AFTER_S, BEFORE_S, FRAME_S, Playback, SPEEDS};
 pub use crate::state::policy::Policy;
 pub use crate::state::question::Question;
 pub use crate::state::visit::VisitState;
+
+/// The jump as lines of text.
+pub mod readings {
+    pub use crate::describe::moment::{phase, picture, turns_at, turns_of};
+    pub use crate::describe::reading::{Group, Reading};
+    pub use crate::describe::readings::readings;
+    pub use crate::describe::result::summary;
+}
+
+/// What the flight asks of the joints.
+pub mod efforts {
+    pub use crate::describe::efforts::group_text;
+    pub use crate::describe::units::NEWTON_METRES;
+}
+
+/// Why the jump has the turns it has.
+pub mod why {
+    pub use crate::answers::why::Went;
+    pub use crate::describe::why_words as words;
+}
+
+/// What would win the missing turns.
+pub mod goal {
+    pub use crate::describe::goal_words as words;
+    pub use crate::describe::goal_words::can;
+    pub use crate::state::goal_settings::GoalTurns;
+}
+
+/// The turns over two inputs.
+pub mod map {
+    pub use crate::answers::map::NODES;
+    pub use crate::answers::map::picture::Picture;
+    pub use crate::state::levers::Levers;
+}
+
+/// How the jump differs from another attempt.
+pub mod compare {
+    pub use crate::answers::kept_results::CameTo;
+    pub use crate::state::document::Which;
+    pub use crate::state::reference::Reference;
+}

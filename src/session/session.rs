@@ -1,6 +1,6 @@
 //! What the user is doing: the jump at hand, its finished flight, and where the playhead stands.
 //!
-//! What is done to it stands in `operations`, what is said of it in the files that put it into words.
+//! What is done to it stands in `operations`, what is said of it in `describe`.
 
 use std::mem;
 use std::sync::Arc;

@@ -1,6 +1,5 @@
 //! Asking a question, and working out its answer piece by piece, so that no frame waits for it.
 
-use crate::readings::Reading;
 use crate::session::Session;
 use crate::state::question::Question;
 
@@ -33,16 +32,5 @@ impl Session {
     /// Whether the answer in sight has only just changed, and may not be complete yet.
     pub const fn is_computing(&self) -> bool {
         self.computing
-    }
-
-    /// The answer in sight as lines of text.
-    pub fn answers(&self) -> Vec<Reading> {
-        match self.question {
-            Question::Jump => Vec::new(),
-            Question::Why => self.why_readings(),
-            Question::Goal => self.goal_readings(),
-            Question::Map => self.map_readings(),
-            Question::Compare => self.compare_readings(),
-        }
     }
 }

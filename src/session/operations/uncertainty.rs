@@ -4,9 +4,6 @@ use crate::answers::basis::Poll;
 use crate::operations::stepping::moved;
 use crate::session::Session;
 use turns_aloft_analysis::uncertainty::{Range, UncertainInput, Uncertainty};
-use turns_aloft_describe::unit::UnitText;
-use turns_aloft_scenario::parameter::Kind;
-use turns_aloft_scenario::units::Unit;
 
 impl Session {
     /// Where the turns may lie, when that is shown.
@@ -51,18 +48,5 @@ impl Session {
     pub(crate) fn measure_range(&mut self) {
         let (answers, basis) = self.answers_and_basis();
         answers.range.poll(&basis);
-    }
-
-    /// A half-width in the user's units, one decimal finer than the number itself.
-    pub fn half_width_text(&self, input: UncertainInput) -> String {
-        let unit = self.units().of(input.kind());
-        let finer = Unit {
-            decimals: match input.kind() {
-                Kind::Share => unit.decimals,
-                _ => unit.decimals + 1,
-            },
-            ..unit
-        };
-        finer.text(self.half_widths().get(input))
     }
 }

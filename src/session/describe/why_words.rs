@@ -1,4 +1,4 @@
-//! The answer in words: what each part means, what is to be known of a change.
+//! Why the jump has the turns it has, in words: what each part means, what is to be known of a change.
 
 use crate::answers::why::Went;
 use crate::session::Session;
@@ -157,7 +157,7 @@ pub fn gain(gain: &Gain) -> String {
 }
 
 /// The same, and that the jump is beyond what has been seen then.
-pub fn gain_and_beyond(session: &Session, gain: &Gain) -> String {
+pub(crate) fn gain_and_beyond(session: &Session, gain: &Gain) -> String {
     let gained = self::gain(gain);
     match beyond::short(&gain.beyond_seen, session.units()) {
         Some(beyond) => say!("why-gain-beyond-seen", gain = gained, beyond = beyond),

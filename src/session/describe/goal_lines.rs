@@ -1,13 +1,14 @@
-//! The answer as lines of text.
+//! What would win the missing turns, as lines of text.
 
-use crate::goal::{can, words};
-use crate::readings::{Group, Reading, line};
+use crate::describe::goal_words::{self as words, can};
+use crate::describe::reading::{Group, Reading, line};
+use crate::describe::weights;
 use crate::session::Session;
-use crate::weights;
 use turns_aloft_describe::Label;
 use turns_aloft_words::{decimal, text};
 
-pub fn all(session: &Session) -> Vec<Reading> {
+/// All lines, as far as the answer stands.
+pub(crate) fn lines(session: &Session) -> Vec<Reading> {
     let mut lines = vec![line(
         Group::Answer,
         "goal:target",

@@ -1,16 +1,13 @@
 //! What the flight asks of the body, as lines for a person.
 
-use crate::readings::{Group, Reading, SECONDS, line};
+use crate::describe::reading::{Group, Reading, line};
+use crate::describe::units::{NEWTON_METRES, SECONDS, WATTS};
 use crate::session::Session;
-use turns_aloft_describe::unit::{UnitText, fixed};
+use turns_aloft_describe::unit::UnitText;
 use turns_aloft_physics::body::Segment;
 use turns_aloft_physics::efforts::{Demand, JointGroup, JointPeak};
-use turns_aloft_scenario::units::{Unit, UnitSign};
 use turns_aloft_words::say;
 use turns_aloft_words::text;
-
-pub const NEWTON_METRES: Unit = fixed(UnitSign::NM, 0);
-const WATTS: Unit = fixed(UnitSign::W, 0);
 
 /// What the joints of a group are called.
 pub fn group_text(group: JointGroup) -> &'static str {

@@ -1,4 +1,4 @@
-//! The answer in words.
+//! What would win the missing turns, in words.
 
 use crate::session::Session;
 use turns_aloft_analysis::combination::{Change, Combination};
@@ -19,6 +19,11 @@ use turns_aloft_words::{Message, decimal, text};
 
 pub const SEASON: Message = Message("goal-season");
 pub const LIMITS: Message = Message("goal-limits");
+
+/// Whether a verdict is one that a change can be proposed with.
+pub fn can(verdict: Verdict) -> bool {
+    verdict != Verdict::CannotAlone
+}
 
 /// That nothing is known for a jumper of this size, where a verdict is given all the same.
 pub fn size_not_known(judgement: &Judgement) -> Option<&'static str> {

@@ -4,7 +4,7 @@ use turns_aloft_describe::Text;
 use turns_aloft_describe::turns::gain_text;
 use turns_aloft_describe::unit::UnitText;
 
-use crate::readings::{Group, Reading, line};
+use crate::describe::reading::{Group, Reading, line};
 use crate::session::Session;
 use turns_aloft_analysis::caution::{Caution, OF_WEIGHTS};
 use turns_aloft_analysis::weights::{Needed, OBSERVED, Outcome, Weights};
@@ -13,31 +13,29 @@ use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_words::say;
 use turns_aloft_words::{decimal, text};
 
-impl Session {
-    /// As lines of text, whatever is asked.
-    pub(crate) fn held_readings(&self) -> Vec<Reading> {
-        let of_one = |weights: &Weights, outcome: &Outcome| {
-            line(
-                Group::Turns,
-                format!("turns_keeping:{}", name(outcome.hands_keep)),
-                match outcome.hands_keep {
-                    HandsKeep::Rate => text("reading-turns-keeping-rate"),
-                    HandsKeep::Energy => text("reading-turns-keeping-energy"),
-                    HandsKeep::AngularMomentum => text("reading-turns-keeping-momentum"),
-                },
-                format!(
-                    "{} ({})",
-                    decimal(outcome.turns, 2),
-                    gain_text(outcome.turns_gained)
-                ),
-                format!("{} {}", held(self, weights), OBSERVED.text()),
-            )
-        };
-        let weights = self.weights_held().into_iter();
-        weights
-            .flat_map(|weights| weights.outcomes.iter().map(move |it| of_one(weights, it)))
-            .collect()
-    }
+/// As lines of text, whatever is asked.
+pub(crate) fn lines(session: &Session) -> Vec<Reading> {
+    let of_one = |weights: &Weights, outcome: &Outcome| {
+        line(
+            Group::Turns,
+            format!("turns_keeping:{}", name(outcome.hands_keep)),
+            match outcome.hands_keep {
+                HandsKeep::Rate => text("reading-turns-keeping-rate"),
+                HandsKeep::Energy => text("reading-turns-keeping-energy"),
+                HandsKeep::AngularMomentum => text("reading-turns-keeping-momentum"),
+            },
+            format!(
+                "{} ({})",
+                decimal(outcome.turns, 2),
+                gain_text(outcome.turns_gained)
+            ),
+            format!("{} {}", held(session, weights), OBSERVED.text()),
+        )
+    };
+    let weights = session.weights_held().into_iter();
+    weights
+        .flat_map(|weights| weights.outcomes.iter().map(move |it| of_one(weights, it)))
+        .collect()
 }
 
 /// Tells an assumption from the others, whatever is spoken.

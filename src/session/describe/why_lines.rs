@@ -1,10 +1,10 @@
-//! The answer as lines of text.
+//! Why the jump has the turns it has, as lines of text.
 
 use crate::answers::why::Went;
-use crate::readings::{Group, Reading, line};
+use crate::describe::reading::{Group, Reading, line};
+use crate::describe::weights;
+use crate::describe::why_words as words;
 use crate::session::Session;
-use crate::weights;
-use crate::why::words;
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_analysis::steps::Gain;
 use turns_aloft_describe::Sentence;
@@ -14,7 +14,7 @@ use turns_aloft_words::say;
 use turns_aloft_words::text;
 
 /// All lines, as far as the answer stands.
-pub fn all(session: &Session) -> Vec<Reading> {
+pub(crate) fn lines(session: &Session) -> Vec<Reading> {
     let mut lines = Vec::new();
     if let Some(went) = session.went() {
         lines.extend(budget(session, went));
