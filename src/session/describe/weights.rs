@@ -1,13 +1,12 @@
 //! Weights in the hands, as the page tells of them: what the jump comes to by what the jumper keeps.
 
-use turns_aloft_describe::Text;
-use turns_aloft_describe::turns::gain_text;
-use turns_aloft_describe::unit::UnitText;
-
 use crate::describe::reading::{Group, Reading, line};
 use crate::session::Session;
 use turns_aloft_analysis::caution::{Caution, OF_WEIGHTS};
 use turns_aloft_analysis::weights::{Needed, OBSERVED, Outcome, Weights};
+use turns_aloft_describe::Text;
+use turns_aloft_describe::turns::gain_text;
+use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::HandsKeep;
 use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_words::say;

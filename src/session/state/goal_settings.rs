@@ -2,13 +2,13 @@
 //! set them.
 
 use std::collections::BTreeMap;
-use turns_aloft_describe::Sentence;
 
 use serde::{Deserialize, Serialize};
 
 use turns_aloft_analysis::goal::{GOAL_TURNS, MET_TURNS};
 use turns_aloft_analysis::lever::{Lever, RefusedLever, Season};
 use turns_aloft_analysis::limits::Limits;
+use turns_aloft_describe::Sentence;
 use turns_aloft_scenario::call::QUARTER_BAND_FROM_DEG;
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::parameter::Parameter;

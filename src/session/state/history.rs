@@ -2,9 +2,9 @@
 
 use serde::{Deserialize, Deserializer, Serialize};
 use serde_json::{Map, Value};
-use turns_aloft_describe::Inline;
 
 use crate::state::document::{Attempt, Document};
+use turns_aloft_describe::Inline;
 use turns_aloft_scenario::input::Input;
 use turns_aloft_scenario::{Scenario, file};
 use turns_aloft_words::text;

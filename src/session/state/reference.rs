@@ -1,9 +1,9 @@
 //! The attempt beside the present one: flown, and kept over a reload.
 
 use serde::{Deserialize, Serialize};
-use turns_aloft_describe::Sentence;
 
 use crate::state::document::{Attempt, Which};
+use turns_aloft_describe::Sentence;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_scenario::file::Opened;

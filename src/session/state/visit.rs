@@ -2,7 +2,6 @@
 
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
-use turns_aloft_describe::Sentence;
 
 use crate::state::document::Document;
 use crate::state::goal_settings::{GoalSettings, SavedGoal};
@@ -11,6 +10,7 @@ use crate::state::preferences::Preferences;
 use crate::state::question::Question;
 use crate::state::reference::SavedReference;
 use crate::state::uncertainty::UncertaintyInputs;
+use turns_aloft_describe::Sentence;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::file::Opened;
 use turns_aloft_scenario::reading::unmarked;
