@@ -92,7 +92,7 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ("describe/report/weights.rs", &[HandMass]),
         ("session/answers/hand_weights.rs", &[HandMass]),
         ("session/operations/weights.rs", &[HandMass]),
-        ("session/describe/weights.rs", &[HandMass]),
+        ("describe/weights.rs", &[HandMass]),
         ("session/state/goal_settings.rs", &[HandMass]),
         // What the map begins with, and what it always marks.
         (

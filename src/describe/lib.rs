@@ -8,6 +8,7 @@ pub mod call;
 pub mod caution;
 pub mod comparison;
 mod error;
+pub mod goal;
 pub mod input;
 pub mod jump;
 pub mod lever;
@@ -19,6 +20,7 @@ pub mod source;
 pub mod start;
 pub mod turns;
 pub mod unit;
+pub mod weights;
 
 /// What something is called.
 pub trait Label {

@@ -6,7 +6,6 @@ mod operations;
 mod session;
 mod state;
 
-pub use crate::describe::weights;
 pub use crate::operations::action::Action;
 pub use crate::session::Session;
 pub use crate::state::document::{Attempt, Document};
@@ -39,8 +38,8 @@ pub mod why {
 
 /// What would win the missing turns.
 pub mod goal {
+    pub use crate::answers::goal::can;
     pub use crate::describe::goal_words as words;
-    pub use crate::describe::goal_words::can;
     pub use crate::state::goal_settings::GoalTurns;
 }
 

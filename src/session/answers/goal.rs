@@ -5,6 +5,7 @@ use crate::state::goal_settings::GoalSettings;
 use turns_aloft_analysis::combination::{Combination, CombinationSearch};
 use turns_aloft_analysis::goal::{Goal, Single};
 use turns_aloft_analysis::lever::{Lever, PerLever};
+use turns_aloft_analysis::limits::Verdict;
 use turns_aloft_analysis::weights::{KEEPS, Needed};
 
 /// Pieces of the answer, and where among them the joint change is.
@@ -77,4 +78,9 @@ impl GoalAnswer {
         }
         true
     }
+}
+
+/// Whether a verdict is one that a change can be proposed with.
+pub fn can(verdict: Verdict) -> bool {
+    verdict != Verdict::CannotAlone
 }

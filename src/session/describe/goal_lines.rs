@@ -1,44 +1,49 @@
 //! What would win the missing turns, as lines of text.
 
-use crate::describe::goal_words::{self as words, can};
+use crate::answers::goal::can;
+use crate::describe::goal_words::question;
 use crate::describe::reading::{Group, Reading, line};
 use crate::describe::weights;
 use crate::session::Session;
 use turns_aloft_describe::Label;
+use turns_aloft_describe::Text;
+use turns_aloft_describe::goal as words;
+use turns_aloft_describe::weights::needed as needed_text;
 use turns_aloft_words::{decimal, text};
 
 /// All lines, as far as the answer stands.
 pub(crate) fn lines(session: &Session) -> Vec<Reading> {
+    let units = session.units();
     let mut lines = vec![line(
         Group::Answer,
         "goal:target",
         text("goal-line-target"),
         decimal(session.goal_turns(), 3),
-        words::question(session),
+        question(session),
     )];
     for (single, _) in session.singles() {
-        let verdict = words::verdict(single.judgement.verdict);
+        let verdict = single.judgement.verdict.text();
         let text = match &single.proposal {
             Some(proposal) if can(single.judgement.verdict) => format!(
                 "{} ({}): {}",
-                words::value(session, single.lever, proposal.value),
-                words::change(session, single.lever, proposal.change),
-                words::judgement(session, &single.judgement, &proposal.beyond_seen)
+                words::value(units, single.lever, proposal.value),
+                words::change(units, single.lever, proposal.change),
+                words::judgement(units, &single.judgement, &proposal.beyond_seen)
             ),
-            _ => format!("{verdict}: {}", words::most(session, single)),
+            _ => format!("{verdict}: {}", words::most(units, single)),
         };
         lines.push(line(
             Group::Answer,
             format!("goal:{}", single.lever.key()),
             single.lever.parameter().label(),
             text,
-            words::basis(session, single),
+            words::basis(units, single),
         ));
     }
     if let (Some(combination), _) = session.combination() {
-        let parts: Vec<String> = words::parts(session, combination)
+        let parts: Vec<String> = words::parts(units, combination)
             .into_iter()
-            .map(|change| words::part(session, change))
+            .map(|change| words::part(units, change))
             .collect();
         lines.push(line(
             Group::Answer,
@@ -47,14 +52,14 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
             format!(
                 "{}: {}",
                 parts.join(", "),
-                words::judgement(session, &combination.judgement, &combination.beyond_seen)
+                words::judgement(units, &combination.judgement, &combination.beyond_seen)
             ),
             words::effort(combination),
         ));
     }
     let needed: Vec<_> = session.weights_needed().map(|(needed, _)| needed).collect();
     lines.extend(needed.iter().map(|needed| {
-        let text = weights::needed(session, needed);
+        let text = needed_text(units, needed);
         let about = self::text("weights-no-technique");
         weights::answer(self::text("weights"), needed.hands_keep, text, about)
     }));

@@ -8,8 +8,9 @@ use crate::session::Session;
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_analysis::steps::Gain;
 use turns_aloft_describe::Sentence;
-use turns_aloft_describe::lever::step_text;
+use turns_aloft_describe::lever::{gained_and_beyond_text, step_text};
 use turns_aloft_describe::turns::turns_text;
+use turns_aloft_describe::weights::{more as more_text, turns as outcome_text};
 use turns_aloft_words::say;
 use turns_aloft_words::text;
 
@@ -22,10 +23,10 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
     lines.extend(session.gains().map(|it| gain(session, it)));
     lines.extend(cautions("caution:steps", &words::of_steps(session)));
     if let Some(more) = session.more_weights() {
-        let label = weights::more(session, more);
+        let label = more_text(session.units(), more);
         let about = text("weights-no-technique");
         lines.extend(more.outcomes.iter().map(|outcome| {
-            let text = weights::turns(outcome);
+            let text = outcome_text(outcome);
             weights::answer(&label, outcome.hands_keep, text, about)
         }));
         lines.push(weights::answer_known());
@@ -82,7 +83,7 @@ fn gain(session: &Session, gain: &Gain) -> Reading {
         Group::Answer,
         format!("gain:{}", gain.lever.key()),
         step_text(gain.lever, session.units()),
-        words::gain_and_beyond(session, gain),
+        gained_and_beyond_text(gain, session.units()),
         text("why-line-gain-about"),
     )
 }

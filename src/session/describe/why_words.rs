@@ -3,13 +3,13 @@
 use crate::answers::why::Went;
 use crate::session::Session;
 use turns_aloft_analysis::budget::Cause;
-use turns_aloft_analysis::steps::{Flown, Gain};
+use turns_aloft_analysis::steps::Flown;
 use turns_aloft_describe::Inline;
 use turns_aloft_describe::Text;
 use turns_aloft_describe::beyond;
 use turns_aloft_describe::lever::step_text;
 use turns_aloft_describe::number::plain;
-use turns_aloft_describe::turns::{gain_text, hundredths, turns_text};
+use turns_aloft_describe::turns::{hundredths, turns_text};
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_words::say;
 use turns_aloft_words::{Message, decimal, text};
@@ -19,7 +19,6 @@ pub const ICE: Message = Message("why-ice");
 pub const TURNS: Message = Message("why-turns");
 pub const ORDER: Message = Message("why-order");
 pub const BACK: Message = Message("why-back");
-const NOT_POSSIBLE: Message = Message("why-not-possible");
 
 /// What a cause is, in this jump.
 pub fn cause(session: &Session, cause: Cause) -> String {
@@ -138,29 +137,4 @@ fn loads(session: &Session, then: &[(String, [f64; 2])]) -> String {
         })
         .collect();
     say!("why-loads", now = now, then = then.join("; "))
-}
-
-/// What a lever's step gives: "+0.062 turns", "back costs 0.041".
-pub fn gain(gain: &Gain) -> String {
-    match (gain.flown, gain.turns_gained) {
-        (Flown::Forward, Some(gained)) => say!("in-turns", turns = gain_text(gained)),
-        (Flown::Back, Some(gained)) => {
-            let turns = decimal(gained.abs(), 3);
-            if gained < 0.0 {
-                say!("why-back-wins", turns = turns)
-            } else {
-                say!("why-back-costs", turns = turns)
-            }
-        }
-        _ => NOT_POSSIBLE.text().to_owned(),
-    }
-}
-
-/// The same, and that the jump is beyond what has been seen then.
-pub(crate) fn gain_and_beyond(session: &Session, gain: &Gain) -> String {
-    let gained = self::gain(gain);
-    match beyond::short(&gain.beyond_seen, session.units()) {
-        Some(beyond) => say!("why-gain-beyond-seen", gain = gained, beyond = beyond),
-        None => gained,
-    }
 }
