@@ -1,8 +1,8 @@
 //! What is beyond what has been seen, in words.
 
 use crate::Text;
+use crate::joint::joint_text;
 use crate::unit::{UnitText, fixed};
-use turns_aloft_physics::efforts::JointGroup;
 use turns_aloft_scenario::beyond::{Respect, RespectOf};
 use turns_aloft_scenario::parameter::{Kind, Movement};
 use turns_aloft_scenario::units::{Unit, UnitSign, Units};
@@ -27,16 +27,6 @@ fn name(respect: &Respect) -> String {
         RespectOf::Height => text("respect-jump-height").to_owned(),
         RespectOf::Torque(Movement::Closing) => say!("respect-closing", joint = joint),
         RespectOf::Torque(Movement::Opening) => say!("respect-opening", joint = joint),
-    }
-}
-
-fn joint_text(joint: JointGroup) -> &'static str {
-    match joint {
-        JointGroup::Shoulder => text("joint-shoulder"),
-        JointGroup::Elbow => text("joint-elbow"),
-        JointGroup::Hip => text("joint-hip"),
-        JointGroup::Knee => text("joint-knee"),
-        JointGroup::Spine => text("strength-spine"),
     }
 }
 

@@ -10,6 +10,7 @@ pub mod comparison;
 mod error;
 pub mod goal;
 pub mod input;
+pub mod joint;
 pub mod jump;
 pub mod lever;
 pub mod number;

@@ -39,6 +39,9 @@ pub const TURNS: Unit = fixed(UnitSign::Turns, 2);
 /// Angles whose unit is no choice of the user's, in degrees.
 pub const DEGREES: Unit = fixed(UnitSign::Degrees, 0);
 
+/// Torques.
+pub const NEWTON_METRES: Unit = fixed(UnitSign::NM, 0);
+
 /// A unit that is no choice of the user's, for numbers that are in it already.
 pub const fn fixed(sign: UnitSign, decimals: usize) -> Unit {
     Unit {

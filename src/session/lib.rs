@@ -24,12 +24,6 @@ pub mod readings {
     pub use crate::describe::result::summary;
 }
 
-/// What the flight asks of the joints.
-pub mod efforts {
-    pub use crate::describe::efforts::group_text;
-    pub use crate::describe::units::NEWTON_METRES;
-}
-
 /// Why the jump has the turns it has.
 pub mod why {
     pub use crate::answers::why::Went;

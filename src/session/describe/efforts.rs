@@ -1,24 +1,13 @@
 //! What the flight asks of the body, as lines for a person.
 
 use crate::describe::reading::{Group, Reading, line};
-use crate::describe::units::{NEWTON_METRES, SECONDS, WATTS};
+use crate::describe::units::{SECONDS, WATTS};
 use crate::session::Session;
-use turns_aloft_describe::unit::UnitText;
-use turns_aloft_physics::body::Segment;
+use turns_aloft_describe::joint::{group_text, segment_text};
+use turns_aloft_describe::unit::{NEWTON_METRES, UnitText};
 use turns_aloft_physics::efforts::{Demand, JointGroup, JointPeak};
 use turns_aloft_words::say;
 use turns_aloft_words::text;
-
-/// What the joints of a group are called.
-pub fn group_text(group: JointGroup) -> &'static str {
-    match group {
-        JointGroup::Shoulder => text("joint-shoulders"),
-        JointGroup::Elbow => text("joint-elbows"),
-        JointGroup::Hip => text("joint-hips"),
-        JointGroup::Knee => text("joint-knees"),
-        JointGroup::Spine => text("joint-spine"),
-    }
-}
 
 /// The key of a group's line.
 const fn quantity(group: JointGroup) -> &'static str {
@@ -28,24 +17,6 @@ const fn quantity(group: JointGroup) -> &'static str {
         JointGroup::Hip => "hip_torque_peaks_n_m",
         JointGroup::Knee => "knee_torque_peaks_n_m",
         JointGroup::Spine => "spine_torque_peaks_n_m",
-    }
-}
-
-/// A segment's joint towards the pelvis: "left hip".
-fn joint_text(segment: Segment) -> String {
-    let left = |joint| say!("joint-left", joint = text(joint));
-    let right = |joint| say!("joint-right", joint = text(joint));
-    match segment {
-        Segment::LeftUpperArm => left("joint-shoulder"),
-        Segment::RightUpperArm => right("joint-shoulder"),
-        Segment::LeftForearm => left("joint-elbow"),
-        Segment::RightForearm => right("joint-elbow"),
-        Segment::LeftThigh => left("joint-hip"),
-        Segment::RightThigh => right("joint-hip"),
-        Segment::LeftShank => left("joint-knee"),
-        Segment::RightShank => right("joint-knee"),
-        Segment::UpperTrunk => text("joint-chest").to_owned(),
-        _ => text("joint-waist").to_owned(),
     }
 }
 
@@ -59,7 +30,7 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
         let peaks = demands.iter().map(|demand| demand.torque);
         let peak = peaks.reduce(|a, b| if b.value > a.value { b } else { a });
         peak.map(|JointPeak { value, segment, .. }| {
-            let joint = joint_text(segment);
+            let joint = segment_text(segment);
             let torque = NEWTON_METRES.text(value);
             let said = say!("reading-torque-at", torque = torque, joint = joint);
             line(quantity, label, said, text(about).to_owned())
@@ -92,9 +63,9 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
             ),
             say!(
                 "reading-torque-peaks-about",
-                closing_joint = joint_text(closing.segment),
+                closing_joint = segment_text(closing.segment),
                 closing_time = SECONDS.text(closing.t_s),
-                opening_joint = joint_text(opening.segment),
+                opening_joint = segment_text(opening.segment),
                 opening_time = SECONDS.text(opening.t_s)
             ),
         )

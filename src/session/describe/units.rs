@@ -9,4 +9,3 @@ pub(crate) const MOMENTUM: Unit = fixed(UnitSign::KgM2PerS, 1);
 pub(crate) const JOULES: Unit = fixed(UnitSign::J, 0);
 pub(crate) const WATTS: Unit = fixed(UnitSign::W, 0);
 pub(crate) const NEWTONS: Unit = fixed(UnitSign::N, 0);
-pub const NEWTON_METRES: Unit = fixed(UnitSign::NM, 0);
