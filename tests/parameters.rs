@@ -58,7 +58,7 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 28] = [
+    let all: [(&str, &[Parameter]); 34] = [
         // What is removed from a flight to see what it cost, and what a change calls for.
         (
             "analysis/budget.rs",
@@ -83,33 +83,32 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         // Turns in all, the ones on the ice included.
         ("analysis/map.rs", &[PreRotation]),
         ("describe/report/flight.rs", &[PreRotation]),
-        ("describe/budget.rs", &[PreRotation]),
-        ("session/why/shown.rs", &[PreRotation]),
+        ("describe/report/budget.rs", &[PreRotation]),
+        ("describe/rounded_budget.rs", &[PreRotation]),
         // What is flown, as other means compute it again.
         ("scenario/export.rs", &[HandMass, CloseTime, OpenTime]),
         // What stands beside the hands' mass alone.
         ("panel/panels.rs", &[HandMass]),
-        ("session/weights.rs", &[HandMass]),
-        ("session/goal/own.rs", &[HandMass]),
+        ("describe/report/weights.rs", &[HandMass]),
+        ("session/answers/hand_weights.rs", &[HandMass]),
+        ("session/operations/weights.rs", &[HandMass]),
+        ("describe/weights.rs", &[HandMass]),
+        ("session/state/goal_settings.rs", &[HandMass]),
         // What the map begins with, and what it always marks.
         (
-            "session/map/levers.rs",
+            "session/state/levers.rs",
             &[TakeoffRate, HandMass, JumpHeight],
         ),
-        ("session/map.rs", &[TakeoffRate]),
+        ("session/operations/map.rs", &[TakeoffRate]),
         // Readouts of the flight that are called as what they came of.
+        ("session/describe/flight.rs", &[TakeoffRate, JumpHeight]),
+        ("session/describe/loads.rs", &[HandMass]),
         (
-            "session/readings.rs",
-            &[
-                TakeoffRate,
-                HandMass,
-                JumpHeight,
-                PreRotation,
-                CloseDelay,
-                OpenLead,
-            ],
+            "session/describe/moment.rs",
+            &[PreRotation, CloseDelay, OpenLead],
         ),
-        ("session/why/words.rs", &[ArmTuck, LegTuck]),
+        ("session/describe/result.rs", &[PreRotation]),
+        ("session/describe/why_words.rs", &[ArmTuck, LegTuck]),
         ("panel/charts.rs", &[CloseDelay, OpenLead]),
         // What the picture is as large as.
         ("stage/axis.rs", &[Stature]),

@@ -11,14 +11,14 @@ use crate::style::{
     self, ACCENT, CARD, CLOSING, GAP, Hue, INERTIA, LINE, OPENING, PLAYHEAD, REFERENCE, TEXT,
     TIGHT, WEAK_TEXT, WIDE_GAP,
 };
-use turns_aloft_describe::unit::UnitText;
+use turns_aloft_describe::joint::group_text;
+use turns_aloft_describe::unit::{NEWTON_METRES, UnitText};
 use turns_aloft_physics::efforts::{GROUPS, JointGroup};
 use turns_aloft_physics::flight::FlightSample;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_session::compare::Reference;
-use turns_aloft_session::efforts::{NEWTON_METRES, group_text};
 use turns_aloft_session::readings::{phase, turns_of};
 use turns_aloft_session::{FRAME_S, Session};
 use turns_aloft_words::say;

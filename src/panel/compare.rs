@@ -16,9 +16,10 @@ use crate::folded_charts::folded_charts;
 use crate::style::{self, GAP, TOUCH_SIZE, WIDE_GAP};
 use crate::text::{card, heading, small};
 use turns_aloft_describe::Label;
+use turns_aloft_describe::comparison::ORDER;
 use turns_aloft_scenario::starts;
 use turns_aloft_session::Session;
-use turns_aloft_session::compare::{Which, describe};
+use turns_aloft_session::compare::Which;
 use turns_aloft_words::say;
 use turns_aloft_words::text;
 
@@ -67,7 +68,7 @@ fn difference(ui: &mut Ui, session: &Session) {
         }
         ui.add_space(GAP);
         table::show(ui, session, compared);
-        small(ui, describe::ORDER.text());
+        small(ui, ORDER.text());
     });
 }
 

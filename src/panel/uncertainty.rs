@@ -8,8 +8,8 @@ use turns_aloft_analysis::uncertainty::UncertainInput;
 use turns_aloft_describe::About;
 use turns_aloft_describe::Inline;
 use turns_aloft_describe::Label;
+use turns_aloft_describe::range::change_text;
 use turns_aloft_session::Session;
-use turns_aloft_session::readings::change_text;
 use turns_aloft_words::say;
 use turns_aloft_words::text;
 

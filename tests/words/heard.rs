@@ -14,8 +14,15 @@ use turns_aloft::describe::Inline;
 use turns_aloft::describe::Label;
 use turns_aloft::describe::Sentence;
 use turns_aloft::describe::Text;
+use turns_aloft::describe::call::{
+    call_text, facing_text, mark, shortfall_range_text, shortfall_text, uncalled_text,
+};
+use turns_aloft::describe::comparison::ORDER;
+use turns_aloft::describe::goal as of_goal;
 use turns_aloft::describe::jump::notation;
+use turns_aloft::describe::range::change_text;
 use turns_aloft::describe::unit::UnitText;
+use turns_aloft::describe::weights;
 use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::ground::Ground;
 use turns_aloft::scenario::jump::JumpName;
@@ -24,13 +31,10 @@ use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::reading::NotText;
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
-use turns_aloft::session::compare::{Which, describe};
+use turns_aloft::session::compare::Which;
 use turns_aloft::session::goal::{GoalTurns, words as goal};
-use turns_aloft::session::readings::{
-    Group, call_text, change_text, facing_text, mark, phase, picture, readings,
-    shortfall_range_text, shortfall_text, summary, uncalled_text,
-};
-use turns_aloft::session::{Question, Session, weights, why};
+use turns_aloft::session::readings::{Group, phase, picture, readings, summary};
+use turns_aloft::session::{Question, Session, why};
 
 /// A text, and where it came from.
 #[derive(Debug, Clone, PartialEq)]
@@ -208,7 +212,7 @@ fn tables(ear: &mut Ear) {
         Verdict::BeyondMeasured,
         Verdict::CannotAlone,
     ] {
-        ear.hear("verdict", goal::verdict(verdict));
+        ear.hear("verdict", verdict.text());
     }
     for caution in [
         Caution::NoSafeNumber,
@@ -228,7 +232,7 @@ fn tables(ear: &mut Ear) {
         why::words::TURNS,
         why::words::ORDER,
         why::words::BACK,
-        describe::ORDER,
+        ORDER,
     ] {
         ear.hear("table", message.text());
     }
@@ -421,7 +425,7 @@ fn visit(ear: &mut Ear, place: &str, jump: &Scenario) {
         ear.hear("steps", said);
     }
     if let Some(held) = session.weights_held() {
-        ear.hear("weights", weights::held(&session, held));
+        ear.hear("weights", weights::held(session.units(), held));
     }
     for said in session
         .step_cautions()
@@ -443,17 +447,20 @@ fn win_answers(ear: &mut Ear, jump: &Scenario, turns: f64) {
     ear.readings("win", &session);
     for (single, _) in session.singles() {
         ear.hear("win", single.lever.parameter().label());
-        ear.hear("win", goal::basis(&session, single));
-        ear.hear("win", goal::most(&session, single));
+        ear.hear("win", of_goal::basis(session.units(), single));
+        ear.hear("win", of_goal::most(session.units(), single));
         if let Some(proposal) = &single.proposal {
-            ear.hear("win", goal::landing(&session, proposal.landing_load_bw));
+            ear.hear(
+                "win",
+                of_goal::landing(session.jump(), proposal.landing_load_bw),
+            );
         }
     }
     if let (Some(joint), _) = session.combination() {
-        ear.hear("win", goal::effort(joint));
+        ear.hear("win", of_goal::effort(joint));
         ear.hear("win", joint.judgement.source.text());
-        for change in goal::parts(&session, joint) {
-            ear.hear("win", goal::part(&session, change));
+        for change in of_goal::parts(session.units(), joint) {
+            ear.hear("win", of_goal::part(session.units(), change));
         }
     }
     for lever in Lever::ALL {
