@@ -69,7 +69,8 @@ fn paths(text: &str) -> Vec<String> {
         }
     }
     items.push(item);
-    let paths = items.iter().flat_map(|item| paths(item.trim()));
+    let named = items.iter().map(|item| item.trim());
+    let paths = named.filter(|item| !item.is_empty()).flat_map(paths);
     paths.map(|path| format!("{start}{path}")).collect()
 }
 

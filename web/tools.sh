@@ -5,9 +5,8 @@
 # have a good one under another name. `rust-version` in Cargo.toml refuses one that is too old.
 
 # The same versions as in Trunk.toml. wasm-bindgen must equal the library's in Cargo.toml.
-TRUNK_VERSION=0.22.0-beta.1
+TRUNK_VERSION=0.21.14
 WASM_BINDGEN_VERSION=0.2.130
-WASM_OPT_VERSION=116.0.0
 GECKODRIVER_VERSION=0.37.1
 
 ROOT=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
@@ -66,18 +65,6 @@ need_crate() {
     CARGO_PROFILE_RELEASE_LTO=off CARGO_PROFILE_RELEASE_DEBUG=false \
     cargo install --quiet --force --no-default-features "$@" --root "$TOOLS" --version "$version" "$crate"
   say "Installed $crate in $((SECONDS - start)) s."
-}
-
-# Binaryen's own build for Node: compiling it here takes as long as compiling the page.
-need_wasm_opt() {
-  local says="wasm-opt version 116 (version_116)" folder="$TOOLS/binaryen"
-  [ "$("$TOOLS/bin/wasm-opt" --version 2>/dev/null | sed -n 1p)" = "$says" ] && return
-  need_debian node nodejs
-  need_debian npm npm
-  say "Installing binaryen $WASM_OPT_VERSION into $TOOLS (once; seconds)."
-  npm install --silent --no-audit --no-fund --ignore-scripts --prefix "$folder" "binaryen@$WASM_OPT_VERSION"
-  mkdir -p "$TOOLS/bin"
-  ln -sf "$folder/node_modules/binaryen/bin/wasm-opt" "$TOOLS/bin/wasm-opt"
 }
 
 # What makes a page of what cargo has compiled.
