@@ -1,7 +1,7 @@
 //! Light or dark, usual or large: as the device is set, or as the user has chosen and the storage
 //! keeps.
 //!
-//! `web/light.js` decides at the start, before there is an app, and tells the root element; later
+//! `web/theme.js` decides at the start, before there is an app, and tells the root element; later
 //! choices are made on the panels and go from here to the root element and into the storage.
 
 use bevy::prelude::*;
@@ -12,10 +12,10 @@ use web_sys::MediaQueryList;
 use super::dom;
 use super::kept::storage;
 use super::wake::wake;
-use crate::appearance::{self, Choice, Light};
+use crate::appearance::{self, Choice, Theme};
 
-/// The storage's names for the choices; `web/light.js` reads them.
-const LIGHT: &str = "turns-aloft/light";
+/// The storage's names for the choices; `web/theme.js` reads them.
+const THEME: &str = "turns-aloft/light";
 const TYPE: &str = "turns-aloft/type";
 const LARGE: &str = "large";
 
@@ -32,15 +32,15 @@ pub fn plugin(app: &mut App) {
 /// Takes up what has been chosen, and draws from the start as the page has opened.
 pub fn restore() {
     let kept = |name| storage().and_then(|storage| storage.get_item(name).ok()?);
-    let light = kept(LIGHT);
+    let theme = kept(THEME);
     appearance::choose(Choice {
-        light: Light::ALL
+        theme: Theme::ALL
             .into_iter()
-            .find(|it| light.as_deref() == Some(it.name())),
+            .find(|it| theme.as_deref() == Some(it.name())),
         large: kept(TYPE).as_deref() == Some(LARGE),
     });
-    if dom::light().as_deref() == Some(Light::Night.name()) {
-        appearance::show(Light::Night);
+    if dom::theme().as_deref() == Some(Theme::Night.name()) {
+        appearance::show(Theme::Night);
     }
 }
 
@@ -58,14 +58,14 @@ fn listen() -> Option<MediaQueryList> {
 /// Shows the colours chosen, or those of the device.
 fn follow(device: Option<NonSend<Device>>) {
     let of_device = if device.is_some_and(|device| device.0.matches()) {
-        Light::Night
+        Theme::Night
     } else {
-        Light::Day
+        Theme::Day
     };
-    let light = appearance::chosen().light.unwrap_or(of_device);
-    if light != appearance::shown() {
-        appearance::show(light);
-        dom::set_light(light.name());
+    let theme = appearance::chosen().theme.unwrap_or(of_device);
+    if theme != appearance::shown() {
+        appearance::show(theme);
+        dom::set_theme(theme.name());
     }
 }
 
@@ -82,6 +82,6 @@ fn keep(mut last: Local<Option<Choice>>) {
         Some(value) => storage.set_item(name, value).ok(),
         None => storage.remove_item(name).ok(),
     };
-    keep(LIGHT, choice.light.map(Light::name));
+    keep(THEME, choice.theme.map(Theme::name));
     keep(TYPE, choice.large.then_some(LARGE));
 }

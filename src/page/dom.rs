@@ -97,13 +97,13 @@ pub fn language() -> Option<String> {
     root().map(|root| root.lang())
 }
 
-/// Which colours the page has opened in (`web/light.js`).
-pub fn light() -> Option<String> {
+/// Which colours the page has opened in (`web/theme.js`).
+pub fn theme() -> Option<String> {
     root()?.dataset().get("light")
 }
 
 /// Puts the page's own elements into other colours.
-pub fn set_light(name: &str) {
+pub fn set_theme(name: &str) {
     if let Some(root) = root() {
         root.dataset().set("light", name).ok();
     }

@@ -1,7 +1,8 @@
-//! The picture: the jumper over the ice, read from a finished flight.
+//! The 3D picture: the jumper over the ice, drawn from a finished flight.
 //!
-//! Everything seen follows from two resources that change only when the session's jump or
-//! playhead does; a frame in which nothing changed does no work here and asks for no other.
+//! Everything drawn follows from resources that change only when the session's jump, reference
+//! attempt or playhead does. In a frame without such a change these systems do nothing and request
+//! no further frame.
 
 pub mod current_session;
 pub mod palette;
@@ -13,12 +14,12 @@ mod feet;
 mod figure;
 mod framing;
 mod gesture;
-mod ghost;
 mod ice;
 mod mannequin;
+mod material;
 mod mesh_builder;
 mod orbit;
-mod paint;
+mod reference;
 mod theme;
 mod trails;
 
@@ -30,52 +31,52 @@ use bevy::prelude::*;
 use bevy_egui::EguiPostUpdateSet;
 
 pub use crate::orbit::Orbit;
-use crate::theme::Themed;
+use crate::theme::BuildScene;
 
 use crate::current_session::CurrentSession;
 use turns_aloft_physics::flight::{Flight, Pose};
 
-/// All that is drawn in 3D. Needs a [`CurrentSession`], Bevy's default plugins and egui's.
+/// The plugin of the 3D picture. Needs a [`CurrentSession`], Bevy's default plugins and egui's.
 pub struct StagePlugin;
 
-/// Where on the window the picture is meant to be looked at, logical px; set by the panels. The
-/// whole window until then. What lies outside is drawn behind the panels all the same.
+/// The part of the window that the panels leave free, logical px; set by the panels, the whole
+/// window until then. The jump is fitted into it; the picture also continues behind the panels.
 #[derive(Resource, Debug, Clone, Copy, Default, PartialEq)]
 pub struct StageArea {
     pub rect: Option<Rect>,
 }
 
-/// Systems that follow the session. They run after the panels, so that a change made there is
-/// seen in the same frame.
+/// Systems that update the picture from the session. They run after the panels, so that a change
+/// made there shows in the same frame.
 #[derive(SystemSet, Debug, Clone, PartialEq, Eq, Hash)]
 pub enum StageSystems {
-    /// Notices what changed.
+    /// Detects what has changed in the session.
     Read,
-    /// Moves what is seen.
+    /// Updates meshes, transforms and the camera.
     Follow,
 }
 
-/// The jump on the stage; touched only when there is another one.
+/// The flight shown; marked changed only when the session has another one.
 #[derive(Resource)]
 struct ShownFlight {
     flight: Arc<Flight>,
     owed_heading_rad: Option<f64>,
 }
 
-/// The moment on the stage; touched only when the playhead or the jump moved.
+/// The pose shown; marked changed only when playhead or flight have changed.
 #[derive(Resource)]
 struct ShownSample {
     playhead_s: f64,
     pose: Pose,
 }
 
-/// The attempt beside it; touched only when there is another one, or none any more.
+/// The flight of the reference attempt; marked changed only when it is another one or removed.
 #[derive(Resource, Default)]
 struct ShownReference {
     flight: Option<Arc<Flight>>,
 }
 
-/// That attempt at the same moment after take-off.
+/// The pose of the reference attempt at the same time after take-off.
 #[derive(Resource, Default)]
 struct ReferenceSample {
     playhead_s: f64,
@@ -104,13 +105,13 @@ impl Plugin for StagePlugin {
             )
             .add_plugins((
                 theme::plugin,
-                paint::plugin,
+                material::plugin,
                 ice::plugin,
                 dial::plugin,
                 axis::plugin,
                 trails::plugin,
                 figure::plugin,
-                ghost::plugin,
+                reference::plugin,
                 camera::plugin,
             ));
     }
@@ -120,12 +121,12 @@ fn read_session(
     mut commands: Commands,
     session: Res<CurrentSession>,
     flight: Option<ResMut<ShownFlight>>,
-    moment: Option<ResMut<ShownSample>>,
+    sample: Option<ResMut<ShownSample>>,
 ) {
     let owed_heading_rad = session.owed_heading_rad();
     let playhead_s = session.playhead_s();
     let pose = || session.flight().pose_at(playhead_s);
-    let (Some(mut flight), Some(mut moment)) = (flight, moment) else {
+    let (Some(mut flight), Some(mut sample)) = (flight, sample) else {
         commands.insert_resource(ShownFlight {
             flight: Arc::clone(session.flight()),
             owed_heading_rad,
@@ -142,8 +143,8 @@ fn read_session(
         flight.flight = Arc::clone(session.flight());
         flight.owed_heading_rad = owed_heading_rad;
     }
-    if !same_flight || moment.playhead_s != playhead_s {
-        *moment = ShownSample {
+    if !same_flight || sample.playhead_s != playhead_s {
+        *sample = ShownSample {
             playhead_s,
             pose: pose(),
         };
@@ -153,18 +154,18 @@ fn read_session(
 fn read_reference(
     session: Res<CurrentSession>,
     mut reference: ResMut<ShownReference>,
-    mut moment: ResMut<ReferenceSample>,
+    mut sample: ResMut<ReferenceSample>,
 ) {
     let flight = session.reference().map(|reference| &reference.jump.flight);
     let playhead_s = session.playhead_s();
     let same_flight = reference.flight.as_ref().map(Arc::as_ptr) == flight.map(Arc::as_ptr);
-    if same_flight && (flight.is_none() || moment.playhead_s == playhead_s) {
+    if same_flight && (flight.is_none() || sample.playhead_s == playhead_s) {
         return;
     }
     if !same_flight {
         reference.flight = flight.cloned();
     }
-    *moment = ReferenceSample {
+    *sample = ReferenceSample {
         playhead_s,
         pose: flight.map(|flight| flight.pose_at(playhead_s)),
     };

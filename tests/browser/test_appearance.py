@@ -32,7 +32,7 @@ def brightness(page):
 def ground(page):
     """The page's own ground, and the colour that the system is told."""
     return page.run(
-        "return [getComputedStyle(document.documentElement).getPropertyValue('--ice'),"
+        "return [getComputedStyle(document.documentElement).getPropertyValue('--background'),"
         "        document.querySelector('meta[name=theme-color]').content]"
     )
 
