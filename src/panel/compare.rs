@@ -21,7 +21,7 @@ use turns_aloft_session::compare::{Which, describe};
 use turns_aloft_words::say;
 use turns_aloft_words::text;
 
-/// `charts`: whether to show them here.
+/// Shows the answer; `charts`: whether the charts are shown here. Returns a command for the page.
 pub fn show(
     ui: &mut Ui,
     session: &mut Session,
@@ -70,22 +70,22 @@ fn difference(ui: &mut Ui, session: &Session) {
     });
 }
 
-/// The choices that are always there.
+/// The references that can always be chosen: none, and the jump as opened.
 fn fixed_references(ui: &mut Ui, session: &mut Session) {
     let which = session.reference().map(|reference| reference.which.clone());
     let row = allocate(ui, TOUCH_SIZE);
-    let (left, right) = row.split_left_right_at_x(row.left() + 0.36 * row.width());
-    let nothing = Rect::from_min_max(left.min, pos2(left.right() - GAP, left.bottom()));
+    let (left, as_opened) = row.split_left_right_at_x(row.left() + 0.36 * row.width());
+    let none_rect = Rect::from_min_max(left.min, pos2(left.right() - GAP, left.bottom()));
     let none = which.is_none();
     let label = text("panel-reference-nothing");
     let button = Button::labelled("reference:none", label).chosen(none);
-    if button.show(ui, nothing).clicked() && !none {
+    if button.show(ui, none_rect).clicked() && !none {
         session.clear_reference();
     }
     let chosen = which == Some(Which::AsOpened);
     let label = text("panel-reference-as-opened");
     let button = Button::labelled("reference:as opened", label).chosen(chosen);
-    if button.show(ui, right).clicked() && !chosen {
+    if button.show(ui, as_opened).clicked() && !chosen {
         session.set_reference(Which::AsOpened);
     }
     if which == Some(Which::Linked)
@@ -120,8 +120,8 @@ fn toggle_reference(session: &mut Session, which: Which, chosen: bool) {
     }
 }
 
-/// A button that chooses an attempt to compare with: its name, what it came to, and whether that is
-/// beyond what has been seen.
+/// A button that chooses a reference attempt: its name, its result, and whether that is beyond what
+/// has been seen.
 fn attempt_button(
     ui: &mut Ui,
     target: &str,
@@ -141,8 +141,8 @@ fn attempt_button(
     } else {
         said
     };
-    let draw = |painter: &Painter, rect: Rect, ink: Color32| {
-        let second = if chosen { ink } else { WEAK_TEXT.get() };
+    let draw = |painter: &Painter, rect: Rect, colour: Color32| {
+        let second = if chosen { colour } else { WEAK_TEXT.get() };
         let right = painter.text(
             rect.right_center() - vec2(12.0, 0.0),
             Align2::RIGHT_CENTER,
@@ -156,11 +156,11 @@ fn attempt_button(
         );
         if is_beyond {
             let (upper, lower) = room.split_top_bottom_at_y(rect.top() + 24.0);
-            elided(painter, upper, name, style::text(16.0), ink);
-            let warning = if chosen { ink } else { WARNING.get() };
+            elided(painter, upper, name, style::text(16.0), colour);
+            let warning = if chosen { colour } else { WARNING.get() };
             in_row(painter, beyond, lower, warning);
         } else {
-            elided(painter, room, name, style::text(16.0), ink);
+            elided(painter, room, name, style::text(16.0), colour);
         }
     };
     Button::drawn(target, &said, draw)
@@ -169,8 +169,8 @@ fn attempt_button(
 }
 
 /// Writes one line; if it is too long, it ends with an ellipsis.
-fn elided(painter: &Painter, room: Rect, text: &str, font: FontId, ink: Color32) {
-    elided_after(1, painter, room, text, font, ink);
+fn elided(painter: &Painter, room: Rect, text: &str, font: FontId, colour: Color32) {
+    elided_after(1, painter, room, text, font, colour);
 }
 
 /// Writes at most `rows` lines; what is longer ends with an ellipsis.
@@ -180,14 +180,14 @@ fn elided_after(
     room: Rect,
     text: &str,
     font: FontId,
-    ink: Color32,
+    colour: Color32,
 ) {
-    let mut job = LayoutJob::simple(text.to_owned(), font, ink, room.width());
+    let mut job = LayoutJob::simple(text.to_owned(), font, colour, room.width());
     job.wrap.max_rows = rows;
     job.wrap.break_anywhere = rows == 1;
     let galley = painter.layout_job(job);
     let at = pos2(room.left(), room.center().y - 0.5 * galley.size().y);
-    painter.galley(at, galley, ink);
+    painter.galley(at, galley, colour);
 }
 
 fn allocate(ui: &mut Ui, height: f32) -> Rect {

@@ -1,4 +1,4 @@
-//! Controls that the caller draws: the area that reacts, with its names.
+//! Controls that the caller draws: the area that reacts to touch, described to AccessKit.
 
 use egui::{Align2, CursorIcon, Painter, Pos2, Rect, Response, Sense, Stroke, Ui};
 
@@ -35,8 +35,8 @@ pub fn toggle_area(ui: &Ui, name: &str, rect: Rect, accessible_name: &str, on: b
     response
 }
 
-/// A button that explains something while it is `open`, drawn by the caller: `what` it explains, and
-/// the explanation.
+/// A button, drawn by the caller, that shows an explanation while it is `open`: `what` it explains,
+/// and the explanation.
 pub fn explanation_area(
     ui: &Ui,
     name: &str,
@@ -50,17 +50,17 @@ pub fn explanation_area(
     response
 }
 
-/// An area to move something about in. A drag begins as the finger comes down, so there is no click.
-/// For AccessKit what is moved has sliders ([`crate::controls::point_slider`]).
+/// An area to drag something in. A drag begins when the pointer is pressed, so there is no click.
+/// AccessKit gets sliders instead ([`crate::controls::point_slider`]).
 pub fn pan_area(ui: &Ui, name: &str, rect: Rect) -> Response {
     interact(ui, name, rect, Sense::drag()).on_hover_cursor(CursorIcon::Crosshair)
 }
 
 pub const EXPLANATION_MARK_RADIUS: f32 = 9.0;
 
-/// The question mark of what explains itself when touched; filled while it does.
+/// Draws the question mark of a control with an explanation; filled while the explanation is open.
 pub fn explanation_mark(painter: &Painter, at: Pos2, open: bool) {
-    let ink = if open {
+    let colour = if open {
         painter.circle_filled(at, EXPLANATION_MARK_RADIUS, ACCENT.get());
         ON_ACCENT.get()
     } else {
@@ -68,5 +68,5 @@ pub fn explanation_mark(painter: &Painter, at: Pos2, open: bool) {
         painter.circle_stroke(at, EXPLANATION_MARK_RADIUS, stroke);
         ACCENT.get()
     };
-    painter.text(at, Align2::CENTER_CENTER, "?", style::bold(14.0), ink);
+    painter.text(at, Align2::CENTER_CENTER, "?", style::bold(14.0), colour);
 }

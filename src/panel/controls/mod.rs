@@ -1,10 +1,10 @@
 //! The controls: one constructor for each kind.
 //!
-//! A constructor takes a control's name, which identifies it in every language (egui's id, and the name
-//! of its touch target), and its accessible name, which is in the language spoken. It makes the area
-//! that reacts to touch, at least [`TOUCH_SIZE`] on a side, notes it as a touch target, and describes the
-//! control to AccessKit. What a control looks like is drawn here too, or by the caller where it is the
-//! only one of its look.
+//! A constructor takes a control's name, which identifies it in every language (egui's id, and the
+//! name of its touch target), and its accessible name, which is in the language spoken. It makes
+//! the area that reacts to touch, at least [`TOUCH_SIZE`] on a side, notes it as a touch target,
+//! and describes the control to AccessKit. Controls with a common look are drawn here, others by
+//! the caller.
 
 mod accessibility;
 mod areas;
@@ -35,13 +35,13 @@ pub use crate::controls::text_field::{Edit, Edited, text_field};
 
 use crate::style::TOUCH_SIZE;
 
-/// The same wherever the control stands: a control keeps its identity, and with it the keyboard's focus,
-/// while others come and go around it.
+/// The id of a control. It does not depend on the parent `Ui`, so that a control keeps the keyboard
+/// focus while others around it appear or disappear.
 fn id(name: &str) -> Id {
     Id::new(("control", name))
 }
 
-/// Lets the control of that name react in `rect`, or in a larger one where that is too small to touch.
+/// Makes a control react in `rect`, enlarged to [`TOUCH_SIZE`] on each side if it is smaller.
 fn interact(ui: &Ui, name: &str, rect: Rect, sense: Sense) -> Response {
     let rect = Rect::from_center_size(
         rect.center(),

@@ -1,4 +1,4 @@
-//! A slider's area, drawn by the caller, and how it is set from outside the canvas.
+//! Sliders: the area that reacts to touch, drawn by the caller, and the values set by AccessKit.
 
 use egui::{CursorIcon, Rect, Response, Sense, Ui};
 use turns_aloft_describe::unit::UnitText;
@@ -6,8 +6,8 @@ use turns_aloft_describe::unit::UnitText;
 use crate::controls::{accessibility, id, interact, touch_targets};
 use turns_aloft_scenario::units::Unit;
 
-/// A slider's value, its ends, and the smallest step of the keyboard, all in one unit; and the
-/// value in words.
+/// A slider's value, its ends and the smallest step by keyboard, all in the unit shown, and the
+/// value as text.
 #[derive(Debug, Clone)]
 pub struct Scale {
     pub value: f64,
@@ -18,7 +18,7 @@ pub struct Scale {
 }
 
 impl Scale {
-    /// Of a value between two ends, all in SI, in the unit shown.
+    /// The scale of a value between two ends, given in SI, in the unit shown.
     pub fn of(unit: &Unit, [least, most]: [f64; 2], value: f64) -> Self {
         Self {
             value: unit.from_si(value),
@@ -30,8 +30,8 @@ impl Scale {
     }
 }
 
-/// A slider that is drawn, and moved by the pointer, by the caller. `set` takes a value set from
-/// outside the canvas, in the unit of the `scale`, which is asked for afterwards.
+/// A slider that the caller draws and moves by the pointer. `set` receives a value that AccessKit
+/// has set, in the unit of `scale`; `scale` is called afterwards.
 pub fn slider<S>(
     ui: &Ui,
     name: &str,
@@ -47,7 +47,7 @@ pub fn slider<S>(
     response
 }
 
-/// A slider that exists outside the canvas only: one coordinate of a point that the pointer moves in a
+/// A slider for AccessKit only: one coordinate of a point that the pointer moves in a
 /// [`crate::controls::pan_area`]. The point is the touch target of all its coordinates.
 pub fn point_slider<S>(
     ui: &Ui,
