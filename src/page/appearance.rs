@@ -1,8 +1,7 @@
-//! Light or dark, usual or large: as the device is set, or as the user has chosen and the storage
-//! keeps.
+//! Theme and type size: as the user has chosen, which is stored, or as the device is set.
 //!
-//! `web/theme.js` decides at the start, before there is an app, and tells the root element; later
-//! choices are made on the panels and go from here to the root element and into the storage.
+//! `web/theme.js` sets the root element's theme before the app starts. Later choices are made on
+//! the panels; this module passes them to the root element and the storage.
 
 use bevy::prelude::*;
 use wasm_bindgen::JsCast;
@@ -10,41 +9,41 @@ use wasm_bindgen::prelude::Closure;
 use web_sys::MediaQueryList;
 
 use super::dom;
-use super::kept::storage;
+use super::visit_storage::storage;
 use super::wake::wake;
 use crate::appearance::{self, Choice, Theme};
 
-/// The storage's names for the choices; `web/theme.js` reads them.
+/// Names of the choices in the storage; `web/theme.js` reads them.
 const THEME: &str = "turns-aloft/light";
 const TYPE: &str = "turns-aloft/type";
 const LARGE: &str = "large";
 
-/// What the device is set to.
+/// The device's setting: whether it prefers dark colours.
 struct Device(MediaQueryList);
 
 pub fn plugin(app: &mut App) {
     if let Some(query) = listen() {
         app.insert_non_send(Device(query));
     }
-    app.add_systems(First, follow).add_systems(Last, keep);
+    app.add_systems(First, follow).add_systems(Last, store);
 }
 
-/// Takes up what has been chosen, and draws from the start as the page has opened.
+/// Restores the stored choices, and sets the theme in which the page has opened.
 pub fn restore() {
-    let kept = |name| storage().and_then(|storage| storage.get_item(name).ok()?);
-    let theme = kept(THEME);
+    let stored = |name| storage().and_then(|storage| storage.get_item(name).ok()?);
+    let theme = stored(THEME);
     appearance::choose(Choice {
         theme: Theme::ALL
             .into_iter()
             .find(|it| theme.as_deref() == Some(it.name())),
-        large: kept(TYPE).as_deref() == Some(LARGE),
+        large: stored(TYPE).as_deref() == Some(LARGE),
     });
     if dom::theme().as_deref() == Some(Theme::Night.name()) {
         appearance::show(Theme::Night);
     }
 }
 
-/// Hears of it when the device is set otherwise.
+/// Wakes the app when the device's setting changes.
 fn listen() -> Option<MediaQueryList> {
     let query = dom::window()?
         .match_media("(prefers-color-scheme: dark)")
@@ -55,7 +54,7 @@ fn listen() -> Option<MediaQueryList> {
     Some(query)
 }
 
-/// Shows the colours chosen, or those of the device.
+/// Applies the theme chosen, else that of the device.
 fn follow(device: Option<NonSend<Device>>) {
     let of_device = if device.is_some_and(|device| device.0.matches()) {
         Theme::Night
@@ -69,8 +68,8 @@ fn follow(device: Option<NonSend<Device>>) {
     }
 }
 
-/// Keeps another choice. Where nothing can be kept it holds until the next reload.
-fn keep(mut last: Local<Option<Choice>>) {
+/// Stores a changed choice. Without storage it holds until the next reload.
+fn store(mut last: Local<Option<Choice>>) {
     let choice = appearance::chosen();
     if last.replace(choice).is_none_or(|last| last == choice) {
         return;
@@ -78,10 +77,10 @@ fn keep(mut last: Local<Option<Choice>>) {
     let Some(storage) = storage() else {
         return;
     };
-    let keep = |name, value: Option<&str>| match value {
+    let set = |name, value: Option<&str>| match value {
         Some(value) => storage.set_item(name, value).ok(),
         None => storage.remove_item(name).ok(),
     };
-    keep(THEME, choice.theme.map(Theme::name));
-    keep(TYPE, choice.large.then_some(LARGE));
+    set(THEME, choice.theme.map(Theme::name));
+    set(TYPE, choice.large.then_some(LARGE));
 }
