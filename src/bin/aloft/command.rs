@@ -1,4 +1,4 @@
-//! What the command can do.
+//! The subcommands, and how results and errors are printed.
 
 use std::io::{self, ErrorKind, Write as _};
 use std::process::ExitCode;
@@ -57,7 +57,7 @@ pub fn main() -> ExitCode {
             written("the answer", out.write_all(text.as_bytes()))?;
             written("the answer", out.flush())
         }),
-        // What is wrong with the arguments, in clap's own form; its help is an answer too.
+        // Errors in the arguments are printed by clap; its help text is printed like a result.
         Err(said) if said.use_stderr() => said.exit(),
         Err(help) => written(
             "the answer",
@@ -78,17 +78,17 @@ pub fn main() -> ExitCode {
     }
 }
 
-/// One line beside the answer, whatever the arguments hold; where it cannot be said, the status says
-/// it.
+/// Prints one line to standard error, without control characters. If that fails, only the exit
+/// status tells.
 fn report(what: &str) {
     let line = what.replace(char::is_control, " ");
     let _ = writeln!(io::stderr(), "aloft: {line}");
 }
 
-/// Whether it has been written, or why not.
+/// Turns an error of writing `what` into a sentence.
 pub fn written(what: &str, outcome: io::Result<()>) -> Result<(), String> {
     match outcome {
-        // A reader that stops early, such as `head`, is no fault.
+        // A reader that stops early, such as `head`, is not an error.
         Err(why) if why.kind() != ErrorKind::BrokenPipe => {
             Err(format!("{what} cannot be written: {why}"))
         }
@@ -120,7 +120,7 @@ fn list() -> String {
         .collect()
 }
 
-/// As JSON.
+/// Formats as JSON.
 pub fn printed(what: &impl Serialize) -> Result<String, String> {
     let json = serde_json::to_string_pretty(what).map_err(|why| why.to_string())?;
     Ok(format!("{json}\n"))
