@@ -12,7 +12,7 @@ use turns_aloft::physics::rotation::log;
 use turns_aloft::physics::takeoff_landing::landing_posture;
 use turns_aloft::scenario::{Scenario, starts};
 
-use crate::{space, whole};
+use crate::{body_sums, space};
 
 fn live(scenario: &Scenario) -> LiveFlight {
     let (takeoff, _) = Plan::new(scenario.plan_spec()).at(0.0, f64::INFINITY);
@@ -127,8 +127,8 @@ proptest! {
             }
             live.step(pause_s);
             let (body, pose) = (Body::new(scenario.body_spec()), live.pose());
-            let moving = whole::cm_velocity(&body, &pose);
-            let h: DVec3 = whole::angular_momentum(
+            let moving = body_sums::cm_velocity(&body, &pose);
+            let h: DVec3 = body_sums::angular_momentum(
                 &body,
                 &pose,
                 |i, _| pose.velocity_m_s(body.parts[i].segment, body.parts[i].cm_m) - moving,

@@ -8,14 +8,14 @@ use turns_aloft::physics::flight::Flight;
 use turns_aloft::scenario::fly::Jump;
 use turns_aloft::scenario::{Scenario, starts};
 
+use crate::body_sums;
 use crate::space;
-use crate::whole;
 
 /// Kinetic energy relative to the CM at a time, J: of each part by itself, from where the pose says
 /// it moves and turns.
 fn energy_j(flight: &Flight, t_s: f64) -> f64 {
     let (body, pose) = (&flight.table.body, flight.pose_at(t_s));
-    let moving = whole::cm_velocity(body, &pose);
+    let moving = body_sums::cm_velocity(body, &pose);
     let doubled: f64 = body
         .parts
         .iter()
