@@ -12,6 +12,7 @@ use std::f64::consts::{FRAC_PI_2, PI, TAU};
 
 use glam::{DMat3, DQuat, DVec3};
 use proptest::prelude::*;
+
 use turns_aloft::physics::body::{Body, SEGMENTS, Segment};
 use turns_aloft::physics::flight::FlightSample;
 use turns_aloft::physics::joint_motion::{JointMotion, Sampling};

@@ -8,8 +8,9 @@
 
 use turns_aloft::analysis::effort_marks;
 use turns_aloft::analysis::goal::{GOAL_TURNS, Goal, Single};
+use turns_aloft::analysis::judge::marks;
 use turns_aloft::analysis::lever::{Lever, Season};
-use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict, marks};
+use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict};
 use turns_aloft::analysis::steps::ranked;
 use turns_aloft::describe::Text;
 use turns_aloft::physics::efforts::JointGroup;

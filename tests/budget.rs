@@ -6,12 +6,12 @@ mod command;
 mod space;
 
 use std::f64::consts::TAU;
-use turns_aloft::describe::Sentence;
 
 use command::aloft;
-
 use proptest::prelude::*;
+
 use turns_aloft::analysis::budget::{Budget, Cause};
+use turns_aloft::describe::Sentence;
 use turns_aloft::physics::body::Body;
 use turns_aloft::physics::fixed_time::FixedTimeFlight;
 use turns_aloft::physics::flight::{Flight, Launch, Spin};

@@ -4,10 +4,11 @@
 mod space;
 
 use std::collections::HashSet;
-use turns_aloft::describe::Sentence;
 
 use proptest::prelude::*;
 use serde_json::{Value, json};
+
+use turns_aloft::describe::Sentence;
 use turns_aloft::scenario::collection::saved::{FileKind, Unreadable, VERSION};
 use turns_aloft::scenario::collection::{
     Collection, Id, LARGEST_BYTES, LONGEST_NAME, MOST, Refusal, kept,

@@ -4,6 +4,7 @@
 mod space;
 
 use proptest::prelude::*;
+
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::collection::{Collection, Id, Refusal};
 

@@ -3,7 +3,6 @@
 #[path = "support/aloft.rs"]
 mod command;
 
-use command::aloft;
 use std::collections::BTreeMap;
 use std::f64::consts::{PI, TAU};
 use std::fs;
@@ -11,8 +10,10 @@ use std::io::{Read as _, Write as _};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 
+use command::aloft;
 use glam::{DMat3, DQuat, DVec3};
 use serde_json::Value;
+
 use turns_aloft::scenario::file::LARGEST_BYTES;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::starts;

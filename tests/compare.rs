@@ -7,6 +7,7 @@ mod space;
 
 use command::aloft;
 use proptest::prelude::*;
+
 use turns_aloft::analysis::compare::Comparison;
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::jump::JumpName;

@@ -2,6 +2,7 @@
 
 use rand::rngs::StdRng;
 use rand::{RngExt, SeedableRng};
+
 use turns_aloft::analysis::contour::Line;
 use turns_aloft::analysis::field::Field;
 

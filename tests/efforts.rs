@@ -6,6 +6,7 @@ mod space;
 
 use glam::{DMat3, DVec3};
 use proptest::prelude::*;
+
 use turns_aloft::describe::report::flight::Report;
 use turns_aloft::physics::GRAVITY_M_S2;
 use turns_aloft::physics::body::{SEGMENTS, Segment};

@@ -6,6 +6,7 @@
 //! and both tables of de Leva 1996.
 
 use serde::Deserialize;
+
 use turns_aloft::analysis::uncertainty::{
     Range, UncertainInput, Uncertainty, bare, open_and_tight_kg_m2,
 };
@@ -284,7 +285,7 @@ fn the_half_widths_are_the_ensembles() {
     }
     assert!(
         wrong.is_empty(),
-        "put into src/scenario/uncertainty.rs, and the percentages into the README:\n{}",
+        "put into src/analysis/uncertainty.rs, and the percentages into the README:\n{}",
         wrong.join("\n")
     );
 }

@@ -4,11 +4,13 @@
 mod space;
 
 use proptest::prelude::*;
+
 use turns_aloft::analysis::caution::{self, Caution};
 use turns_aloft::analysis::combination::Combination;
 use turns_aloft::analysis::goal::{Goal, MET_TURNS, Single};
+use turns_aloft::analysis::judge::marks;
 use turns_aloft::analysis::lever::{Lever, Season};
-use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict, marks};
+use turns_aloft::analysis::limits::{LimitOf, Limits, Verdict};
 use turns_aloft::describe::Sentence;
 use turns_aloft::describe::Text;
 use turns_aloft::physics::plan::Turning;

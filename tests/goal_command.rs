@@ -5,6 +5,7 @@ mod command;
 
 use command::aloft;
 use serde_json::{Value, json};
+
 use turns_aloft::analysis::goal::Goal;
 use turns_aloft::analysis::lever::Season;
 use turns_aloft::analysis::limits::Limits;

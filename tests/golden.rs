@@ -20,6 +20,7 @@ use flate2::write::GzEncoder;
 use rand::rngs::StdRng;
 use rand::{RngExt as _, SeedableRng as _};
 use serde::{Deserialize, Serialize};
+
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::{Scenario, starts};
 

@@ -7,6 +7,7 @@ mod barefoot_body;
 use std::f64::consts::{FRAC_PI_2, PI};
 
 use barefoot_body::barefoot_body;
+
 use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::posture::{Arm, Leg, Posture, STILL};

@@ -6,6 +6,7 @@ mod aloft;
 mod space;
 
 use proptest::prelude::*;
+
 use turns_aloft::describe::Sentence;
 use turns_aloft::scenario::file::LARGEST_BYTES;
 use turns_aloft::scenario::link::{LONGEST, Link, Unreadable, from_fragment, to_fragment};

@@ -9,6 +9,7 @@ use std::f64::consts::TAU;
 
 use command::aloft;
 use proptest::prelude::*;
+
 use turns_aloft::analysis::map::{Axis, TurnMap, depends_on};
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::seen::Stand;

@@ -5,11 +5,11 @@ use turns_aloft::analysis::lever::Lever;
 use turns_aloft::analysis::map::TurnMap;
 use turns_aloft::analysis::weights::{KEEPS, OBSERVED};
 use turns_aloft::describe::Text;
+use turns_aloft::describe::weights::keeps;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::starts;
 use turns_aloft::scenario::units::RateUnit;
 use turns_aloft::session::map::{Levers, NODES, Picture};
-use turns_aloft::session::weights::keeps;
 use turns_aloft::session::{Question, Session};
 
 const RATE: &str = "takeoff_rate_rad_s";

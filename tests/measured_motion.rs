@@ -7,6 +7,7 @@ mod planned_release;
 use glam::{DQuat, DVec3};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
+
 use turns_aloft::physics::body::Segment;
 use turns_aloft::physics::joint_motion::JointMotion;
 use turns_aloft::physics::measured_motion::{MeasuredMotion, SamplesError};

@@ -1,13 +1,14 @@
 //! A jump that turned too far is not full, wherever it is told of. More than a quarter turn beyond
 //! what is owed is over-rotated: common practice, no source; the sport's rule has no call for it.
 
+use turns_aloft::describe::call::{mark, verdict_text};
 use turns_aloft::describe::report::flight::Report;
 use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::facing::Facing;
 use turns_aloft::scenario::jump::JumpName;
 use turns_aloft::scenario::{Scenario, starts};
 use turns_aloft::session::goal::{GoalTurns, words as goal};
-use turns_aloft::session::readings::{mark, readings, summary, verdict_text};
+use turns_aloft::session::readings::{readings, summary};
 use turns_aloft::session::{Question, Session, why};
 
 /// A double Salchow with just so many turns: what the air does not give is turned on the ice.

@@ -50,7 +50,7 @@ fn named(source: &str) -> BTreeSet<Parameter> {
 }
 
 /// The table, and the field itself.
-const HOME: [&str; 2] = ["scenario/parameter.rs", "scenario/mod.rs"];
+const HOME: [&str; 2] = ["scenario/parameter.rs", "scenario/scenario.rs"];
 
 /// Where numbers go into the mechanics. A new one that turns a body is named here.
 const MECHANICS: &str = "scenario/fly.rs";
@@ -58,7 +58,7 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 28] = [
+    let all: [(&str, &[Parameter]); 34] = [
         // What is removed from a flight to see what it cost, and what a change calls for.
         (
             "analysis/budget.rs",
@@ -67,7 +67,7 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ("analysis/caution.rs", &[HandMass, JumpHeight, OpenLead]),
         ("analysis/weights.rs", &[HandMass]),
         // The rate as flown, which heavier hands may keep from being the one that was set.
-        ("analysis/limits.rs", &[TakeoffRate]),
+        ("analysis/judge.rs", &[TakeoffRate]),
         ("analysis/seen.rs", &[TakeoffRate]),
         ("scenario/marks.rs", &[TakeoffRate]),
         // Torque for each kilogram of the body.
@@ -77,39 +77,38 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         // Who is jumping, and with what.
         ("scenario/jumper.rs", &[Stature]),
         (
-            "scenario/uncertainty.rs",
+            "analysis/uncertainty.rs",
             &[HandMass, Stature, BodyMass, BootMass],
         ),
         // Turns in all, the ones on the ice included.
         ("analysis/map.rs", &[PreRotation]),
-        ("scenario/report.rs", &[PreRotation]),
-        ("describe/budget.rs", &[PreRotation]),
-        ("session/why/shown.rs", &[PreRotation]),
+        ("describe/report/flight.rs", &[PreRotation]),
+        ("describe/report/budget.rs", &[PreRotation]),
+        ("describe/rounded_budget.rs", &[PreRotation]),
         // What is flown, as other means compute it again.
         ("scenario/export.rs", &[HandMass, CloseTime, OpenTime]),
         // What stands beside the hands' mass alone.
-        ("panel/mod.rs", &[HandMass]),
-        ("session/weights.rs", &[HandMass]),
-        ("session/goal/own.rs", &[HandMass]),
+        ("panel/panels.rs", &[HandMass]),
+        ("describe/report/weights.rs", &[HandMass]),
+        ("session/answers/hand_weights.rs", &[HandMass]),
+        ("session/operations/weights.rs", &[HandMass]),
+        ("describe/weights.rs", &[HandMass]),
+        ("session/state/goal_settings.rs", &[HandMass]),
         // What the map begins with, and what it always marks.
         (
-            "session/map/levers.rs",
+            "session/state/levers.rs",
             &[TakeoffRate, HandMass, JumpHeight],
         ),
-        ("session/map.rs", &[TakeoffRate]),
+        ("session/operations/map.rs", &[TakeoffRate]),
         // Readouts of the flight that are called as what they came of.
+        ("session/describe/flight.rs", &[TakeoffRate, JumpHeight]),
+        ("session/describe/loads.rs", &[HandMass]),
         (
-            "session/readings.rs",
-            &[
-                TakeoffRate,
-                HandMass,
-                JumpHeight,
-                PreRotation,
-                CloseDelay,
-                OpenLead,
-            ],
+            "session/describe/moment.rs",
+            &[PreRotation, CloseDelay, OpenLead],
         ),
-        ("session/why/words.rs", &[ArmTuck, LegTuck]),
+        ("session/describe/result.rs", &[PreRotation]),
+        ("session/describe/why_words.rs", &[ArmTuck, LegTuck]),
         ("panel/charts.rs", &[CloseDelay, OpenLead]),
         // What the picture is as large as.
         ("stage/axis.rs", &[Stature]),

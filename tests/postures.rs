@@ -20,6 +20,7 @@ use std::f64::consts::PI;
 use barefoot_body::barefoot_body;
 use glam::DVec3;
 use proptest::prelude::*;
+
 use turns_aloft::physics::GRAVITY_M_S2;
 use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::centroidal::CentroidalState;

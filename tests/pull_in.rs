@@ -11,6 +11,7 @@ mod given_states;
 use std::f64::consts::{FRAC_PI_2, TAU};
 
 use glam::DVec3;
+
 use turns_aloft::physics::body::{Body, BodySpec, Footwear, Segment};
 use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::flight::{Flight, Launch, Spin};

@@ -2,11 +2,13 @@
 //! session handles them.
 
 use proptest::prelude::*;
+
 use turns_aloft::analysis::compare::Comparison;
+use turns_aloft::describe::comparison::{Compared, rounded};
+use turns_aloft::describe::turns::signed_text;
 use turns_aloft::scenario::units::{RateUnit, Units};
 use turns_aloft::scenario::{Scenario, link, starts};
 use turns_aloft::session::compare::Which;
-use turns_aloft::session::compare::describe::{Compared, rounded, signed_text};
 use turns_aloft::session::readings::Reading;
 use turns_aloft::session::{AFTER_S, Question, Session};
 

@@ -5,6 +5,7 @@ mod space;
 
 use proptest::prelude::*;
 use serde_json::{Value, json};
+
 use turns_aloft::describe::Sentence;
 use turns_aloft::scenario::file::{LARGEST_BYTES, Unreadable, VERSION};
 use turns_aloft::scenario::parameter::Parameter;

@@ -7,6 +7,7 @@
 mod barefoot_body;
 
 use barefoot_body::barefoot_body;
+
 use turns_aloft::physics::body::{Body, BodySpec, SEGMENTS, Segment};
 use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::posture::{Posture, STILL};

@@ -4,6 +4,7 @@
 use std::sync::Arc;
 
 use proptest::prelude::*;
+
 use turns_aloft::physics::flight_summary::FlightSummary;
 use turns_aloft::physics::table::{PlanTable, Resolution};
 use turns_aloft::scenario::parameter::Parameter;

@@ -4,6 +4,7 @@
 mod space;
 
 use proptest::prelude::*;
+
 use turns_aloft::analysis::lever::Lever;
 use turns_aloft::analysis::steps::{Flown, Gain, ranked};
 use turns_aloft::describe::lever::step_text;

@@ -12,6 +12,7 @@ mod motionless_state;
 use std::f64::consts::{PI, TAU};
 
 use glam::{DMat3, DQuat, DVec3};
+
 use turns_aloft::physics::GRAVITY_M_S2;
 use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::centroidal::CentroidalState;

@@ -15,6 +15,7 @@ mod motionless_state;
 use std::f64::consts::TAU;
 
 use glam::{DMat3, DQuat, DVec3};
+
 use turns_aloft::physics::attitude::Attitude;
 use turns_aloft::physics::body::Body;
 use turns_aloft::physics::flight::{Flight, Launch, Spin};

@@ -9,6 +9,7 @@ use proptest::prelude::*;
 use rand::SeedableRng;
 use rand::rngs::StdRng;
 use rand_distr::{Distribution, Normal};
+
 use turns_aloft::analysis::uncertainty::{
     Range, UncertainInput, Uncertainty, bare, open_and_tight_kg_m2, with_ratio_off,
 };

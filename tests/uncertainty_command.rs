@@ -7,6 +7,7 @@ use std::process::Output;
 
 use command::aloft;
 use serde_json::{Value, json};
+
 use turns_aloft::analysis::uncertainty::{UncertainInput, Uncertainty};
 use turns_aloft::scenario::starts;
 

@@ -1,9 +1,11 @@
 //! The range in the user's session: asked for, changed, kept, and as lines of text.
 
 use turns_aloft::analysis::uncertainty::{Range, UncertainInput, Uncertainty};
+use turns_aloft::describe::call::shortfall_range_text;
+use turns_aloft::describe::range::range_figures;
 use turns_aloft::scenario::starts;
 use turns_aloft::session::Session;
-use turns_aloft::session::readings::{Group, range_figures, readings, shortfall_range_text};
+use turns_aloft::session::readings::{Group, readings};
 
 fn row(key: &str) -> UncertainInput {
     UncertainInput::named(key).expect("a half-width")

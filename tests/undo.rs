@@ -1,6 +1,7 @@
 //! Undo and redo: every document comes back exactly, in order, over reloads of the visit.
 
 use proptest::prelude::*;
+
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::ground::Ground;
 use turns_aloft::scenario::input::{Choice, Input};

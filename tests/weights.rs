@@ -5,6 +5,7 @@
 mod space;
 
 use proptest::prelude::*;
+
 use turns_aloft::analysis::caution;
 use turns_aloft::analysis::goal::{Goal, MET_TURNS};
 use turns_aloft::analysis::lever::{Lever, Season};

@@ -4,15 +4,17 @@
 mod space;
 
 use proptest::prelude::*;
+
 use turns_aloft::analysis::budget::{Budget, Cause};
 use turns_aloft::analysis::caution::{self, Caution};
 use turns_aloft::analysis::lever::Lever;
 use turns_aloft::analysis::steps::{Flown, Gain, ranked};
 use turns_aloft::describe::Sentence;
 use turns_aloft::describe::Text;
+use turns_aloft::describe::rounded_budget::Shown;
+use turns_aloft::describe::turns::turns_text;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::{Scenario, starts};
-use turns_aloft::session::why::{Shown, turns_text};
 use turns_aloft::session::{Question, Session};
 
 fn start(name: &str) -> Scenario {

@@ -8,13 +8,17 @@ mod words {
 }
 
 use std::collections::{BTreeMap, BTreeSet};
+
+use words::messages::{Message, all_messages};
+use words::shown_texts::{BROKEN_JSON, ShownText, all_texts, has_word, texts_after};
+use words::source::{Use, uses};
+
+use turns_aloft::analysis::uncertainty::UncertainInput;
 use turns_aloft::describe::About;
 use turns_aloft::describe::Label;
 use turns_aloft::describe::Sentence;
-use turns_aloft::describe::unit::UnitText;
-
-use turns_aloft::analysis::uncertainty::UncertainInput;
 use turns_aloft::describe::start::{shown_name, shown_note};
+use turns_aloft::describe::unit::UnitText;
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::{link, starts};
@@ -22,10 +26,6 @@ use turns_aloft::session::Session;
 use turns_aloft::session::compare::Which;
 use turns_aloft::session::readings::readings;
 use turns_aloft::words::{Language, decimal, number, set_language, text, with_decimal_sign};
-
-use words::messages::{Message, all_messages};
-use words::shown_texts::{BROKEN_JSON, ShownText, all_texts, has_word, texts_after};
-use words::source::{Use, uses};
 
 fn messages(language: Language) -> BTreeMap<String, Message> {
     all_messages(language).expect("the messages are read")

@@ -331,7 +331,7 @@ impl Search<'_> {
                 value,
                 change: value - axis.now,
                 seasons: *u,
-                judgement: goal.limits.judge(lever, goal, &then, &jump),
+                judgement: goal.judge().judge(lever, &then, &jump),
             }
         };
         Combination {
@@ -340,7 +340,7 @@ impl Search<'_> {
             single_effort_seasons,
             settled,
             turns: jump.turns,
-            judgement: goal.limits.judge_all(&changed, goal, &then, &jump),
+            judgement: goal.judge().judge_all(&changed, &then, &jump),
             landing_load_bw: jump.readout.landing_load_bw,
             beyond_seen: then.beyond_seen(&jump),
             cautions: caution::of(goal.scenario, &then),

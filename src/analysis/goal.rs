@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use crate::caution::{self, Caution};
+use crate::judge::Judge;
 use crate::lever::{Lever, Season};
 use crate::limits::{Judgement, Limits};
 use crate::search::{crossing, peak};
@@ -111,6 +112,15 @@ impl<'a> Goal<'a> {
         self.now.turns >= self.goal_turns - MET_TURNS
     }
 
+    pub(super) const fn judge(&self) -> Judge<'a> {
+        Judge {
+            scenario: self.scenario,
+            now: self.now,
+            limits: self.limits,
+            season: self.season,
+        }
+    }
+
     pub(super) fn fly(&self, scenario: &Scenario) -> Jump {
         scenario.fly_after(Some(self.now))
     }
@@ -147,7 +157,7 @@ impl<'a> Goal<'a> {
         let then = lever.at(self.scenario, value);
         let jump = self.fly(&then);
         Single {
-            judgement: self.limits.judge_all(&[lever], self, &then, &jump),
+            judgement: self.judge().judge_all(&[lever], &then, &jump),
             proposal: Some(Proposal {
                 value,
                 change: value - now,

@@ -2,17 +2,26 @@
 //!
 //! The layers below know no words, so their types get them here, by the traits of this file.
 
+pub mod beyond;
 pub mod budget;
+pub mod call;
 pub mod caution;
+pub mod comparison;
 mod error;
+pub mod goal;
 pub mod input;
+pub mod joint;
 pub mod jump;
 pub mod lever;
 pub mod number;
+pub mod range;
 pub mod report;
+pub mod rounded_budget;
 pub mod source;
 pub mod start;
+pub mod turns;
 pub mod unit;
+pub mod weights;
 
 /// What something is called.
 pub trait Label {

@@ -33,6 +33,24 @@ impl Text for UnitSign {
     }
 }
 
+/// Turns as they are shown.
+pub const TURNS: Unit = fixed(UnitSign::Turns, 2);
+
+/// Angles whose unit is no choice of the user's, in degrees.
+pub const DEGREES: Unit = fixed(UnitSign::Degrees, 0);
+
+/// Torques.
+pub const NEWTON_METRES: Unit = fixed(UnitSign::NM, 0);
+
+/// A unit that is no choice of the user's, for numbers that are in it already.
+pub const fn fixed(sign: UnitSign, decimals: usize) -> Unit {
+    Unit {
+        si: 1.0,
+        sign,
+        decimals,
+    }
+}
+
 /// Numbers in a unit.
 pub trait UnitText {
     /// The unit as it stands behind a number.

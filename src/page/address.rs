@@ -7,9 +7,9 @@ use bevy::prelude::*;
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 
-use super::dom;
-use super::panels::PageCommandSent;
-use super::wake::wake;
+use crate::page::dom;
+use crate::page::panels::PageCommandSent;
+use crate::page::wake::wake;
 use crate::panel::PageCommand;
 use crate::session::{Document, Session};
 use crate::stage::current_session::CurrentSession;

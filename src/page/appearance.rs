@@ -8,10 +8,10 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::MediaQueryList;
 
-use super::dom;
-use super::visit_storage::storage;
-use super::wake::wake;
 use crate::appearance::{self, Choice, Theme};
+use crate::page::dom;
+use crate::page::visit_storage::storage;
+use crate::page::wake::wake;
 
 /// Names of the choices in the storage; `web/theme.js` reads them.
 const THEME: &str = "turns-aloft/light";

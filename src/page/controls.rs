@@ -19,8 +19,8 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::{Element, HtmlElement, HtmlInputElement, KeyboardEvent};
 
-use super::dom;
-use super::wake::wake;
+use crate::page::dom;
+use crate::page::wake::wake;
 use crate::stage::current_session::CurrentSession;
 
 pub fn plugin(app: &mut App) {

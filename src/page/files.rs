@@ -1,6 +1,5 @@
 //! Opens and saves files of scenarios and collections: by button, or dropped on the page.
 
-use crate::describe::Sentence;
 use std::cell::RefCell;
 use std::rc::Rc;
 
@@ -9,9 +8,10 @@ use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Blob, BlobPropertyBag, DragEvent, File, HtmlAnchorElement, HtmlInputElement, Url};
 
-use super::panels::PageCommandSent;
-use super::wake::wake;
-use super::{dom, language};
+use crate::describe::Sentence;
+use crate::page::panels::PageCommandSent;
+use crate::page::wake::wake;
+use crate::page::{dom, language};
 use crate::panel::PageCommand;
 use crate::say;
 use crate::scenario::collection::LARGEST_BYTES;

@@ -3,12 +3,11 @@
 use std::time::Duration;
 
 use bevy::platform::time::Instant;
-
 use bevy::prelude::*;
 use bevy::winit::{UpdateMode, WinitSettings};
 use bevy_egui::{EguiInput, EguiPreUpdateSet, egui};
 
-use super::dom;
+use crate::page::dom;
 use crate::stage::current_session::CurrentSession;
 
 /// Frames drawn before the page is declared ready: the panels load their fonts in the first, the 3D

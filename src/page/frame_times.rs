@@ -11,7 +11,7 @@ use bevy::prelude::*;
 use bevy_egui::EguiPrimaryContextPass;
 use wasm_bindgen::prelude::wasm_bindgen;
 
-use super::panels::PanelSystems;
+use crate::page::panels::PanelSystems;
 use crate::scenario::order::by_number;
 
 /// Number of frames in a median.

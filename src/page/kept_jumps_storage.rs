@@ -9,9 +9,9 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::Storage;
 
-use super::dom;
-use super::visit_storage::storage;
-use super::wake::wake;
+use crate::page::dom;
+use crate::page::visit_storage::storage;
+use crate::page::wake::wake;
 use crate::say;
 use crate::scenario::collection::Collection;
 use crate::scenario::collection::kept::Unreadable;

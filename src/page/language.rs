@@ -5,8 +5,8 @@
 
 use bevy::prelude::*;
 
-use super::dom;
-use super::visit_storage::storage;
+use crate::page::dom;
+use crate::page::visit_storage::storage;
 use crate::words::{self, Language};
 
 /// Name of the choice, a language tag, in the storage; `web/words.js` reads it.

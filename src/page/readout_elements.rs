@@ -3,7 +3,7 @@
 use bevy::prelude::*;
 use web_sys::Element;
 
-use super::{dom, frame_pacing};
+use crate::page::{dom, frame_pacing};
 use crate::session::Session;
 use crate::session::readings::{Reading, picture, readings, summary};
 use crate::stage::current_session::CurrentSession;

@@ -4,7 +4,7 @@
 use bevy::prelude::*;
 use web_sys::Storage;
 
-use super::{address, dom};
+use crate::page::{address, dom};
 use crate::session::{Session, VisitState};
 use crate::stage::current_session::CurrentSession;
 use crate::words;

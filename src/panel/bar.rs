@@ -6,15 +6,15 @@ use egui::{
     Align2, Painter, Popup, PopupCloseBehavior, Pos2, Rect, Response, RichText, ScrollArea, Shape,
     Stroke, Ui, Vec2, pos2, vec2,
 };
-use turns_aloft_describe::Label;
-use turns_aloft_describe::unit::UnitText;
 
 use crate::controls::{Button, choice, menu_item};
 use crate::layout::Layout;
 use crate::style::{self, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use crate::undo;
 use turns_aloft_appearance::{Theme, choose, chosen as look_chosen};
+use turns_aloft_describe::Label;
 use turns_aloft_describe::start::shown_name;
+use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::starts;
 use turns_aloft_scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use turns_aloft_session::Session;

@@ -7,8 +7,9 @@ use egui::{
 use crate::controls::{EXPLANATION_MARK_RADIUS, explanation_area, explanation_mark};
 use crate::style::{self, CARD, GAP, TOUCH_SIZE, WARNING, WIDE_GAP};
 use crate::text::small;
+use turns_aloft_describe::beyond;
 use turns_aloft_scenario::beyond::Respect;
-use turns_aloft_session::{Session, beyond};
+use turns_aloft_session::Session;
 
 /// Greatest height of the explanation as a share of the screen's height; a longer one scrolls.
 const MEANING: f32 = 0.2;

@@ -2,10 +2,10 @@
 //! weights.
 
 use egui::{RichText, Ui};
-use turns_aloft_describe::Text;
 
 use crate::style::WEAK_TEXT;
 use turns_aloft_analysis::caution::Caution;
+use turns_aloft_describe::Text;
 use turns_aloft_words::text;
 
 pub fn show(ui: &mut Ui) {

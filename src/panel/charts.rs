@@ -5,20 +5,20 @@ use egui::{Align2, Color32, Rect, Sense, Shape, Stroke, Ui, UiBuilder, Vec2, Vec
 use egui_plot::{
     HLine, Line, LineStyle, Plot, PlotBounds, PlotPoint, PlotPoints, PlotUi, Span, VLine,
 };
-use turns_aloft_describe::unit::UnitText;
 
 use crate::controls::{Scale, slider};
 use crate::style::{
     self, ACCENT, CARD, CLOSING, GAP, INERTIA, LINE, OPENING, PLAYHEAD, REFERENCE, TEXT, TIGHT,
     ThemeColour, WEAK_TEXT, WIDE_GAP,
 };
+use turns_aloft_describe::joint::group_text;
+use turns_aloft_describe::unit::{NEWTON_METRES, UnitText};
 use turns_aloft_physics::efforts::{GROUPS, JointGroup};
 use turns_aloft_physics::flight::FlightSample;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_session::compare::Reference;
-use turns_aloft_session::efforts::{NEWTON_METRES, group_text};
 use turns_aloft_session::readings::{phase, turns_of};
 use turns_aloft_session::{FRAME_S, Session};
 use turns_aloft_words::say;

@@ -1,13 +1,13 @@
 //! The inputs in collapsed sections: the named jump, the jumper, the motion.
 
 use std::borrow::Cow;
-use turns_aloft_describe::Label;
 
 use egui::{RichText, Ui};
 
 use crate::controls::{NumberEdit, choice};
 use crate::number;
 use crate::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
+use turns_aloft_describe::Label;
 use turns_aloft_physics::plan::Turning;
 use turns_aloft_physics::segments::SegmentTable;
 use turns_aloft_scenario::HandsKeep;

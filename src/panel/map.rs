@@ -17,9 +17,6 @@ use turns_aloft_words::say;
 /// Least ratio of height to width.
 const LEAST_ASPECT: f32 = 0.56;
 
-/// Height of the tick labels below the map.
-const TICKS: f32 = 20.0;
-
 pub fn show(ui: &mut Ui, session: &mut Session) {
     let width = ui.available_width();
     let sides = session.map_sides();
@@ -31,9 +28,9 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     let (head, _) = ui.allocate_exact_size(vec2(width, TOUCH_SIZE), Sense::hover());
     let picture_width = width - gutter;
     // So high that the whole map is visible without scrolling, if possible.
-    let room = ui.clip_rect().height() - 2.0 * (TOUCH_SIZE + GAP) - TICKS;
+    let room = ui.clip_rect().height() - 2.0 * (TOUCH_SIZE + GAP) - ticks::HEIGHT;
     let height = room.clamp(LEAST_ASPECT * picture_width, picture_width);
-    let (row, _) = ui.allocate_exact_size(vec2(width, height + TICKS), Sense::hover());
+    let (row, _) = ui.allocate_exact_size(vec2(width, height + ticks::HEIGHT), Sense::hover());
     let rect = Rect::from_min_size(
         pos2(row.left() + gutter, row.top()),
         vec2(picture_width, height),

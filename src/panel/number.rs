@@ -2,10 +2,6 @@
 //! and a slider, which a double tap resets.
 
 use std::borrow::Cow;
-use turns_aloft_describe::About;
-use turns_aloft_describe::Label;
-use turns_aloft_describe::Text;
-use turns_aloft_describe::unit::UnitText;
 
 use egui::{Align2, CornerRadius, Pos2, Rect, RichText, Sense, Stroke, Ui, pos2, vec2};
 
@@ -16,6 +12,10 @@ use crate::controls::{
 use crate::style::{
     self, ACCENT, CARD, GAP, LINE, ON_ACCENT, SEEN, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
 };
+use turns_aloft_describe::About;
+use turns_aloft_describe::Label;
+use turns_aloft_describe::Text;
+use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::marks::Marks;
 use turns_aloft_scenario::parameter::{Parameter, SliderScale};
 use turns_aloft_session::Session;

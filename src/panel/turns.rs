@@ -10,16 +10,15 @@ use crate::style::{
     self, ACCENT, CARD, GAP, PLAYHEAD, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
 };
 use crate::uncertainty;
-
 use turns_aloft_analysis::uncertainty::Range;
+use turns_aloft_describe::call::{
+    call_text, possible_calls, shortfall_range_text, shortfall_text, uncalled_text, verdict_text,
+};
 use turns_aloft_describe::jump::notation;
+use turns_aloft_describe::range::range_figures;
 use turns_aloft_describe::start::shown_note;
 use turns_aloft_scenario::call::Call;
 use turns_aloft_session::Session;
-use turns_aloft_session::readings::{
-    call_text, possible_calls, range_figures, shortfall_range_text, shortfall_text, uncalled_text,
-    verdict_text,
-};
 use turns_aloft_words::say;
 use turns_aloft_words::{decimal, text, with_decimal_sign};
 

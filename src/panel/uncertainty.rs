@@ -1,15 +1,15 @@
 //! Uncertainty: the button that shows the turns as a range, and the half-widths of the inputs.
 
 use egui::{Rect, RichText, Ui};
-use turns_aloft_describe::About;
-use turns_aloft_describe::Inline;
-use turns_aloft_describe::Label;
 
 use crate::controls::{Button, StepperRow, stepper};
 use crate::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
 use turns_aloft_analysis::uncertainty::UncertainInput;
+use turns_aloft_describe::About;
+use turns_aloft_describe::Inline;
+use turns_aloft_describe::Label;
+use turns_aloft_describe::range::change_text;
 use turns_aloft_session::Session;
-use turns_aloft_session::readings::change_text;
 use turns_aloft_words::say;
 use turns_aloft_words::text;
 

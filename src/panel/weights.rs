@@ -2,15 +2,15 @@
 //! proposals: no button tries them.
 
 use egui::{Sense, Stroke, Ui, pos2, vec2};
-use turns_aloft_describe::Text;
 
 use crate::style::{self, GAP, TEXT, WEAK_TEXT};
 use crate::text::{card, heading, small};
 use turns_aloft_analysis::caution::Caution;
 use turns_aloft_analysis::weights::OBSERVED;
+use turns_aloft_describe::Text;
+use turns_aloft_describe::weights as words;
 use turns_aloft_scenario::HandsKeep;
 use turns_aloft_session::Session;
-use turns_aloft_session::weights as words;
 use turns_aloft_words::text;
 
 /// Height of a line of text.
@@ -23,7 +23,7 @@ pub fn held(ui: &mut Ui, session: &Session) {
     let Some(weights) = session.weights_held() else {
         return;
     };
-    small(ui, &words::held(session, weights));
+    small(ui, &words::held(session.units(), weights));
     for outcome in &weights.outcomes {
         row(ui, session, outcome.hands_keep, &words::turns(outcome));
     }
@@ -39,7 +39,7 @@ pub fn more(ui: &mut Ui, session: &Session) {
     let Some(weights) = session.more_weights() else {
         return;
     };
-    heading(ui, &words::more(session, weights));
+    heading(ui, &words::more(session.units(), weights));
     card(ui, |ui| {
         small(ui, text("weights-no-technique"));
         for outcome in &weights.outcomes {
@@ -63,7 +63,7 @@ pub fn needed(ui: &mut Ui, session: &Session) {
                 if !fits {
                     ui.set_opacity(style::FADED);
                 }
-                let said = words::needed(session, needed);
+                let said = words::needed(session.units(), needed);
                 row(ui, session, needed.hands_keep, &said);
             });
         }

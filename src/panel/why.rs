@@ -1,21 +1,20 @@
 //! Why: the largest loss in a sentence, the losses as a waterfall, the effect of small steps.
 
+mod go_back;
 mod ranking;
 mod waterfall;
 
-use egui::{Id, Rect, RichText, Sense, Ui, pos2, vec2};
-use turns_aloft_describe::Sentence;
+use egui::{Id, RichText, Sense, Ui, vec2};
 
 use crate::controls::Button;
 use crate::style::{self, GAP, TOUCH_SIZE};
 use crate::text::{card, heading, small};
 use crate::weights;
+use crate::why::go_back::{go_back, split};
+use turns_aloft_describe::Sentence;
 use turns_aloft_session::Session;
 use turns_aloft_session::why::{Went, words};
 use turns_aloft_words::text;
-
-/// Width of the button that undoes a change that was tried.
-const BACK: f32 = 88.0;
 
 pub fn show(ui: &mut Ui, session: &mut Session) {
     let Some(went) = session.went().cloned() else {
@@ -53,26 +52,6 @@ fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
         }
     }
     go_back(ui, session, "go back", back);
-}
-
-/// Splits a row for a button at its right end.
-fn split(row: Rect) -> [Rect; 2] {
-    let (rest, back) = row.split_left_right_at_x(row.right() - BACK);
-    [
-        Rect::from_min_max(rest.min, pos2(rest.right() - GAP, rest.bottom())),
-        back,
-    ]
-}
-
-/// The button that undoes one change that was tried, if there is one.
-fn go_back(ui: &Ui, session: &mut Session, name: &str, rect: Rect) {
-    if session.tried() == 0 {
-        return;
-    }
-    let button = Button::labelled(name, text("panel-go-back"));
-    if button.show(ui, rect).clicked() {
-        session.go_back();
-    }
 }
 
 /// Takes the greatest height so far while changes are tried or a control is dragged, so that what

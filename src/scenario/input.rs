@@ -8,7 +8,7 @@ use crate::jump::JumpName;
 use crate::parameter::Parameter;
 use crate::scenario::HandsKeep;
 use crate::scenario::Scenario;
-use crate::setting::{Refused, turns_in_name, word};
+use crate::written::{NotAValue, turns_in_name, word};
 use turns_aloft_physics::plan::Turning;
 use turns_aloft_physics::segments::SegmentTable;
 
@@ -35,12 +35,12 @@ struct Row {
     /// As it stands in a file.
     written: fn(&Scenario) -> Value,
     /// From what is written in a file.
-    read: fn(&mut Scenario, &Value) -> Result<(), Refused>,
+    read: fn(&mut Scenario, &Value) -> Result<(), NotAValue>,
     take_over: fn(&mut Scenario, &Scenario),
 }
 
 macro_rules! row {
-    ($Choice:ident, $field:ident, $link_bit:literal, $($value:path = $code:literal),+) => {
+    ($field:ident, $link_bit:literal, $($value:path = $code:literal),+) => {
         Row {
             key: stringify!($field),
             link_bit: $link_bit,
@@ -56,7 +56,7 @@ macro_rules! row {
             },
             written: |jump| json!(jump.$field),
             read: |jump, written| {
-                jump.$field = word(Choice::$Choice, written)?;
+                jump.$field = word(written)?;
                 Ok(())
             },
             take_over: |to, from| to.$field = from.$field,
@@ -66,7 +66,6 @@ macro_rules! row {
 
 static ROWS: [Row; 6] = [
     row!(
-        Jump,
         jump,
         17,
         JumpName::ToeLoop = 0,
@@ -93,15 +92,8 @@ static ROWS: [Row; 6] = [
         },
         take_over: |to, from| to.jump_turns = from.jump_turns,
     },
+    row!(table, 19, SegmentTable::Female = 0, SegmentTable::Male = 1),
     row!(
-        Table,
-        table,
-        19,
-        SegmentTable::Female = 0,
-        SegmentTable::Male = 1
-    ),
-    row!(
-        Ground,
         ground,
         20,
         Ground::Ice = 0,
@@ -109,14 +101,12 @@ static ROWS: [Row; 6] = [
         Ground::Trampoline = 2
     ),
     row!(
-        Turning,
         turning,
         21,
         Turning::Anticlockwise = 0,
         Turning::Clockwise = 1
     ),
     row!(
-        HandsKeep,
         hands_keep,
         22,
         HandsKeep::Rate = 0,
@@ -177,7 +167,8 @@ impl Choice {
         }
     }
 
-    pub(super) fn read(self, jump: &mut Scenario, written: &Value) -> Result<(), Refused> {
+    /// From what is written in a file.
+    pub(super) fn put(self, jump: &mut Scenario, written: &Value) -> Result<(), NotAValue> {
         (self.row().read)(jump, written)
     }
 
@@ -236,30 +227,7 @@ pub enum Text {
     Note,
 }
 
-impl Input {
-    /// From what is written in a file; a number is not held against its range.
-    pub(super) fn read(self, jump: &mut Scenario, written: &Value) -> Result<(), Refused> {
-        match self {
-            Self::Choice(choice) => choice.read(jump, written),
-            Self::Number(parameter) => parameter.read(jump, written),
-        }
-    }
-}
-
 impl Text {
-    pub(super) fn read(self, jump: &mut Scenario, written: Value) -> Result<(), Refused> {
-        match written {
-            Value::String(text) => {
-                *self.get_mut(jump) = text;
-                Ok(())
-            }
-            written => Err(Refused::NotAText {
-                text: self,
-                written,
-            }),
-        }
-    }
-
     pub const ALL: [Self; 2] = [Self::Name, Self::Note];
 
     /// The one with this key.

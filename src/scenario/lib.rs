@@ -26,5 +26,6 @@ pub mod source;
 pub mod starts;
 pub mod strength;
 pub mod units;
+mod written;
 
 pub use scenario::{HandsKeep, Scenario};

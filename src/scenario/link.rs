@@ -10,13 +10,14 @@
 
 mod bytes;
 mod payload;
+mod unreadable;
 
 use base64ct::{Base64UrlUnpadded, Encoding};
 use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
 
 use crate::file;
+pub use crate::link::unreadable::Unreadable;
 use crate::scenario::Scenario;
-use crate::setting::Refused;
 
 /// Version written by this build.
 pub const VERSION: u64 = 2;
@@ -43,15 +44,6 @@ pub struct Link {
     pub reference: Option<Scenario>,
     /// Made before the body was refined: the turns may have been others then.
     pub earlier_body: bool,
-}
-
-/// Why a link was not opened.
-#[derive(Debug, Clone, PartialEq)]
-pub enum Unreadable {
-    TooLong,
-    Damaged,
-    Newer(u64),
-    OutOfRange(Refused),
 }
 
 /// The text for behind the `#`, without it.

@@ -1,15 +1,11 @@
 //! Setting an input from what somebody has written: the command's `--set`, and the entries of a file.
 
-use std::fmt;
-
-use serde::Deserialize;
-use serde::de::IntoDeserializer;
 use serde_json::Value;
 
-use crate::input::{Choice, Text};
-use crate::jump::JUMP_TURNS;
+use crate::input::{Choice, Input, Text};
 use crate::parameter::{BLANK, Parameter};
 use crate::scenario::Scenario;
+use crate::written::{NotAValue, turns_in_name};
 
 /// Why a setting was refused.
 #[derive(Debug, Clone, PartialEq)]
@@ -83,51 +79,50 @@ impl Parameter {
     }
 }
 
-/// One of a few words, or which they are.
-pub(super) fn word<T>(choice: Choice, written: &Value) -> Result<T, Refused>
-where
-    T: for<'a> Deserialize<'a>,
-{
-    // What is no text is none of the words either.
-    let text = written.as_str().unwrap_or_default();
-    T::deserialize(text.into_deserializer()).map_err(|NoWord(known)| Refused::UnknownWord {
-        choice,
-        written: written.clone(),
-        known,
-    })
-}
-
-/// A word that is none of those that there are.
-#[derive(Debug)]
-struct NoWord(&'static [&'static str]);
-
-impl fmt::Display for NoWord {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.0.join(", "))
-    }
-}
-
-impl std::error::Error for NoWord {}
-
-impl serde::de::Error for NoWord {
-    fn custom<T: fmt::Display>(_: T) -> Self {
-        Self(&[])
-    }
-
-    fn unknown_variant(_: &str, known: &'static [&'static str]) -> Self {
-        Self(known)
-    }
-}
-
-/// Turns in a jump's name.
-pub(super) fn turns_in_name(written: &Value) -> Result<u8, Refused> {
-    let [least, most] = JUMP_TURNS;
-    let turns = written.as_u64().and_then(|turns| u8::try_from(turns).ok());
-    turns
-        .filter(|turns| (least..=most).contains(turns))
-        .ok_or_else(|| Refused::NotJumpTurns {
-            written: written.clone(),
+impl Choice {
+    /// From what is written in a file.
+    pub(super) fn read(self, scenario: &mut Scenario, written: &Value) -> Result<(), Refused> {
+        self.put(scenario, written).map_err(|why| match why {
+            NotAValue::NotJumpTurns => not_jump_turns(written),
+            NotAValue::UnknownWord(known) => Refused::UnknownWord {
+                choice: self,
+                written: written.clone(),
+                known,
+            },
         })
+    }
+}
+
+impl Input {
+    /// From what is written in a file; a number is not held against its range.
+    pub(super) fn read(self, scenario: &mut Scenario, written: &Value) -> Result<(), Refused> {
+        match self {
+            Self::Choice(choice) => choice.read(scenario, written),
+            Self::Number(parameter) => parameter.read(scenario, written),
+        }
+    }
+}
+
+impl Text {
+    /// From what is written in a file.
+    pub(super) fn read(self, scenario: &mut Scenario, written: Value) -> Result<(), Refused> {
+        match written {
+            Value::String(text) => {
+                *self.get_mut(scenario) = text;
+                Ok(())
+            }
+            written => Err(Refused::NotAText {
+                text: self,
+                written,
+            }),
+        }
+    }
+}
+
+fn not_jump_turns(written: &Value) -> Refused {
+    Refused::NotJumpTurns {
+        written: written.clone(),
+    }
 }
 
 /// Whether an entry of a file is of the kind that its key has, or why not. Which entries there have
@@ -153,7 +148,8 @@ impl Scenario {
         for parameter in Parameter::ALL {
             parameter.check(parameter.get(self))?;
         }
-        turns_in_name(&self.jump_turns.into()).map(drop)
+        let turns = self.jump_turns.into();
+        (turns_in_name(&turns).map(drop)).map_err(|_| not_jump_turns(&turns))
     }
 
     /// Sets one input from text, as on the command line.

@@ -2,13 +2,13 @@
 
 use bevy::prelude::*;
 
-use crate::BuildScene;
-use crate::ShownFlight;
-use crate::ShownSample;
-use crate::StageSystems;
 use crate::material::{StageMaterials, mesh_bundle};
 use crate::mesh_builder::MeshBuilder;
+use crate::order::StageSystems;
 use crate::palette::{self, BevyColour as _};
+use crate::shown::ShownFlight;
+use crate::shown::ShownSample;
+use crate::theme::BuildScene;
 
 /// Length of the arrow per kg m²/s, and the least and the greatest length, m.
 const ARROW_M_PER_KG_M2_S: f32 = 0.02;

@@ -5,14 +5,14 @@ use std::f32::consts::{FRAC_PI_4, TAU};
 
 use bevy::prelude::*;
 
-use crate::BuildScene;
-use crate::ShownFlight;
-use crate::ShownSample;
-use crate::StageSystems;
 use crate::ice::level;
 use crate::material::{StageMaterials, mesh_bundle};
 use crate::mesh_builder::MeshBuilder;
+use crate::order::StageSystems;
 use crate::palette::{self, BevyColour as _, Rgb};
+use crate::shown::ShownFlight;
+use crate::shown::ShownSample;
+use crate::theme::BuildScene;
 use turns_aloft_physics::flight::{Flight, FlightSample};
 use turns_aloft_physics::rotation::heading_rad;
 use turns_aloft_scenario::call::QUARTER_BAND_FROM_DEG;

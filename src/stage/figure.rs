@@ -3,16 +3,16 @@
 use bevy::prelude::*;
 use glam::DVec3;
 
-use crate::BuildScene;
-use crate::ShownFlight;
-use crate::ShownSample;
-use crate::StageSystems;
 use crate::ice::level;
 use crate::mannequin::Mannequin;
 use crate::material::{StageMaterial, StageMaterials, mesh_bundle};
 use crate::mesh_builder::{MeshBuilder, circle};
+use crate::order::StageSystems;
 use crate::palette;
 use crate::palette::BevyColour as _;
+use crate::shown::ShownFlight;
+use crate::shown::ShownSample;
+use crate::theme::BuildScene;
 use turns_aloft_appearance::{self as appearance, Theme};
 use turns_aloft_physics::body::{BodySpec, Segment};
 use turns_aloft_physics::flight::Pose;

@@ -6,11 +6,11 @@ use std::f32::consts::FRAC_PI_2;
 
 use bevy::prelude::*;
 
-use crate::BuildScene;
-use crate::StageSystems;
 use crate::material::{StageMaterials, mesh_bundle};
 use crate::mesh_builder::{MeshBuilder, circle};
+use crate::order::StageSystems;
 use crate::palette::{self, BevyColour as _, Rgb};
+use crate::theme::BuildScene;
 
 /// Heights of the layers drawn on the ice, m: far enough apart for the depth buffer.
 pub mod level {

@@ -3,13 +3,13 @@
 use bevy::prelude::*;
 use glam::DVec3;
 
-use crate::BuildScene;
-use crate::ShownFlight;
-use crate::ShownSample;
-use crate::StageSystems;
 use crate::material::{StageMaterials, mesh_bundle};
 use crate::mesh_builder::{MeshBuilder, basis, circle};
+use crate::order::StageSystems;
 use crate::palette::{self, BevyColour as _, Rgb};
+use crate::shown::ShownFlight;
+use crate::shown::ShownSample;
+use crate::theme::BuildScene;
 use turns_aloft_physics::body::{Body, Segment};
 use turns_aloft_physics::flight::Pose;
 

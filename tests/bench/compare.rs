@@ -16,13 +16,13 @@ use std::hint::black_box;
 use std::time::Instant;
 
 use glam::{DQuat, DVec3};
+use work::{Call, Work};
+
 use turns_aloft::physics::body::{Body, SEGMENTS};
 use turns_aloft::physics::centroidal::inertia_and_momentum;
 use turns_aloft::physics::posture::{JointRates, Posture, STILL};
 use turns_aloft::physics::tree::Tree;
 use turns_aloft::scenario::starts;
-
-use work::{Call, Work};
 
 const NO_START: &str = "there is no starting point of that name";
 

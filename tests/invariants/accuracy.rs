@@ -3,13 +3,13 @@
 use std::sync::Arc;
 
 use proptest::prelude::*;
+
+use crate::space;
 use turns_aloft::describe::report::flight::Report;
 use turns_aloft::physics::body::Body;
 use turns_aloft::physics::flight::Flight;
 use turns_aloft::physics::plan::Plan;
 use turns_aloft::physics::table::PlanTable;
-
-use crate::space;
 
 /// Every number in a JSON value; `null` where a float was not finite.
 fn numbers(value: &serde_json::Value, key: &str, found: &mut Vec<(String, Option<f64>)>) {

@@ -3,6 +3,8 @@
 
 use glam::{DQuat, DVec3};
 use proptest::prelude::*;
+
+use crate::{body_sums, space};
 use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::flight::Flight;
 use turns_aloft::physics::live_flight::{LiveFlight, TargetError};
@@ -11,8 +13,6 @@ use turns_aloft::physics::posture::Posture;
 use turns_aloft::physics::rotation::log;
 use turns_aloft::physics::takeoff_landing::landing_posture;
 use turns_aloft::scenario::{Scenario, starts};
-
-use crate::{body_sums, space};
 
 fn live(scenario: &Scenario) -> LiveFlight {
     let (takeoff, _) = Plan::new(scenario.plan_spec()).at(0.0, f64::INFINITY);

@@ -1,11 +1,11 @@
 //! Turning the other way mirrors the whole jump: no readout but the sign of h changes.
 
 use proptest::prelude::*;
+
+use crate::space;
 use turns_aloft::describe::report::flight::Report;
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::Scenario;
-
-use crate::space;
 
 fn report(scenario: &Scenario, turning: Turning) -> serde_json::Map<String, serde_json::Value> {
     let scenario = Scenario {

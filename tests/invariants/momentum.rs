@@ -2,11 +2,11 @@
 
 use glam::DVec3;
 use proptest::prelude::*;
-use turns_aloft::physics::flight::Flight;
-use turns_aloft::scenario::starts;
 
 use crate::body_sums;
 use crate::space;
+use turns_aloft::physics::flight::Flight;
+use turns_aloft::scenario::starts;
 
 /// |h(t) - h| / |h|, with h(t) from the positions, velocities, attitudes and rates that the pose
 /// gives for each part.

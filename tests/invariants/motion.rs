@@ -1,13 +1,13 @@
 //! The motion plan is smooth whatever its times are.
 
 use proptest::prelude::*;
+
+use crate::space;
 use turns_aloft::physics::body::{SEGMENTS, Segment};
 use turns_aloft::physics::plan::Plan;
 use turns_aloft::physics::rotation::log;
 use turns_aloft::physics::takeoff_landing::{landing_posture, takeoff_posture};
 use turns_aloft::scenario::Scenario;
-
-use crate::space;
 
 /// The largest jump of any joint in the next 2 e, and how far any rate is from the difference
 /// quotient, rad and rad/s.

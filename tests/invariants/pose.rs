@@ -5,14 +5,14 @@
 use std::sync::Arc;
 
 use proptest::prelude::*;
+
+use crate::space;
 use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::flight::Flight;
 use turns_aloft::physics::plan::Plan;
 use turns_aloft::physics::rotation::log;
 use turns_aloft::physics::table::{PlanTable, Resolution};
 use turns_aloft::scenario::Scenario;
-
-use crate::space;
 
 /// Flown in steps so short that between two of them the attitude is exact as well.
 fn finely_flown(scenario: &Scenario) -> Flight {

@@ -3,14 +3,14 @@
 use std::sync::Arc;
 
 use proptest::prelude::*;
+
+use crate::space;
 use turns_aloft::physics::body::{Body, BodySpec};
 use turns_aloft::physics::efforts::Efforts;
 use turns_aloft::physics::flight::{Flight, Launch, Spin};
 use turns_aloft::physics::plan::{Plan, PlanSpec};
 use turns_aloft::physics::table::{PlanTable, Resolution};
 use turns_aloft::scenario::Scenario;
-
-use crate::space;
 
 /// The same body with every mass times `mass` and every length times `length`, whatever it
 /// carries.

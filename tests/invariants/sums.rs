@@ -5,13 +5,13 @@
 
 use glam::{DMat3, DQuat, DVec3};
 use proptest::prelude::*;
+
+use crate::space;
 use turns_aloft::physics::body::{Body, SEGMENTS, Segment};
 use turns_aloft::physics::centroidal::CentroidalState;
 use turns_aloft::physics::mass_properties::MassProperties;
 use turns_aloft::physics::posture::{JointRates, Posture};
 use turns_aloft::physics::tree::Tree;
-
-use crate::space;
 
 /// Any posture at all: every joint anywhere on the rotation group.
 fn posture() -> impl Strategy<Value = Posture> {

@@ -1,10 +1,10 @@
 //! Touch-down is the first moment at which either foot is back on the ice.
 
 use proptest::prelude::*;
-use turns_aloft::physics::body::Segment;
-use turns_aloft::physics::flight::Flight;
 
 use crate::space;
+use turns_aloft::physics::body::Segment;
+use turns_aloft::physics::flight::Flight;
 
 /// Lowest end of either sole or blade, from the pose's own points, m.
 fn lowest(flight: &Flight, t_s: f64) -> f64 {

@@ -4,9 +4,9 @@ use std::f64::consts::{PI, TAU};
 
 use glam::{DMat3, DVec3};
 use proptest::prelude::*;
-use turns_aloft::physics::flight::FlightSample;
 
 use crate::space;
+use turns_aloft::physics::flight::FlightSample;
 
 /// Heading of the pelvis's right-left axis, anticlockwise from above, rad.
 fn heading(sample: &FlightSample) -> f64 {

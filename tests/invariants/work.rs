@@ -4,12 +4,12 @@
 
 use glam::DVec3;
 use proptest::prelude::*;
-use turns_aloft::physics::flight::Flight;
-use turns_aloft::scenario::fly::Jump;
-use turns_aloft::scenario::{Scenario, starts};
 
 use crate::body_sums;
 use crate::space;
+use turns_aloft::physics::flight::Flight;
+use turns_aloft::scenario::fly::Jump;
+use turns_aloft::scenario::{Scenario, starts};
 
 /// Kinetic energy relative to the CM at a time, J: of each part by itself, from where the pose says
 /// it moves and turns.

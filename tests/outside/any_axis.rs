@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 
 use glam::{DQuat, DVec3};
 use serde_json::{Value, json};
+
 use turns_aloft::physics::GRAVITY_M_S2;
 use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::inverse::Loads;

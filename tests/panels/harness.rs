@@ -7,6 +7,7 @@ use egui::epaint::{ClippedShape, TextShape};
 use egui::{Event, Key, Modifiers, PointerButton, Pos2, Rect, Shape, pos2, vec2};
 use egui_kittest::kittest::{NodeT, Queryable};
 use egui_kittest::{Harness, Node};
+
 use turns_aloft::appearance::view::View;
 use turns_aloft::panel::{self, Frame, PageCommand, Panels, touch_targets};
 use turns_aloft::session::{Question, Session};

@@ -4,10 +4,10 @@ use std::collections::BTreeSet;
 
 use egui::Rect;
 use egui::accesskit::Role;
-use turns_aloft::session::Question;
-use turns_aloft::words::Language;
 
 use crate::harness::{Control, SIZES, TABLET, controls, open, press_target, targets};
+use turns_aloft::session::Question;
+use turns_aloft::words::Language;
 
 const LANGUAGES: [Language; 2] = [Language::English, Language::German];
 

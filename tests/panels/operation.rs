@@ -2,6 +2,11 @@
 
 use egui::accesskit::{ActionData, Role};
 use egui::{Event, Key, Modifiers, lerp, pos2, vec2};
+
+use crate::harness::{
+    Page, SIZES, TABLET, centre, click, control, controls, drag, has, named, open, pointer, press,
+    press_target, says, set, settle, targets, type_and_press,
+};
 use turns_aloft::appearance::view::View;
 use turns_aloft::describe::Label;
 use turns_aloft::panel::PageCommand;
@@ -10,11 +15,6 @@ use turns_aloft::session::Question;
 use turns_aloft::session::compare::Which;
 use turns_aloft::session::goal::GoalTurns;
 use turns_aloft::words::{Language, language};
-
-use crate::harness::{
-    Page, SIZES, TABLET, centre, click, control, controls, drag, has, named, open, pointer, press,
-    press_target, says, set, settle, targets, type_and_press,
-};
 
 const NARROW: [f32; 2] = SIZES[3];
 const TWO_COLUMNS: [f32; 2] = SIZES[2];

@@ -2,15 +2,16 @@
 //! off.
 
 use egui::{Rect, pos2, vec2};
-use turns_aloft::appearance;
-use turns_aloft::scenario::starts;
-use turns_aloft::session::compare::Which;
-use turns_aloft::session::{Question, Session, beyond};
-use turns_aloft::words::{Language, set_language};
 
 use crate::harness::{
     Page, SIZES, TABLET, control, controls, open, press_target, says, settle, show, targets, texts,
 };
+use turns_aloft::appearance;
+use turns_aloft::describe::beyond;
+use turns_aloft::scenario::starts;
+use turns_aloft::session::compare::Which;
+use turns_aloft::session::{Question, Session};
+use turns_aloft::words::{Language, set_language};
 
 /// Least side of a touch target, CSS pixels. Source: Web Content Accessibility Guidelines 2.2, success
 /// criterion 2.5.5 (level AAA), target size.

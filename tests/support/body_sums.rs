@@ -1,6 +1,7 @@
 //! Sums over the parts of a body in flight, from the pose of each part.
 
 use glam::{DQuat, DVec3};
+
 use turns_aloft::physics::body::Body;
 use turns_aloft::physics::flight::Pose;
 

@@ -1,6 +1,7 @@
 //! Centroidal states without joint motion, from given principal moments of inertia.
 
 use glam::{DMat3, DVec3};
+
 use turns_aloft::physics::centroidal::CentroidalState;
 
 /// A state without joint motion, with these principal moments of inertia about the front-back, long

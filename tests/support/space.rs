@@ -2,6 +2,7 @@
 
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
+
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::physics::segments::SegmentTable;
 use turns_aloft::scenario::ground::Ground;

@@ -6,6 +6,7 @@ use fluent_syntax::ast::{
     CallArguments, Entry, Expression, InlineExpression, Pattern, PatternElement,
 };
 use fluent_syntax::parser::parse;
+
 use turns_aloft::words::Language;
 
 /// What there is to know of one message.

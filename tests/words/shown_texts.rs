@@ -1,12 +1,6 @@
 //! Collects the texts that a visit shows, in the current language.
 
 use serde_json::{Value, json};
-use turns_aloft::describe::About;
-use turns_aloft::describe::Inline;
-use turns_aloft::describe::Label;
-use turns_aloft::describe::Sentence;
-use turns_aloft::describe::Text;
-use turns_aloft::describe::unit::UnitText;
 
 use turns_aloft::analysis::budget::Cause;
 use turns_aloft::analysis::caution::Caution;
@@ -15,7 +9,20 @@ use turns_aloft::analysis::limits::{Limits, Verdict};
 use turns_aloft::analysis::map::{Axis, TurnMap};
 use turns_aloft::analysis::uncertainty::{UncertainInput, Uncertainty};
 use turns_aloft::analysis::weights::KEEPS;
+use turns_aloft::describe::About;
+use turns_aloft::describe::Inline;
+use turns_aloft::describe::Label;
+use turns_aloft::describe::Sentence;
+use turns_aloft::describe::Text;
+use turns_aloft::describe::call::{
+    call_text, facing_text, mark, shortfall_range_text, shortfall_text, uncalled_text,
+};
+use turns_aloft::describe::comparison::ORDER;
+use turns_aloft::describe::goal as of_goal;
 use turns_aloft::describe::jump::notation;
+use turns_aloft::describe::range::change_text;
+use turns_aloft::describe::unit::UnitText;
+use turns_aloft::describe::weights;
 use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::ground::Ground;
 use turns_aloft::scenario::jump::JumpName;
@@ -24,13 +31,10 @@ use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::reading::NotText;
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
-use turns_aloft::session::compare::{Which, describe};
+use turns_aloft::session::compare::Which;
 use turns_aloft::session::goal::{GoalTurns, words as goal};
-use turns_aloft::session::readings::{
-    Group, call_text, change_text, facing_text, mark, phase, picture, readings,
-    shortfall_range_text, shortfall_text, summary, uncalled_text,
-};
-use turns_aloft::session::{Question, Session, weights, why};
+use turns_aloft::session::readings::{Group, phase, picture, readings, summary};
+use turns_aloft::session::{Question, Session, why};
 
 /// A text, and where it is shown.
 #[derive(Debug, Clone, PartialEq)]
@@ -209,7 +213,7 @@ fn tables(collected: &mut Collector) {
         Verdict::BeyondMeasured,
         Verdict::CannotAlone,
     ] {
-        collected.add("verdict", goal::verdict(verdict));
+        collected.add("verdict", verdict.text());
     }
     for caution in [
         Caution::NoSafeNumber,
@@ -229,7 +233,7 @@ fn tables(collected: &mut Collector) {
         why::words::TURNS,
         why::words::ORDER,
         why::words::BACK,
-        describe::ORDER,
+        ORDER,
     ] {
         collected.add("table", message.text());
     }
@@ -422,7 +426,7 @@ fn visit(collected: &mut Collector, place: &str, jump: &Scenario) {
         collected.add("steps", said);
     }
     if let Some(held) = session.weights_held() {
-        collected.add("weights", weights::held(&session, held));
+        collected.add("weights", weights::held(session.units(), held));
     }
     for said in session
         .step_cautions()
@@ -444,17 +448,20 @@ fn goal_answers(collected: &mut Collector, jump: &Scenario, turns: f64) {
     collected.readings("win", &session);
     for (single, _) in session.singles() {
         collected.add("win", single.lever.parameter().label());
-        collected.add("win", goal::basis(&session, single));
-        collected.add("win", goal::most(&session, single));
+        collected.add("win", of_goal::basis(session.units(), single));
+        collected.add("win", of_goal::most(session.units(), single));
         if let Some(proposal) = &single.proposal {
-            collected.add("win", goal::landing(&session, proposal.landing_load_bw));
+            collected.add(
+                "win",
+                of_goal::landing(session.jump(), proposal.landing_load_bw),
+            );
         }
     }
     if let (Some(joint), _) = session.combination() {
-        collected.add("win", goal::effort(joint));
+        collected.add("win", of_goal::effort(joint));
         collected.add("win", joint.judgement.source.text());
-        for change in goal::parts(&session, joint) {
-            collected.add("win", goal::part(&session, change));
+        for change in of_goal::parts(session.units(), joint) {
+            collected.add("win", of_goal::part(session.units(), change));
         }
     }
     for lever in Lever::ALL {

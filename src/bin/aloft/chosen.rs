@@ -3,10 +3,10 @@
 use std::fs::File;
 use std::io::{self, Read as _};
 use std::sync::atomic::{AtomicUsize, Ordering};
-use turns_aloft::describe::Sentence;
 
 use clap::Args;
 
+use turns_aloft::describe::Sentence;
 use turns_aloft::say;
 use turns_aloft::scenario::file::{LARGEST_BYTES, Opened, Unreadable};
 use turns_aloft::scenario::link::{Link, from_fragment};

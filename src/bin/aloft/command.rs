@@ -1,13 +1,9 @@
 //! The subcommands, and how results and errors are printed.
 
-use std::io::{self, ErrorKind, Write as _};
+use std::io::{self, Write as _};
 use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
-use serde::Serialize;
-
-use turns_aloft::scenario::export::Export;
-use turns_aloft::scenario::starts;
 
 use crate::budget;
 use crate::chosen::{Chosen, earlier_body, unknown_start};
@@ -16,7 +12,10 @@ use crate::fly::Fly;
 use crate::goal::GoalArguments;
 use crate::link::Link;
 use crate::map::Map;
+use crate::output::{printed, written};
 use crate::steps::Steps;
+use turns_aloft::scenario::export::Export;
+use turns_aloft::scenario::starts;
 
 /// How many turns a body completes before it comes down.
 #[derive(Parser)]
@@ -85,17 +84,6 @@ fn report(what: &str) {
     let _ = writeln!(io::stderr(), "aloft: {line}");
 }
 
-/// Turns an error of writing `what` into a sentence.
-pub fn written(what: &str, outcome: io::Result<()>) -> Result<(), String> {
-    match outcome {
-        // A reader that stops early, such as `head`, is not an error.
-        Err(why) if why.kind() != ErrorKind::BrokenPipe => {
-            Err(format!("{what} cannot be written: {why}"))
-        }
-        Ok(()) | Err(_) => Ok(()),
-    }
-}
-
 fn run(command: Command) -> Result<String, String> {
     match command.task {
         Task::Starts { name: None } => Ok(list()),
@@ -118,10 +106,4 @@ fn list() -> String {
         .iter()
         .map(|start| format!("{:20} {}\n", start.name, start.scenario.note))
         .collect()
-}
-
-/// Formats as JSON.
-pub fn printed(what: &impl Serialize) -> Result<String, String> {
-    let json = serde_json::to_string_pretty(what).map_err(|why| why.to_string())?;
-    Ok(format!("{json}\n"))
 }

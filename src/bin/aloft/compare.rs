@@ -2,10 +2,9 @@
 
 use clap::Args;
 
-use turns_aloft::analysis::compare::Comparison;
-
 use crate::chosen::open;
-use crate::command::printed;
+use crate::output::printed;
+use turns_aloft::analysis::compare::Comparison;
 
 #[derive(Args)]
 pub struct Compare {

@@ -5,14 +5,13 @@ use std::path::{Path, PathBuf};
 
 use clap::Args;
 
+use crate::chosen::{Chosen, key_and_value};
+use crate::output::{printed, written};
 use turns_aloft::analysis::uncertainty::{UncertainInput, Uncertainty};
 use turns_aloft::describe::Sentence;
 use turns_aloft::describe::report::flight::{RangeReport, Report};
 use turns_aloft::physics::motion_table;
 use turns_aloft::scenario::Scenario;
-
-use crate::chosen::{Chosen, key_and_value};
-use crate::command::{printed, written};
 
 #[derive(Args)]
 pub struct Fly {

@@ -3,6 +3,8 @@
 use clap::Args;
 use serde::Serialize;
 
+use crate::chosen::{Chosen, key_and_value, number};
+use crate::output::printed;
 use turns_aloft::analysis::goal::{GOAL_TURNS, Goal};
 use turns_aloft::analysis::lever::{Lever, Season};
 use turns_aloft::analysis::limits::Limits;
@@ -12,9 +14,6 @@ use turns_aloft::describe::report::goal::{CombinationReport, SingleReport};
 use turns_aloft::describe::report::weights::WeightsNeededReport;
 use turns_aloft::describe::{Sentence, Text};
 use turns_aloft::scenario::{HandsKeep, Scenario};
-
-use crate::chosen::{Chosen, key_and_value, number};
-use crate::command::printed;
 
 #[derive(Args)]
 pub struct GoalArguments {

@@ -2,9 +2,8 @@
 
 use clap::Args;
 
-use turns_aloft::scenario::link::to_fragment;
-
 use crate::chosen::{Chosen, open};
+use turns_aloft::scenario::link::to_fragment;
 
 #[derive(Args)]
 pub struct Link {

@@ -1,13 +1,12 @@
 //! `aloft map`.
 
 use std::fmt::Write as _;
-use turns_aloft::describe::Sentence;
 
 use clap::Args;
 
-use turns_aloft::analysis::map::{Axis, TurnMap};
-
 use crate::chosen::{Chosen, number};
+use turns_aloft::analysis::map::{Axis, TurnMap};
+use turns_aloft::describe::Sentence;
 
 #[derive(Args)]
 pub struct Map {

@@ -3,15 +3,14 @@
 use clap::Args;
 use serde::Serialize;
 
+use crate::chosen::Chosen;
+use crate::output::printed;
 use turns_aloft::analysis::steps::ranked;
 use turns_aloft::analysis::weights::Weights;
 use turns_aloft::describe::jump::notation;
 use turns_aloft::describe::report::steps::GainReport;
 use turns_aloft::describe::report::weights::WeightsReport;
 use turns_aloft::scenario::HandsKeep;
-
-use crate::chosen::Chosen;
-use crate::command::printed;
 
 #[derive(Args)]
 pub struct Steps {

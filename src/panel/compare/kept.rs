@@ -3,14 +3,14 @@
 use egui::{Rect, Ui, pos2, vec2};
 
 use crate::bar::PageCommand;
-use crate::compare::{allocate, attempt_button, elided_after, toggle_reference};
+use crate::compare::attempt::{allocate, attempt_button, elided_after, toggle_reference};
 use crate::controls::{Button, Edit, Edited, text_field};
 use crate::style::{self, GAP, TEXT, TOUCH_SIZE};
 use crate::text::small;
+use turns_aloft_describe::call::mark;
 use turns_aloft_scenario::collection::{Entry, Id};
 use turns_aloft_session::Session;
 use turns_aloft_session::compare::{CameTo, Which};
-use turns_aloft_session::readings::mark;
 use turns_aloft_words::say;
 use turns_aloft_words::{decimal, text};
 

@@ -3,10 +3,11 @@
 use egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
 
 use crate::beyond;
-use crate::compare::{allocate, elided};
+use crate::compare::attempt::{allocate, elided};
 use crate::style::{self, ACCENT, GAP, LINE, REFERENCE, TEXT, WARNING, WEAK_TEXT};
+use turns_aloft_describe::comparison::Compared;
+use turns_aloft_describe::turns::{signed_text, turns_text};
 use turns_aloft_session::Session;
-use turns_aloft_session::compare::describe::{Compared, signed_text, turns_text};
 use turns_aloft_words::say;
 use turns_aloft_words::text;
 

@@ -6,7 +6,7 @@
 use egui::accesskit::{Action, ActionData, Role};
 use egui::{Response, Ui, WidgetInfo, WidgetType};
 
-use crate::controls::Scale;
+use crate::controls::scale::Scale;
 use turns_aloft_words::say;
 
 pub fn button(response: &Response, enabled: bool, label: &str) {

@@ -2,7 +2,8 @@
 
 use egui::{Align2, CursorIcon, Painter, Pos2, Rect, Response, Sense, Stroke, Ui};
 
-use crate::controls::{accessibility, interact};
+use crate::controls::accessibility;
+use crate::controls::interact::interact;
 use crate::style::{self, ACCENT, ON_ACCENT};
 
 /// A button drawn by the caller.
@@ -50,8 +51,8 @@ pub fn explanation_area(
     response
 }
 
-/// An area to drag something in. A drag begins when the pointer is pressed, so there is no click.
-/// AccessKit gets sliders instead ([`crate::controls::point_slider`]).
+/// An area to move something about in. A drag begins as the finger comes down, so there is no click.
+/// For AccessKit what is moved has sliders ([`point_slider`](crate::controls::slider::point_slider)).
 pub fn pan_area(ui: &Ui, name: &str, rect: Rect) -> Response {
     interact(ui, name, rect, Sense::drag()).on_hover_cursor(CursorIcon::Crosshair)
 }

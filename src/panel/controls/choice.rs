@@ -2,7 +2,7 @@
 
 use egui::{FontSelection, Rect, Sense, Ui, WidgetText, pos2, vec2};
 
-use crate::controls::Button;
+use crate::controls::button::Button;
 use crate::style::{self, GAP, TOUCH_SIZE};
 
 /// Shows the `options`: value, name of its button, and label. Returns the one that was clicked

@@ -2,7 +2,7 @@
 
 use egui::{Align2, Sense, Shape, Stroke, Ui, vec2};
 
-use crate::controls::toggle_area;
+use crate::controls::areas::toggle_area;
 use crate::style::{self, LINE, TEXT, TOUCH_SIZE};
 
 /// Shows a title, and below it what `add` adds while the section is open. `name` identifies it in

@@ -2,7 +2,8 @@
 
 use egui::{Response, RichText, Ui, vec2};
 
-use crate::controls::{id, touch_targets};
+use crate::controls::interact::id;
+use crate::controls::touch_targets;
 use crate::style::{self, TOUCH_SIZE};
 
 /// Shows an item; the `chosen` one has a frame and bold text.

@@ -2,7 +2,8 @@
 
 use egui::{Align2, Color32, Painter, Rect, Sense, Ui, pos2, vec2};
 
-use crate::controls::{Button, touch_targets};
+use crate::controls::button::Button;
+use crate::controls::touch_targets;
 use crate::style::{self, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT};
 use turns_aloft_words::say;
 

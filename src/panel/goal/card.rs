@@ -4,8 +4,6 @@
 use egui::{
     Align2, Color32, CornerRadius, Id, Pos2, Rect, RichText, Sense, Shape, Stroke, Ui, pos2, vec2,
 };
-use turns_aloft_describe::Label;
-use turns_aloft_describe::Text;
 
 use crate::beyond;
 use crate::controls::{Button, toggle_area};
@@ -14,9 +12,11 @@ use crate::style::{self, ACCENT, CARD, GAP, LINE, SEEN, TEXT, TOUCH_SIZE, WARNIN
 use crate::text::{card, small};
 use turns_aloft_analysis::goal::{Proposal, Single};
 use turns_aloft_analysis::limits::{Judgement, Verdict};
+use turns_aloft_describe::Label;
+use turns_aloft_describe::Text;
+use turns_aloft_describe::goal as words;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_session::Session;
-use turns_aloft_session::goal::words;
 use turns_aloft_words::say;
 use turns_aloft_words::text;
 
@@ -35,9 +35,9 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
             ui.set_opacity(style::FADED);
         }
         card(ui, |ui| {
-            let change = words::change(session, single.lever, proposal.change);
+            let change = words::change(session.units(), single.lever, proposal.change);
             let values = words::from_to(
-                session,
+                session.units(),
                 single.lever.parameter(),
                 single.now,
                 proposal.value,
@@ -61,10 +61,16 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
             );
             verdict_notes(ui, session, &single.judgement, &proposal.beyond_seen, open);
             if open {
-                small(ui, &words::basis(session, single));
-                small(ui, &words::landing(session, proposal.landing_load_bw));
+                small(ui, &words::basis(session.units(), single));
+                small(
+                    ui,
+                    &words::landing(session.jump(), proposal.landing_load_bw),
+                );
             } else if !proposal.cautions.is_empty() {
-                small(ui, &words::landing(session, proposal.landing_load_bw));
+                small(
+                    ui,
+                    &words::landing(session.jump(), proposal.landing_load_bw),
+                );
             }
         });
     });
@@ -75,7 +81,7 @@ pub fn unable(ui: &mut Ui, session: &Session, single: &Single, fits: bool) {
     let said = format!(
         "{}: {}",
         single.lever.parameter().label(),
-        words::most(session, single)
+        words::most(session.units(), single)
     );
     let colour = if fits { TEXT.get() } else { LINE.get() };
     ui.label(RichText::new(said).size(16.0).color(colour));
@@ -102,8 +108,8 @@ pub fn combination(ui: &mut Ui, session: &mut Session) {
             if title_row(ui, "joint", together, &words::effort(&combination)) && fits {
                 session.apply_combination();
             }
-            for change in words::parts(session, &combination) {
-                ui.label(RichText::new(words::part(session, change)).size(16.0));
+            for change in words::parts(session.units(), &combination) {
+                ui.label(RichText::new(words::part(session.units(), change)).size(16.0));
             }
             let open = verdict(ui, "joint", together, combination.judgement.verdict);
             verdict_notes(
@@ -117,7 +123,10 @@ pub fn combination(ui: &mut Ui, session: &mut Session) {
                 small(ui, combination.judgement.source.text());
             }
             if open || !combination.cautions.is_empty() {
-                small(ui, &words::landing(session, combination.landing_load_bw));
+                small(
+                    ui,
+                    &words::landing(session.jump(), combination.landing_load_bw),
+                );
             }
         });
     });
@@ -218,7 +227,7 @@ fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
         .data(|data| data.get_temp::<bool>(id))
         .unwrap_or_default();
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
-    let words = words::verdict(verdict);
+    let words = verdict.text();
     let accessible_name = say!("panel-verdict", what = label, verdict = words);
     let response = toggle_area(ui, &format!("verdict:{name}"), row, &accessible_name, open);
     let colour = match verdict {

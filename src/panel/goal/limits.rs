@@ -1,12 +1,13 @@
 //! Settings of the goal: the jumper's limits, and the change that one season may bring.
 
 use egui::{Align2, Id, RichText, Sense, Ui, vec2};
-use turns_aloft_describe::Label;
 
 use crate::controls::{Button, StepperRow, stepper, toggle_area};
 use crate::style::{self, GAP, TOUCH_SIZE, WEAK_TEXT};
 use crate::text::small;
 use turns_aloft_analysis::lever::Lever;
+use turns_aloft_describe::Label;
+use turns_aloft_describe::goal::value;
 use turns_aloft_session::Session;
 use turns_aloft_session::goal::words;
 use turns_aloft_words::say;
@@ -61,7 +62,7 @@ fn ends(ui: &mut Ui, session: &mut Session, lever: Lever) {
         .map_or([now; 2], |limit| limit.range);
     for (end, label) in [(0, text("panel-least")), (1, text("panel-most"))] {
         let name = format!("{}:{}", ["least", "most"][end], lever.key());
-        let value = words::value(session, lever, range[end]);
+        let value = value(session.units(), lever, range[end]);
         let row = StepperRow {
             name: &name,
             label,

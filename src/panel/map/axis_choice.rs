@@ -1,11 +1,11 @@
 //! The titles of the map's axes, which are menus of the inputs to choose from.
 
 use egui::{Popup, Pos2, Rect, Shape, Stroke, Ui, Vec2, pos2, vec2};
-use turns_aloft_describe::Label;
-use turns_aloft_describe::unit::UnitText;
 
 use crate::controls::{Button, menu_item};
 use crate::style::{self, GAP, TEXT, WEAK_TEXT};
+use turns_aloft_describe::Label;
+use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::parameter::Parameter;
 use turns_aloft_session::Session;
 use turns_aloft_session::map::Levers;

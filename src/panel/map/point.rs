@@ -4,17 +4,17 @@
 //! so that a small movement is a small change. A finger hides the point: lines to the borders show
 //! its position, and a tooltip above the finger its numbers.
 
+use std::sync::Arc;
+
 use egui::{
     CornerRadius, Galley, Id, LayerId, Order, Painter, Pos2, Rect, Shape, Stroke, StrokeKind, Ui,
     Vec2, pos2, vec2,
 };
-use turns_aloft_describe::Label;
-use turns_aloft_describe::unit::UnitText;
-
-use std::sync::Arc;
 
 use crate::controls::{Scale, pan_area, point_slider};
 use crate::style::{self, ACCENT, CARD, ON_ACCENT, TEXT, WEAK_TEXT};
+use turns_aloft_describe::Label;
+use turns_aloft_describe::unit::UnitText;
 use turns_aloft_session::Session;
 use turns_aloft_words::decimal;
 use turns_aloft_words::say;

@@ -2,11 +2,13 @@
 
 use egui::{Align2, Rect, Stroke, Ui, pos2, vec2};
 
-use crate::map::TICKS;
 use crate::style::{self, WEAK_TEXT};
 use turns_aloft_analysis::map::Axis;
 use turns_aloft_scenario::units::Unit;
 use turns_aloft_words::decimal;
+
+/// Room for the numbers below the map.
+pub const HEIGHT: f32 = 20.0;
 
 const SIZE: f32 = 14.0;
 
@@ -82,7 +84,7 @@ pub fn draw(ui: &Ui, sides: &[Axis; 2], units: &[Unit; 2], rect: Rect) {
             0.96.. => Align2::RIGHT_BOTTOM,
             _ => Align2::CENTER_BOTTOM,
         };
-        let at = pos2(x, rect.bottom() + TICKS);
+        let at = pos2(x, rect.bottom() + HEIGHT);
         painter.text(at, align, tick.text, style::text(SIZE), WEAK_TEXT.get());
     }
     for tick in ticks(&sides[1], &units[1], rect.height() / LEAST_DISTANCE[1]) {

@@ -7,12 +7,13 @@ use egui::{
 use crate::controls::button_area;
 use crate::style::{self, ACCENT, CARD, GAP, LINE, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP};
 use crate::text::small;
-use crate::why::{go_back, split};
+use crate::why::go_back::{go_back, split};
 use turns_aloft_analysis::steps::{Flown, Gain};
-use turns_aloft_describe::lever::step_text;
+use turns_aloft_describe::beyond;
+use turns_aloft_describe::lever::{gained_text, step_text};
 use turns_aloft_scenario::units::Units;
+use turns_aloft_session::Session;
 use turns_aloft_session::why::words;
-use turns_aloft_session::{Session, beyond};
 use turns_aloft_words::say;
 use turns_aloft_words::text;
 
@@ -81,7 +82,7 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
     let height = ROW_HEIGHT + beyond_text.as_ref().map_or(0.0, |text| text.size().y + GAP);
     let size = vec2(ui.available_width(), height);
     let (row, _) = ui.allocate_exact_size(size, Sense::hover());
-    let (step, number) = (step_text(gain.lever, units), words::gain(gain));
+    let (step, number) = (step_text(gain.lever, units), gained_text(gain));
     let response = possible.then(|| {
         let said = say!(
             "panel-try-step",

@@ -3,7 +3,6 @@
 use egui::{
     Align2, Color32, CornerRadius, Id, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
-use turns_aloft_describe::Label;
 
 use crate::controls::explanation_area;
 use crate::style::{
@@ -12,8 +11,10 @@ use crate::style::{
 };
 use crate::text::small;
 use turns_aloft_analysis::budget::Cause;
+use turns_aloft_describe::Label;
+use turns_aloft_describe::turns::{signed_text, turns_text};
 use turns_aloft_session::Session;
-use turns_aloft_session::why::{Went, turns_text, words};
+use turns_aloft_session::why::{Went, words};
 use turns_aloft_words::text;
 
 /// One bar with its label.
@@ -123,7 +124,7 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
             label: cause.label(),
             from: level,
             to: level - loss,
-            number: change_text(-shown),
+            number: signed_text(-shown),
             colour,
             largest: budget.largest == Some(cause),
             about: words::cause(session, cause),
@@ -135,7 +136,7 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
         label: text("panel-turned-on-ice"),
         from: level,
         to: budget.turns,
-        number: change_text(shown.ice),
+        number: signed_text(shown.ice),
         colour: PLAYHEAD.get(),
         largest: false,
         about: words::ICE.text().to_owned(),
@@ -151,12 +152,6 @@ fn bars(session: &Session, went: &Went) -> Vec<Bar> {
         about: words::TURNS.text().to_owned(),
     });
     bars
-}
-
-/// A change in hundredths of a turn, with its sign.
-fn change_text(hundredths: i64) -> String {
-    let sign = if hundredths > 0 { "+" } else { "" };
-    format!("{sign}{}", turns_text(hundredths))
 }
 
 fn draw(ui: &Ui, bar: &Bar, row: Rect, [from, to]: [f32; 2]) {

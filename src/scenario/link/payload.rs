@@ -5,8 +5,8 @@
 //! already sent ([`Parameter`], [`Choice`] and [`Text`] have them): none of them may ever change.
 
 use crate::input::{Choice, Text};
-use crate::link::Unreadable;
 use crate::link::bytes::{Reader, Writer};
+use crate::link::unreadable::Unreadable;
 use crate::order::by_number;
 use crate::parameter::{BLANK, Parameter};
 use crate::scenario::Scenario;

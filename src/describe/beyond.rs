@@ -1,0 +1,78 @@
+//! What is beyond what has been seen, in words.
+
+use crate::Text;
+use crate::joint::joint_text;
+use crate::unit::{UnitText, fixed};
+use turns_aloft_scenario::beyond::{Respect, RespectOf};
+use turns_aloft_scenario::parameter::{Kind, Movement};
+use turns_aloft_scenario::units::{Unit, UnitSign, Units};
+use turns_aloft_words::say;
+use turns_aloft_words::text;
+
+/// Torque for each kilogram of body mass.
+const TORQUE: Unit = fixed(UnitSign::NMPerKg, 1);
+
+fn unit(respect: &Respect, units: &Units) -> Unit {
+    match respect.of {
+        RespectOf::PeakRate => units.of(Kind::Rate),
+        RespectOf::Height => units.of(Kind::Length),
+        RespectOf::Torque(_) => TORQUE,
+    }
+}
+
+fn name(respect: &Respect) -> String {
+    let joint = respect.joint.map_or("", joint_text);
+    match respect.of {
+        RespectOf::PeakRate => text("respect-peak-rate").to_owned(),
+        RespectOf::Height => text("respect-jump-height").to_owned(),
+        RespectOf::Torque(Movement::Closing) => say!("respect-closing", joint = joint),
+        RespectOf::Torque(Movement::Opening) => say!("respect-opening", joint = joint),
+    }
+}
+
+/// "peak rate 494 rpm, jump height 66 cm"; empty where there is nothing.
+pub fn list(respects: &[Respect], units: &Units) -> String {
+    let one = |respect: &Respect| {
+        let value = unit(respect, units).text(respect.value);
+        say!("respect-value", what = name(respect), value = value)
+    };
+    respects.iter().map(one).collect::<Vec<_>>().join(", ")
+}
+
+/// "Beyond what has been seen: peak rate 494 rpm"; none where there is nothing.
+pub fn short(respects: &[Respect], units: &Units) -> Option<String> {
+    (!respects.is_empty()).then(|| say!("beyond-seen", what = list(respects, units)))
+}
+
+/// The same as a sentence.
+pub fn sentence(respects: &[Respect], units: &Units) -> Option<String> {
+    (!respects.is_empty()).then(|| say!("beyond-seen-sentence", what = list(respects, units)))
+}
+
+/// That the jump after a change is: "With it beyond what has been seen: peak rate 494 rpm."
+pub fn with_change(respects: &[Respect], units: &Units) -> Option<String> {
+    (!respects.is_empty()).then(|| say!("beyond-seen-with-it", what = list(respects, units)))
+}
+
+/// How far people have been seen to go, by which source, and what that means.
+pub fn meaning(respects: &[Respect], units: &Units) -> String {
+    let one = |respect: &Respect| {
+        let what = name(respect);
+        let source = respect.source.text();
+        match respect.seen_up_to {
+            Some(up_to) => say!(
+                "beyond-seen-up-to",
+                what = what,
+                limit = unit(respect, units).text(up_to),
+                source = source
+            ),
+            None => source.to_owned(),
+        }
+    };
+    let mut said: Vec<String> = respects.iter().map(one).collect();
+    if respects.iter().any(|respect| respect.joint.is_some()) {
+        said.push(text("strength-meaning").to_owned());
+    }
+    said.push(text("beyond-seen-meaning").to_owned());
+    said.join(" ")
+}

@@ -1,0 +1,240 @@
+//! Shows all panels for one frame, laid out for the question chosen.
+
+use std::borrow::Cow;
+
+use egui::{Context, LayerId, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
+
+use crate::bar::PageCommand;
+use crate::controls::{Button, NumberEdit, fold, touch_targets};
+use crate::folded_charts::folded_charts;
+use crate::layout::Layout;
+use crate::style::{BACKGROUND, GAP, WIDE_GAP};
+use crate::{
+    bar, beyond, cautions, charts, compare, folded_inputs, goal, greeting, map, notice, number,
+    playback, questions, readouts, style, turns, uncertainty, undo, views, weights, why,
+};
+use turns_aloft_appearance::view::View;
+use turns_aloft_appearance::{Theme, chosen, shown};
+use turns_aloft_scenario::parameter::{Parameter, Section};
+use turns_aloft_session::{Question, Session};
+use turns_aloft_words::text;
+
+/// The state of the panels between frames.
+#[derive(Default)]
+pub struct Panels {
+    edit: NumberEdit,
+    /// The key of the number or readout that is explained.
+    about: Option<Cow<'static, str>>,
+    kept: compare::KeptJumps,
+    /// The theme that egui's style was last set to.
+    applied_theme: Option<Theme>,
+}
+
+/// The result of one frame of the panels.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Frame {
+    /// The area that the panels leave to the 3D picture, in points.
+    pub stage: Rect,
+    /// The view whose button was clicked.
+    pub view: Option<View>,
+    /// A command for the page, if the user gave one.
+    pub command: Option<PageCommand>,
+}
+
+/// Shows the panels for one frame; `view` is the named view that the camera is in.
+///
+/// Returns nothing in the frame that loads the fonts: egui has them from the next one on.
+pub fn show(
+    ctx: &Context,
+    panels: &mut Panels,
+    session: &mut Session,
+    view: Option<View>,
+) -> Option<Frame> {
+    if panels.applied_theme != Some(shown()) {
+        let first = panels.applied_theme.replace(shown()).is_none();
+        style::theme(ctx);
+        if first {
+            return None;
+        }
+    }
+    ctx.set_zoom_factor(chosen().zoom());
+    // egui applies a new zoom from the next frame on; this frame is drawn at the old one.
+    touch_targets::clear(ctx.zoom_factor());
+    let screen = ctx.viewport_rect();
+    let layout = Layout::of(screen, session.question());
+    let mut ui = Ui::new(
+        ctx.clone(),
+        "panels".into(),
+        UiBuilder::new()
+            .layer_id(LayerId::background())
+            .max_rect(screen),
+    );
+    undo::keys(ctx, session);
+    let of_bar = bar::show(&mut ui, session, &layout);
+    timeline(&mut ui, session, &layout);
+    if let Some(rect) = layout.controls {
+        let rest = header(&mut ui, rect, |ui| turns_header(ui, session, &layout));
+        column(&mut ui, "controls", rest, |ui| {
+            controls(ui, session, panels);
+            folded_sections(ui, session, panels);
+        });
+    }
+    let rest = header(&mut ui, layout.column, |ui| {
+        if layout.controls.is_none() {
+            turns_header(ui, session, &layout);
+        }
+        questions::show(ui, session);
+    });
+    let mut of_column = None;
+    let name = session.question().name();
+    column(&mut ui, name, rest, |ui| match session.question() {
+        Question::Jump => jump_answer(ui, session, panels, &layout),
+        Question::Why => why::show(ui, session),
+        Question::Goal => goal::show(ui, session),
+        Question::Map => map::show(ui, session),
+        Question::Compare => {
+            let charts = !layout.charts_under_stage();
+            of_column = compare::show(ui, session, &mut panels.kept, charts);
+        }
+    });
+    let (views, clicked) = views::show(&ui, view, &layout);
+    greeting::show(&ui, session, layout.stage, views);
+    if !layout.undo_in_bar() {
+        undo::on_stage(&ui, session, layout.stage);
+    }
+    session.set_dragging(ui.ctx().dragged_id().is_some());
+    notice::show(&ui, session, layout.stage);
+    Some(Frame {
+        stage: layout.stage,
+        view: clicked,
+        command: of_bar.or(of_column),
+    })
+}
+
+/// A column that scrolls.
+fn column(ui: &mut Ui, name: &str, rect: Rect, add: impl FnOnce(&mut Ui)) {
+    ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
+    let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, 0.0));
+    let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt(name));
+    ScrollArea::vertical()
+        .id_salt(name)
+        .auto_shrink(false)
+        .scroll_bar_visibility(egui::scroll_area::ScrollBarVisibility::AlwaysHidden)
+        .show(&mut child, |ui| {
+            add(ui);
+            ui.add_space(WIDE_GAP);
+        });
+}
+
+/// The header of a column, which does not scroll; returns the area below it.
+fn header(ui: &mut Ui, rect: Rect, add: impl FnOnce(&mut Ui)) -> Rect {
+    ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
+    let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, 0.0));
+    let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt("header"));
+    add(&mut child);
+    let below = (child.min_rect().bottom() + GAP).min(rect.bottom());
+    Rect::from_min_max(pos2(rect.left(), below), rect.max)
+}
+
+/// The turns at landing and the progress of the playhead; one line where there is little room.
+/// There, under [`Question::Jump`], they are shown in full with what scrolls below.
+fn turns_header(ui: &mut Ui, session: &mut Session, layout: &Layout) {
+    if layout.tall {
+        turns_in_full(ui, session, layout.narrow);
+    } else if session.question() != Question::Jump {
+        turns::line(ui, session);
+        beyond::under_turns(ui, session);
+    }
+}
+
+fn turns_in_full(ui: &mut Ui, session: &mut Session, narrow: bool) {
+    turns::card(ui, session, narrow);
+    beyond::under_turns(ui, session);
+    turns::progress(ui, session);
+}
+
+/// The answer to [`Question::Jump`]: the sliders, charts and readouts that the layout shows nowhere
+/// else.
+fn jump_answer(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layout: &Layout) {
+    if !layout.tall {
+        turns_in_full(ui, session, layout.narrow);
+    }
+    if session.range().is_some() {
+        let title = text("panel-uncertainty-inputs");
+        fold(ui, "Uncertainty of the inputs", title, false, |ui| {
+            uncertainty::inputs(ui, session);
+        });
+    }
+    if layout.controls.is_some() {
+        readouts::show(ui, session, &mut panels.about);
+        return;
+    }
+    controls(ui, session, panels);
+    if !layout.charts_under_stage() {
+        folded_charts(ui, session, 230.0);
+    }
+    all_readouts(ui, session, panels, layout.narrow);
+    folded_sections(ui, session, panels);
+}
+
+fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
+    for parameter in Parameter::of_section(Section::Main) {
+        let marks = session.marks(parameter);
+        number::show(
+            ui,
+            session,
+            &mut panels.edit,
+            &mut panels.about,
+            parameter,
+            marks.as_ref(),
+        );
+        if parameter == Parameter::HandMass {
+            folded_inputs::hands_keep(ui, session);
+            weights::held(ui, session);
+        }
+    }
+    number::legend(ui);
+    if session.differs_from_base() {
+        let reset = Button::labelled("reset all", text("panel-reset-all"));
+        if reset.show_in_row(ui).clicked() {
+            session.reset_all();
+        }
+    }
+    turns::note(ui, session);
+    cautions::show(ui);
+}
+
+/// All readouts: folded at first on a narrow page.
+fn all_readouts(ui: &mut Ui, session: &Session, panels: &mut Panels, narrow: bool) {
+    let title = text("panel-readouts");
+    fold(ui, "All readouts", title, !narrow, |ui| {
+        readouts::show(ui, session, &mut panels.about);
+    });
+}
+
+fn folded_sections(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
+    let Panels { edit, about, .. } = panels;
+    fold(ui, "Which jump", text("panel-which-jump"), false, |ui| {
+        folded_inputs::named_jump(ui, session);
+    });
+    fold(ui, "The jumper", text("panel-the-jumper"), false, |ui| {
+        folded_inputs::jumper(ui, session, edit, about);
+    });
+    let title = text("panel-motion");
+    fold(ui, "Take-off, closing, opening", title, false, |ui| {
+        folded_inputs::motion(ui, session, edit, about);
+    });
+}
+
+fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
+    let rect = layout.timeline;
+    ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
+    let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, GAP));
+    let (row, rest) = inside.split_top_bottom_at_y(inside.top() + playback::HEIGHT);
+    playback::show(ui, session, row);
+    if layout.charts_under_stage() {
+        charts::show(ui, session, rest);
+    } else {
+        charts::time_line(ui, session, rest);
+    }
+}

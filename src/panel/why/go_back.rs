@@ -1,0 +1,31 @@
+//! The button that undoes what was tried, at the end of a row.
+
+use egui::{Rect, Ui, pos2};
+
+use crate::controls::Button;
+use crate::style::GAP;
+use turns_aloft_session::Session;
+use turns_aloft_words::text;
+
+/// Width of the button that undoes a change that was tried.
+const BACK: f32 = 88.0;
+
+/// Splits a row for a button at its right end.
+pub fn split(row: Rect) -> [Rect; 2] {
+    let (rest, back) = row.split_left_right_at_x(row.right() - BACK);
+    [
+        Rect::from_min_max(rest.min, pos2(rest.right() - GAP, rest.bottom())),
+        back,
+    ]
+}
+
+/// The button that undoes one change that was tried, if there is one.
+pub fn go_back(ui: &Ui, session: &mut Session, name: &str, rect: Rect) {
+    if session.tried() == 0 {
+        return;
+    }
+    let button = Button::labelled(name, text("panel-go-back"));
+    if button.show(ui, rect).clicked() {
+        session.go_back();
+    }
+}

@@ -1,0 +1,44 @@
+//! What the kept jumps come to.
+
+use std::collections::HashMap;
+
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::collection::{Collection, Entry, Id};
+use turns_aloft_scenario::fly::Owed;
+
+/// What a kept jump came to.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct CameTo {
+    pub turns: f64,
+    /// None for a free jump.
+    pub owed: Option<Owed>,
+    /// Whether it is beyond what has been seen, in any respect.
+    pub is_beyond_seen: bool,
+}
+
+/// With the jump that each is of: an id may stand for another one later.
+#[derive(Debug, Default)]
+pub(crate) struct KeptResults(HashMap<Id, (Scenario, CameTo)>);
+
+impl KeptResults {
+    /// Flies the first kept jump whose turns are not known yet; whether there was one.
+    pub fn fly_next(&mut self, kept: &Collection) -> bool {
+        let unknown = kept.entries().iter().find(|entry| self.of(entry).is_none());
+        let Some(entry) = unknown else {
+            return false;
+        };
+        let jump = entry.scenario.fly();
+        let came_to = CameTo {
+            turns: jump.turns,
+            owed: jump.owed,
+            is_beyond_seen: !entry.scenario.beyond_seen(&jump).is_empty(),
+        };
+        self.0.insert(entry.id, (entry.scenario.clone(), came_to));
+        true
+    }
+
+    pub fn of(&self, entry: &Entry) -> Option<CameTo> {
+        let (scenario, came_to) = self.0.get(&entry.id)?;
+        (*scenario == entry.scenario).then_some(*came_to)
+    }
+}

@@ -1,0 +1,18 @@
+//! The session in words.
+
+pub mod compare;
+pub mod efforts;
+pub mod flight;
+pub mod goal_lines;
+pub mod goal_words;
+pub mod loads;
+pub mod map;
+pub mod moment;
+pub mod reading;
+pub mod readings;
+pub mod result;
+pub mod uncertainty;
+pub mod units;
+pub mod weights;
+pub mod why_lines;
+pub mod why_words;

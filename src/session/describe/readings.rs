@@ -1,0 +1,38 @@
+//! Every readout, and the answer in sight, as lines of text.
+
+use crate::describe::reading::Reading;
+use crate::describe::{
+    compare, efforts, flight, goal_lines, loads, map, result, uncertainty, weights, why_lines,
+};
+use crate::session::Session;
+use crate::state::question::Question;
+
+/// All lines, those of one group together.
+pub fn readings(session: &Session) -> Vec<Reading> {
+    let now = session.now();
+    let mut lines = result::lines(session);
+    lines.extend(weights::lines(session));
+    lines.extend(uncertainty::lines(session));
+    lines.extend(flight::time(session, &now));
+    lines.extend(flight::rate(session, &now));
+    lines.extend(flight::inertia(session, &now));
+    lines.extend(flight::energy(session, &now));
+    lines.extend(loads::hands(session, &now));
+    lines.extend(efforts::lines(session));
+    lines.extend(flight::axis(session, &now));
+    lines.extend(loads::landing(session));
+    lines
+}
+
+impl Session {
+    /// The answer in sight as lines of text.
+    pub fn answers(&self) -> Vec<Reading> {
+        match self.question {
+            Question::Jump => Vec::new(),
+            Question::Why => why_lines::lines(self),
+            Question::Goal => goal_lines::lines(self),
+            Question::Map => map::lines(self),
+            Question::Compare => compare::lines(self),
+        }
+    }
+}

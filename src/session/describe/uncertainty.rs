@@ -1,0 +1,54 @@
+//! What the range of the turns comes from.
+
+use crate::describe::reading::{Group, Reading, line};
+use crate::session::Session;
+use turns_aloft_analysis::uncertainty::UncertainInput;
+use turns_aloft_describe::About;
+use turns_aloft_describe::Inline;
+use turns_aloft_describe::input::change_label;
+use turns_aloft_describe::range::change_text;
+use turns_aloft_describe::unit::UnitText;
+use turns_aloft_scenario::parameter::Kind;
+use turns_aloft_scenario::units::Unit;
+use turns_aloft_words::say;
+
+impl Session {
+    /// A half-width in the user's units, one decimal finer than the number itself.
+    pub fn half_width_text(&self, input: UncertainInput) -> String {
+        let unit = self.units().of(input.kind());
+        let finer = Unit {
+            decimals: match input.kind() {
+                Kind::Share => unit.decimals,
+                _ => unit.decimals + 1,
+            },
+            ..unit
+        };
+        finer.text(self.half_widths().get(input))
+    }
+}
+
+/// What the inputs alone make of the turns.
+pub(crate) fn lines(session: &Session) -> Vec<Reading> {
+    let Some(range) = session.range() else {
+        return Vec::new();
+    };
+    UncertainInput::ALL
+        .into_iter()
+        .zip(range.changes)
+        .map(|(input, change)| {
+            let about = say!(
+                "range-by-about",
+                what = input.inline(),
+                half_width = session.half_width_text(input),
+                source = input.about()
+            );
+            line(
+                Group::UncertaintyInputs,
+                input.change_key(),
+                change_label(input),
+                change_text(change),
+                about,
+            )
+        })
+        .collect()
+}

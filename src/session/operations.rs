@@ -1,0 +1,22 @@
+//! What can be done to the session, by subject.
+
+pub mod action;
+mod compare;
+mod goal;
+mod goal_limits;
+mod inputs;
+mod language;
+mod library;
+mod link;
+mod map;
+mod marks;
+mod opening;
+mod playback;
+mod preferences;
+mod question;
+mod reference;
+pub mod stepping;
+mod uncertainty;
+mod visit;
+mod weights;
+mod why;

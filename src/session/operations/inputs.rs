@@ -1,0 +1,61 @@
+//! Changing what the jump is put together from.
+
+use crate::operations::action::Action;
+use crate::session::Session;
+use crate::state::policy::Policy;
+use turns_aloft_describe::Label;
+use turns_aloft_describe::unit::UnitText;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::parameter::Parameter;
+use turns_aloft_words::say;
+
+impl Session {
+    /// Locks inputs from now on, or frees them.
+    pub fn set_policy(&mut self, policy: Policy) {
+        self.policy = policy;
+    }
+
+    /// Sets a number; outside its range it is held at the limit, and that is said.
+    pub fn set(&mut self, parameter: Parameter, value: f64) {
+        if !value.is_finite() {
+            self.say(say!("number-needed", what = parameter.label()));
+            return;
+        }
+        if !self.apply(Action::Set(parameter, value)) {
+            return;
+        }
+        let held = parameter.get(self.scenario());
+        self.notice = (held != value).then(|| {
+            let unit = self.units().of(parameter.kind());
+            say!(
+                "number-held",
+                what = parameter.label(),
+                least = unit.text(parameter.least()),
+                most = unit.text(parameter.most()),
+                held = unit.text(held)
+            )
+        });
+    }
+
+    /// Puts a number back to what the opened jump had.
+    pub fn reset(&mut self, parameter: Parameter) {
+        self.apply(Action::Reset(parameter));
+    }
+
+    /// Whether any control differs from the opened jump.
+    pub fn differs_from_base(&self) -> bool {
+        self.document.differs_from_base()
+    }
+
+    /// Puts every control back.
+    pub fn reset_all(&mut self) {
+        self.apply(Action::ResetAll);
+    }
+
+    /// Changes what is not a number.
+    pub fn change(&mut self, change: impl FnOnce(&mut Scenario)) {
+        let mut scenario = self.scenario().clone();
+        change(&mut scenario);
+        self.apply(Action::Edit(scenario));
+    }
+}

@@ -1,0 +1,30 @@
+//! Changing how somebody likes the page.
+
+use crate::session::Session;
+use turns_aloft_scenario::units::Units;
+
+impl Session {
+    pub const fn units(&self) -> &Units {
+        &self.preferences.units
+    }
+
+    pub fn set_units(&mut self, units: Units) {
+        self.preferences.units = units;
+    }
+
+    /// Whether a newcomer has yet to be told what to do here.
+    pub const fn greets(&self) -> bool {
+        !self.preferences.greeted
+    }
+
+    /// Puts what a newcomer is told away for good.
+    pub fn greet_no_more(&mut self) {
+        self.preferences.greeted = true;
+    }
+
+    /// From now on plays only when asked: an opened jump shows its landing at once.
+    pub fn keep_still(&mut self) {
+        self.preferences.still = true;
+        self.show();
+    }
+}

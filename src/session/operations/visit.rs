@@ -1,0 +1,75 @@
+//! Keeping what survives a reload, and restoring it.
+
+use crate::session::Session;
+use crate::state::document::Document;
+use crate::state::history::{Change, History};
+use crate::state::reference::SavedReference;
+use crate::state::visit::{Visit, VisitState, jump_of};
+use turns_aloft_words::text;
+
+impl Session {
+    /// All that a reload needs.
+    pub fn visit_state(&self) -> VisitState {
+        VisitState {
+            document: self.document.clone(),
+            steps: self.history.steps(),
+            reference_name: self.reference().map(|reference| reference.name.clone()),
+            preferences: self.preferences,
+            uncertainty: self.uncertainty.clone(),
+            question: self.question,
+            goal: self.goal_settings.clone(),
+            map: self.map_levers().clone(),
+        }
+    }
+
+    /// What a reload needs, as text.
+    pub fn keep(&self) -> String {
+        serde_json::to_string(&Visit {
+            scenario: self.document.scenario.to_file(),
+            base: self.document.base.to_file(),
+            units: self.preferences.units,
+            uncertainty: self.uncertainty.clone(),
+            question: self.question,
+            goal: self.goal_settings.saved(),
+            map: self.map_levers().clone(),
+            reference: self.reference().map(SavedReference::of),
+            greeted: self.preferences.greeted,
+            history: self.history.saved(),
+        })
+        .expect("a session holds nothing that JSON cannot say")
+    }
+
+    /// Restores an earlier visit. An unreadable one is reported and the usual start stays; where only its
+    /// jump can be read, that is restored.
+    ///
+    /// Its version is reported later ([`Self::report_earlier_body`]): the kept jumps and a link are read
+    /// directly after it.
+    pub fn restore(&mut self, json: &str) {
+        match Visit::read(json) {
+            Ok(read) => {
+                let visit = read.visit;
+                self.preferences.units = visit.units;
+                self.question = visit.question;
+                self.map_levers = visit.map;
+                self.preferences.greeted = visit.greeted;
+                self.earlier_body_unreported |= read.earlier_body;
+                let history =
+                    (visit.history).and_then(|saved| History::restore(saved, &read.document));
+                self.history = history.unwrap_or_default();
+                self.replace_document(Change::Opened, read.document);
+                self.uncertainty = visit.uncertainty;
+                self.goal_settings = read.goal;
+                self.measure_range();
+            }
+            Err(_) => match jump_of(json) {
+                Some(jump) => {
+                    self.earlier_body_unreported |= jump.earlier_body;
+                    self.history = History::default();
+                    self.replace_document(Change::Opened, Document::opened(jump.read));
+                    self.say(text("last-visit-jump-only"));
+                }
+                None => self.say(text("last-visit-unreadable")),
+            },
+        }
+    }
+}

@@ -1,0 +1,209 @@
+//! What the user is doing: the jump at hand, its finished flight, and where the playhead stands.
+//!
+//! What is done to it stands in `operations`, what is said of it in `describe`.
+
+use std::mem;
+use std::sync::Arc;
+
+use crate::answers::Answers;
+use crate::answers::basis::Basis;
+use crate::state::document::Document;
+use crate::state::goal_settings::GoalSettings;
+use crate::state::history::History;
+use crate::state::levers::Levers;
+use crate::state::library::Library;
+use crate::state::playback::Playback;
+use crate::state::policy::Policy;
+use crate::state::preferences::Preferences;
+use crate::state::question::Question;
+use crate::state::reference::Reference;
+use crate::state::uncertainty::UncertaintyInputs;
+use turns_aloft_physics::flight::{Flight, FlightSample};
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::beyond::Respect;
+use turns_aloft_scenario::fly::Jump;
+use turns_aloft_scenario::starts;
+use turns_aloft_words::text;
+
+/// The jump on the screen.
+#[derive(Debug)]
+pub struct Session {
+    pub(crate) document: Document,
+    pub(crate) history: History,
+    pub(crate) policy: Policy,
+    pub(crate) jump: Jump,
+    /// In which respects that jump is beyond what has been seen.
+    pub(crate) beyond_seen: Vec<Respect>,
+    pub(crate) uncertainty: UncertaintyInputs,
+    /// Counts the flights: which one the present jump is.
+    pub(crate) generation: u64,
+    /// Which flight the last try, or the last way back from one, was.
+    pub(crate) tried_generation: Option<u64>,
+    /// The document's attempt to compare with, flown.
+    pub(crate) reference: Option<Reference>,
+    pub(crate) library: Library,
+    pub(crate) answers: Answers,
+    pub(crate) goal_settings: GoalSettings,
+    pub(crate) question: Question,
+    pub(crate) map_levers: Levers,
+    pub(crate) computing: bool,
+    pub(crate) preferences: Preferences,
+    pub playback: Playback,
+    /// A finger or the mouse holds a control: what follows the session at leisure waits.
+    pub(crate) dragging: bool,
+    pub(crate) notice: Option<String>,
+    /// What the browser kept is older than the body, and that is still to be said.
+    pub(crate) earlier_body_unreported: bool,
+}
+
+impl Default for Session {
+    /// The first starting point, about to fly at a quarter of its speed.
+    fn default() -> Self {
+        Self::opened(starts::all()[0].scenario.clone())
+    }
+}
+
+impl Session {
+    fn opened(scenario: Scenario) -> Self {
+        let jump = scenario.fly();
+        Self {
+            beyond_seen: scenario.beyond_seen(&jump),
+            document: Document::opened(scenario),
+            history: History::default(),
+            policy: Policy::default(),
+            jump,
+            uncertainty: UncertaintyInputs::default(),
+            generation: 0,
+            tried_generation: None,
+            reference: None,
+            library: Library::default(),
+            answers: Answers::default(),
+            goal_settings: GoalSettings::default(),
+            question: Question::default(),
+            map_levers: Levers::default(),
+            computing: false,
+            preferences: Preferences::default(),
+            playback: Playback::default(),
+            dragging: false,
+            notice: None,
+            earlier_body_unreported: false,
+        }
+    }
+
+    /// The answers, and all that they can depend on.
+    pub(crate) fn answers_and_basis(&mut self) -> (&mut Answers, Basis<'_>) {
+        let Self {
+            document,
+            jump,
+            generation,
+            tried_generation,
+            dragging,
+            reference,
+            library,
+            goal_settings,
+            map_levers,
+            uncertainty,
+            answers,
+            ..
+        } = self;
+        let basis = Basis {
+            scenario: &document.scenario,
+            jump,
+            generation: *generation,
+            is_tried: *tried_generation == Some(*generation),
+            dragging: *dragging,
+            reference: reference.as_ref(),
+            kept: library.collection(),
+            goal: goal_settings,
+            levers: map_levers,
+            uncertainty,
+        };
+        (answers, basis)
+    }
+
+    pub const fn document(&self) -> &Document {
+        &self.document
+    }
+
+    pub const fn scenario(&self) -> &Scenario {
+        &self.document.scenario
+    }
+
+    pub const fn jump(&self) -> &Jump {
+        &self.jump
+    }
+
+    /// In which respects the jump is beyond what has been seen; empty in none.
+    pub fn beyond_seen(&self) -> &[Respect] {
+        &self.beyond_seen
+    }
+
+    pub const fn flight(&self) -> &Arc<Flight> {
+        &self.jump.flight
+    }
+
+    /// Which flight the present jump is, counted from the start.
+    pub const fn generation(&self) -> u64 {
+        self.generation
+    }
+
+    /// Time shown, s after take-off; from a little before take-off to a little after touch-down.
+    pub const fn playhead_s(&self) -> f64 {
+        self.playback.t_s
+    }
+
+    /// The flight at the playhead, held at its ends.
+    pub fn now(&self) -> FlightSample {
+        self.jump.flight.at(self.playback.t_s)
+    }
+
+    /// Heading of the pelvis that the named jump's landing owes; none for a free jump.
+    pub fn owed_heading_rad(&self) -> Option<f64> {
+        let scenario = &self.document.scenario;
+        scenario
+            .jump
+            .landing_heading_rad(scenario.jump_turns, scenario.turning)
+    }
+
+    /// Whether a finger or the mouse holds a control: what follows the session at leisure waits.
+    pub const fn is_dragging(&self) -> bool {
+        self.dragging
+    }
+
+    /// To be called in every frame. What a control does from when it is held until it is let go is undone
+    /// in one step.
+    pub fn set_dragging(&mut self, dragging: bool) {
+        self.dragging = dragging;
+        if !dragging {
+            self.history.close_step();
+        }
+    }
+
+    /// One sentence for the user, until the next one or until dismissed.
+    pub fn notice(&self) -> Option<&str> {
+        self.notice.as_deref()
+    }
+
+    pub fn say(&mut self, sentence: impl Into<String>) {
+        self.notice = Some(sentence.into());
+    }
+
+    /// Says something after what is said already.
+    pub(crate) fn say_too(&mut self, sentence: &str) {
+        self.notice = Some(match self.notice.take() {
+            Some(said) => format!("{said} {sentence}"),
+            None => sentence.to_owned(),
+        });
+    }
+
+    /// Says once, beside anything else, that what the browser kept is older than the body, where it is.
+    pub fn report_earlier_body(&mut self) {
+        if mem::take(&mut self.earlier_body_unreported) {
+            self.say_too(text("earlier-body-kept"));
+        }
+    }
+
+    pub fn dismiss(&mut self) {
+        self.notice = None;
+    }
+}

@@ -1,0 +1,14 @@
+//! What the session holds.
+
+pub mod document;
+pub mod goal_settings;
+pub mod history;
+pub mod levers;
+pub mod library;
+pub mod playback;
+pub mod policy;
+pub mod preferences;
+pub mod question;
+pub mod reference;
+pub mod uncertainty;
+pub mod visit;

@@ -1,0 +1,100 @@
+//! What survives a reload, as text.
+
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+
+use crate::state::document::Document;
+use crate::state::goal_settings::{GoalSettings, SavedGoal};
+use crate::state::levers::Levers;
+use crate::state::preferences::Preferences;
+use crate::state::question::Question;
+use crate::state::reference::SavedReference;
+use crate::state::uncertainty::UncertaintyInputs;
+use turns_aloft_describe::Sentence;
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::file::Opened;
+use turns_aloft_scenario::reading::unmarked;
+use turns_aloft_scenario::units::Units;
+
+#[derive(Serialize, Deserialize)]
+pub(crate) struct Visit {
+    pub scenario: String,
+    pub base: String,
+    pub units: Units,
+    /// Visits before there was a range have none.
+    #[serde(default, rename = "how_sure")]
+    pub uncertainty: UncertaintyInputs,
+    #[serde(default)]
+    pub question: Question,
+    #[serde(default, rename = "win")]
+    pub goal: SavedGoal,
+    #[serde(default)]
+    pub map: Levers,
+    #[serde(default, rename = "beside")]
+    pub reference: Option<SavedReference>,
+    #[serde(default)]
+    pub greeted: bool,
+    /// Visits before there was undo have none. Read apart: where it is spoilt the rest is not.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub history: Option<Value>,
+}
+
+/// The jump alone of it.
+#[derive(Deserialize)]
+struct SavedJump {
+    scenario: String,
+}
+
+/// What has been read of a visit.
+pub(crate) struct Read {
+    pub document: Document,
+    pub earlier_body: bool,
+    pub goal: GoalSettings,
+    pub visit: Visit,
+}
+
+impl Visit {
+    pub fn read(json: &str) -> Result<Read, String> {
+        let mut visit: Self =
+            serde_json::from_str(unmarked(json)).map_err(|why| why.to_string())?;
+        let read = |text: &str| Scenario::open_file(text).map_err(|why| why.sentence());
+        let (scenario, base) = (read(&visit.scenario)?, read(&visit.base)?);
+        (visit.uncertainty.check(&scenario.read)).map_err(|why| why.sentence())?;
+        let goal = GoalSettings::restore(&visit.goal)?;
+        let reference = (visit.reference.take())
+            .map(SavedReference::restore)
+            .transpose()?;
+        let of_reference = reference.as_ref().is_some_and(|it| it.earlier_body);
+        Ok(Read {
+            earlier_body: scenario.earlier_body || base.earlier_body || of_reference,
+            document: Document {
+                scenario: scenario.read,
+                base: base.read,
+                reference: reference.map(|reference| reference.read),
+            },
+            goal,
+            visit,
+        })
+    }
+}
+
+/// All that goes into a visit: where it is the same, so is the visit.
+#[derive(Debug, Clone, PartialEq)]
+pub struct VisitState {
+    pub(crate) document: Document,
+    /// Steps back and forward: there is no other step without another document or other numbers of them.
+    pub(crate) steps: [usize; 2],
+    /// What the attempt to compare with is called.
+    pub(crate) reference_name: Option<String>,
+    pub(crate) preferences: Preferences,
+    pub(crate) uncertainty: UncertaintyInputs,
+    pub(crate) question: Question,
+    pub(crate) goal: GoalSettings,
+    pub(crate) map: Levers,
+}
+
+/// The jump of a visit, whatever else stands there.
+pub(crate) fn jump_of(json: &str) -> Option<Opened<Scenario>> {
+    let visit: SavedJump = serde_json::from_str(unmarked(json)).ok()?;
+    Scenario::open_file(&visit.scenario).ok()
+}
