@@ -69,7 +69,9 @@ fn paths(text: &str) -> Vec<String> {
         }
     }
     items.push(item);
-    let paths = items.iter().flat_map(|item| paths(item.trim()));
+    // A trailing comma leaves an empty item.
+    let items = items.iter().map(|item| item.trim());
+    let paths = items.filter(|item| !item.is_empty()).flat_map(paths);
     paths.map(|path| format!("{start}{path}")).collect()
 }
 
