@@ -6,9 +6,9 @@ fn main() {
     turns_aloft::page::run();
 }
 
-/// Runs the constructors of statics, as they are before `main` elsewhere. A linker for WebAssembly that
-/// finds nobody doing so has every function called from JavaScript run them all once more: dozens of
-/// times a frame.
+/// Runs the constructors of statics, which on other targets run before `main`. If the module does
+/// not call them itself, the WebAssembly linker makes every function exported to JavaScript run
+/// them at each call: dozens of times a frame.
 #[cfg(target_arch = "wasm32")]
 fn construct() {
     unsafe extern "C" {

@@ -1,12 +1,12 @@
 //! Flights about any axis, whichever way up: closed forms, an independent integration, and what must not
 //! depend on the direction of anything.
 
-#[path = "support/as_planned.rs"]
-mod as_planned;
+#[path = "support/body_sums.rs"]
+mod body_sums;
+#[path = "support/planned_release.rs"]
+mod planned_release;
 #[path = "support/space.rs"]
 mod space;
-#[path = "support/whole.rs"]
-mod whole;
 
 use std::f64::consts::{FRAC_PI_2, PI, TAU};
 
@@ -318,8 +318,8 @@ proptest! {
             }
         }
         let body = body();
-        let moving = whole::cm_velocity(&body, &pose);
-        let sum: DVec3 = whole::angular_momentum(
+        let moving = body_sums::cm_velocity(&body, &pose);
+        let sum: DVec3 = body_sums::angular_momentum(
             &body,
             &pose,
             |i, _| pose.velocity_m_s(body.parts[i].segment, body.parts[i].cm_m) - moving,
@@ -333,7 +333,7 @@ proptest! {
     #[test]
     fn a_plan_is_a_motion_too(scenario in space::scenario()) {
         let planned = scenario.fly().flight;
-        let mut flight = as_planned::released(&planned, planned.motion());
+        let mut flight = planned_release::released(&planned, planned.motion());
         let (end, expected) = (*flight.step(10.0), planned.touchdown());
         prop_assert!(flight.has_landed());
         prop_assert!((end.t_s - expected.t_s).abs() < 1e-5, "{} {}", end.t_s, expected.t_s);

@@ -1,6 +1,6 @@
 //! The colours, held to what others have published about contrast and colour-blindness.
 
-use turns_aloft::appearance::{Colours, DAY, Ink, NIGHT};
+use turns_aloft::appearance::{Colours, DAY, NIGHT, Rgb};
 
 const BOTH: [(&str, &Colours); 2] = [("day", &DAY), ("night", &NIGHT)];
 
@@ -14,14 +14,14 @@ fn linear(byte: u8) -> f64 {
     }
 }
 
-fn rgb(Ink(r, g, b): Ink) -> [f64; 3] {
+fn rgb(Rgb(r, g, b): Rgb) -> [f64; 3] {
     [r, g, b].map(linear)
 }
 
 /// W3C, Web Content Accessibility Guidelines 2.2, "contrast ratio".
-fn contrast(a: Ink, b: Ink) -> f64 {
-    let luminance = |ink| {
-        let [r, g, b] = rgb(ink);
+fn contrast(a: Rgb, b: Rgb) -> f64 {
+    let luminance = |colour| {
+        let [r, g, b] = rgb(colour);
         0.2126 * r + 0.7152 * g + 0.0722 * b
     };
     let (a, b) = (luminance(a), luminance(b));
@@ -63,10 +63,10 @@ const SIGHTS: [(&str, [[f64; 3]; 3]); 4] = [
 ];
 
 /// CIELAB (CIE 15:2004) of a colour seen so, white point D65.
-fn lab(ink: Ink, sight: &[[f64; 3]; 3]) -> [f64; 3] {
+fn lab(colour: Rgb, sight: &[[f64; 3]; 3]) -> [f64; 3] {
     let seen = sight.map(|row| {
         row.iter()
-            .zip(rgb(ink))
+            .zip(rgb(colour))
             .map(|(m, c)| m * c)
             .sum::<f64>()
             .clamp(0.0, 1.0)
@@ -87,7 +87,7 @@ fn lab(ink: Ink, sight: &[[f64; 3]; 3]) -> [f64; 3] {
     [116.0 * y - 16.0, 500.0 * (x - y), 200.0 * (y - z)]
 }
 
-fn difference(a: Ink, b: Ink, sight: &[[f64; 3]; 3]) -> f64 {
+fn difference(a: Rgb, b: Rgb, sight: &[[f64; 3]; 3]) -> f64 {
     let (a, b) = (lab(a, sight), lab(b, sight));
     a.iter()
         .zip(b)
@@ -99,9 +99,9 @@ fn difference(a: Ink, b: Ink, sight: &[[f64; 3]; 3]) -> f64 {
 #[test]
 fn contrast_of_known_colours() {
     // WCAG 2.2: 21 between black and white; #777777 on white is the known near miss of 4.5.
-    let white = Ink(255, 255, 255);
-    assert!((contrast(Ink(0, 0, 0), white) - 21.0).abs() < 1e-9);
-    assert!((contrast(Ink(0x77, 0x77, 0x77), white) - 4.48).abs() < 0.01);
+    let white = Rgb(255, 255, 255);
+    assert!((contrast(Rgb(0, 0, 0), white) - 21.0).abs() < 1e-9);
+    assert!((contrast(Rgb(0x77, 0x77, 0x77), white) - 4.48).abs() < 0.01);
 }
 
 /// WCAG 2.2, 1.4.3: text has 4.5 to 1.
@@ -109,13 +109,17 @@ fn contrast_of_known_colours() {
 fn text_can_be_read() {
     let mut faults = Vec::new();
     for (name, c) in BOTH {
-        let mut pairs = vec![("on what is touched", c.on_touch, c.touch)];
-        for (where_, ground) in [("ground", c.ground), ("card", c.card), ("raised", c.raised)] {
+        let mut pairs = vec![("on what is touched", c.on_accent, c.accent)];
+        for (where_, ground) in [
+            ("ground", c.background),
+            ("card", c.card),
+            ("raised", c.raised),
+        ] {
             pairs.extend([
                 (where_, c.text, ground),
-                (where_, c.small, ground),
-                (where_, c.touch, ground),
-                (where_, c.short, ground),
+                (where_, c.weak_text, ground),
+                (where_, c.accent, ground),
+                (where_, c.warning, ground),
                 (where_, c.reference, ground),
             ]);
         }
@@ -147,18 +151,18 @@ fn figures_and_curves_stand_out() {
             (s.suit, s.ice),
             (s.suit, s.air),
             (s.mark, s.ice),
-            (s.ghost_mark, s.ice),
+            (s.reference_mark, s.ice),
             (s.long_axis, s.air),
             (s.momentum, s.air),
         ];
         for span in [c.card, c.closing, c.tight, c.opening] {
-            pairs.extend([(c.inertia, span), (c.reference, span), (c.touch, span)]);
+            pairs.extend([(c.inertia, span), (c.reference, span), (c.accent, span)]);
             pairs.extend(c.torques.map(|torque| (torque, span)));
         }
-        for (ink, ground) in pairs {
-            let ratio = contrast(ink, ground);
+        for (colour, ground) in pairs {
+            let ratio = contrast(colour, ground);
             if ratio < 3.0 {
-                faults.push(format!("{name}: {ink:?} on {ground:?}: {ratio:.2}"));
+                faults.push(format!("{name}: {colour:?} on {ground:?}: {ratio:.2}"));
             }
         }
     }
@@ -174,16 +178,16 @@ fn meanings_stay_apart_for_all_eyes() {
     for (name, c) in BOTH {
         let s = &c.stage;
         let mut pairs = vec![
-            (c.touch, c.short),
-            (c.short, c.text),
+            (c.accent, c.warning),
+            (c.warning, c.text),
             (c.reference, c.text),
             (c.map[0], c.map[2]),
             (c.map[1], c.map[3]),
             (s.left_side, s.suit),
             (s.momentum, s.long_axis),
             (s.owed, s.short),
-            (s.wound, s.track),
-            (s.ghost, s.suit),
+            (s.turned, s.track),
+            (s.reference, s.suit),
         ];
         for (i, torque) in c.torques.iter().enumerate() {
             pairs.extend(c.torques[..i].iter().map(|other| (*other, *torque)));
@@ -207,12 +211,12 @@ fn the_styles_have_the_same_colours() {
     let night = styles.find("data-light=\"night\"").unwrap();
     let (day, night) = styles.split_at(night);
     for (part, c) in [(day, &DAY), (night, &NIGHT)] {
-        for (name, Ink(r, g, b)) in [
-            ("ice", c.ground),
-            ("sheet", c.card),
+        for (name, Rgb(r, g, b)) in [
+            ("background", c.background),
+            ("card", c.card),
             ("line", c.line),
-            ("ink", c.text),
-            ("mark", c.touch),
+            ("text", c.text),
+            ("accent", c.accent),
         ] {
             let line = format!("--{name}: #{r:02X}{g:02X}{b:02X};");
             assert!(part.contains(&line), "{line}");

@@ -15,7 +15,7 @@ fn scenarios(collection: &Collection) -> Vec<&Scenario> {
 
 /// What a user may do; places are counted round the list.
 #[derive(Debug, Clone)]
-enum Deed {
+enum UserAction {
     Add(Box<Scenario>),
     Rename(usize, String),
     Up(usize),
@@ -26,20 +26,20 @@ enum Deed {
     ImportOwn,
 }
 
-fn deed() -> impl Strategy<Value = Deed> {
+fn action() -> impl Strategy<Value = UserAction> {
     let name = prop_oneof!["[AB]{1,2}", "A [23]", "\\PC{0,100}", Just(String::new())];
     let place = 0..8_usize;
     prop_oneof![
         4 => (space::scenario(), name.clone(), "\\PC{0,20}").prop_map(|(jump, name, note)| {
-            Deed::Add(Box::new(Scenario { name, note, ..jump }))
+            UserAction::Add(Box::new(Scenario { name, note, ..jump }))
         }),
-        2 => (place.clone(), name).prop_map(|(place, name)| Deed::Rename(place, name)),
-        2 => place.clone().prop_map(Deed::Up),
-        2 => place.clone().prop_map(Deed::Down),
-        3 => place.prop_map(Deed::Delete),
-        2 => Just(Deed::BringBack),
-        1 => Just(Deed::Reload),
-        1 => Just(Deed::ImportOwn),
+        2 => (place.clone(), name).prop_map(|(place, name)| UserAction::Rename(place, name)),
+        2 => place.clone().prop_map(UserAction::Up),
+        2 => place.clone().prop_map(UserAction::Down),
+        3 => place.prop_map(UserAction::Delete),
+        2 => Just(UserAction::BringBack),
+        1 => Just(UserAction::Reload),
+        1 => Just(UserAction::ImportOwn),
     ]
 }
 
@@ -92,16 +92,16 @@ impl Model {
     }
 }
 
-fn do_it(collection: &mut Collection, model: &mut Model, deed: Deed) {
-    match deed {
-        Deed::Add(goal) => match collection.add((*goal).clone()) {
+fn perform(collection: &mut Collection, model: &mut Model, action: UserAction) {
+    match action {
+        UserAction::Add(goal) => match collection.add((*goal).clone()) {
             Ok(id) => {
                 let given = &collection.get(id).expect("just added").scenario;
                 model.add(id, &goal, given);
             }
             Err(why) => assert!(matches!(why, Refusal::NoName | Refusal::LongName)),
         },
-        Deed::Rename(place, name) => {
+        UserAction::Rename(place, name) => {
             let Some((place, id)) = model.at(place) else {
                 return;
             };
@@ -111,14 +111,14 @@ fn do_it(collection: &mut Collection, model: &mut Model, deed: Deed) {
                 given.clone_into(&mut model.list[place].1.name);
             }
         }
-        Deed::Up(place) => {
+        UserAction::Up(place) => {
             let Some((place, id)) = model.at(place) else {
                 return;
             };
             assert_eq!(collection.move_up(id), place > 0);
             model.list.swap(place, place.saturating_sub(1));
         }
-        Deed::Down(place) => {
+        UserAction::Down(place) => {
             let Some((place, id)) = model.at(place) else {
                 return;
             };
@@ -126,7 +126,7 @@ fn do_it(collection: &mut Collection, model: &mut Model, deed: Deed) {
             assert_eq!(collection.move_down(id), below > place);
             model.list.swap(place, below);
         }
-        Deed::Delete(place) => {
+        UserAction::Delete(place) => {
             let Some((place, id)) = model.at(place) else {
                 return;
             };
@@ -138,7 +138,7 @@ fn do_it(collection: &mut Collection, model: &mut Model, deed: Deed) {
             assert_eq!(collection.delete(id), Ok(()));
             model.deleted.push((place, model.list.remove(place)));
         }
-        Deed::BringBack => match (collection.bring_back(), model.deleted.pop()) {
+        UserAction::BringBack => match (collection.bring_back(), model.deleted.pop()) {
             (Ok(id), Some((place, (same, mut jump)))) => {
                 assert_eq!(id, same);
                 let place = place.min(model.list.len());
@@ -150,12 +150,12 @@ fn do_it(collection: &mut Collection, model: &mut Model, deed: Deed) {
             (Err(why), None) => assert_eq!(why, Refusal::NothingDeleted),
             other => panic!("{other:?}"),
         },
-        Deed::Reload => {
+        UserAction::Reload => {
             let kept = Collection::from_kept(&collection.to_kept());
             *collection = kept.expect("it was kept").read;
             model.deleted.clear();
         }
-        Deed::ImportOwn => {
+        UserAction::ImportOwn => {
             let goal: Vec<Scenario> = scenarios(collection).into_iter().cloned().collect();
             let added = collection.import(&collection.export()).expect("its own");
             let ids = added.read;
@@ -173,15 +173,15 @@ proptest! {
 
     #[test]
     fn whatever_is_done_is_what_a_plain_list_would_do(
-        deeds in prop::collection::vec(deed(), 0..24),
+        actions in prop::collection::vec(action(), 0..24),
     ) {
         let (mut collection, mut model) = (Collection::default(), Model::default());
-        for deed in deeds {
+        for action in actions {
             // Importing itself doubles it.
-            if matches!(deed, Deed::ImportOwn) && model.list.len() > 20 {
+            if matches!(action, UserAction::ImportOwn) && model.list.len() > 20 {
                 continue;
             }
-            do_it(&mut collection, &mut model, deed);
+            perform(&mut collection, &mut model, action);
             let entries = collection.entries().iter();
             let entries: Vec<_> = entries.map(|it| (it.id, it.scenario.clone())).collect();
             prop_assert_eq!(&entries, &model.list);

@@ -69,8 +69,9 @@ fn paths(text: &str) -> Vec<String> {
         }
     }
     items.push(item);
-    let named = items.iter().map(|item| item.trim());
-    let paths = named.filter(|item| !item.is_empty()).flat_map(paths);
+    // A trailing comma leaves an empty item.
+    let items = items.iter().map(|item| item.trim());
+    let paths = items.filter(|item| !item.is_empty()).flat_map(paths);
     paths.map(|path| format!("{start}{path}")).collect()
 }
 

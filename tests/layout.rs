@@ -1,12 +1,12 @@
 //! The whole standing body's moment of inertia about its long axis, against a hand calculation
 //! and against published models of other bodies.
 
-#[path = "support/bare.rs"]
-mod bare;
+#[path = "support/barefoot_body.rs"]
+mod barefoot_body;
 
 use std::f64::consts::{FRAC_PI_2, PI};
 
-use bare::bare;
+use barefoot_body::barefoot_body;
 
 use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::centroidal::CentroidalState;
@@ -15,11 +15,11 @@ use turns_aloft::physics::segments::SegmentTable;
 use turns_aloft::physics::tree::Tree;
 
 fn female() -> Body {
-    Body::new(bare(SegmentTable::Female, 1.735, 61.9))
+    Body::new(barefoot_body(SegmentTable::Female, 1.735, 61.9))
 }
 
 fn male() -> Body {
-    Body::new(bare(SegmentTable::Male, 1.741, 73.0))
+    Body::new(barefoot_body(SegmentTable::Male, 1.741, 73.0))
 }
 
 /// Straight arms raised sideways, straight parallel legs.
@@ -101,7 +101,7 @@ fn arms_up_is_the_hand_calculation() {
 /// 3:223). 20 % on the inertias and 15 % on the ratio, because it is another model of another body.
 #[test]
 fn another_body_model_is_not_far() {
-    let body = Body::new(bare(SegmentTable::Male, 1.63, 58.2));
+    let body = Body::new(barefoot_body(SegmentTable::Male, 1.63, 58.2));
     let down = about_long_axis(&body, &standing(0.0, 1.2));
     let out = about_long_axis(&body, &standing(FRAC_PI_2, 1.2));
     assert_near(down, 0.55, 0.20);
@@ -116,7 +116,7 @@ fn another_body_model_is_not_far() {
 fn the_ratio_and_the_size_are_those_of_adults() {
     for table in [SegmentTable::Female, SegmentTable::Male] {
         for (stature_m, mass_kg) in [(1.58, 50.0), (1.70, 62.0), (1.83, 75.0)] {
-            let body = Body::new(bare(table, stature_m, mass_kg));
+            let body = Body::new(barefoot_body(table, stature_m, mass_kg));
             let down = about_long_axis(&body, &Posture::STANDING);
             let ratio = about_long_axis(&body, &standing(FRAC_PI_2, 0.0)) / down;
             assert!((2.5..=2.9).contains(&ratio), "{ratio}");

@@ -1,8 +1,8 @@
 //! Splines through measured rotations: they go through them, are smooth, and where a joint turns about
 //! one axis they are the cubic spline of its angle.
 
-#[path = "support/as_planned.rs"]
-mod as_planned;
+#[path = "support/planned_release.rs"]
+mod planned_release;
 
 use glam::{DQuat, DVec3};
 use proptest::prelude::*;
@@ -103,7 +103,7 @@ fn a_measured_plan_flies_as_the_plan() {
         let times_s: Vec<f64> = (0..400).map(|i| 0.005 * f64::from(i)).collect();
         let postures: Vec<Posture> = times_s.iter().map(|&t_s| motion.at(t_s).0).collect();
         let measured = MeasuredMotion::new(times_s, &postures).expect("good samples");
-        let mut flight = as_planned::released(&planned, measured);
+        let mut flight = planned_release::released(&planned, measured);
         let turns = start.scenario.turning.sign() * flight.step(10.0).air_turns();
         let off = turns - planned.touchdown().air_turns();
         assert!(off.abs() < 1e-3, "{}: {off:e}", start.name);

@@ -10,14 +10,14 @@
 //! 1982, Acta Orthop Scand 53:205, from memory), hip adduction 28 (Boone & Azen, from memory). An arm
 //! that hangs behind the shoulders' line, or an ankle that bends upwards, is not needed.
 
-#[path = "support/bare.rs"]
-mod bare;
+#[path = "support/barefoot_body.rs"]
+mod barefoot_body;
 #[path = "support/space.rs"]
 mod space;
 
 use std::f64::consts::PI;
 
-use bare::bare;
+use barefoot_body::barefoot_body;
 use glam::DVec3;
 use proptest::prelude::*;
 
@@ -111,7 +111,7 @@ proptest! {
     /// On the way from open to tight, however far arms and legs go.
     #[test]
     fn no_limbs_pass_through_each_other(scenario in jumper(), part in 0.0..=1.0) {
-        let body = Body::new(bare(scenario.table, scenario.stature_m, scenario.body_mass_kg));
+        let body = Body::new(barefoot_body(scenario.table, scenario.stature_m, scenario.body_mass_kg));
         let plan = Plan::new(symmetric(scenario).plan_spec());
         let spec = plan.spec;
         let t_s = spec.close_delay_s + part * spec.close_time_s;
@@ -260,7 +260,7 @@ fn angles_are_those_of_the_posture() {
 /// The check sees an overlap: the hands' centres at the same place.
 #[test]
 fn hands_in_one_place_are_seen() {
-    let body = Body::new(bare(SegmentTable::Female, 1.6, 50.0));
+    let body = Body::new(barefoot_body(SegmentTable::Female, 1.6, 50.0));
     let tight = TightPosture {
         arm_axial_rad: 1.2,
         ..TightPosture::of(SegmentTable::Female, 1.6, 50.0)
@@ -272,7 +272,7 @@ fn hands_in_one_place_are_seen() {
 #[test]
 fn takeoff_and_landing_are_clear() {
     for table in [SegmentTable::Female, SegmentTable::Male] {
-        let body = Body::new(bare(table, 1.6, 55.0));
+        let body = Body::new(barefoot_body(table, 1.6, 55.0));
         for openness in [0.0, 0.25, 0.5, 0.75, 1.0] {
             let (overlap_m, one, other) = deepest(&body, &takeoff_posture(openness, 0.0));
             assert!(

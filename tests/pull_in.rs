@@ -5,8 +5,8 @@
 //! stays a principal axis, and the whole flight reduces to the two-position pull-in of the
 //! textbooks at every instant. Tolerance 1e-12: rounding only.
 
-#[path = "support/made.rs"]
-mod made;
+#[path = "support/given_states.rs"]
+mod given_states;
 
 use std::f64::consts::{FRAC_PI_2, TAU};
 
@@ -87,7 +87,12 @@ fn flight(spin: Spin) -> Flight {
         lean_rad: 0.0,
         heading_rad: 0.0,
     };
-    made::fly(body, made::closing_only(CLOSE_TIME_S), states, launch)
+    given_states::fly(
+        body,
+        given_states::closing_only(CLOSE_TIME_S),
+        states,
+        launch,
+    )
 }
 
 #[test]

@@ -3,10 +3,10 @@
 //! Source of the figures: de Leva P. Adjustments to Zatsiorsky-Seluyanov's segment inertia
 //! parameters. J Biomech 1996;29(9):1223-1230, Table 4 and its notes.
 
-#[path = "support/bare.rs"]
-mod bare;
+#[path = "support/barefoot_body.rs"]
+mod barefoot_body;
 
-use bare::bare;
+use barefoot_body::barefoot_body;
 
 use turns_aloft::physics::body::{Body, BodySpec, SEGMENTS, Segment};
 use turns_aloft::physics::centroidal::CentroidalState;
@@ -21,7 +21,7 @@ fn reference(table: SegmentTable) -> BodySpec {
         SegmentTable::Female => (1.735, 61.9),
         SegmentTable::Male => (1.741, 73.0),
     };
-    bare(table, stature_m, body_mass_kg)
+    barefoot_body(table, stature_m, body_mass_kg)
 }
 
 fn near(found: f64, expected: f64, share: f64) -> bool {

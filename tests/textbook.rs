@@ -4,10 +4,10 @@
 //! (UP); others are named where they are used. Tolerance 0.5 % unless said otherwise: it covers
 //! g = 9.80 against 9.806 65 m/s2 and answers rounded to three figures.
 
-#[path = "support/made.rs"]
-mod made;
-#[path = "support/still.rs"]
-mod shape;
+#[path = "support/given_states.rs"]
+mod given_states;
+#[path = "support/motionless_state.rs"]
+mod motionless_state;
 
 use std::f64::consts::{PI, TAU};
 
@@ -43,7 +43,7 @@ fn jump(takeoff_kg_m2: f64, air_kg_m2: f64, turns_per_s: f64, height_m: f64) -> 
     const CLOSE_TIME_S: f64 = 1e-3;
     let states = [0.0, 0.5, 1.0].map(|part| {
         let long = takeoff_kg_m2 + part * (air_kg_m2 - takeoff_kg_m2);
-        shape::still(DVec3::new(99.0, long, 98.0))
+        motionless_state::motionless(DVec3::new(99.0, long, 98.0))
     });
     let launch = Launch {
         spin: Spin::Rate(RateUnit::TurnsPerS.unit().to_si(turns_per_s)),
@@ -52,9 +52,9 @@ fn jump(takeoff_kg_m2: f64, air_kg_m2: f64, turns_per_s: f64, height_m: f64) -> 
         heading_rad: 0.0,
     };
     let body = Body::new(starts::all()[0].scenario.body_spec());
-    let spec = made::closing_only(CLOSE_TIME_S);
+    let spec = given_states::closing_only(CLOSE_TIME_S);
     Readout::new(
-        &made::fly(body, spec, states.to_vec(), launch),
+        &given_states::fly(body, spec, states.to_vec(), launch),
         Ground::Floor.stopping_time_s(),
     )
 }
@@ -381,8 +381,13 @@ fn turns_end_where_the_body_faces() {
         lean_rad: 0.0,
         heading_rad: 0.0,
     };
-    let state = shape::still(DVec3::new(99.0, 0.5, 98.0));
-    let flight = made::fly(body, made::closing_only(1e-3), vec![state; 3], launch);
+    let state = motionless_state::motionless(DVec3::new(99.0, 0.5, 98.0));
+    let flight = given_states::fly(
+        body,
+        given_states::closing_only(1e-3),
+        vec![state; 3],
+        launch,
+    );
     let end: DQuat = flight.touchdown().orientation();
     let right = end * DVec3::Z;
     let faced = libm::atan2(right.x, right.z).rem_euclid(TAU) / TAU;

@@ -7,10 +7,10 @@
 //! here in plain components, by the classical Runge-Kutta method in steps of about 40 microseconds:
 //! a hundredth of a flight's own, with an error far below the tolerances (tested).
 
-#[path = "support/made.rs"]
-mod made;
-#[path = "support/still.rs"]
-mod shape;
+#[path = "support/given_states.rs"]
+mod given_states;
+#[path = "support/motionless_state.rs"]
+mod motionless_state;
 
 use std::f64::consts::TAU;
 
@@ -38,7 +38,7 @@ fn symmetric_top(start: DQuat, h: DVec3, t_s: f64) -> DQuat {
 
 /// The same attitude by the product's integrator in even steps.
 fn stepped(start: DQuat, moments: DVec3, h: f64, t_s: f64, steps: usize) -> DQuat {
-    let rate_from_momentum = RateFromMomentum::from(&shape::still(moments));
+    let rate_from_momentum = RateFromMomentum::from(&motionless_state::motionless(moments));
     (0..steps)
         .fold(Attitude::of(start), |attitude, _| {
             integrate::step(attitude, h, t_s / steps as f64, [&rate_from_momentum; 3])
@@ -69,14 +69,19 @@ fn the_integrator_meets_the_symmetric_top() {
 #[test]
 fn a_flight_meets_the_symmetric_top() {
     let body = Body::new(starts::all()[0].scenario.body_spec());
-    let state = shape::still(DVec3::new(ACROSS, ALONG, ACROSS));
+    let state = motionless_state::motionless(DVec3::new(ACROSS, ALONG, ACROSS));
     let launch = Launch {
         spin: Spin::AngularMomentum(H.y),
         jump_height_m: 0.6,
         lean_rad: 0.25,
         heading_rad: 1.0,
     };
-    let flight = made::fly(body, made::closing_only(0.1), vec![state; 41], launch);
+    let flight = given_states::fly(
+        body,
+        given_states::closing_only(0.1),
+        vec![state; 41],
+        launch,
+    );
     let start = flight.takeoff().orientation();
     let azimuth = |axis: DVec3| libm::atan2(axis.x, axis.z);
     for sample in &flight.samples {

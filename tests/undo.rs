@@ -36,7 +36,7 @@ fn undone(session: &mut Session) -> Vec<Document> {
 
 /// Something that a user does.
 #[derive(Debug, Clone)]
-enum Deed {
+enum UserAction {
     Set(usize, f64),
     Reset(usize),
     ResetAll,
@@ -50,21 +50,21 @@ enum Deed {
     Reload,
 }
 
-fn deeds() -> impl Strategy<Value = Deed> {
+fn actions() -> impl Strategy<Value = UserAction> {
     let number = || (0..Parameter::COUNT, 0.0..=1.0_f64);
     let start = || 0..starts::all().len();
     prop_oneof![
-        4 => number().prop_map(|(i, part)| Deed::Set(i, part)),
-        1 => (0..Parameter::COUNT).prop_map(Deed::Reset),
-        1 => Just(Deed::ResetAll),
-        2 => (0..4_usize).prop_map(Deed::Word),
-        1 => number().prop_map(|(i, part)| Deed::Try(i, part)),
-        1 => start().prop_map(Deed::Open),
-        1 => (0..=starts::all().len()).prop_map(Deed::Reference),
-        1 => Just(Deed::ClearReference),
-        4 => Just(Deed::Undo),
-        3 => Just(Deed::Redo),
-        1 => Just(Deed::Reload),
+        4 => number().prop_map(|(i, part)| UserAction::Set(i, part)),
+        1 => (0..Parameter::COUNT).prop_map(UserAction::Reset),
+        1 => Just(UserAction::ResetAll),
+        2 => (0..4_usize).prop_map(UserAction::Word),
+        1 => number().prop_map(|(i, part)| UserAction::Try(i, part)),
+        1 => start().prop_map(UserAction::Open),
+        1 => (0..=starts::all().len()).prop_map(UserAction::Reference),
+        1 => Just(UserAction::ClearReference),
+        4 => Just(UserAction::Undo),
+        3 => Just(UserAction::Redo),
+        1 => Just(UserAction::Reload),
     ]
 }
 
@@ -92,24 +92,26 @@ fn change_word(scenario: &mut Scenario, which: usize) {
     }
 }
 
-fn does(session: &mut Session, deed: &Deed) {
-    match *deed {
-        Deed::Set(i, at) => session.set(Parameter::ALL[i], part(Parameter::ALL[i], at)),
-        Deed::Reset(i) => session.reset(Parameter::ALL[i]),
-        Deed::ResetAll => session.reset_all(),
-        Deed::Word(which) => session.change(|scenario| change_word(scenario, which)),
-        Deed::Try(i, at) => session.try_change(Parameter::ALL[i], part(Parameter::ALL[i], at)),
-        Deed::Open(i) => session.open(starts::all()[i].scenario.clone()),
-        Deed::Reference(i) => {
+fn perform(session: &mut Session, action: &UserAction) {
+    match *action {
+        UserAction::Set(i, at) => session.set(Parameter::ALL[i], part(Parameter::ALL[i], at)),
+        UserAction::Reset(i) => session.reset(Parameter::ALL[i]),
+        UserAction::ResetAll => session.reset_all(),
+        UserAction::Word(which) => session.change(|scenario| change_word(scenario, which)),
+        UserAction::Try(i, at) => {
+            session.try_change(Parameter::ALL[i], part(Parameter::ALL[i], at))
+        }
+        UserAction::Open(i) => session.open(starts::all()[i].scenario.clone()),
+        UserAction::Reference(i) => {
             let start = starts::all().get(i);
             session.set_reference(
                 start.map_or(Which::AsOpened, |start| Which::Start(start.name.to_owned())),
             );
         }
-        Deed::ClearReference => session.clear_reference(),
-        Deed::Undo => session.undo(),
-        Deed::Redo => session.redo(),
-        Deed::Reload => *session = reloaded(session),
+        UserAction::ClearReference => session.clear_reference(),
+        UserAction::Undo => session.undo(),
+        UserAction::Redo => session.redo(),
+        UserAction::Reload => *session = reloaded(session),
     }
 }
 
@@ -118,15 +120,15 @@ proptest! {
 
     /// Against a plain list of documents with a place in it.
     #[test]
-    fn every_document_comes_back_exactly(deeds in prop::collection::vec(deeds(), 1..40)) {
+    fn every_document_comes_back_exactly(actions in prop::collection::vec(actions(), 1..40)) {
         let mut session = Session::default();
         let mut documents = vec![session.document().clone()];
         let mut at = 0;
-        for deed in &deeds {
-            does(&mut session, deed);
-            match deed {
-                Deed::Undo => at = usize::saturating_sub(at, 1),
-                Deed::Redo => at = (at + 1).min(documents.len() - 1),
+        for action in &actions {
+            perform(&mut session, action);
+            match action {
+                UserAction::Undo => at = usize::saturating_sub(at, 1),
+                UserAction::Redo => at = (at + 1).min(documents.len() - 1),
                 _ if *session.document() != documents[at] => {
                     documents.truncate(at + 1);
                     documents.push(session.document().clone());
@@ -134,7 +136,7 @@ proptest! {
                 }
                 _ => (),
             }
-            prop_assert_eq!(session.document(), &documents[at], "after {:?}", deed);
+            prop_assert_eq!(session.document(), &documents[at], "after {:?}", action);
             prop_assert_eq!(session.history().steps(), [at, documents.len() - 1 - at]);
             // What is computed follows.
             let reference = session.reference().map(|reference| &reference.scenario);

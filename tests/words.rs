@@ -1,16 +1,16 @@
-//! Facts about the words: both languages say the same things, everything that is said has words and
-//! every word is said, and with German spoken nothing English is left.
+//! Facts about the texts: both languages have the same messages, every message used exists and
+//! every message is used, and in German no English text is left.
 
 mod words {
-    pub mod heard;
     pub mod messages;
+    pub mod shown_texts;
     pub mod source;
 }
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use words::heard::{BROKEN_JSON, Heard, everything, everything_kept, has_word};
 use words::messages::{Message, all_messages};
+use words::shown_texts::{BROKEN_JSON, ShownText, all_texts, has_word, texts_after};
 use words::source::{Use, uses};
 
 use turns_aloft::analysis::uncertainty::UncertainInput;
@@ -219,9 +219,9 @@ fn letters(text: &str) -> Vec<&str> {
 #[test]
 fn with_german_spoken_nothing_english_is_left() {
     set_language(Language::English);
-    let english = everything();
+    let english = all_texts();
     set_language(Language::German);
-    let german = everything();
+    let german = all_texts();
     assert_eq!(english.len(), german.len());
     assert!(german.len() > 700, "{}", german.len());
     let messages = messages(Language::English);
@@ -231,7 +231,7 @@ fn with_german_spoken_nothing_english_is_left() {
         .filter(|plain| plain.len() > 4 && letters(plain).iter().any(|it| !ALIKE.contains(it)))
         .collect();
     for (english, german) in english.iter().zip(&german) {
-        let Heard { place, text } = german;
+        let ShownText { place, text } = german;
         assert_eq!(&english.place, place);
         let describe = letters(text);
         if describe.iter().any(|word| !ALIKE.contains(word)) {
@@ -303,9 +303,9 @@ fn where_a_file_is_broken_is_said() {
 #[test]
 fn another_language_is_spoken_at_once() {
     set_language(Language::German);
-    let german = everything_kept(|_| ());
+    let german = texts_after(|_| ());
     set_language(Language::English);
-    let turned = everything_kept(|session: &mut Session| {
+    let turned = texts_after(|session: &mut Session| {
         set_language(Language::German);
         session.retranslate();
     });

@@ -1,4 +1,4 @@
-"""Fails where what a visitor has to download has grown past its budget.
+"""Fails if the download of a first visit exceeds its budget.
 
     budget.py DIST
 """
@@ -11,26 +11,26 @@ from pathlib import Path
 
 REPOSITORY = Path(__file__).resolve().parents[1]
 
-# Compressed, of everything a first visit needs before it draws, in times what the smallest page of the
-# same stack takes.
+# Limit for the compressed size of everything a first visit needs before it draws, as a multiple of
+# the smallest page's of the same crates.
 BUDGET = 1.20
 NEEDED = ("*.html", "*.css", "*.js", "*.wasm")
-# The worker comes when the page has drawn.
+# The service worker is fetched after the first picture.
 LATER = "sw.js"
 
-# What the smallest page takes, as web/weigh has measured it, and with which crates.
+# The download of the smallest page, as measured by web/weigh, and the versions of its crates.
 SMALLEST = REPOSITORY / "tests" / "bench" / "smallest" / "download.json"
 CRATES = ("bevy", "bevy_egui")
 
 
 def download(dist: Path) -> int:
-    """Bytes, compressed."""
+    """Size of a first visit's download, compressed, bytes."""
     files = {path for pattern in NEEDED for path in dist.glob(pattern) if path.name != LATER}
     return sum(len(gzip.compress(path.read_bytes(), 9)) for path in files)
 
 
 def crates() -> dict[str, str]:
-    """The versions that decide over the size of the smallest page."""
+    """The versions of the crates that determine the size of the smallest page."""
     locked = tomllib.loads((REPOSITORY / "Cargo.lock").read_text(encoding="utf-8"))["package"]
     return {crate["name"]: crate["version"] for crate in locked if crate["name"] in CRATES}
 
@@ -40,7 +40,8 @@ def record_smallest(size: int) -> None:
 
 
 def smallest() -> int:
-    """Bytes, compressed, as recorded for the crates at hand."""
+    """The recorded download of the smallest page, compressed, bytes; exits if its crates' versions
+    differ."""
     recorded = json.loads(SMALLEST.read_text())
     size = recorded.pop("bytes")
     if recorded != crates():

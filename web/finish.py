@@ -1,6 +1,6 @@
-"""Finishes a folder that Trunk has built: writes the page's own texts in, tells the page how big its
-module is, for the progress bar, lets its one inline script through its content security policy,
-lists its files for the worker that keeps them, and prints what a visitor has to download.
+"""Finishes a folder that Trunk has built: inserts the page's own texts, the size of its module
+(for the progress bar) and the hash of its one inline script (for the content security policy),
+writes the service worker with the list of files, and prints the sizes of the download.
 
     python3 finish.py DIST
 """
@@ -17,17 +17,17 @@ from pathlib import Path
 MODULE_BYTES = 'data-bytes=""'
 SCRIPT_HASH = "'sha256-'"
 WORDS = '<script type="application/json" id="shell-words">'
-# Trunk's own, which starts the module.
+# Trunk's inline script, which starts the module.
 INLINE_SCRIPT = re.compile(
     r'<script(?![^>]* src=)(?![^>]* type="application/json")[^>]*>(.*?)</script>', re.DOTALL
 )
 
-# A folder for each language; without a script the page is in the first of them.
+# A folder for each language; without a script the page is in the language FIRST.
 MESSAGES = Path(__file__).parents[1] / "assets" / "words"
 FIRST = "en"
 MESSAGE = re.compile(r"([a-z][a-z0-9-]*) = (\S.*)")
 VALUE = re.compile(r"\{ \$(\w+) \}")
-# An empty element that holds a message, and an attribute that does.
+# An empty element to be filled with a message, and an attribute that names a message.
 SAYS = re.compile(r'(<(\w+)\b[^>]* data-words="([\w-]+)"[^>]*>)\s*(</\2>)')
 NAMED = re.compile(r'data-words-(label|content)="([\w-]+)"')
 ASKED = re.compile(r' data-words[\w-]*="')
@@ -60,7 +60,7 @@ def finish_index(dist: Path, words: dict[str, dict[str, str]]) -> None:
 
 
 def finish_manifest(dist: Path, about: str) -> None:
-    """A manifest is in one language."""
+    """Inserts the description; a manifest has one language only."""
     path = dist / "manifest.webmanifest"
     manifest = json.loads(path.read_text(encoding="utf-8"))
     if manifest["lang"] != FIRST or manifest["description"]:
@@ -70,7 +70,8 @@ def finish_manifest(dist: Path, about: str) -> None:
 
 
 def all_messages() -> dict[str, dict[str, str]]:
-    """The page's own texts: language to name to text, every language with the same names and values."""
+    """The page's own texts: language to name to text. Exits unless all languages have the same names
+    and values."""
     words = {path.parent.name: messages(path) for path in sorted(MESSAGES.glob("*/shell.ftl"))}
 
     def shape(texts: dict[str, str]) -> dict[str, list[str]]:
@@ -86,7 +87,7 @@ def all_messages() -> dict[str, dict[str, str]]:
 
 
 def messages(path: Path) -> dict[str, str]:
-    """The messages of a file, each on one line: all that this page needs of Fluent's format."""
+    """The messages of a file, each on one line: the part of Fluent's format that the page uses."""
     found: dict[str, str] = {}
     for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
         if not line.strip() or line.startswith("#"):
@@ -99,7 +100,8 @@ def messages(path: Path) -> dict[str, str]:
 
 
 def write_words(html: str, words: dict[str, dict[str, str]]) -> str:
-    """Puts the texts into the page: where they are read without a script, and all for the script."""
+    """Inserts the texts into the page: in the elements and attributes, for use without a script, and
+    all of them for the script."""
     def element(match: re.Match) -> str:
         head, _, name, tail = match.groups()
         lang = re.search(r' lang="(\w+)"', head)
@@ -112,13 +114,13 @@ def write_words(html: str, words: dict[str, dict[str, str]]) -> str:
     filled, attributes = NAMED.subn(attribute, filled)
     if elements + attributes != len(ASKED.findall(html)):
         sys.exit("index.html: a text is asked for in a form that is not understood")
-    # No text ends the block.
+    # No text may end the script element.
     data = json.dumps(words, ensure_ascii=False).replace("<", "\\u003c")
     return filled.replace(WORDS, WORDS + data)
 
 
 def write_worker(dist: Path) -> None:
-    """Writes sw.js: the worker, after the hashes of all other files as they are now."""
+    """Writes sw.js: the hashes of all other files, then the worker."""
     worker = dist / "sw.js"
     files = {
         address(path.relative_to(dist)): hashlib.sha256(path.read_bytes()).hexdigest()
@@ -135,7 +137,7 @@ def write_worker(dist: Path) -> None:
 
 
 def address(path: Path) -> str:
-    """Under which the page asks for a file, from the folder that it is in."""
+    """The address under which the page requests a file, relative to its folder."""
     return "./" if path == Path("index.html") else path.as_posix()
 
 

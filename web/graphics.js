@@ -1,13 +1,13 @@
-// A browser may take the graphics away from a page: after a fault of the driver, in a long sleep, or
-// because something else needs them. What was drawn cannot be drawn on; the jump is kept in the
-// browser's storage, so the page starts anew as soon as there are graphics again.
+// A browser may take the WebGL context from a page: after a driver error, during long sleep, or
+// because another page needs it. The app cannot continue to draw after that; the jump is in the
+// browser's storage, so the page is reloaded as soon as the context is restored.
 
 const root = document.documentElement;
 const canvas = document.getElementById("stage");
 const interrupted = document.getElementById("interrupted");
 
 canvas.addEventListener("webglcontextlost", (event) => {
-  // Only then does the browser give them back.
+  // Without this the browser does not restore the context.
   event.preventDefault();
   root.dataset.state = "interrupted";
   interrupted.hidden = false;

@@ -1,5 +1,5 @@
-// Has the page kept for use without a network, once it is ready, and says when a new version is
-// there. `worker.js` does the keeping.
+// Once the page is ready, registers the service worker (`worker.js`), which caches the page for use
+// without a network; says when a new version is there.
 
 const root = document.documentElement;
 const workers = navigator.serviceWorker;
@@ -19,29 +19,30 @@ function ready() {
   });
 }
 
-async function keep() {
+async function register() {
   await ready();
   const registration = await workers.register("sw.js", { updateViaCache: "none" });
-  // The browser looks for a new version whenever a page is opened; an installed one may stay open
-  // for days, so also when the network or the user comes back to it. A failure means no network.
+  // The browser checks for a new version whenever a page is opened. An installed page may stay open
+  // for days, so also check when the network returns or the page becomes visible. A failure means
+  // that there is no network.
   const look = () => registration.update().catch(() => {});
   addEventListener("online", look);
   document.addEventListener("visibilitychange", () => document.hidden || look());
 
-  // Only asked for by an installed page: some browsers put the question to the user.
+  // Only in an installed page, because some browsers ask the user.
   if (matchMedia("(display-mode: standalone)").matches) {
     await navigator.storage.persist();
   }
 }
 
-// There are none where the page doesn't come from a trustworthy address.
+// Service workers exist only in a secure context.
 if (workers) {
-  // The first worker to take over brings no new version, each later one does.
-  let kept = workers.controller !== null;
+  // The first worker that takes control brings no new version; each later one does.
+  let controlled = workers.controller !== null;
   workers.addEventListener("controllerchange", () => {
-    if (kept) offerReload();
-    kept = true;
+    if (controlled) offerReload();
+    controlled = true;
   });
-  // A browser that keeps nothing goes on loading the page from the network.
-  keep().catch(() => {});
+  // A browser that refuses caches goes on loading the page from the network.
+  register().catch(() => {});
 }

@@ -1,4 +1,4 @@
-"""Packs a built page for a static host: a folder and a zip of the same, both with checksums.
+"""Packs a built page for a static host: a folder and a zip of it, both with checksums.
 
     pack.py DIST OUT
 """
@@ -15,12 +15,13 @@ from finish import shipped
 
 REPOSITORY = Path(__file__).resolve().parents[1]
 
-# What has to accompany the page and its font; the page itself doesn't ask for them.
+# The licences of the page and its font, which have to accompany it.
 LICENCES = ["LICENSE-MIT", "LICENSE-APACHE", "assets/fonts/LICENSE-barlow.txt"]
 
 SUMS = "SHA256SUMS"
 
-# The earliest time that the format can say: the same page makes the same zip, to the byte.
+# The earliest time of the zip format. A constant time makes the zip of the same page identical to
+# the byte.
 EPOCH = (1980, 1, 1, 0, 0, 0)
 
 
@@ -37,7 +38,7 @@ def main(dist: Path, out: Path) -> None:
 
 
 def version(dist: Path) -> str:
-    """The package's version, and of which content: the start of the worker's hash over all files."""
+    """The package's version and the start of the service worker's hash over all files."""
     package = tomllib.loads((REPOSITORY / "Cargo.toml").read_text(encoding="utf-8"))["package"]
     worker = (dist / "sw.js").read_text(encoding="utf-8")
     [content] = re.findall(r'^const VERSION = "([0-9a-f]{16})";$', worker, re.MULTILINE)
@@ -55,7 +56,7 @@ def fill(folder: Path, dist: Path) -> None:
 
 
 def pack(folder: Path, archive: Path) -> None:
-    """The files lie at the top of the zip: it is unpacked into the folder that serves the page."""
+    """Zips the files at the top level: the zip is unpacked into the folder that serves the page."""
     with zipfile.ZipFile(archive, "w", zipfile.ZIP_DEFLATED, compresslevel=9) as pack:
         for path in shipped(folder):
             entry = zipfile.ZipInfo(path.relative_to(folder).as_posix(), EPOCH)
@@ -65,7 +66,7 @@ def pack(folder: Path, archive: Path) -> None:
 
 
 def line(path: Path, above: Path) -> str:
-    """As `sha256sum --check` reads it in the folder `above`."""
+    """A line for `sha256sum --check` run in the folder `above`."""
     return f"{sha256(path)}  {path.relative_to(above).as_posix()}\n"
 
 

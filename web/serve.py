@@ -10,7 +10,7 @@ from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 
 
 class PageHandler(SimpleHTTPRequestHandler):
-    # Browsers compile a module while it streams in only if it comes under its own type.
+    # Browsers compile a module while it is being downloaded only if its MIME type is right.
     extensions_map = {
         **SimpleHTTPRequestHandler.extensions_map,
         ".wasm": "application/wasm",
@@ -21,7 +21,7 @@ class PageHandler(SimpleHTTPRequestHandler):
     }
 
     def end_headers(self):
-        # A page rebuilt a moment ago must not come from the browser's memory.
+        # A page that has been rebuilt must not come from the browser's cache.
         self.send_header("Cache-Control", "no-cache")
         super().end_headers()
 
@@ -30,7 +30,7 @@ class PageHandler(SimpleHTTPRequestHandler):
 
 
 def make_server(folder, port=0, handler=PageHandler):
-    """A server of `folder`, not yet running; port 0 takes any free one."""
+    """A server of `folder`, not yet running; port 0 picks a free port."""
     handler = functools.partial(handler, directory=str(folder))
     return ThreadingHTTPServer(("127.0.0.1", port), handler)
 

@@ -1,5 +1,6 @@
-// Says how far loading has come, and says so when it fails. Trunk calls these while it fetches,
-// compiles and starts the module; the app itself sets data-state="ready" with its first picture.
+// Shows the progress of loading, and a message when it fails. Trunk calls these functions while it
+// fetches, compiles and starts the module; the app itself sets data-state="ready" with its first
+// picture.
 
 const root = document.documentElement;
 const text = document.getElementById("loading-text");
@@ -13,14 +14,14 @@ const ONE_DECIMAL = new Intl.NumberFormat(root.lang, {
 });
 const megabytes = (bytes) => ONE_DECIMAL.format(bytes / 1e6);
 
-// Without values it is told again where the language changes (words.js).
-function tell(name, values) {
+// Shows a message. One without values follows when the language changes (words.js).
+function show(name, values) {
   if (values) delete text.dataset.words;
   else text.dataset.words = name;
   text.textContent = say(name, values);
 }
 
-// Where everything that can be touched is, by name, in CSS pixels of the page.
+// The touch targets: name to [x, y, width, height], in CSS pixels of the page.
 function rects() {
   const canvas = document.getElementById("stage").getBoundingClientRect();
   const targets = JSON.parse(window.wasmBindings.touch_targets());
@@ -32,33 +33,34 @@ function rects() {
 }
 
 export default function initializer() {
-  // Trunk's own total is the size before the module was shrunk; web/finish.py wrote the real one.
+  // Trunk's own total is the size before optimisation; web/finish.py writes the size of the file.
   const total = Number(bar.dataset.bytes);
 
   return {
     onProgress({ current }) {
-      // Some browsers count on after it has failed.
+      // Some browsers report progress even after a failure.
       if (root.dataset.state === "failed") return;
       if (current < total) {
         bar.max = total;
         bar.value = current;
-        tell("loading-part", { done: megabytes(current), whole: megabytes(total) });
+        show("loading-part", { done: megabytes(current), whole: megabytes(total) });
       } else {
         bar.removeAttribute("value");
-        if (total > 0) tell("loaded");
-        else tell("loading-so-far", { done: megabytes(current) });
+        if (total > 0) show("loaded");
+        else show("loading-so-far", { done: megabytes(current) });
       }
     },
 
     onSuccess({ memory }) {
       Object.assign(window.turnsAloft, {
         rects,
-        // For whoever measures the page.
+        // For measurements by script.
         memoryBytes: () => memory.buffer.byteLength,
         panelsMs: () => window.wasmBindings.panels_ms(),
         workMs: () => window.wasmBindings.work_ms(),
       });
-      // A trap ends the app for good, whatever its cause; leaving a frozen picture would mislead.
+      // A WebAssembly trap ends the app, whatever its cause: say so, instead of leaving a frozen
+      // picture.
       addEventListener("error", ({ error }) => {
         const interrupted = root.dataset.state === "interrupted";
         if (error instanceof WebAssembly.RuntimeError && !interrupted) {
@@ -70,7 +72,7 @@ export default function initializer() {
 
     onFailure(reason) {
       root.dataset.state = "failed";
-      tell("not-started");
+      show("not-started");
       console.error(reason);
     },
   };

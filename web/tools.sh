@@ -1,10 +1,10 @@
-# What the scripts beside this file share: the pinned tools of the build and how each is had from a
-# package registry when it is missing. Sourced, not run; callers have set `set -euo pipefail`.
+# Shared by the scripts of this folder: the pinned tools of the build, and how each is installed
+# from a package registry if it is missing. Sourced, not run; callers have set `set -euo pipefail`.
 #
 # There is no rust-toolchain.toml: it would make rustup fetch a second toolchain on machines that
 # have a good one under another name. `rust-version` in Cargo.toml refuses one that is too old.
 
-# The same versions as in Trunk.toml. wasm-bindgen must equal the library's in Cargo.toml.
+# The same versions as in Trunk.toml. wasm-bindgen's must equal that of the library in Cargo.toml.
 TRUNK_VERSION=0.21.14
 WASM_BINDGEN_VERSION=0.2.130
 GECKODRIVER_VERSION=0.37.1
@@ -41,12 +41,12 @@ install_debian() {
   "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get -qq install -y --no-install-recommends "$package" >/dev/null
 }
 
-# rustup's part: the wasm target, rustfmt and clippy.
+# Installs the parts of the toolchain: the wasm target, rustfmt and clippy.
 need_rust() {
   have cargo || fail "Rust is missing: install it with rustup, then run this again."
   [ -d "$(rustc --print sysroot)/lib/rustlib/wasm32-unknown-unknown" ] ||
     rustup target add wasm32-unknown-unknown
-  # rustup's proxies are there even for what is not installed, so each is asked for its version.
+  # rustup's proxies exist even for components that are not installed, so run each.
   cargo fmt --version >/dev/null 2>&1 || rustup component add rustfmt
   cargo clippy --version >/dev/null 2>&1 || rustup component add clippy
 }
@@ -59,7 +59,7 @@ need_crate() {
   shift 6
   [ "$("$TOOLS/bin/$command" --version 2>/dev/null | sed -n 1p)" = "$says" ] && return
   say "Installing $crate $version into $TOOLS (once; about $minutes minutes)."
-  # A target folder set for the project must not be filled with the tools' own objects.
+  # Keeps the tools' object files out of a target folder set for the project.
   env -u CARGO_TARGET_DIR \
     CARGO_PROFILE_RELEASE_OPT_LEVEL="$level" CARGO_PROFILE_RELEASE_CODEGEN_UNITS=16 \
     CARGO_PROFILE_RELEASE_LTO=off CARGO_PROFILE_RELEASE_DEBUG=false \
@@ -67,14 +67,14 @@ need_crate() {
   say "Installed $crate in $((SECONDS - start)) s."
 }
 
-# What makes a page of what cargo has compiled.
+# The tools that make a page from the compiled module.
 need_bundler() {
-  # Unlocked: the lock file that wasm-bindgen-cli ships names a crate that can't be had everywhere.
+  # Without --locked: wasm-bindgen-cli's lock file names a crate that isn't available everywhere.
   need_crate wasm-bindgen-cli "$WASM_BINDGEN_VERSION" wasm-bindgen "wasm-bindgen $WASM_BINDGEN_VERSION" 1 1 --bin wasm-bindgen
   need_crate trunk "$TRUNK_VERSION" trunk "trunk $TRUNK_VERSION" 0 3 --locked
 }
 
-# inputs_hash PATH... : one hash over the compiler and all files under those of the paths that exist.
+# inputs_hash PATH... : one hash over the compiler's version and all files under the existing paths.
 inputs_hash() {
   local path paths=()
   for path in "$@"; do
@@ -86,8 +86,8 @@ inputs_hash() {
   } | sha256sum | cut -d ' ' -f 1
 }
 
-# need_python FOLDER : sets PYTHON to one that has the packages of tests/FOLDER; kept per set of
-# requirements and Python, outside the tree.
+# need_python FOLDER : sets PYTHON to an interpreter with the packages of tests/FOLDER; cached outside
+# the repository for each set of requirements and Python version.
 need_python() {
   local requirements="$ROOT/tests/$1/requirements.txt" wanted venv
   need_debian python3 python3
@@ -103,19 +103,19 @@ need_python() {
   PYTHON="$venv/bin/python"
 }
 
-# In OUTSIDE_PYTHON a Python with the engines that compute the flights again.
+# Sets OUTSIDE_PYTHON to a Python with the engines that compute the flights again.
 need_outside() {
   need_python outside
   OUTSIDE_PYTHON=$PYTHON
 }
 
-# In WORKFLOWS_PYTHON a Python with what checks the forge's workflow.
+# Sets WORKFLOWS_PYTHON to a Python that checks the forge's workflow.
 need_workflows() {
   need_python workflows
   WORKFLOWS_PYTHON=$PYTHON
 }
 
-# Chromium, its driver, and in BROWSER_PYTHON a Python with the packages of the browser tests.
+# Chromium and its driver; sets BROWSER_PYTHON to a Python with the packages of the browser tests.
 need_browser() {
   need_debian chromium chromium
   need_debian chromedriver chromium-driver
@@ -123,10 +123,10 @@ need_browser() {
   BROWSER_PYTHON=$PYTHON
 }
 
-# The second engine, and its driver, which Debian does not have.
+# Firefox and its driver, which Debian does not have.
 need_second_browser() {
   need_debian firefox-esr firefox-esr
-  # A screen in memory, and WebGL drawn in software on it.
+  # A virtual screen, and software rendering for WebGL on it.
   need_debian Xvfb xvfb
   [ -e /usr/lib/*/dri/swrast_dri.so ] || install_debian libgl1-mesa-dri
   [ -e /usr/lib/*/libEGL.so.1 ] || install_debian libegl1

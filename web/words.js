@@ -1,27 +1,27 @@
-// The page's own words, in the language that the user has chosen or that the browser asks for; this
-// is where that is decided. Runs before anything is drawn. From then on the root element's `lang` is
-// the language: the module speaks it, and sets it when the user chooses another.
+// Decides the page's language, as the user has chosen or as the browser asks for, and fills in the
+// page's own texts. Runs before anything is drawn. From then on the root element's `lang` is the
+// language: the module reads it, and sets it when the user chooses another.
 
 {
   const root = document.documentElement;
-  // Written in by web/finish.py: language to message to text.
+  // Inserted by web/finish.py: language to message to text.
   const words = JSON.parse(document.getElementById("shell-words").textContent);
 
   const ATTRIBUTES = [["aria-label", "data-words-label"], ["content", "data-words-content"]];
 
-  const spoken = (tag) => Object.hasOwn(words, tag);
+  const hasWords = (tag) => Object.hasOwn(words, tag);
 
-  function wished() {
-    // What can be chosen is kept by the module, as a tag (src/page/language.rs).
-    const kept = window.turnsAloft.kept("turns-aloft/language");
-    if (kept !== null && spoken(kept)) return kept;
+  function preferred() {
+    // The module stores the user's choice as a language tag (src/page/language.rs).
+    const stored = window.turnsAloft.stored("turns-aloft/language");
+    if (stored !== null && hasWords(stored)) return stored;
     const primary = navigator.languages.map((tag) => tag.toLowerCase().split("-")[0]);
-    return primary.find(spoken) ?? "en";
+    return primary.find(hasWords) ?? "en";
   }
 
-  let language = wished();
+  let language = preferred();
 
-  // A message, with its values put in.
+  // The text of a message, with its values inserted.
   function say(name, values = {}) {
     return words[language][name].replace(/\{ \$(\w+) \}/g, (_, value) => values[value]);
   }
@@ -42,8 +42,8 @@
   root.lang = language;
   fill(document);
   new MutationObserver(() => {
-    // A browser that translates pages by itself may write any tag there.
-    if (!spoken(root.lang)) return;
+    // A browser's own translation of the page may set any tag.
+    if (!hasWords(root.lang)) return;
     language = root.lang;
     fill(document);
   }).observe(root, { attributeFilter: ["lang"] });

@@ -1,8 +1,8 @@
-//! How things look: the colours in both lights, and the named views of the picture.
+//! The colours in both themes, and the named views of the 3D picture.
 
 mod colours;
 pub mod view;
 
 pub use colours::{
-    Choice, Colours, DAY, Ink, Light, NIGHT, Stage, choose, chosen, colours, show, shown,
+    Choice, Colours, DAY, NIGHT, Rgb, Stage, Theme, choose, chosen, colours, show, shown,
 };

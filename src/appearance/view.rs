@@ -1,10 +1,10 @@
-//! The named views of the 3D picture: panels offer them, the camera goes there.
+//! The named views of the 3D picture, which the panels offer and the camera moves to.
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum View {
     Front,
-    /// From high up, where the dial is read best.
+    /// From high up, where the dial is easiest to read.
     Above,
-    /// Straight down the axis of the turning.
+    /// Straight down the vertical axis.
     AlongAxis,
 }

@@ -1,5 +1,5 @@
-//! Links: what an address holds behind its `#` is opened, and the present jump, with
-//! the one beside it, is put there to be handed on.
+//! Links: opens the jump in the address's fragment (after `#`), and writes the present jump and its
+//! reference attempt there for sharing.
 
 use std::cell::RefCell;
 
@@ -17,36 +17,36 @@ use crate::words::text;
 
 pub fn plugin(app: &mut App) {
     listen();
-    app.init_resource::<Offered>()
-        .add_systems(PreUpdate, (take_in, grant))
-        .add_systems(Last, withdraw);
+    app.init_resource::<LinkedDocument>()
+        .add_systems(PreUpdate, (handle_events, handle_commands))
+        .add_systems(Last, remove_stale_link);
 }
 
 thread_local! {
-    /// The address has changed, or a link has been copied: to be looked at by the app.
-    static NEWS: RefCell<Vec<News>> = const { RefCell::new(Vec::new()) };
+    /// Events of the browser, to be handled in the app's next frame.
+    static EVENTS: RefCell<Vec<AddressEvent>> = const { RefCell::new(Vec::new()) };
 }
 
-enum News {
-    NewAddress,
+enum AddressEvent {
+    FragmentChanged,
     Copied,
 }
 
-/// What the link in the address leads to; none when there is none.
+/// The document that the link in the address opens; none if the address has no link.
 #[derive(Resource, Default)]
-pub struct Offered(Option<Document>);
+pub struct LinkedDocument(Option<Document>);
 
-/// Opens what the page's address holds.
+/// Opens the link in the page's address, if there is one.
 pub fn restore(session: &mut Session) {
     let Some(fragment) = fragment() else {
         return;
     };
     session.open_link(&fragment);
-    // A reload is to find the jump as it is by then.
+    // Removed, so that a reload opens the stored jump with later changes.
     set_fragment(None);
 }
 
-/// What stands behind the `#`.
+/// The address's fragment, if it is not empty.
 fn fragment() -> Option<String> {
     let hash = dom::window()?.location().hash().ok()?;
     hash.strip_prefix('#')
@@ -54,7 +54,8 @@ fn fragment() -> Option<String> {
         .map(str::to_owned)
 }
 
-/// Puts a text behind the `#`, or takes it away with the `#`, without another entry in the history.
+/// Replaces or removes the address's fragment without an entry in the browser's history. Returns
+/// the new address.
 fn set_fragment(fragment: Option<&str>) -> Option<String> {
     let window = dom::window()?;
     let location = window.location();
@@ -70,14 +71,14 @@ fn set_fragment(fragment: Option<&str>) -> Option<String> {
     location.href().ok()
 }
 
-/// Has a reload of the page find the jump in the address.
-pub fn hold(session: &Session) {
+/// Writes the jump into the address, so that a reload finds it there. Used where the storage fails.
+pub fn store_document(session: &Session) {
     set_fragment(Some(&session.link()));
 }
 
 fn listen() {
     let changed = Closure::<dyn FnMut()>::new(move || {
-        NEWS.with_borrow_mut(|news| news.push(News::NewAddress));
+        EVENTS.with_borrow_mut(|events| events.push(AddressEvent::FragmentChanged));
         wake();
     });
     if let Some(window) = dom::window() {
@@ -86,20 +87,20 @@ fn listen() {
     changed.forget();
 }
 
-fn take_in(mut session: ResMut<CurrentSession>) {
-    for news in NEWS.take() {
-        match news {
-            News::NewAddress => restore(&mut session),
-            News::Copied => session.say(text("page-link-copied")),
+fn handle_events(mut session: ResMut<CurrentSession>) {
+    for event in EVENTS.take() {
+        match event {
+            AddressEvent::FragmentChanged => restore(&mut session),
+            AddressEvent::Copied => session.say(text("page-link-copied")),
         }
     }
 }
 
-/// Makes the link that was asked for.
-fn grant(
+/// Handles the command to make a link.
+fn handle_commands(
     mut commands: MessageReader<PageCommandSent>,
     mut session: ResMut<CurrentSession>,
-    mut offered: ResMut<Offered>,
+    mut linked: ResMut<LinkedDocument>,
 ) {
     for PageCommandSent(command) in commands.read() {
         if *command != PageCommand::Link {
@@ -109,39 +110,40 @@ fn grant(
             session.say(text("page-no-link"));
             continue;
         };
-        offered.0 = Some(session.document().clone());
-        // A browser may ask the user first whether copying is allowed, and never say what came of it.
+        linked.0 = Some(session.document().clone());
+        // Shown before copying: a browser may ask the user for permission, and never report the
+        // result.
         session.say(text("page-link-offered"));
         copy(&address);
     }
 }
 
-/// Copies a link where that is allowed; it is told once it has been done.
+/// Copies a link to the clipboard if that is allowed; on success [`AddressEvent::Copied`] follows.
 fn copy(link: &str) {
     let clipboard = dom::window()
         .map(|window| window.navigator())
-        // Missing where the page is not served securely.
+        // Missing outside secure contexts.
         .and_then(|navigator| js_sys::Reflect::get(&navigator, &"clipboard".into()).ok())
         .and_then(|clipboard| clipboard.dyn_into::<web_sys::Clipboard>().ok());
     let Some(clipboard) = clipboard else {
         return;
     };
     let copied = Closure::once(move |_: JsValue| {
-        NEWS.with_borrow_mut(|news| news.push(News::Copied));
+        EVENTS.with_borrow_mut(|events| events.push(AddressEvent::Copied));
         wake();
     });
-    // What the user has been told already holds where it is refused.
+    // If copying is refused, the notice shown before still holds.
     let refused = Closure::once(|_: JsValue| {});
     drop(clipboard.write_text(link).then2(&copied, &refused));
     copied.forget();
     refused.forget();
 }
 
-/// Takes the link out of the address once the jump is no longer the one in it.
-pub fn withdraw(session: Res<CurrentSession>, mut offered: ResMut<Offered>) {
-    let leads_elsewhere = |offered: &Document| offered != session.document();
-    if offered.0.as_ref().is_some_and(leads_elsewhere) {
-        offered.0 = None;
+/// Removes the link from the address once the document differs from it.
+pub fn remove_stale_link(session: Res<CurrentSession>, mut linked: ResMut<LinkedDocument>) {
+    let is_stale = |linked: &Document| linked != session.document();
+    if linked.0.as_ref().is_some_and(is_stale) {
+        linked.0 = None;
         set_fragment(None);
     }
 }

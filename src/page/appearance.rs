@@ -1,50 +1,49 @@
-//! Light or dark, usual or large: as the device is set, or as the user has chosen and the storage
-//! keeps.
+//! Theme and type size: as the user has chosen, which is stored, or as the device is set.
 //!
-//! `web/light.js` decides at the start, before there is an app, and tells the root element; later
-//! choices are made on the panels and go from here to the root element and into the storage.
+//! `web/theme.js` sets the root element's theme before the app starts. Later choices are made on
+//! the panels; this module passes them to the root element and the storage.
 
 use bevy::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::MediaQueryList;
 
-use crate::appearance::{self, Choice, Light};
+use crate::appearance::{self, Choice, Theme};
 use crate::page::dom;
-use crate::page::kept::storage;
+use crate::page::visit_storage::storage;
 use crate::page::wake::wake;
 
-/// The storage's names for the choices; `web/light.js` reads them.
-const LIGHT: &str = "turns-aloft/light";
+/// Names of the choices in the storage; `web/theme.js` reads them.
+const THEME: &str = "turns-aloft/light";
 const TYPE: &str = "turns-aloft/type";
 const LARGE: &str = "large";
 
-/// What the device is set to.
+/// The device's setting: whether it prefers dark colours.
 struct Device(MediaQueryList);
 
 pub fn plugin(app: &mut App) {
     if let Some(query) = listen() {
         app.insert_non_send(Device(query));
     }
-    app.add_systems(First, follow).add_systems(Last, keep);
+    app.add_systems(First, follow).add_systems(Last, store);
 }
 
-/// Takes up what has been chosen, and draws from the start as the page has opened.
+/// Restores the stored choices, and sets the theme in which the page has opened.
 pub fn restore() {
-    let kept = |name| storage().and_then(|storage| storage.get_item(name).ok()?);
-    let light = kept(LIGHT);
+    let stored = |name| storage().and_then(|storage| storage.get_item(name).ok()?);
+    let theme = stored(THEME);
     appearance::choose(Choice {
-        light: Light::ALL
+        theme: Theme::ALL
             .into_iter()
-            .find(|it| light.as_deref() == Some(it.name())),
-        large: kept(TYPE).as_deref() == Some(LARGE),
+            .find(|it| theme.as_deref() == Some(it.name())),
+        large: stored(TYPE).as_deref() == Some(LARGE),
     });
-    if dom::light().as_deref() == Some(Light::Night.name()) {
-        appearance::show(Light::Night);
+    if dom::theme().as_deref() == Some(Theme::Night.name()) {
+        appearance::show(Theme::Night);
     }
 }
 
-/// Hears of it when the device is set otherwise.
+/// Wakes the app when the device's setting changes.
 fn listen() -> Option<MediaQueryList> {
     let query = dom::window()?
         .match_media("(prefers-color-scheme: dark)")
@@ -55,22 +54,22 @@ fn listen() -> Option<MediaQueryList> {
     Some(query)
 }
 
-/// Shows the colours chosen, or those of the device.
+/// Applies the theme chosen, else that of the device.
 fn follow(device: Option<NonSend<Device>>) {
     let of_device = if device.is_some_and(|device| device.0.matches()) {
-        Light::Night
+        Theme::Night
     } else {
-        Light::Day
+        Theme::Day
     };
-    let light = appearance::chosen().light.unwrap_or(of_device);
-    if light != appearance::shown() {
-        appearance::show(light);
-        dom::set_light(light.name());
+    let theme = appearance::chosen().theme.unwrap_or(of_device);
+    if theme != appearance::shown() {
+        appearance::show(theme);
+        dom::set_theme(theme.name());
     }
 }
 
-/// Keeps another choice. Where nothing can be kept it holds until the next reload.
-fn keep(mut last: Local<Option<Choice>>) {
+/// Stores a changed choice. Without storage it holds until the next reload.
+fn store(mut last: Local<Option<Choice>>) {
     let choice = appearance::chosen();
     if last.replace(choice).is_none_or(|last| last == choice) {
         return;
@@ -78,10 +77,10 @@ fn keep(mut last: Local<Option<Choice>>) {
     let Some(storage) = storage() else {
         return;
     };
-    let keep = |name, value: Option<&str>| match value {
+    let set = |name, value: Option<&str>| match value {
         Some(value) => storage.set_item(name, value).ok(),
         None => storage.remove_item(name).ok(),
     };
-    keep(LIGHT, choice.light.map(Light::name));
-    keep(TYPE, choice.large.then_some(LARGE));
+    set(THEME, choice.theme.map(Theme::name));
+    set(TYPE, choice.large.then_some(LARGE));
 }

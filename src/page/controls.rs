@@ -36,17 +36,17 @@ pub fn plugin(app: &mut App) {
         .add_systems(Last, update);
 }
 
-/// Of the element that all of them are in.
+/// Id of the element that contains all of them.
 const CONTAINER_ID: &str = "controls";
 
-/// How often they are updated while something moves.
+/// Time between updates while something moves.
 const UPDATE_INTERVAL: Duration = Duration::from_millis(200);
 
 /// The attribute with the id of the AccessKit node that an element stands for.
 const NODE_ATTRIBUTE: &str = "data-node";
 
 thread_local! {
-    /// Events of the elements that the panels have not had yet.
+    /// Events of the elements, to be sent to the panels in the next frame.
     static PENDING: RefCell<Vec<Event>> = const { RefCell::new(Vec::new()) };
 }
 
@@ -55,17 +55,17 @@ thread_local! {
 struct Control {
     id: NodeId,
     label: String,
-    /// A sentence or two on what it is about.
+    /// Its description, a sentence or two.
     about: Option<String>,
     kind: Kind,
-    /// It is there, but does nothing at present.
+    /// It is shown, but does nothing at present.
     disabled: bool,
     rect: Option<Rect>,
 }
 
 #[derive(Debug, Clone, PartialEq)]
 enum Kind {
-    /// Down or up, if it is one that stays.
+    /// Whether it is pressed, if it is a toggle button.
     Button(Option<bool>),
     Slider(Scale),
     Field(Field),
@@ -92,8 +92,8 @@ struct Elements {
     elements: BTreeMap<NodeId, Element>,
 }
 
-/// The canvas itself is nothing for the keyboard to stop at: everything on it has its element. It is
-/// made a stop when the app gets its window.
+/// Takes the canvas out of the tab order, since every control on it has its own element. Called
+/// once the app has its window, which puts the canvas into the tab order.
 fn skip_canvas() {
     let canvas = dom::element("stage").and_then(|canvas| canvas.dyn_into::<HtmlElement>().ok());
     if let Some(canvas) = canvas {
@@ -101,7 +101,7 @@ fn skip_canvas() {
     }
 }
 
-/// Listens to the events of all the elements.
+/// Adds the listeners for the events of all elements, and for the keys of undo and redo.
 fn listen() {
     let Some(place) = dom::element(CONTAINER_ID) else {
         return;
@@ -133,8 +133,8 @@ fn listen() {
     pressed.forget();
 }
 
-/// The keys that undo and redo, wherever on the page they are pressed. On the canvas the panels get
-/// them anyway, and in a field they are the field's own.
+/// The event for a key that undoes or redoes, wherever on the page it is pressed; none on the
+/// canvas, where egui gets it anyway, and in a text field, which handles it itself.
 fn undo_key(event: &KeyboardEvent) -> Option<Event> {
     let target: Element = event.target()?.dyn_into().ok()?;
     let field = target.dyn_ref::<HtmlInputElement>();
@@ -160,7 +160,7 @@ fn undo_key(event: &KeyboardEvent) -> Option<Event> {
     })
 }
 
-/// The events of egui that an event of an element means.
+/// Translates an event of an element into events of egui.
 fn translate(event: &web_sys::Event) -> Option<Vec<Event>> {
     let element: Element = event.target()?.dyn_into().ok()?;
     let node = NodeId(element.get_attribute(NODE_ATTRIBUTE)?.parse().ok()?);
@@ -185,7 +185,7 @@ fn translate(event: &web_sys::Event) -> Option<Vec<Event>> {
             let field = element.dyn_ref::<HtmlInputElement>()?;
             (field.type_() == "text").then(|| {
                 let typed = ActionData::Value(field.value().into());
-                // What comes of it is told; nothing is where it can't be taken.
+                // The accepted value is written with the next update; a rejected one is reset here.
                 field.set_value(&field.default_value());
                 vec![ask(Action::SetValue, Some(typed))]
             })
@@ -193,7 +193,7 @@ fn translate(event: &web_sys::Event) -> Option<Vec<Event>> {
         "focusin" => Some(vec![ask(Action::ScrollIntoView, None)]),
         "keydown" => {
             let event: &KeyboardEvent = event.dyn_ref()?;
-            // Lists close, and what has been typed is given up.
+            // Closes lists and cancels typing.
             (event.key() == "Escape").then(|| {
                 if let Some(field) = element.dyn_ref::<HtmlInputElement>() {
                     field.set_value(&field.default_value());
@@ -212,7 +212,7 @@ fn translate(event: &web_sys::Event) -> Option<Vec<Event>> {
     }
 }
 
-/// Hands the events to the panels.
+/// Sends the events to the panels.
 fn send_events(mut inputs: Query<&mut EguiInput>) {
     let events = PENDING.take();
     if events.is_empty() {
@@ -223,7 +223,8 @@ fn send_events(mut inputs: Query<&mut EguiInput>) {
     }
 }
 
-/// Updates the elements. While something moves not in every frame; AccessKit is off in between.
+/// Updates the elements from the AccessKit tree. While something moves this happens every
+/// [`UPDATE_INTERVAL`], and AccessKit is off in between.
 fn update(
     mut contexts: Query<(&EguiOutput, &mut EguiContext)>,
     mut elements: NonSendMut<Elements>,
@@ -240,7 +241,7 @@ fn update(
             continue;
         }
         let Some(update) = &output.platform_output.accesskit_update else {
-            // From the next frame on.
+            // The tree is there from the next frame on.
             context.enable_accesskit();
             context.request_repaint();
             continue;
@@ -253,7 +254,7 @@ fn update(
     }
 }
 
-/// The widgets that can be operated and have a name, in the order in which they stand.
+/// The widgets that can be operated and have a name, in reading order.
 fn controls(update: &TreeUpdate, zoom: f64) -> Vec<Control> {
     let mut nodes: BTreeMap<NodeId, &Node> = BTreeMap::new();
     nodes.extend(update.nodes.iter().map(|(id, node)| (*id, node)));
@@ -311,7 +312,7 @@ impl Control {
         Some(element)
     }
 
-    /// Updates what differs from what it was.
+    /// Updates the attributes that differ from those `before`.
     fn update(&self, element: &Element, before: Option<&Self>) -> Option<()> {
         let changed = |of: fn(&Self) -> Option<String>| {
             let now = of(self);
@@ -411,7 +412,7 @@ impl Elements {
         self.shown = controls;
     }
 
-    /// The index of the control that had the focus, if it is there no longer.
+    /// The index of the control that had the focus, if it no longer exists.
     fn lost_focus(&self, before: &[Control], now: &[Control]) -> Option<usize> {
         let active = dom::document()?.active_element()?;
         let place = before
@@ -421,7 +422,8 @@ impl Elements {
         (!stays).then_some(place)
     }
 
-    /// Focuses a field that has just been opened, or what is there now.
+    /// Focuses a text field that has just opened, else the control that is now at the index
+    /// `place`.
     fn move_focus(&self, now: &[Control], before: &BTreeMap<NodeId, Control>, place: usize) {
         let opened = now.iter().find(|control| {
             let is_field = matches!(&control.kind, Kind::Field(field) if !field.is_number);
@@ -435,8 +437,8 @@ impl Elements {
     }
 }
 
-/// Puts an element after another one, or first, unless it is there already: an element that is moved
-/// loses the focus.
+/// Puts an element after another one, or first. Leaves it alone if it is there already, because an
+/// element that is moved loses the focus.
 fn place_after(place: &Element, element: &Element, last: Option<&Element>) {
     let next = match last {
         Some(last) => last.next_element_sibling(),

@@ -1,10 +1,10 @@
-//! The few elements of the page that the app touches.
+//! Access to the elements of the page around the canvas.
 
 use wasm_bindgen::JsCast;
 use web_sys::{Document, Element, HtmlCanvasElement, HtmlElement, Window};
 
-/// Which of the page's own words an element is named by (`web/words.js`).
-const OWN_NAME: &str = "data-words-label";
+/// The attribute with the message that `web/words.js` labels an element with.
+const LABEL_MESSAGE: &str = "data-words-label";
 
 /// Selector of the canvas the app draws on.
 pub const CANVAS: &str = "#stage";
@@ -21,8 +21,8 @@ pub fn element(id: &str) -> Option<Element> {
     document()?.get_element_by_id(id)
 }
 
-/// Whether the browser has the WebGL 2 that the picture needs. Asked of the canvas itself in just the
-/// way in which wgpu will ask: it is then given what has been made here, and nothing is made twice.
+/// Whether the browser has WebGL 2, which the 3D picture needs. Creates the context on the canvas
+/// itself with wgpu's options, so that wgpu later gets this one instead of creating a second.
 pub fn can_draw() -> bool {
     let canvas = element("stage").and_then(|canvas| canvas.dyn_into::<HtmlCanvasElement>().ok());
     let options = js_sys::Object::new();
@@ -35,8 +35,8 @@ pub fn can_draw() -> bool {
     })
 }
 
-/// Whether the user has asked the system for less motion.
-pub fn wants_stillness() -> bool {
+/// Whether the user has set the system to reduced motion.
+pub fn prefers_reduced_motion() -> bool {
     window()
         .and_then(|window| {
             window
@@ -46,7 +46,7 @@ pub fn wants_stillness() -> bool {
         .is_some_and(|query| query.matches())
 }
 
-/// Puts the readable page in the picture's place, with the readout in sight.
+/// Replaces the canvas by the message that there are no graphics, and shows the readout.
 pub fn show_no_graphics() {
     if let Some(canvas) = element("stage") {
         canvas.remove();
@@ -59,12 +59,12 @@ pub fn show_no_graphics() {
     }
 }
 
-/// One sentence in the page's own text, read out by screen readers.
+/// Sets the page's notice, which screen readers announce.
 pub fn say(sentence: &str) {
     set_text("notice", sentence);
 }
 
-/// Sets the text of an element where it differs.
+/// Sets the text of an element if it differs.
 pub fn set_text(id: &str, text: &str) {
     if let Some(element) = element(id)
         && element.text_content().as_deref() != Some(text)
@@ -73,10 +73,10 @@ pub fn set_text(id: &str, text: &str) {
     }
 }
 
-/// What an element shows, in words, from now on the app's.
+/// Sets an element's accessible name, which `web/words.js` no longer changes from then on.
 pub fn describe(id: &str, words: &str) {
     if let Some(element) = element(id) {
-        element.remove_attribute(OWN_NAME).ok();
+        element.remove_attribute(LABEL_MESSAGE).ok();
         element.set_attribute("aria-label", words).ok();
     }
 }
@@ -85,31 +85,31 @@ fn root() -> Option<HtmlElement> {
     document()?.document_element()?.dyn_into().ok()
 }
 
-/// Tells the page that the first picture is there.
+/// Marks the page as ready: the first picture has been drawn.
 pub fn ready() {
     if let Some(root) = root() {
         root.dataset().set("state", "ready").ok();
     }
 }
 
-/// The tag of the language that the page is in.
+/// The root element's language tag.
 pub fn language() -> Option<String> {
     root().map(|root| root.lang())
 }
 
-/// Which colours the page has opened in (`web/light.js`).
-pub fn light() -> Option<String> {
+/// The root element's theme, which `web/theme.js` sets first.
+pub fn theme() -> Option<String> {
     root()?.dataset().get("light")
 }
 
-/// Puts the page's own elements into other colours.
-pub fn set_light(name: &str) {
+/// Sets the root element's theme.
+pub fn set_theme(name: &str) {
     if let Some(root) = root() {
         root.dataset().set("light", name).ok();
     }
 }
 
-/// Puts the page into another language: its own words follow (`web/words.js`).
+/// Sets the root element's language; `web/words.js` then changes the page's own texts.
 pub fn set_language(tag: &str) {
     if let Some(root) = root() {
         root.set_lang(tag);

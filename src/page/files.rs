@@ -1,4 +1,4 @@
-//! Files of scenarios and collections in and out: by button, or dropped on the page.
+//! Opens and saves files of scenarios and collections: by button, or dropped on the page.
 
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -20,33 +20,33 @@ use crate::session::Session;
 use crate::stage::current_session::CurrentSession;
 use crate::words::text;
 
-const INPUT: &str = "scenario-file";
+const INPUT_ID: &str = "scenario-file";
 
-/// What has been read, or why not; taken by the app in its next frame.
+/// Contents of files that have been read, or error sentences; handled by the app in its next frame.
 type Inbox = Rc<RefCell<Vec<Result<String, String>>>>;
 
-/// The browser's side of opening a file. Lives as long as the page.
-struct Doorway {
+/// The file input and its results; created once per page.
+struct FileInput {
     inbox: Inbox,
     input: HtmlInputElement,
 }
 
 pub fn plugin(app: &mut App) {
-    if let Some(doorway) = Doorway::build() {
-        app.insert_non_send(doorway);
+    if let Some(file_input) = FileInput::build() {
+        app.insert_non_send(file_input);
     }
-    app.add_systems(PreUpdate, (grant, take_in))
+    app.add_systems(PreUpdate, (handle_commands, handle_results))
         .add_systems(Last, name_input.run_if(language::changed));
 }
 
-impl Doorway {
+impl FileInput {
     fn build() -> Option<Self> {
         let inbox = Inbox::default();
         let document = dom::document()?;
         let input: HtmlInputElement = document.create_element("input").ok()?.dyn_into().ok()?;
         input.set_type("file");
         input.set_accept(".json,application/json");
-        input.set_id(INPUT);
+        input.set_id(INPUT_ID);
         input.set_class_name("unseen");
         input
             .set_attribute("aria-label", text("page-open-file"))
@@ -58,7 +58,7 @@ impl Doorway {
             if let Some(file) = chosen.files().and_then(|files| files.get(0)) {
                 read(&file, Rc::clone(&to));
             }
-            // The same file can be chosen again.
+            // So that the same file can be chosen again.
             chosen.set_value("");
         });
         input.set_onchange(Some(change.as_ref().unchecked_ref()));
@@ -87,10 +87,10 @@ impl Doorway {
 }
 
 fn name_input() {
-    dom::describe(INPUT, text("page-open-file"));
+    dom::describe(INPUT_ID, text("page-open-file"));
 }
 
-/// Reads a file into the inbox. One that is far too large is not read at all.
+/// Reads a file into the inbox; a file over the size limit is not read at all.
 fn read(file: &File, inbox: Inbox) {
     if file.size() > LARGEST_BYTES as f64 {
         inbox
@@ -116,47 +116,47 @@ fn read(file: &File, inbox: Inbox) {
     failed.forget();
 }
 
-/// Does what the bar asked for.
-fn grant(
+/// Handles the commands to open and save.
+fn handle_commands(
     mut commands: MessageReader<PageCommandSent>,
     mut session: ResMut<CurrentSession>,
-    doorway: Option<NonSend<Doorway>>,
+    file_input: Option<NonSend<FileInput>>,
 ) {
     for PageCommandSent(command) in commands.read() {
         match command {
             PageCommand::Open => {
-                if let Some(doorway) = &doorway {
-                    doorway.input.click();
+                if let Some(file_input) = &file_input {
+                    file_input.input.click();
                 }
             }
             PageCommand::Link => {}
             PageCommand::Save => {
                 let scenario = session.scenario();
                 let (name, text) = (scenario.file_name(), scenario.to_file());
-                offer(&mut session, &name, &text);
+                save_or_say(&mut session, &name, &text);
             }
             PageCommand::SaveAll => {
                 let text = session.kept_file();
-                offer(&mut session, "kept-jumps.aloft.json", &text);
+                save_or_say(&mut session, "kept-jumps.aloft.json", &text);
             }
         }
     }
 }
 
-fn offer(session: &mut Session, name: &str, content: &str) {
+fn save_or_say(session: &mut Session, name: &str, content: &str) {
     if save(name, content).is_none() {
         session.say(text("page-not-saved"));
     }
 }
 
-fn take_in(mut session: ResMut<CurrentSession>, doorway: Option<NonSend<Doorway>>) {
-    let Some(doorway) = doorway else {
+fn handle_results(mut session: ResMut<CurrentSession>, file_input: Option<NonSend<FileInput>>) {
+    let Some(file_input) = file_input else {
         return;
     };
-    if doorway.inbox.borrow().is_empty() {
+    if file_input.inbox.borrow().is_empty() {
         return;
     }
-    for read in doorway.inbox.borrow_mut().drain(..) {
+    for read in file_input.inbox.borrow_mut().drain(..) {
         match read {
             Ok(text) => session.open_text(&text),
             Err(why) => session.say(say!("page-not-opened", why = why)),
@@ -164,7 +164,7 @@ fn take_in(mut session: ResMut<CurrentSession>, doorway: Option<NonSend<Doorway>
     }
 }
 
-/// Offers text as a download.
+/// Starts the download of a text; none if the browser refuses.
 fn save(name: &str, text: &str) -> Option<()> {
     let parts = js_sys::Array::of1(&text.into());
     let options = BlobPropertyBag::new();

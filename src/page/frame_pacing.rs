@@ -1,4 +1,4 @@
-//! When to draw: all the time while something moves, not at all while nothing does.
+//! When to draw: every frame while something moves, not at all while nothing does.
 
 use std::time::Duration;
 
@@ -10,14 +10,15 @@ use bevy_egui::{EguiInput, EguiPreUpdateSet, egui};
 use crate::page::dom;
 use crate::stage::current_session::CurrentSession;
 
-/// Frames drawn before the page counts as ready: the panels get their fonts in the first, the
-/// stage its shaders in the second.
+/// Frames drawn before the page is declared ready: the panels load their fonts in the first, the 3D
+/// picture its shaders in the second.
 const FIRST_FRAMES: u32 = 4;
 
-/// A frame that took longer was no frame: the page was hidden or the device asleep.
+/// Longest step of the playhead, s: a longer frame means that the page was hidden or the device
+/// asleep.
 const LONGEST_FRAME_S: f64 = 1.0;
 
-/// What a frame gives to the answer in sight: half of one of 60 a second.
+/// Time per frame for computing the answer shown: half a frame at 60 frames per second.
 const COMPUTING: Duration = Duration::from_millis(8);
 
 pub fn plugin(app: &mut App) {
@@ -32,16 +33,16 @@ pub fn plugin(app: &mut App) {
         .add_systems(Last, (poll, choose_frame_pacing).chain());
 }
 
-/// Moves the playhead on by the time that has passed since the last frame.
+/// Advances the playhead by the time since the last frame.
 fn advance(time: Res<Time<Real>>, mut session: ResMut<CurrentSession>) {
     if session.playback.playing {
-        // After a pause of the page itself the flight goes on where it was.
+        // After a pause of the page playback continues where it was.
         session.advance(time.delta_secs_f64().min(LONGEST_FRAME_S));
     }
 }
 
-/// `bevy_egui` 0.42 tells the panels of the modifier keys in every frame, and every event makes
-/// them ask for another frame: only changes are let through.
+/// `bevy_egui` 0.42 sends an event with the modifier keys in every frame, and every event makes
+/// egui request another frame: drops those without a change.
 fn drop_unchanged_modifiers(mut inputs: Query<&mut EguiInput>, mut last: Local<egui::Modifiers>) {
     for mut input in &mut inputs {
         input.events.retain(|event| match event {
@@ -51,7 +52,7 @@ fn drop_unchanged_modifiers(mut inputs: Query<&mut EguiInput>, mut last: Local<e
     }
 }
 
-/// Works on the answer in sight without keeping the next frame waiting.
+/// Computes the answer shown for at most [`COMPUTING`], so that the next frame is not delayed.
 pub fn poll(mut session: ResMut<CurrentSession>) {
     let started = Instant::now();
     session.poll(|| started.elapsed() < COMPUTING);

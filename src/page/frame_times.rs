@@ -1,6 +1,5 @@
-//! How long the app's own work on a frame takes, for whoever measures the page: that of the panels,
-//! which fly the jump that a slider asks for and show its readouts and charts, and that of everything
-//! but the renderer, from the input on.
+//! Processor time of the app per frame, for measurements by script: of the panels (which include
+//! flying the jump that a slider sets, readouts and charts), and of everything except the renderer.
 
 use std::cell::RefCell;
 use std::collections::VecDeque;
@@ -15,7 +14,7 @@ use wasm_bindgen::prelude::wasm_bindgen;
 use crate::page::panels::PanelSystems;
 use crate::scenario::order::by_number;
 
-/// Frames looked back on.
+/// Number of frames in a median.
 const FRAMES: usize = 120;
 
 thread_local! {
@@ -23,7 +22,7 @@ thread_local! {
     static ALL: RefCell<Times> = const { RefCell::new(Times(VecDeque::new())) };
 }
 
-/// ms, the latest at the end.
+/// Times of the last frames, ms, the latest at the end.
 struct Times(VecDeque<f64>);
 
 impl Times {
@@ -40,13 +39,13 @@ impl Times {
     }
 }
 
-/// Before everything and after everything of a frame.
+/// Schedules before and after all others of a frame.
 #[derive(ScheduleLabel, Debug, Clone, PartialEq, Eq, Hash)]
 struct Begin;
 #[derive(ScheduleLabel, Debug, Clone, PartialEq, Eq, Hash)]
 struct End;
 
-/// When everything of this frame began, and when the panels.
+/// When this frame began, and its panels.
 #[derive(Resource)]
 struct Began {
     all: Instant,
@@ -78,13 +77,13 @@ pub fn plugin(app: &mut App) {
     order.insert_after(Last, End);
 }
 
-/// Of the panels, the median of the last frames, ms.
+/// Median time of the panels over the last frames, ms.
 #[wasm_bindgen]
 pub fn panels_ms() -> f64 {
     PANELS.with_borrow(Times::median)
 }
 
-/// Of everything but the renderer, the median of the last frames, ms.
+/// Median time of everything except the renderer over the last frames, ms.
 #[wasm_bindgen]
 pub fn work_ms() -> f64 {
     ALL.with_borrow(Times::median)

@@ -1,5 +1,4 @@
-//! The browser around the app: what is kept, files in and out, the page's own text, and when to
-//! draw.
+//! The app in the browser: storage, files, the page's own elements, and when to draw.
 
 mod address;
 mod appearance;
@@ -8,12 +7,12 @@ mod dom;
 mod files;
 mod frame_pacing;
 mod frame_times;
-mod kept;
-mod kept_storage;
+mod kept_jumps_storage;
 mod language;
-mod outputs;
 mod panels;
-mod resized;
+mod readout_elements;
+mod resize_redraw;
+mod visit_storage;
 mod wake;
 
 use bevy::prelude::*;
@@ -26,21 +25,21 @@ use crate::session::Session;
 use crate::stage::StagePlugin;
 use crate::stage::current_session::CurrentSession;
 
-/// Starts the app on the page's canvas, or without a picture where the browser cannot draw one.
+/// Starts the app on the page's canvas; without WebGL 2, shows the readout as text only.
 pub fn run() {
     language::restore();
     appearance::restore();
     let mut session = Session::default();
-    kept::restore(&mut session);
-    let mut kept_storage = kept_storage::restore(&mut session);
+    visit_storage::restore(&mut session);
+    let mut kept_jumps = kept_jumps_storage::restore(&mut session);
     address::restore(&mut session);
-    kept_storage.tell(&mut session);
-    if dom::wants_stillness() {
+    kept_jumps.show_notice(&mut session);
+    if dom::prefers_reduced_motion() {
         session.keep_still();
     }
     if !dom::can_draw() {
         dom::show_no_graphics();
-        outputs::write(&session);
+        readout_elements::write(&session);
         dom::say(session.notice().unwrap_or_default());
         dom::ready();
         return;
@@ -51,7 +50,7 @@ pub fn run() {
                 canvas: Some(dom::CANVAS.to_owned()),
                 fit_canvas_to_parent: true,
                 present_mode: PresentMode::AutoVsync,
-                // The on-screen keyboard of tablets works only when the app takes the events.
+                // The on-screen keyboard of tablets needs this.
                 prevent_default_event_handling: true,
                 ..default()
             }),
@@ -59,28 +58,27 @@ pub fn run() {
         }))
         .add_plugins(EguiPlugin::default())
         .insert_resource(CurrentSession(session))
-        .insert_resource(kept_storage)
+        .insert_resource(kept_jumps)
         .add_plugins((
             wake::plugin,
             StagePlugin,
             panels::plugin,
             appearance::plugin,
             files::plugin,
-            kept::plugin,
+            visit_storage::plugin,
             language::plugin,
-            kept_storage::plugin,
-            outputs::plugin,
+            kept_jumps_storage::plugin,
+            readout_elements::plugin,
             controls::plugin,
             address::plugin,
             frame_pacing::plugin,
-            resized::plugin,
+            resize_redraw::plugin,
             frame_times::plugin,
         ))
         .run();
 }
 
-/// Where everything that can be touched is on the page: JSON of name to [x, y, width, height] in
-/// CSS pixels.
+/// The touch targets as JSON: name to [x, y, width, height] in CSS pixels of the canvas.
 #[wasm_bindgen]
 pub fn touch_targets() -> String {
     panel::touch_targets::json()

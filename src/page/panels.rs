@@ -1,4 +1,4 @@
-//! Runs the panels as a system of Bevy, and hands on what they leave to the page and the picture.
+//! Runs the panels as a Bevy system, and passes their results to the page and the 3D picture.
 
 use bevy::prelude::*;
 use bevy_egui::{EguiContexts, EguiPrimaryContextPass};
@@ -7,11 +7,11 @@ use crate::panel::{self, PageCommand, Panels};
 use crate::stage::current_session::CurrentSession;
 use crate::stage::{Orbit, StageArea};
 
-/// Everything that the panels do.
+/// The system that shows the panels.
 #[derive(SystemSet, Debug, Clone, PartialEq, Eq, Hash)]
 pub struct PanelSystems;
 
-/// What the user asked for that only the page can do.
+/// Sent when the user has given a command that needs the browser.
 #[derive(Message, Debug, Clone, Copy)]
 pub struct PageCommandSent(pub PageCommand);
 

@@ -1,4 +1,4 @@
-//! Wakes the app, which sleeps while nothing moves, to look at what the browser has brought.
+//! Wakes the app, which draws no frames while nothing moves, to handle an event of the browser.
 
 use std::cell::RefCell;
 
@@ -9,7 +9,7 @@ thread_local! {
     static CALL: RefCell<Option<Box<dyn Fn()>>> = const { RefCell::new(None) };
 }
 
-/// Stands before those that wake.
+/// Has to be added before the plugins that call [`wake`].
 pub fn plugin(app: &mut App) {
     let proxy = (**app.world().resource::<EventLoopProxyWrapper>()).clone();
     CALL.set(Some(Box::new(move || {
@@ -17,6 +17,7 @@ pub fn plugin(app: &mut App) {
     })));
 }
 
+/// Requests a frame from the app, if it runs.
 pub fn wake() {
     CALL.with_borrow(|call| {
         if let Some(call) = call {

@@ -11,7 +11,7 @@ use crate::controls::{Button, choice, menu_item};
 use crate::layout::Layout;
 use crate::style::{self, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use crate::undo;
-use turns_aloft_appearance::{Light, choose, chosen as look_chosen};
+use turns_aloft_appearance::{Theme, choose, chosen as look_chosen};
 use turns_aloft_describe::Label;
 use turns_aloft_describe::start::shown_name;
 use turns_aloft_describe::unit::UnitText;
@@ -21,21 +21,22 @@ use turns_aloft_session::Session;
 use turns_aloft_words::say;
 use turns_aloft_words::{self as words, Language, text};
 
-/// What only the page can do.
+/// A command that needs the browser; `page` carries it out.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum PageCommand {
     Open,
     Save,
-    /// Puts the present jump, with the one it is compared with, into the page's address.
+    /// Puts the present jump, and the reference attempt, into the page's address.
     Link,
     /// Saves all kept jumps as one file.
     SaveAll,
 }
 
+/// Width of a button, usual and on a narrow page.
 const BUTTON: f32 = 68.0;
-/// Width of a menu.
-const WIDE: f32 = 300.0;
 const NARROW_BUTTON: f32 = 58.0;
+/// Width of a menu.
+const MENU: f32 = 300.0;
 
 /// Least font size of a long name; a longer one takes two lines.
 const LEAST: f32 = 14.0;
@@ -97,22 +98,22 @@ pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageC
     open.clicked().then_some(PageCommand::Open).or(shared)
 }
 
-/// The menu of ways to hand the jump on.
-fn share_menu(response: &Response, two: bool) -> Option<PageCommand> {
-    let link = if two {
+/// The menu of ways to share the jump, and the reference attempt if there is one.
+fn share_menu(response: &Response, has_reference: bool) -> Option<PageCommand> {
+    let link = if has_reference {
         text("panel-link-to-both")
     } else {
         text("panel-link-to-it")
     };
-    let ways = [
+    let commands = [
         (PageCommand::Save, "Save", text("panel-save")),
         (PageCommand::Link, "Link", link),
     ];
     let mut command = None;
     Popup::menu(response).width(240.0).gap(4.0).show(|ui| {
-        for (way, name, label) in ways {
+        for (item, name, label) in commands {
             if menu_item(ui, name, label, 228.0, false).clicked() {
-                command = Some(way);
+                command = Some(item);
             }
         }
     });
@@ -145,12 +146,12 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
         WEAK_TEXT.get(),
         Stroke::NONE,
     ));
-    Popup::menu(&response).width(WIDE).gap(4.0).show(|ui| {
+    Popup::menu(&response).width(MENU).gap(4.0).show(|ui| {
         ui.label(RichText::new(text("panel-starts-invented")).color(WEAK_TEXT.get()));
         scrolling(ui, &response, |ui| {
             for start in starts::all() {
                 let name = format!("start:{}", start.name);
-                let row = menu_item(ui, &name, start.label(), WIDE - 12.0, false);
+                let row = menu_item(ui, &name, start.label(), MENU - 12.0, false);
                 if row.clicked() {
                     session.open(start.scenario.clone());
                 }
@@ -161,11 +162,11 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
 
 fn settings_menu(session: &mut Session, response: &Response) {
     Popup::menu(response)
-        .width(WIDE)
+        .width(MENU)
         .gap(4.0)
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
         .show(|ui| {
-            ui.set_width(WIDE);
+            ui.set_width(MENU);
             scrolling(ui, response, |ui| {
                 language(ui, session);
                 appearance(ui);
@@ -176,12 +177,13 @@ fn settings_menu(session: &mut Session, response: &Response) {
         });
 }
 
-/// Scrolls a menu that is longer than the screen below its button.
+/// Makes a menu scroll if it is longer than the room between its button and the bottom of the
+/// screen.
 fn scrolling(ui: &mut Ui, below: &Response, add: impl FnOnce(&mut Ui)) {
     let room = ui.ctx().viewport_rect().bottom() - below.rect.bottom() - 2.0 * WIDE_GAP;
     ScrollArea::vertical()
         .max_height(room)
-        // Else it scrolls from a height of its own on.
+        // egui's default would make it scroll below a fixed height.
         .min_scrolled_height(room)
         .scroll_bar_visibility(ScrollBarVisibility::AlwaysHidden)
         .show(ui, add);
@@ -193,7 +195,7 @@ fn language(ui: &mut Ui, session: &mut Session) {
     if let Some(language) = choice(ui, "language", words::language(), &languages) {
         words::set_language(language);
         session.retranslate();
-        // What stands above has been drawn in the language before.
+        // What was drawn before this in the frame is still in the previous language.
         ui.ctx().request_repaint();
     }
 }
@@ -220,13 +222,13 @@ fn units(ui: &mut Ui, units: &mut Units) {
 fn appearance(ui: &mut Ui) {
     let mut chosen = look_chosen();
     ui.label(text("panel-light"));
-    let lights = [
+    let themes = [
         (None, "device", text("panel-light-device")),
-        (Some(Light::Day), "day", text("panel-light-day")),
-        (Some(Light::Night), "night", text("panel-light-night")),
+        (Some(Theme::Day), "day", text("panel-light-day")),
+        (Some(Theme::Night), "night", text("panel-light-night")),
     ];
-    if let Some(light) = choice(ui, "light", chosen.light, &lights) {
-        chosen.light = light;
+    if let Some(theme) = choice(ui, "light", chosen.theme, &themes) {
+        chosen.theme = theme;
     }
     ui.label(text("panel-type"));
     let sizes = [
@@ -239,13 +241,13 @@ fn appearance(ui: &mut Ui) {
     choose(chosen);
 }
 
-/// Draws the sign of the settings: it has to be found in a language that one cannot read.
+/// Draws a gear as the sign of the settings, recognisable in any language.
 fn gear(painter: &Painter, at: Pos2) {
     const TEETH: u32 = 8;
     for tooth in 0..TEETH {
-        let way = Vec2::angled(tooth as f32 / TEETH as f32 * std::f32::consts::TAU);
+        let direction = Vec2::angled(tooth as f32 / TEETH as f32 * std::f32::consts::TAU);
         painter.line_segment(
-            [at + 6.0 * way, at + 11.0 * way],
+            [at + 6.0 * direction, at + 11.0 * direction],
             Stroke::new(4.0, TEXT.get()),
         );
     }

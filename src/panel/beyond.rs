@@ -1,4 +1,4 @@
-//! Shown with the turns: in which respects the jump is beyond what has been seen in people.
+//! Warnings that the jump is beyond what has been seen in people, and in which respects.
 
 use egui::{
     Align2, Color32, CornerRadius, Id, Painter, Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2,
@@ -11,21 +11,21 @@ use turns_aloft_describe::beyond;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_session::Session;
 
-/// Share of the screen's height that the explanation takes at most; a longer one scrolls.
+/// Greatest height of the explanation as a share of the screen's height; a longer one scrolls.
 const MEANING: f32 = 0.2;
 
-const STEADY: &str = "height of beyond seen";
+const HEIGHT_ID: &str = "height of beyond seen";
 
-/// Height that the explanation leaves to the progress bar and what scrolls below it.
+/// Height left free below the explanation for the progress bar and what scrolls there.
 const BELOW: f32 = 3.0 * TOUCH_SIZE;
 
-/// Below the turns: the respects; a click explains what has been seen. Nothing if there are none.
+/// Below the turns: the respects, if there are any; a click explains what has been seen.
 pub fn under_turns(ui: &mut Ui, session: &Session) {
     let respects = session.beyond_seen();
     let units = session.units();
     let width = ui.available_width();
     let Some(said) = beyond::short(respects, units) else {
-        let height = steady_height(ui, session, STEADY, 0.0);
+        let height = steady_height(ui, session, HEIGHT_ID, 0.0);
         if height > 0.0 {
             ui.allocate_exact_size(vec2(width, height), Sense::hover());
         }
@@ -39,7 +39,7 @@ pub fn under_turns(ui: &mut Ui, session: &Session) {
     let text = ui
         .painter()
         .layout(said.clone(), style::bold(17.0), WARNING.get(), room);
-    let height = steady_height(ui, session, STEADY, TOUCH_SIZE.max(text.size().y + GAP));
+    let height = steady_height(ui, session, HEIGHT_ID, TOUCH_SIZE.max(text.size().y + GAP));
     if height == 0.0 {
         return;
     }
@@ -67,16 +67,16 @@ pub fn under_turns(ui: &mut Ui, session: &Session) {
     }
 }
 
-/// The height wanted, but while a control is dragged the one before, so that the control stays under the
-/// finger.
-pub fn steady_height(ui: &Ui, session: &Session, name: &str, goal: f32) -> f32 {
+/// The height `wanted`, or the previous one while a control is dragged, so that the control stays
+/// under the finger.
+pub fn steady_height(ui: &Ui, session: &Session, name: &str, wanted: f32) -> f32 {
     let id = Id::new(name);
     let before = ui.data(|data| data.get_temp::<f32>(id));
     match before {
         Some(before) if session.is_dragging() => before,
         _ => {
-            ui.data_mut(|data| data.insert_temp(id, goal));
-            goal
+            ui.data_mut(|data| data.insert_temp(id, wanted));
+            wanted
         }
     }
 }
@@ -96,14 +96,14 @@ pub fn lines(ui: &mut Ui, session: &Session, respects: &[Respect]) {
     }
 }
 
-/// In a button: that the attempt is beyond what has been seen, in one line.
-pub fn in_row(painter: &Painter, said: &str, room: Rect, ink: Color32) {
+/// Writes the warning in one line, for a button.
+pub fn in_row(painter: &Painter, said: &str, room: Rect, colour: Color32) {
     let size = style::fitting_text(painter, said, 14.0, room.width());
     painter.text(
         room.left_center(),
         Align2::LEFT_CENTER,
         said,
         style::text(size),
-        ink,
+        colour,
     );
 }

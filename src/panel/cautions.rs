@@ -1,4 +1,5 @@
-//! The cautions, shown with whatever could push somebody to jump more, higher or with weights.
+//! The cautions, shown with everything that could push somebody to jump more often, higher or with
+//! weights.
 
 use egui::{RichText, Ui};
 

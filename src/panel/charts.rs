@@ -8,8 +8,8 @@ use egui_plot::{
 
 use crate::controls::{Scale, slider};
 use crate::style::{
-    self, ACCENT, CARD, CLOSING, GAP, Hue, INERTIA, LINE, OPENING, PLAYHEAD, REFERENCE, TEXT,
-    TIGHT, WEAK_TEXT, WIDE_GAP,
+    self, ACCENT, CARD, CLOSING, GAP, INERTIA, LINE, OPENING, PLAYHEAD, REFERENCE, TEXT, TIGHT,
+    ThemeColour, WEAK_TEXT, WIDE_GAP,
 };
 use turns_aloft_describe::joint::group_text;
 use turns_aloft_describe::unit::{NEWTON_METRES, UnitText};
@@ -28,7 +28,7 @@ use turns_aloft_words::{decimal, text};
 struct Curve {
     /// The message that names it.
     name: &'static str,
-    colour: Hue,
+    colour: ThemeColour,
     of: fn(&Scenario, &FlightSample) -> f64,
     text: fn(&Session, f64) -> String,
     /// A value to draw a horizontal line at.
@@ -62,7 +62,7 @@ const CURVES: [Curve; 3] = [
 /// Height of the time axis, and width of names and values beside the curves.
 const TICKS: f32 = 20.0;
 const NAMES: f32 = 128.0;
-/// Width where two values are side by side: charts lower than `LOW` have no room for two rows.
+/// Width of names and values where two values are side by side, because the charts are lower than `LOW`.
 const TWO_ACROSS: f32 = 188.0;
 const LOW: f32 = 60.0;
 /// Height of the legend of two attempts.

@@ -23,7 +23,7 @@ use turns_aloft_session::compare::Which;
 use turns_aloft_words::say;
 use turns_aloft_words::text;
 
-/// `charts`: whether to show them here.
+/// Shows the answer; `charts`: whether the charts are shown here. Returns a command for the page.
 pub fn show(
     ui: &mut Ui,
     session: &mut Session,
@@ -72,22 +72,22 @@ fn difference(ui: &mut Ui, session: &Session) {
     });
 }
 
-/// The choices that are always there.
+/// The references that can always be chosen: none, and the jump as opened.
 fn fixed_references(ui: &mut Ui, session: &mut Session) {
     let which = session.reference().map(|reference| reference.which.clone());
     let row = allocate(ui, TOUCH_SIZE);
-    let (left, right) = row.split_left_right_at_x(row.left() + 0.36 * row.width());
-    let nothing = Rect::from_min_max(left.min, pos2(left.right() - GAP, left.bottom()));
+    let (left, as_opened) = row.split_left_right_at_x(row.left() + 0.36 * row.width());
+    let none_rect = Rect::from_min_max(left.min, pos2(left.right() - GAP, left.bottom()));
     let none = which.is_none();
     let label = text("panel-reference-nothing");
     let button = Button::labelled("reference:none", label).chosen(none);
-    if button.show(ui, nothing).clicked() && !none {
+    if button.show(ui, none_rect).clicked() && !none {
         session.clear_reference();
     }
     let chosen = which == Some(Which::AsOpened);
     let label = text("panel-reference-as-opened");
     let button = Button::labelled("reference:as opened", label).chosen(chosen);
-    if button.show(ui, right).clicked() && !chosen {
+    if button.show(ui, as_opened).clicked() && !chosen {
         session.set_reference(Which::AsOpened);
     }
     if which == Some(Which::Linked)

@@ -1,4 +1,4 @@
-//! The charts as a part of a column.
+//! The charts as a section of a column.
 
 use egui::{Sense, Ui, vec2};
 

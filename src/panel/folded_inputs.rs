@@ -1,4 +1,4 @@
-//! The inputs besides the main ones: which jump, the jumper, how the body moves. Folded away at first.
+//! The inputs in collapsed sections: the named jump, the jumper, the motion.
 
 use std::borrow::Cow;
 
@@ -39,7 +39,8 @@ pub fn named_jump(ui: &mut Ui, session: &mut Session) {
     }
 }
 
-/// What the jumper keeps when the hands get heavier; always in sight beside the hand mass.
+/// What the jumper keeps constant when the hands get heavier; shown with the slider of the hand
+/// mass.
 pub fn hands_keep(ui: &mut Ui, session: &mut Session) {
     ui.label(
         RichText::new(text("panel-hands-keep"))
@@ -91,7 +92,7 @@ pub fn jumper(
     }
     numbers(ui, session, edit, about, Section::Footing);
     heading(ui, text("panel-turning"));
-    let ways = [
+    let directions = [
         (
             Turning::Anticlockwise,
             "Anticlockwise",
@@ -103,7 +104,7 @@ pub fn jumper(
             text("panel-turning-clockwise"),
         ),
     ];
-    if let Some(turning) = choice(ui, "turning", session.scenario().turning, &ways) {
+    if let Some(turning) = choice(ui, "turning", session.scenario().turning, &directions) {
         session.change(|scenario| scenario.turning = turning);
     }
 }

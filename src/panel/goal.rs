@@ -1,4 +1,4 @@
-//! Goal: the turns wanted, the changes that would give them, and the jumper's limits.
+//! Goal: the target turns, the changes that would reach them, and the jumper's limits.
 
 mod card;
 mod limits;
@@ -35,14 +35,14 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     });
 }
 
-/// The turns wanted: those that the jump owes, those that are not called, or any number.
+/// The target turns: those of a full jump, those that are just not called, or any number.
 fn target(ui: &mut Ui, session: &mut Session) {
     let present = session.target();
     if session.jump().owed.is_some() {
         let (row, _) =
             ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
         let half = 0.5 * (row.width() - GAP);
-        let ways = [
+        let goals = [
             (GoalTurns::Full, "Full turns", text("panel-target-full")),
             (
                 GoalTurns::NotCalled,
@@ -50,12 +50,12 @@ fn target(ui: &mut Ui, session: &mut Session) {
                 text("panel-target-not-called"),
             ),
         ];
-        for (i, (way, name, label)) in ways.into_iter().enumerate() {
+        for (i, (goal, name, label)) in goals.into_iter().enumerate() {
             let left = row.left() + (half + GAP) * i as f32;
             let own = Rect::from_min_size(pos2(left, row.top()), vec2(half, TOUCH_SIZE));
-            let button = Button::labelled(name, label).chosen(present == way);
+            let button = Button::labelled(name, label).chosen(present == goal);
             if button.show(ui, own).clicked() {
-                session.set_goal(way);
+                session.set_goal(goal);
             }
         }
     }

@@ -7,12 +7,12 @@ use crate::style::{self, CARD, GAP, LINE, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP}
 use turns_aloft_session::Session;
 use turns_aloft_words::text;
 
-/// Least font size; what is wider still takes two lines.
+/// Least font size; text that is wider still is wrapped.
 const LEAST: f32 = 14.0;
-/// Half the size of the cross at its end.
+/// Half the size of the cross at the end of the line.
 const CROSS: f32 = 5.0;
 
-/// In the upper corner that the buttons of the views leave free.
+/// Shows it in the upper corner of the stage that the view buttons leave free.
 pub fn show(ui: &Ui, session: &mut Session, stage: Rect, views: Rect) {
     if !session.greets() {
         return;
@@ -41,9 +41,9 @@ pub fn show(ui: &Ui, session: &mut Session, stage: Rect, views: Rect) {
     let top = rect.center().y - 0.5 * galley.size().y;
     painter.galley(pos2(rect.left() + WIDE_GAP, top), galley, TEXT.get());
     let cross = rect.right_center() - vec2(0.5 * TOUCH_SIZE, 0.0);
-    for way in [vec2(CROSS, CROSS), vec2(CROSS, -CROSS)] {
+    for diagonal in [vec2(CROSS, CROSS), vec2(CROSS, -CROSS)] {
         painter.line_segment(
-            [cross - way, cross + way],
+            [cross - diagonal, cross + diagonal],
             Stroke::new(2.0, WEAK_TEXT.get()),
         );
     }

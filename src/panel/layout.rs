@@ -14,11 +14,11 @@ pub struct Layout {
     pub timeline: Rect,
     /// The turns, the questions and the answer; scrolls below the questions.
     pub column: Rect,
-    /// A column of its own for turns and sliders, where there is room for two.
+    /// A separate column for turns and sliders, if there is room for two columns.
     pub controls: Option<Rect>,
-    /// The turns are shown in full above what scrolls.
+    /// Whether the turns are shown in full above what scrolls; otherwise in one line.
     pub tall: bool,
-    /// Labels are left out.
+    /// Whether there is too little width for all labels.
     pub narrow: bool,
 }
 
@@ -40,7 +40,7 @@ const BAR: f32 = 56.0;
 const TIME_LINE: f32 = 110.0;
 
 impl Layout {
-    /// On a small screen the charts give way to answers that need the room.
+    /// On a small screen there are no charts beside answers that need the room.
     pub fn of(screen: Rect, question: Question) -> Self {
         let (bar, rest) = split_top(screen, BAR);
         if screen.width() > screen.height() {

@@ -15,7 +15,7 @@ use turns_aloft_words::decimal;
 use turns_aloft_words::say;
 
 /// Least ratio of height to width.
-const FLATTEST: f32 = 0.56;
+const LEAST_ASPECT: f32 = 0.56;
 
 pub fn show(ui: &mut Ui, session: &mut Session) {
     let width = ui.available_width();
@@ -27,9 +27,9 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
 
     let (head, _) = ui.allocate_exact_size(vec2(width, TOUCH_SIZE), Sense::hover());
     let picture_width = width - gutter;
-    // All of it in sight at once where it can be.
+    // So high that the whole map is visible without scrolling, if possible.
     let room = ui.clip_rect().height() - 2.0 * (TOUCH_SIZE + GAP) - ticks::HEIGHT;
-    let height = room.clamp(FLATTEST * picture_width, picture_width);
+    let height = room.clamp(LEAST_ASPECT * picture_width, picture_width);
     let (row, _) = ui.allocate_exact_size(vec2(width, height + ticks::HEIGHT), Sense::hover());
     let rect = Rect::from_min_size(
         pos2(row.left() + gutter, row.top()),
@@ -45,7 +45,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     ui.add_space(GAP);
     legend::show(ui, session);
     cautions(ui, session);
-    // Only now, so that all of a frame shows the same two levers.
+    // Applied last, so that the whole frame shows the same two levers.
     if let Some((side, lever)) = upwards.or(across) {
         session.choose_map_lever(side, lever);
     }

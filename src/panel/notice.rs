@@ -1,4 +1,4 @@
-//! What the session has to say.
+//! The session's notice, over the picture.
 
 use egui::{CornerRadius, Rect, Stroke, StrokeKind, Ui, pos2, vec2};
 

@@ -124,7 +124,8 @@ fn typed(session: &mut Session, parameter: Parameter, text: &str) {
     session.set(parameter, value);
 }
 
-/// Position on the track, 0 to 1, of a value. Wide ranges are finer at their lower end.
+/// Position of a value on the track, 0 at the least value and 1 at the greatest. With
+/// [`SliderScale::FinerBelow`] the lower end is finer.
 pub fn place(parameter: Parameter, value: f64) -> f32 {
     let x = (value - parameter.least()) / (parameter.most() - parameter.least());
     (match parameter.row().scale {
@@ -167,9 +168,9 @@ fn track(ui: &Ui, session: &mut Session, parameter: Parameter, marks: Option<&Ma
     } else if (response.dragged() || response.clicked())
         && let Some(at) = response.interact_pointer_pos()
     {
-        let goal = value_at(parameter, (at.x - left) / span);
-        if goal != parameter.get(session.scenario()) {
-            session.set(parameter, goal);
+        let value = value_at(parameter, (at.x - left) / span);
+        if value != parameter.get(session.scenario()) {
+            session.set(parameter, value);
         }
     }
 
@@ -194,21 +195,22 @@ fn track(ui: &Ui, session: &mut Session, parameter: Parameter, marks: Option<&Ma
         }
     }
     let x = x_of(parameter.get(session.scenario()));
-    let held = response.dragged() || response.hovered();
+    let active = response.dragged() || response.hovered();
     painter.circle(
         pos2(x, y),
         KNOB,
-        if held { ACCENT.get() } else { CARD.get() },
-        Stroke::new(2.5, if held { ACCENT.get() } else { TEXT.get() }),
+        if active { ACCENT.get() } else { CARD.get() },
+        Stroke::new(2.5, if active { ACCENT.get() } else { TEXT.get() }),
     );
     painter.circle_filled(
         pos2(x, y),
         3.5,
-        if held { ON_ACCENT.get() } else { TEXT.get() },
+        if active { ON_ACCENT.get() } else { TEXT.get() },
     );
 }
 
-/// Hatching: marks what is beyond what has been seen, also without colour.
+/// Hatches a range that is beyond what has been seen in people, so that it shows without colour as
+/// well.
 pub fn hatch(ui: &Ui, rect: Rect) {
     let painter = ui.painter().with_clip_rect(rect);
     let mut x = rect.left() - rect.height();
@@ -224,7 +226,7 @@ pub fn hatch(ui: &Ui, rect: Rect) {
     }
 }
 
-/// What the marks on the sliders mean.
+/// The legend of the marks on the sliders.
 pub fn legend(ui: &mut Ui) {
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = GAP;

@@ -1,4 +1,4 @@
-//! All panels of one frame: what is shown where, for the question that is asked.
+//! Shows all panels for one frame, laid out for the question chosen.
 
 use std::borrow::Cow;
 
@@ -14,30 +14,30 @@ use crate::{
     playback, questions, readouts, style, turns, uncertainty, undo, views, weights, why,
 };
 use turns_aloft_appearance::view::View;
-use turns_aloft_appearance::{Light, chosen, shown};
+use turns_aloft_appearance::{Theme, chosen, shown};
 use turns_aloft_scenario::parameter::{Parameter, Section};
 use turns_aloft_session::{Question, Session};
 use turns_aloft_words::text;
 
-/// What the panels remember from frame to frame.
+/// The state of the panels between frames.
 #[derive(Default)]
 pub struct Panels {
     edit: NumberEdit,
     /// The key of the number or readout that is explained.
     about: Option<Cow<'static, str>>,
     kept: compare::KeptJumps,
-    /// The colours that egui has been given.
-    applied_theme: Option<Light>,
+    /// The theme that egui's style was last set to.
+    applied_theme: Option<Theme>,
 }
 
-/// What one frame of the panels leaves to the rest of the app.
+/// The result of one frame of the panels.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Frame {
-    /// Where the panels leave room for the 3D picture, in points.
+    /// The area that the panels leave to the 3D picture, in points.
     pub stage: Rect,
     /// The view whose button was clicked.
     pub view: Option<View>,
-    /// What the user asked for that only the page can do.
+    /// A command for the page, if the user gave one.
     pub command: Option<PageCommand>,
 }
 
@@ -58,7 +58,7 @@ pub fn show(
         }
     }
     ctx.set_zoom_factor(chosen().zoom());
-    // The one that this frame is drawn at; another one is from the next on.
+    // egui applies a new zoom from the next frame on; this frame is drawn at the old one.
     touch_targets::clear(ctx.zoom_factor());
     let screen = ctx.viewport_rect();
     let layout = Layout::of(screen, session.question());
@@ -136,8 +136,8 @@ fn header(ui: &mut Ui, rect: Rect, add: impl FnOnce(&mut Ui)) -> Rect {
     Rect::from_min_max(pos2(rect.left(), below), rect.max)
 }
 
-/// The turns at landing and the progress of the playhead; one line where there is little room. Under the
-/// question about the jump itself they are shown in full, and scroll where there is little room.
+/// The turns at landing and the progress of the playhead; one line where there is little room.
+/// There, under [`Question::Jump`], they are shown in full with what scrolls below.
 fn turns_header(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     if layout.tall {
         turns_in_full(ui, session, layout.narrow);
@@ -153,7 +153,8 @@ fn turns_in_full(ui: &mut Ui, session: &mut Session, narrow: bool) {
     turns::progress(ui, session);
 }
 
-/// Under the question about the jump itself: sliders, charts and readouts that are nowhere else.
+/// The answer to [`Question::Jump`]: the sliders, charts and readouts that the layout shows nowhere
+/// else.
 fn jump_answer(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layout: &Layout) {
     if !layout.tall {
         turns_in_full(ui, session, layout.narrow);

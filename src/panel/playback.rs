@@ -26,7 +26,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     } else {
         (Sign::Play, text("panel-play"))
     };
-    let play = Button::drawn("play", accessible_name, sign_on(sign)).filled(playing);
+    let play = Button::drawn("play", accessible_name, draw_sign(sign)).filled(playing);
     if play.show(ui, next(TOUCH_SIZE + 12.0)).clicked() {
         session.play_or_pause();
     }
@@ -34,13 +34,13 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         ("back", text("panel-picture-back"), Sign::Back, -1.0),
         ("on", text("panel-picture-on"), Sign::On, 1.0),
     ] {
-        let button = Button::drawn(name, accessible_name, sign_on(sign));
+        let button = Button::drawn(name, accessible_name, draw_sign(sign));
         if button.show(ui, next(TOUCH_SIZE)).clicked() {
             session.step(frames);
         }
     }
     speeds(ui, session, &mut next, rect.width() < 460.0);
-    let repeat = Button::drawn("repeat", text("panel-repeat"), sign_on(Sign::Repeat))
+    let repeat = Button::drawn("repeat", text("panel-repeat"), draw_sign(Sign::Repeat))
         .toggle(session.playback.repeat);
     if repeat.show(ui, next(TOUCH_SIZE)).clicked() {
         session.playback.repeat = !session.playback.repeat;
@@ -58,14 +58,14 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     }
 }
 
-/// A button for each speed; on a narrow page one button that goes through them.
+/// A button for each speed; on a narrow page one button that cycles through them.
 fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, narrow: bool) {
     const LABELS: [&str; 4] = ["1", "1/2", "1/4", "1/10"];
     let button = |ui: &Ui, name: &str, label: &str, chosen: Option<bool>, own: Rect| {
         let accessible_name = say!("panel-speed", speed = label);
-        let button = Button::drawn(name, &accessible_name, |painter, rect, ink| {
+        let button = Button::drawn(name, &accessible_name, |painter, rect, colour| {
             let font = style::bold(16.0);
-            painter.text(rect.center(), Align2::CENTER_CENTER, label, font, ink);
+            painter.text(rect.center(), Align2::CENTER_CENTER, label, font, colour);
         });
         let button = match chosen {
             Some(chosen) => button.toggle(chosen),
@@ -90,7 +90,7 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
     }
 }
 
-/// The signs on the buttons. Drawn: the font has none of them.
+/// The signs on the buttons, drawn because the font has none of them.
 #[derive(Debug, Clone, Copy)]
 enum Sign {
     Play,
@@ -100,15 +100,15 @@ enum Sign {
     Repeat,
 }
 
-fn sign_on(sign: Sign) -> impl FnOnce(&Painter, Rect, Color32) {
-    move |painter, rect, ink| draw(painter, sign, rect.center(), ink)
+fn draw_sign(sign: Sign) -> impl FnOnce(&Painter, Rect, Color32) {
+    move |painter, rect, colour| draw(painter, sign, rect.center(), colour)
 }
 
-fn draw(painter: &Painter, sign: Sign, at: Pos2, ink: Color32) {
+fn draw(painter: &Painter, sign: Sign, at: Pos2, colour: Color32) {
     let triangle = |tip: Vec2, a: Vec2, b: Vec2| {
         painter.add(Shape::convex_polygon(
             vec![at + tip, at + a, at + b],
-            ink,
+            colour,
             Stroke::NONE,
         ));
     };
@@ -116,7 +116,7 @@ fn draw(painter: &Painter, sign: Sign, at: Pos2, ink: Color32) {
         painter.rect_filled(
             Rect::from_center_size(at + vec2(x, 0.0), vec2(width, 17.0)),
             1.0,
-            ink,
+            colour,
         );
     };
     match sign {
@@ -134,19 +134,19 @@ fn draw(painter: &Painter, sign: Sign, at: Pos2, ink: Color32) {
             triangle(vec2(-9.0, 0.0), vec2(3.0, -8.0), vec2(3.0, 8.0));
         }
         Sign::Repeat => {
-            // An arrow that runs round.
+            // A circular arrow.
             let points: Vec<Pos2> = (3..=30)
                 .map(|i| at + 9.0 * Vec2::angled(i as f32 / 32.0 * std::f32::consts::TAU))
                 .collect();
             let end = points[points.len() - 1];
-            painter.add(Shape::line(points, Stroke::new(2.5, ink)));
+            painter.add(Shape::line(points, Stroke::new(2.5, colour)));
             painter.add(Shape::convex_polygon(
                 vec![
                     end + vec2(5.5, 3.5),
                     end + vec2(-5.5, 1.5),
                     end + vec2(2.0, -6.0),
                 ],
-                ink,
+                colour,
                 Stroke::NONE,
             ));
         }

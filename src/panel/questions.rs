@@ -1,4 +1,4 @@
-//! The questions, side by side; the answer to the chosen one is below them.
+//! The buttons of the questions, side by side; the answer to the chosen one is below them.
 
 use egui::{Rect, Sense, Ui, pos2, vec2};
 
@@ -15,7 +15,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
             .x
     });
     let count = widths.len() as f32;
-    // What the words leave free is shared evenly.
+    // The remaining width is divided evenly.
     let free = row.width() - widths.iter().sum::<f32>() - GAP * (count - 1.0);
     let mut left = row.left();
     for (question, width) in Question::ALL.into_iter().zip(widths) {

@@ -16,10 +16,10 @@ const TILE: f32 = 54.0;
 /// Distance of the mark's centre from the corner.
 const MARK_IN: f32 = 14.0;
 /// Least width of a tile.
-const NARROWEST: f32 = 136.0;
-/// Too long for a tile, and shown with the turns.
-const BESIDE_THE_TURNS: &str = "beyond_seen";
-/// Columns of the landing's readouts, whose texts are long.
+const LEAST_WIDTH: f32 = 136.0;
+/// The reading that is shown with the turns instead, being too long for a tile.
+const SHOWN_WITH_TURNS: &str = "beyond_seen";
+/// Greatest number of columns of the landing's readouts, whose texts are long.
 const LANDING_ACROSS: usize = 2;
 
 pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>>) {
@@ -27,7 +27,7 @@ pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>
     for group in Group::ALL {
         let lines: Vec<&Reading> = all
             .iter()
-            .filter(|line| line.group == group && line.quantity != BESIDE_THE_TURNS)
+            .filter(|line| line.group == group && line.quantity != SHOWN_WITH_TURNS)
             .collect();
         if lines.is_empty() {
             continue;
@@ -57,7 +57,7 @@ pub fn show(ui: &mut Ui, session: &Session, about: &mut Option<Cow<'static, str>
 
 /// The number of tiles in a row.
 fn columns(width: f32, most: usize) -> usize {
-    ((width / NARROWEST) as usize).clamp(1, most)
+    ((width / LEAST_WIDTH) as usize).clamp(1, most)
 }
 
 fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<Cow<'static, str>>) {
@@ -79,7 +79,7 @@ fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<Cow<'s
 
 fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str>>) {
     let open = about.as_ref() == Some(&line.quantity);
-    // Some are inputs too, and have the same name there.
+    // Has the group's label, because some inputs have the same label as a readout.
     let what = || format!("{}, {}", line.group.label(), line.label);
     let name = format!("reading:{}", line.quantity);
     let response = explanation_area(ui, &name, rect, open, what, || line.about.clone());

@@ -1,67 +1,67 @@
-//! The style of the panels: fonts, spacing, and the colours as egui takes them.
+//! The style of the panels: fonts, spacing, and the theme's colours in egui's type.
 
 use std::sync::Arc;
 
 use egui::{
     Color32, Context, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, Painter,
-    Stroke, TextStyle, Theme, Vec2, Visuals,
+    Stroke, TextStyle, Vec2, Visuals,
 };
 
-use turns_aloft_appearance::{Colours, Ink, Light, colours, shown};
+use turns_aloft_appearance::{Colours, Rgb, Theme, colours, shown};
 
-/// A colour of the design, looked up when something is drawn with it.
+/// A colour of the current theme, looked up each time something is color32 with it.
 #[derive(Clone, Copy)]
-pub struct Hue(fn(&Colours) -> Ink);
+pub struct ThemeColour(fn(&Colours) -> Rgb);
 
-impl Hue {
+impl ThemeColour {
     pub fn get(self) -> Color32 {
-        drawn((self.0)(colours()))
+        color32((self.0)(colours()))
     }
 }
 
-/// Ground of the page.
-pub const BACKGROUND: Hue = Hue(|colours| colours.ground);
+/// Background of the page.
+pub const BACKGROUND: ThemeColour = ThemeColour(|colours| colours.background);
 /// Cards.
-pub const CARD: Hue = Hue(|colours| colours.card);
-/// What lies on a card.
-const RAISED: Hue = Hue(|colours| colours.raised);
+pub const CARD: ThemeColour = ThemeColour(|colours| colours.card);
+/// Fields on a card.
+const RAISED: ThemeColour = ThemeColour(|colours| colours.raised);
 /// Lines and tracks.
-pub const LINE: Hue = Hue(|colours| colours.line);
+pub const LINE: ThemeColour = ThemeColour(|colours| colours.line);
 /// Text.
-pub const TEXT: Hue = Hue(|colours| colours.text);
+pub const TEXT: ThemeColour = ThemeColour(|colours| colours.text);
 /// Less important text.
-pub const WEAK_TEXT: Hue = Hue(|colours| colours.small);
-/// Controls that are on; what is right.
-pub const ACCENT: Hue = Hue(|colours| colours.touch);
+pub const WEAK_TEXT: ThemeColour = ThemeColour(|colours| colours.weak_text);
+/// Controls that are on, and what is reached.
+pub const ACCENT: ThemeColour = ThemeColour(|colours| colours.accent);
 /// Text on the accent colour.
-pub const ON_ACCENT: Hue = Hue(|colours| colours.on_touch);
+pub const ON_ACCENT: ThemeColour = ThemeColour(|colours| colours.on_accent);
 /// What is missing, or beyond what has been seen.
-pub const WARNING: Hue = Hue(|colours| colours.short);
+pub const WARNING: ThemeColour = ThemeColour(|colours| colours.warning);
 /// The playhead and what has been turned so far.
-pub const PLAYHEAD: Hue = Hue(|colours| colours.playhead);
-/// The attempt compared with.
-pub const REFERENCE: Hue = Hue(|colours| colours.reference);
+pub const PLAYHEAD: ThemeColour = ThemeColour(|colours| colours.playhead);
+/// The reference attempt.
+pub const REFERENCE: ThemeColour = ThemeColour(|colours| colours.reference);
 /// What has been seen in people.
-pub const SEEN: Hue = Hue(|colours| colours.seen);
+pub const SEEN: ThemeColour = ThemeColour(|colours| colours.seen);
 /// The curve of the moment of inertia.
-pub const INERTIA: Hue = Hue(|colours| colours.inertia);
+pub const INERTIA: ThemeColour = ThemeColour(|colours| colours.inertia);
 
 /// The curves of the joint torques, in the order of the groups.
 pub fn torques() -> [Color32; 5] {
-    colours().torques.map(drawn)
+    colours().torques.map(color32)
 }
 
 /// Spans of the flight behind the charts.
-pub const CLOSING: Hue = Hue(|colours| colours.closing);
-pub const TIGHT: Hue = Hue(|colours| colours.tight);
-pub const OPENING: Hue = Hue(|colours| colours.opening);
+pub const CLOSING: ThemeColour = ThemeColour(|colours| colours.closing);
+pub const TIGHT: ThemeColour = ThemeColour(|colours| colours.tight);
+pub const OPENING: ThemeColour = ThemeColour(|colours| colours.opening);
 
 /// From few turns to many on the map.
 pub fn map() -> [Color32; 4] {
-    colours().map.map(drawn)
+    colours().map.map(color32)
 }
 
-const fn drawn(Ink(r, g, b): Ink) -> Color32 {
+const fn color32(Rgb(r, g, b): Rgb) -> Color32 {
     Color32::from_rgb(r, g, b)
 }
 
@@ -72,7 +72,7 @@ pub const GAP: f32 = 6.0;
 pub const WIDE_GAP: f32 = 14.0;
 pub const CORNER_RADIUS: u8 = 10;
 
-/// Opacity of what is disabled, or answers an earlier question.
+/// Opacity of what is disabled or out of date.
 pub const FADED: f32 = 0.45;
 
 const BOLD: &str = "bold";
@@ -87,12 +87,12 @@ pub fn bold(size: f32) -> FontId {
     FontId::new(size, FontFamily::Name(BOLD.into()))
 }
 
-/// The size, at most `size`, at which a line of heavier text is no wider than `width`.
+/// The font size, at most `size`, at which a line of bold text is no wider than `width`.
 pub fn fitting(painter: &Painter, line: &str, size: f32, width: f32) -> f32 {
     fitting_in(painter, line, bold(size), width)
 }
 
-/// The same for text.
+/// The same for text of usual weight.
 pub fn fitting_text(painter: &Painter, line: &str, size: f32, width: f32) -> f32 {
     fitting_in(painter, line, text(size), width)
 }
@@ -103,7 +103,7 @@ fn fitting_in(painter: &Painter, line: &str, font: FontId, width: f32) -> f32 {
         .layout_no_wrap(line.to_owned(), font, TEXT.get())
         .size()
         .x;
-    // In half points: every size that occurs has letters of its own to be drawn and kept.
+    // In half points, because the font atlas has separate glyphs for every font size.
     let most = size * (width / needed).min(1.0);
     if most < size {
         (2.0 * most).floor() / 2.0
@@ -116,14 +116,14 @@ fn fitting_in(painter: &Painter, line: &str, font: FontId, width: f32) -> f32 {
 pub fn theme(ctx: &Context) {
     ctx.set_fonts(fonts());
     ctx.options_mut(|options| {
-        // A gloved or hesitant finger stays down for long: it is still a tap, and two slow taps
-        // are still a double one.
+        // A long press is still a click, and two slow taps are still a double click, also for a
+        // gloved or hesitant finger.
         options.input_options.max_click_duration = f64::INFINITY;
         options.input_options.max_double_click_delay = 0.8;
     });
     ctx.set_theme(match shown() {
-        Light::Day => Theme::Light,
-        Light::Night => Theme::Dark,
+        Theme::Day => egui::Theme::Light,
+        Theme::Night => egui::Theme::Dark,
     });
     ctx.all_styles_mut(|style| {
         style.visuals = visuals();
@@ -167,10 +167,11 @@ fn fonts() -> FontDefinitions {
 
 fn visuals() -> Visuals {
     let mut v = match shown() {
-        Light::Day => Visuals::light(),
-        Light::Night => Visuals::dark(),
+        Theme::Day => Visuals::light(),
+        Theme::Night => Visuals::dark(),
     };
-    // Letters stand on whole pixels: sharper, and each is drawn once instead of up to four times.
+    // Glyphs are placed on whole pixels: sharper, and each is rasterised once instead of up to four
+    // times.
     v.text_options.subpixel_binning = false;
     v.override_text_color = Some(TEXT.get());
     v.panel_fill = BACKGROUND.get();

@@ -1,4 +1,4 @@
-//! Text that stands on its own: on a card, as a heading, as small print.
+//! Cards, headings and small print.
 
 use egui::{Frame, Margin, RichText, Ui};
 

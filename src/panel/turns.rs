@@ -1,4 +1,4 @@
-//! The answer: turns at landing in figures to be read from three metres, and the call.
+//! The answer: turns at landing in figures legible from three metres, and the call.
 
 use egui::{
     Align2, Color32, CornerRadius, FontId, Pos2, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
@@ -22,8 +22,8 @@ use turns_aloft_session::Session;
 use turns_aloft_words::say;
 use turns_aloft_words::{decimal, text, with_decimal_sign};
 
-/// Height of the big figures' font. A digit is then about 80 CSS pixels high, 15 mm on a tablet:
-/// a two-hundredth of three metres, as signs are made to be read.
+/// Font size of the large figures. A digit is then about 80 CSS pixels high, 15 mm on a tablet:
+/// 1/200 of a reading distance of three metres, a usual height for signs.
 const FIGURES: f32 = 116.0;
 
 /// Height of a comma's tail, as a share of the figures' size.
@@ -37,7 +37,7 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
         return;
     }
     let turns = decimal(jump.turns, 2);
-    // A comma hangs below the figures.
+    // The tail of a decimal comma extends below the figures.
     let tail = if turns.contains(',') {
         TAIL * figures
     } else {
@@ -48,9 +48,9 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
         .layout_no_wrap(turns, style::bold(figures), TEXT.get());
     let lines = verdict(session);
     let room = ui.available_width() - number.size().x - 3.0 * WIDE_GAP;
-    let reference = lines.iter().all(|line| line.width(ui) <= room);
+    let side_by_side = lines.iter().all(|line| line.width(ui) <= room);
     let height = 0.98 * figures;
-    let foot = if reference { 0.0 } else { 36.0 };
+    let foot = if side_by_side { 0.0 } else { 36.0 };
     let (rect, _) = ui.allocate_exact_size(
         vec2(ui.available_width(), height + tail + foot),
         Sense::hover(),
@@ -68,13 +68,13 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
         number,
         TEXT.get(),
     );
-    if reference {
+    if side_by_side {
         let left = top.left() + across + 2.0 * WIDE_GAP;
         for (line, y) in lines.iter().zip([-31.0, -3.0, 27.0]) {
             line.write(ui, pos2(left, top.center().y + y));
         }
     } else {
-        // What is owed stands beside the figures still; the verdict below them.
+        // The turns of a full jump stay beside the figures; the verdict goes below.
         lines[0].write(
             ui,
             pos2(top.left() + across + 2.0 * WIDE_GAP, top.bottom() - 34.0),
@@ -88,8 +88,8 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     }
 }
 
-/// The answer in one line, for where there is little room. Text that would be too small to read is
-/// wrapped instead.
+/// The answer in one line, for layouts with little room. Text is wrapped before it becomes too
+/// small to read.
 pub fn line(ui: &mut Ui, session: &Session) {
     const SIZE: f32 = 18.0;
     const LEAST: f32 = 13.0;
@@ -107,8 +107,8 @@ pub fn line(ui: &mut Ui, session: &Session) {
         .collect::<Vec<_>>()
         .join("  ");
     let size = style::fitting(painter, &said, SIZE, room).max(LEAST);
-    let ink = lines.last().map_or(WEAK_TEXT.get(), |line| line.colour);
-    let said = painter.layout(said, style::bold(size), ink, room);
+    let colour = lines.last().map_or(WEAK_TEXT.get(), |line| line.colour);
+    let said = painter.layout(said, style::bold(size), colour, room);
     let height = TOUCH_SIZE.max(said.size().y + GAP);
     let height = steady_height(ui, session, "height of the answer's line", height);
 
@@ -126,7 +126,7 @@ pub fn line(ui: &mut Ui, session: &Session) {
         number,
         TEXT.get(),
     );
-    painter.galley(said_at, said, ink);
+    painter.galley(said_at, said, colour);
 }
 
 /// The turns as a range: figures as wide as the card, and the verdict below.
@@ -199,7 +199,7 @@ impl Line {
     }
 }
 
-/// Turns owed, turns missing and call.
+/// The turns of a full jump, those missing and the call.
 fn verdict(session: &Session) -> Vec<Line> {
     let line = |text, size, colour| Line { text, size, colour };
     let Some(owed) = session.jump().owed else {
@@ -240,7 +240,7 @@ fn colour(session: &Session, calls: &[Call], shortfall_deg: [f64; 2]) -> Color32
     }
 }
 
-/// Turns owed, and the possible shortfalls and calls in the colour of the worst.
+/// The turns of a full jump, and the possible shortfalls and calls in the colour of the worst.
 fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
     let line = |text, size, colour| Line { text, size, colour };
     let (Some(owed), Some(shortfall_deg)) = (session.jump().owed, range.shortfall_deg) else {
@@ -253,7 +253,7 @@ fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
         || uncalled_text(shortfall_deg).to_owned(),
         |calls| {
             let jump = notation(scenario.jump, scenario.jump_turns);
-            // A word and its sign stay on one line.
+            // No line break between a word and its sign.
             let call = possible_calls(calls, call_text).replace(" (", "\u{a0}(");
             if calls.len() > 1 {
                 say!("panel-call-may-be", jump = jump, call = call)
@@ -270,12 +270,12 @@ fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
     vec![line(of, 21.0, colour), line(call, 17.0, colour)]
 }
 
-/// Turns owed, without trailing zeros.
+/// The turns of a full jump, without trailing zeros.
 fn owed_text(turns: f64) -> String {
     with_decimal_sign(turns.to_string())
 }
 
-/// A call without its sign, which follows the name of the jump already.
+/// A call without its sign, which is shown after the name of the jump.
 fn without_sign(whole: &str) -> &str {
     whole.split(" (").next().unwrap_or(whole)
 }
@@ -289,7 +289,7 @@ pub fn note(ui: &mut Ui, session: &Session) {
     }
 }
 
-/// A progress bar of the turns up to the playhead, and the button of the uncertainty.
+/// A progress bar of the turns up to the playhead, and the uncertainty button.
 pub fn progress(ui: &mut Ui, session: &mut Session) {
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
     let (rest, button) = row.split_left_right_at_x(row.right() - uncertainty::BUTTON);

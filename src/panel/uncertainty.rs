@@ -16,7 +16,7 @@ use turns_aloft_words::text;
 /// Width of the button.
 pub const BUTTON: f32 = 104.0;
 
-/// Switches between a range and a single number.
+/// The button that switches between a range and a single number.
 pub fn button(ui: &Ui, session: &mut Session, rect: Rect) {
     let shown = session.range().is_some();
     let button = Button::labelled("uncertainty", text("panel-uncertainty")).chosen(shown);
@@ -60,12 +60,12 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
 }
 
 /// A stepper for one half-width.
-fn half_width(ui: &mut Ui, session: &mut Session, input: UncertainInput, makes: &str) {
+fn half_width(ui: &mut Ui, session: &mut Session, input: UncertainInput, change: &str) {
     let value = format!("± {}", session.half_width_text(input));
     let of_row = StepperRow {
         name: input.key(),
         label: input.label(),
-        note: makes,
+        note: change,
         value: &value,
         value_name: Some(&format!("half-width:{}", input.key())),
     };

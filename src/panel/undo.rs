@@ -31,7 +31,8 @@ pub fn row(ui: &Ui, session: &mut Session, corner: Pos2) {
     show(ui, session, [corner, corner + vec2(TOUCH_SIZE + GAP, 0.0)]);
 }
 
-/// One below the other, at the left edge of the stage, below what stands in its corners.
+/// One below the other at the left edge of the stage, below the greeting or view buttons in its
+/// corner.
 pub fn on_stage(ui: &Ui, session: &mut Session, stage: Rect) {
     let step = vec2(0.0, TOUCH_SIZE + GAP);
     let corner = pos2(
@@ -41,14 +42,14 @@ pub fn on_stage(ui: &Ui, session: &mut Session, stage: Rect) {
     show(ui, session, [corner + step, corner + 2.0 * step]);
 }
 
-/// Whether it was clicked; disabled without a label that says what it does.
+/// Shows one button; disabled if there is no `label`. Returns whether it was clicked.
 fn button(ui: &Ui, name: &str, label: Option<String>, plain: &str, corner: Pos2) -> bool {
-    // An arrow bent backwards, or its mirror image.
-    let way = if name == "undo" { 1.0 } else { -1.0 };
+    // A curved arrow to the left, or its mirror image.
+    let direction = if name == "undo" { 1.0 } else { -1.0 };
     Button::drawn(
         name,
         label.as_deref().unwrap_or(plain),
-        |painter, rect, ink| arrow(painter, rect.center(), way, ink),
+        |painter, rect, colour| arrow(painter, rect.center(), direction, colour),
     )
     .enabled(label.is_some())
     .show(
@@ -58,28 +59,29 @@ fn button(ui: &Ui, name: &str, label: Option<String>, plain: &str, corner: Pos2)
     .clicked()
 }
 
-fn arrow(painter: &Painter, at: Pos2, way: f32, ink: Color32) {
+fn arrow(painter: &Painter, at: Pos2, direction: f32, colour: Color32) {
     let centre = at + vec2(0.0, 3.0);
     let arc: Vec<Pos2> = (0..=18)
         .map(|i| {
             let angle = -0.5 + (PI + 0.5) * i as f32 / 18.0;
-            centre + 8.5 * vec2(way * angle.cos(), -angle.sin())
+            centre + 8.5 * vec2(direction * angle.cos(), -angle.sin())
         })
         .collect();
-    let end = centre - vec2(way * 8.5, 0.0);
-    painter.add(Shape::line(arc, Stroke::new(2.5, ink)));
+    let end = centre - vec2(direction * 8.5, 0.0);
+    painter.add(Shape::line(arc, Stroke::new(2.5, colour)));
     painter.add(Shape::convex_polygon(
         vec![
             end + vec2(0.0, 6.5),
             end + vec2(-5.5, -1.5),
             end + vec2(5.5, -1.5),
         ],
-        ink,
+        colour,
         Stroke::NONE,
     ));
 }
 
-/// Ctrl+Z, Shift+Ctrl+Z and Ctrl+Y, on a Mac with Cmd; where text is typed they are the field's.
+/// Undoes on Ctrl+Z, redoes on Shift+Ctrl+Z and Ctrl+Y (on a Mac with Cmd). Does nothing while a
+/// text field has the focus, which handles these keys itself.
 pub fn keys(ctx: &Context, session: &mut Session) {
     if ctx.text_edit_focused() {
         return;
@@ -100,8 +102,8 @@ pub fn keys(ctx: &Context, session: &mut Session) {
         };
         input.events.iter().filter_map(pressed).collect::<Vec<_>>()
     });
-    for again in pressed {
-        if again {
+    for is_redo in pressed {
+        if is_redo {
             session.redo();
         } else {
             session.undo();

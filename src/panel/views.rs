@@ -1,4 +1,4 @@
-//! The named views of the picture.
+//! The buttons of the named views.
 
 use egui::{Rect, Ui, vec2};
 
@@ -8,8 +8,8 @@ use crate::style::{GAP, TOUCH_SIZE, WIDE_GAP};
 use turns_aloft_appearance::view::View;
 use turns_aloft_words::text;
 
-/// The buttons of the named views in a corner of the picture: in a row, or in a column where a row would
-/// cover the jumper. Returns their area, and the view that was clicked.
+/// The view buttons in a corner of the picture: in a row, or in a column where a row would cover
+/// the jumper. Returns their area, and the view that was clicked.
 pub fn show(ui: &Ui, present: Option<View>, layout: &Layout) -> (Rect, Option<View>) {
     let views = [
         (View::Front, "view Front", text("panel-view-front")),

@@ -1,4 +1,5 @@
-//! Weights in the hands under each assumption of what the jumper keeps. No proposal: nothing can be tried.
+//! Weights in the hands under each assumption of what the jumper keeps constant. These are no
+//! proposals: no button tries them.
 
 use egui::{Sense, Stroke, Ui, pos2, vec2};
 
@@ -12,12 +13,12 @@ use turns_aloft_scenario::HandsKeep;
 use turns_aloft_session::Session;
 use turns_aloft_words::text;
 
-/// Of a line that is no control.
+/// Height of a line of text.
 const ROW_HEIGHT: f32 = 23.0;
-/// Room for the disc that marks what is chosen.
+/// Width of the disc that marks the chosen assumption.
 const DISC: f32 = 20.0;
 
-/// Below the slider: the present weights against bare hands.
+/// Below the slider: the present weights compared with bare hands.
 pub fn held(ui: &mut Ui, session: &Session) {
     let Some(weights) = session.weights_held() else {
         return;
@@ -33,7 +34,7 @@ pub fn held(ui: &mut Ui, session: &Session) {
     ui.add_space(GAP);
 }
 
-/// Below the steps: a little more weight than now.
+/// Below the steps: slightly heavier weights than now.
 pub fn more(ui: &mut Ui, session: &Session) {
     let Some(weights) = session.more_weights() else {
         return;
@@ -45,10 +46,10 @@ pub fn more(ui: &mut Ui, session: &Session) {
             row(ui, session, outcome.hands_keep, &words::turns(outcome));
         }
     });
-    to_be_known(ui);
+    caveats(ui);
 }
 
-/// Below the answers: the weights that the wanted turns would take.
+/// Below the answers: the weights with which the jump would reach the target turns.
 pub fn needed(ui: &mut Ui, session: &Session) {
     let mut needed = session.weights_needed().peekable();
     if needed.peek().is_none() {
@@ -67,17 +68,17 @@ pub fn needed(ui: &mut Ui, session: &Session) {
             });
         }
     });
-    to_be_known(ui);
+    caveats(ui);
 }
 
-fn to_be_known(ui: &mut Ui) {
+fn caveats(ui: &mut Ui) {
     for known in words::to_be_known() {
         small(ui, known);
     }
 }
 
-/// An assumption and its result, side by side where there is room. The assumption of the present jump
-/// has a full disc.
+/// An assumption and its result, side by side if there is room. The assumption of the present jump
+/// has a filled disc.
 fn row(ui: &mut Ui, session: &Session, keep: HandsKeep, said: &str) {
     let chosen = session.scenario().hands_keep == keep;
     let font = if chosen { style::bold } else { style::text };
@@ -86,8 +87,8 @@ fn row(ui: &mut Ui, session: &Session, keep: HandsKeep, said: &str) {
         painter.layout_no_wrap(text.to_owned(), font(size), TEXT.get())
     });
     let width = ui.available_width();
-    let reference = DISC + label.size().x + GAP + said.size().x <= width;
-    let lines = if reference { 1.0 } else { 2.0 };
+    let side_by_side = DISC + label.size().x + GAP + said.size().x <= width;
+    let lines = if side_by_side { 1.0 } else { 2.0 };
     let (rect, _) = ui.allocate_exact_size(vec2(width, lines * ROW_HEIGHT), Sense::hover());
     let middle = |line: f32| rect.top() + (line + 0.5) * ROW_HEIGHT;
     let painter = ui.painter();
@@ -100,7 +101,7 @@ fn row(ui: &mut Ui, session: &Session, keep: HandsKeep, said: &str) {
     let left = rect.left() + DISC;
     let label_at = pos2(left, middle(0.0) - 0.5 * label.size().y);
     painter.galley(label_at, label, TEXT.get());
-    let said_left = if reference {
+    let said_left = if side_by_side {
         rect.right() - said.size().x
     } else {
         left

@@ -30,7 +30,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
 
 /// The largest loss, the change to try against it, and the cautions.
 fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
-    keep_tall(ui, session, |ui| {
+    hold_height(ui, session, |ui| {
         // A number and its sign stay on one line.
         let sentence = went.budget.sentence().replace(" %", "\u{a0}%");
         ui.label(RichText::new(sentence).font(style::bold(18.0)));
@@ -43,8 +43,8 @@ fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
     }
     ui.add_space(GAP);
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
-    let [reference, back] = split(row);
-    let try_it = if session.tried() > 0 { reference } else { row };
+    let [rest, back] = split(row);
+    let try_it = if session.tried() > 0 { rest } else { row };
     if went.proposal.is_some() {
         let button = Button::labelled("try it", text("panel-try-it"));
         if button.show(ui, try_it).clicked() {
@@ -54,9 +54,9 @@ fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
     go_back(ui, session, "go back", back);
 }
 
-/// Keeps the greatest height so far while changes are tried or a control is dragged, so that what is
-/// below does not move up.
-fn keep_tall(ui: &mut Ui, session: &Session, add: impl FnOnce(&mut Ui)) {
+/// Takes the greatest height so far while changes are tried or a control is dragged, so that what
+/// is below does not move up.
+fn hold_height(ui: &mut Ui, session: &Session, add: impl FnOnce(&mut Ui)) {
     let id = Id::new("tallest sentence");
     let moves = session.is_dragging() || session.tried() > 0;
     let tallest = ui.data(|data| data.get_temp::<f32>(id)).unwrap_or_default();

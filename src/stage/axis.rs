@@ -1,26 +1,26 @@
-//! The axis of the turning with the angular momentum on it, and the body's own long axis.
+//! The angular momentum as an arrow over the head with a line along it, and the body's long axis.
 
 use bevy::prelude::*;
 
+use crate::material::{StageMaterials, mesh_bundle};
 use crate::mesh_builder::MeshBuilder;
 use crate::order::StageSystems;
-use crate::paint::{Paints, thing};
 use crate::palette::{self, BevyColour as _};
 use crate::shown::ShownFlight;
 use crate::shown::ShownSample;
-use crate::theme::Themed;
+use crate::theme::BuildScene;
 
-/// Length of the arrow for each kg m²/s, and its shortest and longest.
+/// Length of the arrow per kg m²/s, and the least and the greatest length, m.
 const ARROW_M_PER_KG_M2_S: f32 = 0.02;
 const ARROW_M: [f32; 2] = [0.22, 0.46];
 const ARROW_HEAD_M: f32 = 0.14;
-/// Between the head and the arrow, m.
+/// Gap between the head and the arrow, m.
 const GAP_M: f32 = 0.11;
-/// Over the CM: just above the head of the standing jumper, in parts of the stature.
+/// Height over the CM just above the head of the standing jumper, as a fraction of the stature.
 const CROWN_PER_STATURE: f32 = 0.475;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Themed, spawn).add_systems(
+    app.add_systems(BuildScene, spawn).add_systems(
         PostUpdate,
         (
             draw.run_if(resource_exists_and_changed::<ShownFlight>),
@@ -30,29 +30,29 @@ pub fn plugin(app: &mut App) {
     );
 }
 
-/// Moves with the CM and stays parallel to itself.
+/// The arrow of the angular momentum: moves with the CM without rotating.
 #[derive(Component)]
 struct Momentum;
 
-/// The line down from the arrow through the CM, one metre long from its top.
+/// The line from the arrow down through the CM: built 1 m long, with its top at the origin.
 #[derive(Component)]
 struct Line;
 
-/// Moves and tilts with the body.
+/// The body's long axis: moves with the CM and tilts with the body.
 #[derive(Component)]
 struct LongAxis;
 
-fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<Paints>) {
+fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, materials: Res<StageMaterials>) {
     let mut line = MeshBuilder::default();
-    let ink = palette::now().momentum.linear();
-    line.limb(Vec3::ZERO, -Vec3::Y, 0.0065, 0.0065, ink);
-    commands.spawn((Line, thing(meshes.add(line.mesh()), &paints.flat)));
-    commands.spawn((Momentum, thing(Handle::default(), &paints.flat)));
-    commands.spawn((LongAxis, thing(Handle::default(), &paints.flat)));
+    let color = palette::now().momentum.linear();
+    line.limb(Vec3::ZERO, -Vec3::Y, 0.0065, 0.0065, color);
+    commands.spawn((Line, mesh_bundle(meshes.add(line.mesh()), &materials.unlit)));
+    commands.spawn((Momentum, mesh_bundle(Handle::default(), &materials.unlit)));
+    commands.spawn((LongAxis, mesh_bundle(Handle::default(), &materials.unlit)));
 }
 
-/// Top of the arrow over the CM, m.
-pub fn reach_m(shown: &ShownFlight) -> f32 {
+/// Height of the arrow's upper end over the CM, m.
+pub fn arrow_top_m(shown: &ShownFlight) -> f32 {
     crown_m(shown) + GAP_M + arrow_m(shown)
 }
 
@@ -72,29 +72,29 @@ fn draw(
     mut long_axis: Single<&mut Mesh3d, (With<LongAxis>, Without<Momentum>)>,
 ) {
     let up = Vec3::Y;
-    let (low, high) = (crown_m(&shown) + GAP_M, reach_m(&shown));
-    // An arrow that points down comes down to the head.
+    let (low, high) = (crown_m(&shown) + GAP_M, arrow_top_m(&shown));
+    // An arrow that points down has its tip at the head.
     let (from, to) = if shown.flight.h_kg_m2_s.y < 0.0 {
         (high, low)
     } else {
         (low, high)
     };
     let neck = to + (from - to).signum() * ARROW_HEAD_M;
-    let ink = palette::now().momentum.linear();
+    let color = palette::now().momentum.linear();
     let mut mesh_builder = MeshBuilder::default();
-    mesh_builder.limb(up * from, up * neck, 0.022, 0.022, ink);
-    mesh_builder.cone(up * neck, up * to, 0.058, ink);
+    mesh_builder.limb(up * from, up * neck, 0.022, 0.022, color);
+    mesh_builder.cone(up * neck, up * to, 0.058, color);
     momentum.0 = meshes.add(mesh_builder.mesh());
 
-    let ink = palette::now().long_axis.linear();
+    let color = palette::now().long_axis.linear();
     let mut mesh_builder = MeshBuilder::default();
     // Its lower end stays over the ice at take-off and at touch-down.
     let flight = &shown.flight;
     let lowest = flight.takeoff_cm_m.min(flight.touchdown().cm_height_m) as f32;
     let (low, high) = (-up * (lowest - 0.04), up * (crown_m(&shown) + 0.06));
-    mesh_builder.limb(low, high, 0.005, 0.005, ink);
+    mesh_builder.limb(low, high, 0.005, 0.005, color);
     for end in [low, high] {
-        mesh_builder.ball(end, Vec3::splat(0.021), ink);
+        mesh_builder.ball(end, Vec3::splat(0.021), color);
     }
     long_axis.0 = meshes.add(mesh_builder.mesh());
 }
@@ -113,7 +113,7 @@ fn follow(
     momentum.translation = cm;
     long_axis.translation = cm;
     long_axis.rotation = Quat::from_rotation_arc(Vec3::Y, sample.long_axis().as_vec3().normalize());
-    // From the arrow to a little under the feet, but not into the ice.
+    // From the arrow to 12 cm below the feet, but not below the ice.
     let top = crown_m(&flight) + GAP_M;
     let under_feet = flight.flight.takeoff_cm_m as f32 + 0.12;
     line.translation = cm + Vec3::Y * top;

@@ -1,4 +1,4 @@
-//! The camera: goes around the jump, and keeps all of it in the picture.
+//! The camera: orbits the jump and fits all of it into the picture.
 
 use bevy::camera::SubCameraView;
 use bevy::core_pipeline::tonemapping::Tonemapping;
@@ -18,15 +18,16 @@ use crate::shown::ShownFlight;
 use crate::shown::ShownReference;
 use turns_aloft_physics::flight::Flight;
 
-/// Half of the upright field of view, rad: long enough a lens not to bend the figure.
+/// Half of the vertical field of view, rad: small, so that perspective hardly distorts the figure.
 const HALF_FIELD_RAD: f32 = 0.24;
-/// Screens of fewer device pixels to a px than this show their pixels.
+/// Below this number of device pixels per CSS px single pixels are visible.
 const COARSE_SCALE: f32 = 1.5;
-/// Part of the picture left free around the jump.
+/// Fraction of the picture left free on each side of the jump.
 const MARGIN: f32 = 0.035;
-/// A named view is reached as fast as this, 1/s.
+/// Rate at which the remaining distance to a named view decays, 1/s.
 const EASE_PER_S: f32 = 7.0;
-/// Heights of jumps are framed in steps, so that a higher jump is seen to be higher, m.
+/// The framed height is rounded up to multiples of this, so that small changes of jump height are
+/// visible instead of rescaling the picture, m.
 const FRAMED_STEP_M: f32 = 0.15;
 
 pub fn plugin(app: &mut App) {
@@ -45,8 +46,9 @@ fn spawn(
     window: Single<&Window, With<PrimaryWindow>>,
     adapter: Option<Res<RenderAdapterInfo>>,
 ) {
-    // Smooth edges nearly double the work of a frame: they are for coarse screens, and not for
-    // browsers that draw without a graphics processor. (wgpu's type has no name here.)
+    // Multisampling nearly doubles the time of a frame: it is used on low-density screens only, and
+    // not where the browser renders in software. (Bevy does not export wgpu's device type, hence
+    // the comparison of its name.)
     let in_software = adapter.is_some_and(|info| format!("{:?}", info.device_type) == "Cpu");
     let msaa = if window.scale_factor() < COARSE_SCALE && !in_software {
         Msaa::Sample4
@@ -56,7 +58,7 @@ fn spawn(
     commands.spawn((
         Camera3d::default(),
         Tonemapping::None,
-        // There is no lamp to look up: the paint knows its light.
+        // No lights to cluster: the shader has its own.
         ClusterConfig::None,
         msaa,
         Projection::from(PerspectiveProjection {
@@ -66,25 +68,26 @@ fn spawn(
     ));
 }
 
-/// Makes room for another jump, and for the attempt beside it.
+/// Sets the region to fit when the jump or the reference attempt has changed.
 fn frame(shown: Res<ShownFlight>, reference: Res<ShownReference>, mut orbit: ResMut<Orbit>) {
     if !shown.is_changed() && !reference.is_changed() {
         return;
     }
-    let both = || std::iter::once(&shown.flight).chain(&reference.flight);
-    let most = |of: fn(&Flight) -> f64| both().map(|flight| of(flight)).fold(0.0, f64::max) as f32;
+    let flights = || std::iter::once(&shown.flight).chain(&reference.flight);
+    let most =
+        |of: fn(&Flight) -> f64| flights().map(|flight| of(flight)).fold(0.0, f64::max) as f32;
     let stature_m = most(|flight| flight.table.body.spec.stature_m);
     let apex_m = most(|flight| flight.takeoff_cm_m + flight.launch.jump_height_m);
     let stepped_m = (apex_m / FRAMED_STEP_M).ceil() * FRAMED_STEP_M;
-    let goal = Subject {
-        dial_m: dial::reach_m(&shown, reference.flight.as_deref()),
+    let subject = Subject {
+        dial_m: dial::outer_radius_m(&shown, reference.flight.as_deref()),
         arms_m: [stepped_m + 0.25 * stature_m, 0.52 * stature_m],
-        top_m: stepped_m + axis::reach_m(&shown),
+        top_m: stepped_m + axis::arrow_top_m(&shown),
     };
-    orbit.make_room(goal);
+    orbit.set_subject(subject);
 }
 
-/// Follows fingers, mouse and named views, and asks for another frame while under way.
+/// Applies gestures and eases to the target; requests another frame until the target is reached.
 fn steer(
     area: Res<StageArea>,
     window: Single<&Window, With<PrimaryWindow>>,
@@ -100,9 +103,10 @@ fn steer(
     if orbit.is_settled() {
         return;
     }
-    // After a pause the clock may have run far; the camera still takes its time.
+    // The time step is limited, so that the camera still moves smoothly after a pause without
+    // frames.
     let step_s = time.delta_secs().min(0.1);
-    orbit.ease(1.0 - (-EASE_PER_S * step_s).exp());
+    orbit.approach_target(1.0 - (-EASE_PER_S * step_s).exp());
     redraw.write(RequestRedraw);
 }
 
@@ -131,7 +135,8 @@ fn place(
     camera.sub_camera_view = Some(sub_view(rect, &window));
 }
 
-/// The picture fills the area; the rest of the window sees what lies around it.
+/// A view whose full size is the area: the picture fits there, and the rest of the window shows its
+/// surroundings.
 fn sub_view(rect: Rect, window: &Window) -> SubCameraView {
     let scale = window.scale_factor();
     SubCameraView {
@@ -142,7 +147,7 @@ fn sub_view(rect: Rect, window: &Window) -> SubCameraView {
 }
 
 impl StageArea {
-    /// The area on this window, never empty.
+    /// The area clipped to this window, logical px; never empty.
     fn on(&self, window: &Window) -> Rect {
         let whole = Rect::from_corners(Vec2::ZERO, window.size());
         let rect = self.rect.map_or(whole, |rect| rect.intersect(whole));

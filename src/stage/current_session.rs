@@ -1,4 +1,4 @@
-//! The session of the page as a resource of Bevy: the session itself knows no Bevy.
+//! The page's session as a Bevy resource. The session's own package does not depend on Bevy.
 
 use bevy::prelude::{Deref, DerefMut, Resource};
 

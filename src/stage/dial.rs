@@ -1,38 +1,39 @@
-//! The dial on the ice: turns wind up on a spiral towards the place where the landing is owed.
+//! The dial on the ice: a spiral shows the turns so far, with a mark at the heading that a full
+//! jump lands on.
 
 use std::f32::consts::{FRAC_PI_4, TAU};
 
 use bevy::prelude::*;
 
 use crate::ice::level;
+use crate::material::{StageMaterials, mesh_bundle};
 use crate::mesh_builder::MeshBuilder;
 use crate::order::StageSystems;
-use crate::paint::{Paints, thing};
-use crate::palette::{self, BevyColour as _, Ink};
+use crate::palette::{self, BevyColour as _, Rgb};
 use crate::shown::ShownFlight;
 use crate::shown::ShownSample;
-use crate::theme::Themed;
+use crate::theme::BuildScene;
 use turns_aloft_physics::flight::{Flight, FlightSample};
 use turns_aloft_physics::rotation::heading_rad;
 use turns_aloft_scenario::call::QUARTER_BAND_FROM_DEG;
 
-/// The spiral begins at this radius and moves out by the pitch each turn.
+/// Radius at which the spiral begins, and its growth per turn, m.
 const FIRST_M: f32 = 0.62;
 const PITCH_M: f32 = 0.088;
 const BAND_M: f32 = 0.064;
-/// The face inside the spiral.
+/// Radius of the face inside the spiral, m.
 const FACE_M: f32 = 0.54;
-/// Outside the spiral, for the marks of the landing.
+/// Width outside the spiral for the marks of the landing, m.
 const RIM_M: f32 = 0.19;
-/// Points of an arc are no further apart than this.
+/// Largest angle between the points of an arc.
 const STEP_RAD: f32 = 0.09;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Themed, spawn).add_systems(
+    app.add_systems(BuildScene, spawn).add_systems(
         PostUpdate,
         (
             draw_face.run_if(resource_exists_and_changed::<ShownFlight>),
-            (wind, point, show_gap).run_if(resource_exists_and_changed::<ShownSample>),
+            (draw_turned_band, point, show_gap).run_if(resource_exists_and_changed::<ShownSample>),
         )
             .chain()
             .in_set(StageSystems::Follow),
@@ -42,21 +43,21 @@ pub fn plugin(app: &mut App) {
 #[derive(Component)]
 struct Face;
 #[derive(Component)]
-struct Wound;
+struct TurnedBand;
 #[derive(Component)]
 struct Pointer;
 #[derive(Component)]
 struct Gap;
 
-/// Where turns lie on the ice.
+/// The spiral of one flight.
 #[derive(Debug, Clone, Copy)]
 struct Spiral {
     start_rad: f32,
     /// +1 anticlockwise from above, -1 clockwise.
     sign: f32,
-    /// Turned from take-off to touch-down.
+    /// Rotation from take-off to touch-down.
     turned_rad: f32,
-    /// To be turned from take-off to the heading that the landing owes.
+    /// Rotation from take-off to the heading of a full jump's landing.
     owed_rad: Option<f32>,
 }
 
@@ -80,13 +81,13 @@ impl Spiral {
         FIRST_M + PITCH_M * turned_rad / TAU
     }
 
-    /// Towards the heading reached after turning so far.
+    /// Horizontal unit vector towards the heading after this rotation, world frame.
     fn direction(&self, turned_rad: f32) -> Vec3 {
         let heading = self.start_rad + self.sign * turned_rad;
         Vec3::new(heading.cos(), 0.0, -heading.sin())
     }
 
-    /// Inner and outer points of the band along a part of the spiral.
+    /// Inner and outer points of the band along a part of the spiral, `lift_m` above the ice.
     fn band(&self, from_rad: f32, to_rad: f32, lift_m: f32) -> impl Iterator<Item = (Vec3, Vec3)> {
         let half = 0.5 * BAND_M;
         self.arc(from_rad, to_rad, lift_m, move |turned| {
@@ -95,7 +96,7 @@ impl Spiral {
         })
     }
 
-    /// Points at two radii along the turning.
+    /// Points at the two radii that `radii_m` gives for each rotation, `lift_m` above the ice.
     fn arc(
         &self,
         from_rad: f32,
@@ -114,60 +115,63 @@ impl Spiral {
         })
     }
 
-    /// Outermost radius that the dial takes, marks included.
-    fn reach_m(&self) -> f32 {
+    /// Outer radius of the dial, marks included, m.
+    fn outer_radius_m(&self) -> f32 {
         let most = self.turned_rad.max(self.owed_rad.unwrap_or(0.0));
         Self::radius_m(most.max(0.0)) + 0.5 * BAND_M + RIM_M
     }
 }
 
-/// Room that the dial takes around the point under the CM, m, with what the attempt beside has turned
-/// on it.
-pub fn reach_m(shown: &ShownFlight, reference: Option<&Flight>) -> f32 {
-    let own_m = Spiral::new(shown).reach_m();
+/// Outer radius of the dial about the point under the CM, m, large enough for the reference
+/// attempt's turns too.
+pub fn outer_radius_m(shown: &ShownFlight, reference: Option<&Flight>) -> f32 {
+    let own_m = Spiral::new(shown).outer_radius_m();
     reference.map_or(own_m, |reference| {
-        own_m.max(Spiral::of(reference, None).reach_m())
+        own_m.max(Spiral::of(reference, None).outer_radius_m())
     })
 }
 
-/// Where a flight has got to on its spiral after turning so far, on the ice itself.
+/// The point of a flight's spiral after this rotation, at the height of the ice, m, world frame.
 pub fn turned_to(flight: &Flight, turned_rad: f64) -> Vec3 {
     let turned_rad = turned_rad as f32;
     Spiral::of(flight, None).direction(turned_rad) * Spiral::radius_m(turned_rad)
 }
 
-/// A mark on the spiral, as wide as its band.
-pub fn bead(ink: Ink) -> MeshBuilder {
+/// A round mark for the spiral, about as wide as its band.
+pub fn bead(color: Rgb) -> MeshBuilder {
     let mut mesh_builder = MeshBuilder::default();
     mesh_builder.disc(Vec3::ZERO, 0.86 * BAND_M, palette::now().ice.linear());
-    mesh_builder.disc(Vec3::Y * 0.001, 0.66 * BAND_M, ink.linear());
+    mesh_builder.disc(Vec3::Y * 0.001, 0.66 * BAND_M, color.linear());
     mesh_builder
 }
 
-fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<Paints>) {
-    commands.spawn((Face, thing(Handle::default(), &paints.flat)));
-    commands.spawn((Wound, thing(Handle::default(), &paints.flat)));
-    commands.spawn((Gap, thing(Handle::default(), &paints.flat)));
+fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, materials: Res<StageMaterials>) {
+    commands.spawn((Face, mesh_bundle(Handle::default(), &materials.unlit)));
+    commands.spawn((TurnedBand, mesh_bundle(Handle::default(), &materials.unlit)));
+    commands.spawn((Gap, mesh_bundle(Handle::default(), &materials.unlit)));
     commands.spawn((
         Pointer,
-        thing(meshes.add(needle(palette::now().mark).mesh()), &paints.flat),
+        mesh_bundle(
+            meshes.add(needle(palette::now().mark).mesh()),
+            &materials.unlit,
+        ),
     ));
 }
 
-/// A mark across the dial in the direction reached after turning so far.
+/// Adds a radial mark at the heading after this rotation.
 fn bar(
     mesh_builder: &mut MeshBuilder,
     spiral: &Spiral,
     turned_rad: f32,
     from_to_m: [f32; 2],
     width_m: f32,
-    ink: Ink,
+    color: Rgb,
 ) {
     let out = spiral.direction(turned_rad);
     let side = out.cross(Vec3::Y) * 0.5 * width_m;
     let lift = Vec3::Y * level::MARK;
     let points = from_to_m.map(|radius| (out * radius - side + lift, out * radius + side + lift));
-    mesh_builder.band(points.into_iter(), ink.linear());
+    mesh_builder.band(points.into_iter(), color.linear());
 }
 
 fn draw_face(
@@ -222,9 +226,9 @@ fn draw_face(
     face.0 = meshes.add(mesh_builder.mesh());
 }
 
-/// The heading that the landing owes, and how far before it the jump still counts.
+/// Draws the heading of a full jump's landing, and the range before it that still counts as full.
 fn draw_owed(mesh_builder: &mut MeshBuilder, spiral: &Spiral, owed_rad: f32) {
-    let outer = spiral.reach_m() - RIM_M;
+    let outer = spiral.outer_radius_m() - RIM_M;
     bar(
         mesh_builder,
         spiral,
@@ -240,7 +244,7 @@ fn draw_owed(mesh_builder: &mut MeshBuilder, spiral: &Spiral, owed_rad: f32) {
     let [tip, a, b] = [out * outer + lift, base - side, base + side]
         .map(|at| mesh_builder.vertex(at, Vec3::Y, palette::now().owed.linear()));
     mesh_builder.triangle(tip, a, b);
-    let from = owed_rad - allowed_rad();
+    let from = owed_rad - full_jump_tolerance_rad();
     let radii = |_: f32| (outer + 0.02, outer + 0.045);
     mesh_builder.band(
         spiral.arc(from, owed_rad, level::MARK, radii),
@@ -248,37 +252,37 @@ fn draw_owed(mesh_builder: &mut MeshBuilder, spiral: &Spiral, owed_rad: f32) {
     );
 }
 
-/// Missing less than this is a full jump.
-fn allowed_rad() -> f32 {
+/// A jump that is short by less than this counts as full.
+fn full_jump_tolerance_rad() -> f32 {
     (QUARTER_BAND_FROM_DEG as f32).to_radians()
 }
 
-/// What the landing misses, as a wedge of the face and a stretch of the spiral.
+/// The missing rotation as a sector of the face and a part of the spiral.
 fn gap_between(spiral: &Spiral, owed_rad: f32) -> MeshBuilder {
     let turned = spiral.turned_rad;
-    let ink = if owed_rad - turned >= allowed_rad() {
+    let color = if owed_rad - turned >= full_jump_tolerance_rad() {
         palette::now().short
     } else {
         palette::now().owed
     };
     let mut mesh_builder = MeshBuilder::default();
-    // Whole turns missing would wind the wedge over itself.
+    // At most one turn, so that the sector does not overlap itself.
     let from = turned.max(owed_rad - TAU);
     let sector = spiral.arc(from, owed_rad, level::GAP, |_| (0.0, FACE_M - 0.012));
-    mesh_builder.band(sector, ink.over(palette::now().ice, 0.55).linear());
-    mesh_builder.band(spiral.band(turned, owed_rad, level::GAP), ink.linear());
+    mesh_builder.band(sector, color.over(palette::now().ice, 0.55).linear());
+    mesh_builder.band(spiral.band(turned, owed_rad, level::GAP), color.linear());
     mesh_builder
 }
 
-fn wind(
+fn draw_turned_band(
     flight: Res<ShownFlight>,
-    moment: Res<ShownSample>,
+    sample: Res<ShownSample>,
     mut meshes: ResMut<Assets<Mesh>>,
-    wound: Single<(&mut Mesh3d, &mut Visibility), With<Wound>>,
+    turned_band: Single<(&mut Mesh3d, &mut Visibility), With<TurnedBand>>,
 ) {
     let spiral = Spiral::new(&flight);
-    let turned_rad = moment.pose.sample.turned_rad as f32;
-    let (mut mesh, mut visibility) = wound.into_inner();
+    let turned_rad = sample.pose.sample.turned_rad as f32;
+    let (mut mesh, mut visibility) = turned_band.into_inner();
     if turned_rad <= 0.0 {
         *visibility = Visibility::Hidden;
         return;
@@ -286,8 +290,8 @@ fn wind(
     *visibility = Visibility::Inherited;
     let mut mesh_builder = MeshBuilder::default();
     mesh_builder.band(
-        spiral.band(0.0, turned_rad, level::WOUND),
-        palette::now().wound.linear(),
+        spiral.band(0.0, turned_rad, level::TURNED),
+        palette::now().turned.linear(),
     );
     for turn in 1..=(turned_rad / TAU) as u16 {
         let at_rad = TAU * f32::from(turn);
@@ -301,29 +305,29 @@ fn wind(
     mesh.0 = meshes.add(mesh_builder.mesh());
 }
 
-/// An arrow along X, from the middle of the dial.
-pub fn needle(ink: Ink) -> MeshBuilder {
+/// An arrow along X from the centre of the dial.
+pub fn needle(color: Rgb) -> MeshBuilder {
     let mut mesh_builder = MeshBuilder::default();
-    let ink = ink.linear();
+    let color = color.linear();
     let at = |x: f32, side: f32| Vec3::new(x, 0.0, side);
     mesh_builder.band(
         [0.0, 0.38]
             .map(|x| (at(x, -0.022), at(x, 0.022)))
             .into_iter(),
-        ink,
+        color,
     );
-    mesh_builder.disc(at(0.0, 0.0), 0.042, ink);
+    mesh_builder.disc(at(0.0, 0.0), 0.042, color);
     let [a, b, c] = [at(0.53, 0.0), at(0.37, -0.075), at(0.37, 0.075)]
-        .map(|corner| mesh_builder.vertex(corner, Vec3::Y, ink));
+        .map(|corner| mesh_builder.vertex(corner, Vec3::Y, color));
     mesh_builder.triangle(a, b, c);
     mesh_builder
 }
 
-fn point(moment: Res<ShownSample>, mut pointer: Single<&mut Transform, With<Pointer>>) {
-    **pointer = pointing(&moment.pose.sample, level::POINTER);
+fn point(sample: Res<ShownSample>, mut pointer: Single<&mut Transform, With<Pointer>>) {
+    **pointer = pointing(&sample.pose.sample, level::POINTER);
 }
 
-/// Where a needle lies that points where the pelvis faces.
+/// The transform of a needle that points in the heading of the pelvis.
 pub fn pointing(sample: &FlightSample, lift_m: f32) -> Transform {
     let heading = heading_rad(sample.orientation());
     Transform {
@@ -335,10 +339,10 @@ pub fn pointing(sample: &FlightSample, lift_m: f32) -> Transform {
 
 fn show_gap(
     flight: Res<ShownFlight>,
-    moment: Res<ShownSample>,
+    sample: Res<ShownSample>,
     mut gap: Single<&mut Visibility, With<Gap>>,
 ) {
-    let down = moment.playhead_s >= flight.flight.touchdown_s;
+    let down = sample.playhead_s >= flight.flight.touchdown_s;
     **gap = if down && flight.owed_heading_rad.is_some() {
         Visibility::Inherited
     } else {

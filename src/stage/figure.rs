@@ -5,53 +5,56 @@ use glam::DVec3;
 
 use crate::ice::level;
 use crate::mannequin::Mannequin;
+use crate::material::{StageMaterial, StageMaterials, mesh_bundle};
 use crate::mesh_builder::{MeshBuilder, circle};
 use crate::order::StageSystems;
-use crate::paint::{Paint, Paints, thing};
 use crate::palette;
 use crate::palette::BevyColour as _;
 use crate::shown::ShownFlight;
 use crate::shown::ShownSample;
-use crate::theme::Themed;
-use turns_aloft_appearance::{self as appearance, Light};
+use crate::theme::BuildScene;
+use turns_aloft_appearance::{self as appearance, Theme};
 use turns_aloft_physics::body::{BodySpec, Segment};
 use turns_aloft_physics::flight::Pose;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Themed, (spawn_figure, spawn_shadow))
+    app.add_systems(BuildScene, (spawn_figure, spawn_shadow))
         .add_systems(
             PostUpdate,
             (
-                theme.run_if(resource_exists_and_changed::<ShownFlight>),
+                rebuild_meshes.run_if(resource_exists_and_changed::<ShownFlight>),
                 (pose_figure, place_shadow).run_if(resource_exists_and_changed::<ShownSample>),
             )
                 .in_set(StageSystems::Follow),
         );
 }
 
-/// A segment of the figure.
+/// The entity that draws a segment of the jumper.
 #[derive(Component)]
 struct Limb(Segment);
 
 #[derive(Component)]
 struct Shadow;
 
-fn spawn_figure(mut commands: Commands, paints: Res<Paints>) {
+fn spawn_figure(mut commands: Commands, materials: Res<StageMaterials>) {
     for segment in Segment::ALL {
-        commands.spawn((Limb(segment), thing(Handle::default(), &paints.solid)));
+        commands.spawn((
+            Limb(segment),
+            mesh_bundle(Handle::default(), &materials.lit),
+        ));
     }
 }
 
-/// Makes the figure anew when another body jumps.
-fn theme(
+/// Builds new meshes when the body or the theme has changed.
+fn rebuild_meshes(
     shown: Res<ShownFlight>,
     limbs: Query<(&Limb, &mut Mesh3d)>,
     mut meshes: ResMut<Assets<Mesh>>,
-    mut themed: Local<Option<(Light, BodySpec)>>,
+    mut built_for: Local<Option<(Theme, BodySpec)>>,
 ) {
     let body = &shown.flight.table.body;
-    let clothes = (appearance::shown(), body.spec);
-    if themed.replace(clothes) == Some(clothes) {
+    let key = (appearance::shown(), body.spec);
+    if built_for.replace(key) == Some(key) {
         return;
     }
     let mannequin = Mannequin::new(body);
@@ -62,12 +65,12 @@ fn theme(
 
 fn pose_figure(shown: Res<ShownSample>, limbs: Query<(&Limb, &mut Transform)>) {
     for (limb, mut transform) in limbs {
-        *transform = placed(&shown.pose, limb.0);
+        *transform = segment_transform(&shown.pose, limb.0);
     }
 }
 
-/// Where a segment of a body in a pose is.
-pub fn placed(pose: &Pose, segment: Segment) -> Transform {
+/// Position and orientation of a segment in a pose, world frame.
+pub fn segment_transform(pose: &Pose, segment: Segment) -> Transform {
     Transform {
         translation: pose.point_m(segment, DVec3::ZERO).as_vec3(),
         rotation: pose.orientation(segment).as_quat(),
@@ -75,17 +78,17 @@ pub fn placed(pose: &Pose, segment: Segment) -> Transform {
     }
 }
 
-/// How dark the shadow's middle is while the feet are on the ice.
+/// Opacity at the shadow's centre while the feet are on the ice.
 const SHADOW_DARK: f32 = 0.42;
 const SHADOW_RADIUS_M: f32 = 0.46;
-/// Height of the feet at which the shadow has faded to half.
+/// Height of the feet at which the shadow's opacity has halved, m.
 const SHADOW_HALF_M: f32 = 0.55;
 
-/// A dark spot that thins out to its rim, one metre in radius.
+/// A dark disc, 1 m in radius, whose opacity falls to 0 at its rim.
 fn spot() -> MeshBuilder {
     let mut mesh_builder = MeshBuilder::default();
     let row = |mesh_builder: &mut MeshBuilder, radius: f32| -> Vec<u32> {
-        // Falls smoothly from the middle to nothing at the rim.
+        // Falls smoothly from 1 at the centre to 0 at the rim.
         let alpha = (1.0 - radius * radius).powi(2);
         let color = palette::now().dark.linear_alpha(alpha);
         circle(32)
@@ -101,22 +104,29 @@ fn spot() -> MeshBuilder {
     mesh_builder
 }
 
-fn spawn_shadow(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<Paints>) {
-    commands.spawn((Shadow, thing(meshes.add(spot().mesh()), &paints.shadow)));
+fn spawn_shadow(
+    mut commands: Commands,
+    mut meshes: ResMut<Assets<Mesh>>,
+    materials: Res<StageMaterials>,
+) {
+    commands.spawn((
+        Shadow,
+        mesh_bundle(meshes.add(spot().mesh()), &materials.shadow),
+    ));
 }
 
 fn place_shadow(
     shown: Res<ShownSample>,
     mut transform: Single<&mut Transform, With<Shadow>>,
-    paints: Res<Paints>,
-    mut all: ResMut<Assets<Paint>>,
+    materials: Res<StageMaterials>,
+    mut all: ResMut<Assets<StageMaterial>>,
 ) {
     let sample = &shown.pose.sample;
     let height_m = (sample.lowest_m as f32).max(0.0);
-    let near = 0.5_f32.powf(height_m / SHADOW_HALF_M);
+    let fading = 0.5_f32.powf(height_m / SHADOW_HALF_M);
     transform.translation = Vec3::Y * level::SHADOW;
-    transform.scale = Vec3::splat(SHADOW_RADIUS_M * (0.7 + 0.3 * near));
-    if let Some(mut paint) = all.get_mut(&paints.shadow) {
-        paint.set_opacity(SHADOW_DARK * near);
+    transform.scale = Vec3::splat(SHADOW_RADIUS_M * (0.7 + 0.3 * fading));
+    if let Some(mut material) = all.get_mut(&materials.shadow) {
+        material.set_opacity(SHADOW_DARK * fading);
     }
 }

@@ -1,15 +1,15 @@
-//! How far away the camera has to be for the whole jump to fit.
+//! The camera position from which the whole jump fits the picture.
 
 use glam::{Quat, Vec2, Vec3};
 
-/// Rings around the vertical through the CM that must stay in the picture.
+/// Horizontal circles about the vertical through the CM that have to fit the picture.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Subject {
     /// Radius of the dial on the ice, m.
     pub dial_m: f32,
-    /// Height and reach of the spread arms at the top of the flight, m.
+    /// Height and radius of the spread arms at the apex of the flight, m.
     pub arms_m: [f32; 2],
-    /// Highest point of all, m.
+    /// Height of the highest point, m.
     pub top_m: f32,
 }
 
@@ -30,7 +30,7 @@ impl Subject {
         Vec3::Y * 0.5 * self.top_m
     }
 
-    /// This subject on its way to another, `part` 1 being there.
+    /// Interpolates to another subject; `part` 1 is the other.
     pub fn towards(&self, other: &Self, part: f32) -> Self {
         let mix = |a: f32, b: f32| {
             if (b - a).abs() < 1e-3 {
@@ -49,8 +49,9 @@ impl Subject {
         }
     }
 
-    /// Where the eye stands, looking along `-Z` of `turn`, so that everything just fits into half
-    /// angles with these tangents (across, up). A zoom over 1 moves nearer.
+    /// The camera position, m, world frame, for a camera oriented by `turn` (looking along its -Z),
+    /// from which everything just fits into half angles with these tangents (horizontal, vertical).
+    /// A zoom over 1 moves nearer.
     pub fn eye(&self, turn: Quat, tangents: Vec2, zoom: f32) -> Vec3 {
         let (right, up, ahead) = (turn * Vec3::X, turn * Vec3::Y, turn * Vec3::NEG_Z);
         let across = Fit::new(
@@ -65,17 +66,16 @@ impl Subject {
     }
 }
 
-/// The fit in one direction across the picture.
+/// The fit along one axis of the picture.
 struct Fit {
-    /// Furthest along the line of sight that the eye may stand.
+    /// Position along the line of sight from which everything just fits, m.
     depth: f32,
-    /// Where across it then stands.
+    /// Position along the axis, m.
     offset: f32,
 }
 
 impl Fit {
-    /// For points (across, ahead) within `tangent` of the line of sight:
-    /// |across - offset| <= tangent (ahead - depth).
+    /// Solves, for points (across, ahead), |across - offset| <= tangent (ahead - depth).
     fn new(points: impl Iterator<Item = (f32, f32)>, tangent: f32) -> Self {
         let (mut right, mut left) = (f32::NEG_INFINITY, f32::NEG_INFINITY);
         for (across, ahead) in points {

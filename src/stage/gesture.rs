@@ -1,4 +1,4 @@
-//! What fingers and mouse ask of the camera.
+//! Touch and mouse gestures that move the camera.
 
 use bevy::ecs::system::SystemParam;
 use bevy::input::mouse::{MouseScrollUnit, MouseWheel};
@@ -8,16 +8,16 @@ use bevy_egui::input::EguiWantsInput;
 
 use turns_aloft_scenario::order::by_number;
 
-/// Zoom for one notch of a wheel, and the pixels that a touch pad sends instead of a notch.
+/// Zoom factor per notch of a mouse wheel, and the pixels of a touch pad that count as one notch.
 const ZOOM_PER_NOTCH: f32 = 1.12;
 const PIXELS_PER_NOTCH: f32 = 60.0;
 
-/// What was done since the last frame.
+/// The gesture since the last frame.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Gesture {
-    /// Dragged, logical px, right and down.
+    /// Logical px, positive to the right and down.
     pub drag_px: Vec2,
-    /// Over 1 nearer.
+    /// Factor; over 1 moves nearer.
     pub zoom: f32,
 }
 
@@ -32,7 +32,7 @@ impl Gesture {
     }
 }
 
-/// The state of all that points.
+/// Touch, mouse and wheel input, with the state of the last frame.
 #[derive(SystemParam)]
 pub struct Pointers<'w, 's> {
     touches: Res<'w, Touches>,
@@ -40,18 +40,18 @@ pub struct Pointers<'w, 's> {
     wheel: MessageReader<'w, 's, MouseWheel>,
     window: Single<'w, 's, &'static Window, With<PrimaryWindow>>,
     egui: Res<'w, EguiWantsInput>,
-    /// Where a mouse drag that began on the picture has got to.
+    /// Last position of a mouse drag that began on the picture, logical px.
     dragged_to: Local<'s, Option<Vec2>>,
-    /// Fingers of the last frame, with their positions.
+    /// Touches of the last frame: id and position, logical px.
     fingers: Local<'s, Vec<(u64, Vec2)>>,
 }
 
 impl Pointers<'_, '_> {
-    /// What was done to the picture in `area` since this was last asked.
+    /// The gesture in `area` (logical px) since the last call.
     pub fn gesture(&mut self, area: Rect) -> Gesture {
         let mut gesture = self.touched(area);
         self.follow_mouse(area, &mut gesture);
-        // A press on a button that lies over the picture is the button's.
+        // A press on a button over the picture does not move the camera.
         if self.egui.is_using_pointer() {
             return Gesture::NONE;
         }

@@ -1,50 +1,50 @@
-//! The sheet of ice and the air over it, fading into each other in the distance.
+//! The ice and the air above it, which fade into each other at the horizon.
 //!
-//! Ice and air are the inside of a great ball around the camera: one colour for every direction.
+//! Both are the inside of a large sphere around the camera, coloured by elevation.
 
 use std::f32::consts::FRAC_PI_2;
 
 use bevy::prelude::*;
 
+use crate::material::{StageMaterials, mesh_bundle};
 use crate::mesh_builder::{MeshBuilder, circle};
 use crate::order::StageSystems;
-use crate::paint::{Paints, thing};
-use crate::palette::{self, BevyColour as _, Ink};
-use crate::theme::Themed;
+use crate::palette::{self, BevyColour as _, Rgb};
+use crate::theme::BuildScene;
 
-/// Heights of what lies on the ice, m: thin layers, far enough apart for the depth buffer.
+/// Heights of the layers drawn on the ice, m: far enough apart for the depth buffer.
 pub mod level {
     pub const SCRATCH: f32 = 0.002;
     pub const SHADOW: f32 = 0.004;
     pub const TRACK: f32 = 0.006;
     pub const GAP: f32 = 0.008;
-    pub const WOUND: f32 = 0.010;
+    pub const TURNED: f32 = 0.010;
     pub const MARK: f32 = 0.012;
-    pub const GHOST: f32 = 0.014;
+    pub const REFERENCE: f32 = 0.014;
     pub const POINTER: f32 = 0.016;
 }
 
-/// Rings scratched into the ice, m: they give the eye a floor.
+/// Radii of circles drawn on the ice, m: they make the surface visible.
 const RINGS_M: [f32; 6] = [1.75, 2.5, 3.5, 4.75, 6.25, 8.25];
 const SCRATCH_WIDTH_M: f32 = 0.016;
-/// Where the scratches have faded away, m.
+/// Radius at which the circles have faded out, m.
 const EDGE_M: f32 = 10.0;
 
-/// How far below and above the horizon, rad, the haze has cleared.
+/// Angle below and above the horizon at which the haze ends, rad.
 const CLEAR_BELOW_RAD: f32 = 0.36;
 const CLEAR_ABOVE_RAD: f32 = 0.55;
-/// Farther than everything else, m.
+/// Radius of the sphere, larger than any other distance, m.
 const SKY_M: f32 = 500.0;
-/// Steps from the horizon to where the haze has cleared, and around.
+/// Rows from the horizon to the end of the haze, and points per row.
 const HAZE_STEPS: i8 = 12;
 const SKY_AROUND: usize = 24;
 
-/// The ball around the camera.
+/// The sphere around the camera.
 #[derive(Component)]
 struct Sky;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Themed, spawn).add_systems(
+    app.add_systems(BuildScene, spawn).add_systems(
         PostUpdate,
         follow
             .after(StageSystems::Follow)
@@ -52,9 +52,12 @@ pub fn plugin(app: &mut App) {
     );
 }
 
-fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, paints: Res<Paints>) {
-    commands.spawn(thing(meshes.add(scratches().mesh()), &paints.sheer));
-    commands.spawn((Sky, thing(meshes.add(sky().mesh()), &paints.flat)));
+fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, materials: Res<StageMaterials>) {
+    commands.spawn(mesh_bundle(
+        meshes.add(scratches().mesh()),
+        &materials.transparent,
+    ));
+    commands.spawn((Sky, mesh_bundle(meshes.add(sky().mesh()), &materials.unlit)));
     commands.insert_resource(ClearColor(palette::now().ice.color()));
 }
 
@@ -67,7 +70,7 @@ fn follow(
     }
 }
 
-/// From 0 at 0 to 1 at 1, level at both ends.
+/// Smoothstep: 0 at 0, 1 at 1, with zero slope at both ends.
 fn smooth(x: f32) -> f32 {
     let x = x.clamp(0.0, 1.0);
     x * x * (3.0 - 2.0 * x)
@@ -90,8 +93,8 @@ fn scratches() -> MeshBuilder {
     mesh_builder
 }
 
-/// The colour seen in a direction this far above the horizon.
-fn sky_at(elevation_rad: f32) -> Ink {
+/// The colour at an elevation above the horizon.
+fn sky_at(elevation_rad: f32) -> Rgb {
     if elevation_rad < 0.0 {
         palette::now().ice.over(
             palette::now().haze,
@@ -104,7 +107,7 @@ fn sky_at(elevation_rad: f32) -> Ink {
     }
 }
 
-/// Rows of one colour each, close together where the haze clears.
+/// The sphere in rows of one colour each, denser within the haze.
 fn sky() -> MeshBuilder {
     let steps = |clear_rad: f32, sign: i8| {
         (1..=HAZE_STEPS).map(move |i| f32::from(sign * i) / f32::from(HAZE_STEPS) * clear_rad)

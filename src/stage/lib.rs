@@ -1,7 +1,8 @@
-//! The picture: the jumper over the ice, read from a finished flight.
+//! The 3D picture: the jumper over the ice, drawn from a finished flight.
 //!
-//! Everything seen follows from two resources that change only when the session's jump or
-//! playhead does; a frame in which nothing changed does no work here and asks for no other.
+//! Everything drawn follows from resources that change only when the session's jump, reference
+//! attempt or playhead does. In a frame without such a change these systems do nothing and request
+//! no further frame.
 
 pub mod current_session;
 pub mod palette;
@@ -13,14 +14,14 @@ mod feet;
 mod figure;
 mod framing;
 mod gesture;
-mod ghost;
 mod ice;
 mod mannequin;
+mod material;
 mod mesh_builder;
 mod orbit;
 mod order;
-mod paint;
 mod plugin;
+mod reference;
 mod shown;
 mod theme;
 mod trails;

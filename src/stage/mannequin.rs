@@ -1,19 +1,19 @@
-//! What each segment of the jumper looks like.
+//! Meshes of the jumper's segments.
 //!
-//! Lengths come from the body that is flown; thicknesses are drawn to please the eye and mean
-//! nothing. One mesh a segment, in the segment's own frame.
+//! Lengths come from the body that is flown; thicknesses are for looks only and enter no
+//! computation. One mesh per segment, in the segment's own frame.
 
 use bevy::math::Vec3;
 
 use crate::mesh_builder::{MeshBuilder, Section};
-use crate::palette::{self, BevyColour as _, Ink};
+use crate::palette::{self, BevyColour as _, Rgb};
 use turns_aloft_physics::body::{Body, Part, Segment};
 
-/// The stature for which the thicknesses below were drawn, m.
+/// The stature that the thicknesses below belong to, m; they scale with stature.
 const DRAWN_STATURE_M: f64 = 1.735;
 
-/// Half depth and half width of the trunk in m, by height over the hips in parts of the way from
-/// hips to shoulders.
+/// Rows of height over the hips as a fraction of the distance from hips to shoulders, half depth
+/// (m) and half width (m) of the trunk.
 const TRUNK: [(f32, f32, f32); 12] = [
     (-0.20, 0.020, 0.030),
     (-0.15, 0.076, 0.104),
@@ -29,13 +29,14 @@ const TRUNK: [(f32, f32, f32); 12] = [
     (1.11, 0.030, 0.036),
 ];
 
-/// How much larger than a steel ball of that mass a hand mass is drawn, to be seen beside a hand.
+/// A hand mass is drawn as a steel ball of its mass enlarged by this factor, to be visible beside a
+/// hand.
 const HAND_MASS_SHOWN: f32 = 2.2;
 
-/// The looks of one body.
+/// Builds the meshes for one body.
 pub struct Mannequin<'a> {
     pub body: &'a Body,
-    /// Drawn thicknesses to this body's.
+    /// Factor of the thicknesses for this body's stature.
     pub scale: f32,
 }
 
@@ -68,7 +69,7 @@ impl<'a> Mannequin<'a> {
     }
 
     /// From the segment's joint to the next one.
-    fn limb(&self, segment: Segment, from_m: f32, to_m: f32, tint: Ink) -> MeshBuilder {
+    fn limb(&self, segment: Segment, from_m: f32, to_m: f32, tint: Rgb) -> MeshBuilder {
         let mut mesh_builder = MeshBuilder::default();
         let scale = self.scale;
         mesh_builder.limb(
@@ -81,7 +82,7 @@ impl<'a> Mannequin<'a> {
         mesh_builder
     }
 
-    /// The segment's part of the trunk, seamless with its neighbours' while the trunk is straight.
+    /// The segment's part of the trunk; its ends match its neighbours' while the trunk is straight.
     fn trunk(&self, segment: Segment) -> MeshBuilder {
         let lengths = [
             Segment::LowerTrunk,
@@ -185,7 +186,7 @@ impl<'a> Mannequin<'a> {
         mesh_builder.limb(Vec3::ZERO, knuckle, 0.027 * scale, 0.034 * scale, skin);
         mesh_builder.limb(knuckle, knuckle * 2.0, 0.033 * scale, 0.018 * scale, skin);
         for held in self.body.parts.iter().filter(|part| is_held(part, segment)) {
-            // A ball's moment is 0.4 m r².
+            // Moment of inertia of a solid ball: 0.4 m r².
             let radius_m = (held.moments_kg_m2.x / (0.4 * held.mass_kg)).sqrt() as f32;
             let shown = Vec3::splat(HAND_MASS_SHOWN * radius_m);
             mesh_builder.ball(
@@ -198,7 +199,7 @@ impl<'a> Mannequin<'a> {
     }
 
     /// With a calf behind and, on skates, the shaft of the boot.
-    fn shank(&self, segment: Segment, tint: Ink) -> MeshBuilder {
+    fn shank(&self, segment: Segment, tint: Rgb) -> MeshBuilder {
         let mut mesh_builder = self.limb(segment, 0.053, 0.036, tint);
         self.add_shaft(&mut mesh_builder, self.end(segment), tint);
         let calf = self.end(segment) * 0.30 - Vec3::X * 0.014 * self.scale;
@@ -219,8 +220,8 @@ impl<'a> Mannequin<'a> {
     }
 }
 
-/// Limbs on the left are told apart from those on the right.
-fn tint(segment: Segment) -> Ink {
+/// Left and right limbs have different colours.
+fn tint(segment: Segment) -> Rgb {
     use Segment::{LeftFoot, LeftForearm, LeftHand, LeftShank, LeftThigh, LeftUpperArm};
     match segment {
         LeftUpperArm | LeftForearm | LeftHand | LeftThigh | LeftShank | LeftFoot => {
@@ -230,12 +231,12 @@ fn tint(segment: Segment) -> Ink {
     }
 }
 
-/// Whether the part is what the hand holds.
+/// Whether the part is a mass held in the hand.
 fn is_held(part: &Part, hand: Segment) -> bool {
     part.segment == hand && part.name != hand.name()
 }
 
-/// Half depth and half width of the trunk at a height, smoothly between the drawn ones.
+/// Half depth and half width of the trunk at a height, m, interpolated between the rows of `TRUNK`.
 fn trunk_at(height: f32) -> (f32, f32) {
     let last = TRUNK.len() - 1;
     let height = height.clamp(TRUNK[0].0, TRUNK[last].0);

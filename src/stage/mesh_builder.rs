@@ -1,7 +1,7 @@
-//! Small meshes put together from coloured solids.
+//! Builds small meshes from coloured solids.
 //!
-//! Everything on the stage has positions, normals and vertex colours and nothing else, so that
-//! one material serves many things.
+//! All meshes have positions, normals and vertex colours only, so that entities can share
+//! materials.
 
 use std::f32::consts::{FRAC_PI_2, TAU};
 
@@ -9,11 +9,11 @@ use bevy::asset::RenderAssetUsages;
 use bevy::math::{Vec2, Vec3};
 use bevy::mesh::{Indices, Mesh, PrimitiveTopology};
 
-/// Points around a solid, and rows of one rounded end.
+/// Points around a solid, and rows of points over one rounded end.
 const AROUND: usize = 16;
 const END_ROWS: usize = 5;
 
-/// A mesh in the making.
+/// A mesh under construction.
 #[derive(Debug, Default)]
 pub struct MeshBuilder {
     positions: Vec<[f32; 3]>,
@@ -40,7 +40,7 @@ impl MeshBuilder {
         self.positions.len() as u32 - 1
     }
 
-    /// Anticlockwise seen from the side that shows.
+    /// Vertices anticlockwise seen from the front.
     pub fn triangle(&mut self, a: u32, b: u32, c: u32) {
         self.indices.extend([a, b, c]);
     }
@@ -50,7 +50,7 @@ impl MeshBuilder {
         self.triangle(a, c, d);
     }
 
-    /// A skin between two rows of as many vertices, each of which closes on itself.
+    /// A surface between two closed rows of equally many vertices.
     pub fn join(&mut self, from: &[u32], to: &[u32]) {
         for a in 0..from.len() {
             let b = (a + 1) % from.len();
@@ -58,8 +58,8 @@ impl MeshBuilder {
         }
     }
 
-    /// A skin over rows of points; each row goes once around and closes on itself.
-    fn skin(&mut self, rows: &[Vec<(Vec3, Vec3)>], color: [f32; 4]) {
+    /// A surface over closed rows of (point, normal).
+    fn surface(&mut self, rows: &[Vec<(Vec3, Vec3)>], color: [f32; 4]) {
         let first = self.positions.len() as u32;
         for &(at, normal) in rows.iter().flatten() {
             self.vertex(at, normal, color);
@@ -74,13 +74,13 @@ impl MeshBuilder {
         }
     }
 
-    /// A limb: two balls and the cone that touches both.
+    /// A limb: two balls, of radius `from_m` and `to_m`, and the cone tangent to both.
     pub fn limb(&mut self, from: Vec3, to: Vec3, from_m: f32, to_m: f32, color: [f32; 4]) {
         let axis = to - from;
         let length = axis.length().max(1e-6);
         let along = axis / length;
         let (side, other) = basis(along);
-        // Latitude at which the cone leaves both balls.
+        // Latitude at which the cone touches both balls.
         let lean = ((from_m - to_m) / length).clamp(-0.99, 0.99).asin();
         let row = |centre: Vec3, radius: f32, latitude: f32| {
             let (sin, cos) = latitude.sin_cos();
@@ -99,7 +99,7 @@ impl MeshBuilder {
         for i in 0..=END_ROWS {
             rows.push(row(to, to_m, lean + (FRAC_PI_2 - lean) * part(i)));
         }
-        self.skin(&rows, color);
+        self.surface(&rows, color);
     }
 
     /// A cone with a flat base.
@@ -117,8 +117,8 @@ impl MeshBuilder {
         };
         let under = |_: Vec3, along: Vec3, _: f32| -along;
         let flank = |out: Vec3, along: Vec3, slope: f32| (out + along * slope).normalize();
-        self.skin(&[row(base, 0.0, under), row(base, radius_m, under)], color);
-        self.skin(&[row(base, radius_m, flank), row(tip, 0.0, flank)], color);
+        self.surface(&[row(base, 0.0, under), row(base, radius_m, under)], color);
+        self.surface(&[row(base, radius_m, flank), row(tip, 0.0, flank)], color);
     }
 
     pub fn ball(&mut self, centre: Vec3, radii_m: Vec3, color: [f32; 4]) {
@@ -134,7 +134,7 @@ impl MeshBuilder {
                     .collect()
             })
             .collect();
-        self.skin(&rows, color);
+        self.surface(&rows, color);
     }
 
     /// A body of elliptical sections, one at each of the heights, from bottom to top.
@@ -162,7 +162,7 @@ impl MeshBuilder {
                     .collect()
             })
             .collect();
-        self.skin(&rows, color);
+        self.surface(&rows, color);
     }
 
     /// A block with its edges along the axes.
@@ -177,7 +177,7 @@ impl MeshBuilder {
         }
     }
 
-    /// A flat band on the ice between two circles' parts, sampled at `points` of (inner, outer).
+    /// A flat horizontal band between two curves, sampled at `points` of (inner, outer).
     pub fn band(&mut self, points: impl Iterator<Item = (Vec3, Vec3)>, color: [f32; 4]) {
         let mut last = None;
         for (inner, outer) in points {
@@ -202,8 +202,8 @@ impl MeshBuilder {
         );
     }
 
-    /// The same, all in one colour.
-    pub fn in_one(mut self, color: [f32; 4]) -> Self {
+    /// Replaces all vertex colours by one.
+    pub fn single_colored(mut self, color: [f32; 4]) -> Self {
         self.colors.fill(color);
         self
     }

@@ -1,4 +1,4 @@
-//! Where the camera stands around the jump, and where it is going.
+//! The camera's position around the jump, and its eased motion to a target position.
 
 use std::f32::consts::{FRAC_PI_2, TAU};
 
@@ -7,23 +7,23 @@ use bevy::prelude::*;
 use crate::framing::Subject;
 use turns_aloft_appearance::view::View;
 
-/// A drag turns the picture by this, rad per logical px.
+/// Rotation of the camera by a drag, rad per logical px.
 const TURN_PER_PX: f32 = 0.008;
 const PITCH_RAD: [f32; 2] = [0.04, FRAC_PI_2];
 const ZOOM: [f32; 2] = [0.75, 2.6];
 
-/// Where the camera stands around the jump.
+/// The camera's direction and distance relative to the jump.
 #[derive(Debug, Clone, Copy, PartialEq)]
-struct Aim {
-    /// About the vertical; 0 looks along -Z, a quarter turn along -X.
+struct Viewpoint {
+    /// Rotation about the vertical; 0 looks along -Z, π/2 along -X.
     yaw_rad: f32,
-    /// Down from the horizontal.
+    /// Angle of the line of sight below the horizontal.
     pitch_rad: f32,
     /// 1 fits the whole jump.
     zoom: f32,
 }
 
-impl Aim {
+impl Viewpoint {
     const fn of(view: View) -> Self {
         let (yaw_rad, pitch_rad) = match view {
             View::Front => (1.15, 0.30),
@@ -41,7 +41,8 @@ impl Aim {
         Quat::from_rotation_y(self.yaw_rad) * Quat::from_rotation_x(-self.pitch_rad)
     }
 
-    /// On the way to another, the shorter way round.
+    /// Interpolates to another viewpoint, with the yaw the shorter way round; `part` 1 is the
+    /// other.
     fn towards(&self, other: &Self, part: f32) -> Self {
         let mix = |a: f32, b: f32| {
             if (b - a).abs() < 1e-3 {
@@ -59,19 +60,19 @@ impl Aim {
     }
 }
 
-/// The camera's way around the jump. Fingers and mouse move it; so can a named view.
+/// The camera's state: moved at once by touch and mouse, eased to a named view.
 #[derive(Resource, Debug)]
 pub struct Orbit {
     view: Option<View>,
-    goal: Aim,
-    now: Aim,
+    target: Viewpoint,
+    now: Viewpoint,
     framed: Option<Framed>,
 }
 
-/// What the camera keeps in the picture, and what it still makes room for.
+/// The region that fits the picture now, and the one it is eased to.
 #[derive(Debug, Clone, Copy)]
 struct Framed {
-    goal: Subject,
+    target: Subject,
     now: Subject,
 }
 
@@ -79,32 +80,33 @@ impl Default for Orbit {
     fn default() -> Self {
         Self {
             view: Some(View::Front),
-            goal: Aim::of(View::Front),
-            now: Aim::of(View::Front),
+            target: Viewpoint::of(View::Front),
+            now: Viewpoint::of(View::Front),
             framed: None,
         }
     }
 }
 
 impl Orbit {
-    /// Goes to a named view.
+    /// Starts the motion to a named view.
     pub fn set_view(&mut self, view: View) {
         self.view = Some(view);
-        self.goal = Aim::of(view);
+        self.target = Viewpoint::of(view);
     }
 
-    /// The named view last asked for, until a finger or the mouse moves the camera.
+    /// The named view last set; none once touch or mouse has moved the camera.
     pub fn view(&self) -> Option<View> {
         self.view
     }
 
-    /// Keeps another subject in the picture; the first one from the beginning.
-    pub(super) fn make_room(&mut self, goal: Subject) {
-        let now = self.framed.map_or(goal, |framed| framed.now);
-        self.framed = Some(Framed { goal, now });
+    /// Sets the region that has to fit the picture. The first one applies at once, later ones are
+    /// eased to.
+    pub(super) fn set_subject(&mut self, target: Subject) {
+        let now = self.framed.map_or(target, |framed| framed.now);
+        self.framed = Some(Framed { target, now });
     }
 
-    /// What is in the picture now.
+    /// The region that fits the picture now.
     pub(super) fn subject(&self) -> Option<Subject> {
         self.framed.map(|framed| framed.now)
     }
@@ -118,24 +120,24 @@ impl Orbit {
     }
 
     pub(super) fn is_settled(&self) -> bool {
-        self.now == self.goal && self.framed.is_none_or(|framed| framed.now == framed.goal)
+        self.now == self.target && self.framed.is_none_or(|framed| framed.now == framed.target)
     }
 
-    /// Goes a part of the remaining way.
-    pub(super) fn ease(&mut self, part: f32) {
-        self.now = self.now.towards(&self.goal, part);
+    /// Moves by a fraction of the remaining distance to the target.
+    pub(super) fn approach_target(&mut self, part: f32) {
+        self.now = self.now.towards(&self.target, part);
         if let Some(framed) = &mut self.framed {
-            framed.now = framed.now.towards(&framed.goal, part);
+            framed.now = framed.now.towards(&framed.target, part);
         }
     }
 
-    /// Moves the camera at once.
+    /// Rotates by a drag, in logical px, and multiplies the zoom, without easing.
     pub(super) fn drag(&mut self, drag_px: Vec2, zoom: f32) {
         self.view = None;
         self.now.yaw_rad -= TURN_PER_PX * drag_px.x;
         self.now.pitch_rad =
             (self.now.pitch_rad + TURN_PER_PX * drag_px.y).clamp(PITCH_RAD[0], PITCH_RAD[1]);
         self.now.zoom = (self.now.zoom * zoom).clamp(ZOOM[0], ZOOM[1]);
-        self.goal = self.now;
+        self.target = self.now;
     }
 }

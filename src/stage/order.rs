@@ -1,20 +1,20 @@
-//! Where the picture is on the window, and when in a frame it is brought up to date.
+//! The area of the picture on the window, and the order of its systems in a frame.
 
 use bevy::prelude::*;
 
-/// Where on the window the picture is meant to be looked at, logical px; set by the panels. The
-/// whole window until then. What lies outside is drawn behind the panels all the same.
+/// The part of the window that the panels leave free, logical px; set by the panels, the whole
+/// window until then. The jump is fitted into it; the picture also continues behind the panels.
 #[derive(Resource, Debug, Clone, Copy, Default, PartialEq)]
 pub struct StageArea {
     pub rect: Option<Rect>,
 }
 
-/// Systems that follow the session. They run after the panels, so that a change made there is
-/// seen in the same frame.
+/// Systems that update the picture from the session. They run after the panels, so that a change
+/// made there shows in the same frame.
 #[derive(SystemSet, Debug, Clone, PartialEq, Eq, Hash)]
 pub enum StageSystems {
-    /// Notices what changed.
+    /// Detects what has changed in the session.
     Read,
-    /// Moves what is seen.
+    /// Updates meshes, transforms and the camera.
     Follow,
 }

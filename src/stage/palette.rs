@@ -1,27 +1,27 @@
-//! The colours of the picture as Bevy takes them.
+//! The colours of the 3D picture in Bevy's types.
 
 use bevy::color::{Color, ColorToComponents, Srgba};
 
-pub use turns_aloft_appearance::Ink;
+pub use turns_aloft_appearance::Rgb;
 use turns_aloft_appearance::{Stage, colours};
 
-/// The set to be drawn with.
+/// The colours of the current theme.
 pub fn now() -> &'static Stage {
     &colours().stage
 }
 
-/// A colour as Bevy takes it.
+/// Conversion of a colour to Bevy's types.
 pub trait BevyColour: Copy {
     fn srgba(self) -> Srgba;
 
-    /// This colour thinned with another; `part` 0 leaves only the other.
+    /// Mixes this colour over another in sRGB; `part` 1 is this colour, 0 the other.
     fn over(self, ground: Self, part: f32) -> Self;
 
     fn color(self) -> Color {
         Color::Srgba(self.srgba())
     }
 
-    /// For vertices, which are linear.
+    /// Linear RGBA, for vertex colours.
     fn linear(self) -> [f32; 4] {
         self.linear_alpha(1.0)
     }
@@ -32,7 +32,7 @@ pub trait BevyColour: Copy {
     }
 }
 
-impl BevyColour for Ink {
+impl BevyColour for Rgb {
     fn srgba(self) -> Srgba {
         Srgba::rgb_u8(self.0, self.1, self.2)
     }

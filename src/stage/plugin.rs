@@ -1,4 +1,4 @@
-//! What the picture adds to the app.
+//! The plugin that adds the 3D picture to the app.
 
 use bevy::asset::AssetEventSystems;
 use bevy::camera::CameraUpdateSystems;
@@ -8,9 +8,9 @@ use bevy_egui::EguiPostUpdateSet;
 use crate::current_session::CurrentSession;
 use crate::order::{StageArea, StageSystems};
 use crate::shown::{ReferenceSample, ShownReference, read_reference, read_session};
-use crate::{axis, camera, dial, figure, ghost, ice, paint, theme, trails};
+use crate::{axis, camera, dial, figure, ice, material, reference, theme, trails};
 
-/// All that is drawn in 3D. Needs a [`CurrentSession`], Bevy's default plugins and egui's.
+/// The plugin of the 3D picture. Needs a [`CurrentSession`], Bevy's default plugins and egui's.
 pub struct StagePlugin;
 
 impl Plugin for StagePlugin {
@@ -35,13 +35,13 @@ impl Plugin for StagePlugin {
             )
             .add_plugins((
                 theme::plugin,
-                paint::plugin,
+                material::plugin,
                 ice::plugin,
                 dial::plugin,
                 axis::plugin,
                 trails::plugin,
                 figure::plugin,
-                ghost::plugin,
+                reference::plugin,
                 camera::plugin,
             ));
     }

@@ -1,4 +1,4 @@
-//! The picture in the colours chosen: everything is built again when others are.
+//! Rebuilds the 3D picture when the theme changes.
 
 use bevy::ecs::schedule::ScheduleLabel;
 use bevy::prelude::*;
@@ -8,34 +8,34 @@ use crate::shown::ReferenceSample;
 use crate::shown::ShownFlight;
 use crate::shown::ShownReference;
 use crate::shown::ShownSample;
-use turns_aloft_appearance::{Light, shown};
+use turns_aloft_appearance::{Theme, shown};
 
-/// Builds what is seen, in the present colours.
+/// Runs the systems that spawn the picture's entities in the colours of the current theme.
 #[derive(ScheduleLabel, Debug, Clone, PartialEq, Eq, Hash)]
-pub struct Themed;
+pub struct BuildScene;
 
 pub fn plugin(app: &mut App) {
-    app.init_schedule(Themed)
-        .add_systems(PreUpdate, theme.run_if(others_chosen));
+    app.init_schedule(BuildScene)
+        .add_systems(PreUpdate, rebuild.run_if(theme_changed));
 }
 
-/// At first, and whenever other colours are shown than when this was asked last.
-fn others_chosen(mut last: Local<Option<Light>>) -> bool {
+/// True at the first call, and whenever the theme differs from that of the last call.
+fn theme_changed(mut last: Local<Option<Theme>>) -> bool {
     last.replace(shown()) != Some(shown())
 }
 
-fn theme(world: &mut World) {
-    let mut applied_theme = world.query_filtered::<Entity, With<Mesh3d>>();
-    for thing in applied_theme.iter(world).collect::<Vec<_>>() {
-        world.despawn(thing);
+fn rebuild(world: &mut World) {
+    let mut drawn = world.query_filtered::<Entity, With<Mesh3d>>();
+    for entity in drawn.iter(world).collect::<Vec<_>>() {
+        world.despawn(entity);
     }
-    world.run_schedule(Themed);
-    // What follows the jump is put in its place again.
+    world.run_schedule(BuildScene);
+    // Marks the resources as changed, so that the new entities get their meshes and transforms.
     if let Some(mut flight) = world.get_resource_mut::<ShownFlight>() {
         flight.set_changed();
     }
-    if let Some(mut moment) = world.get_resource_mut::<ShownSample>() {
-        moment.set_changed();
+    if let Some(mut sample) = world.get_resource_mut::<ShownSample>() {
+        sample.set_changed();
     }
     world.resource_mut::<ShownReference>().set_changed();
     world.resource_mut::<ReferenceSample>().set_changed();

@@ -1,29 +1,29 @@
-//! Where the hands have just been.
+//! Trails of the hands: their paths over the last quarter of a second.
 
 use bevy::prelude::*;
 use glam::DVec3;
 
+use crate::material::{StageMaterials, mesh_bundle};
 use crate::mesh_builder::{MeshBuilder, basis, circle};
 use crate::order::StageSystems;
-use crate::paint::{Paints, thing};
-use crate::palette::{self, BevyColour as _, Ink};
+use crate::palette::{self, BevyColour as _, Rgb};
 use crate::shown::ShownFlight;
 use crate::shown::ShownSample;
-use crate::theme::Themed;
+use crate::theme::BuildScene;
 use turns_aloft_physics::body::{Body, Segment};
 use turns_aloft_physics::flight::Pose;
 
-/// A trail is this old at its end, s.
+/// Age of the oldest point of a trail, s.
 const AGE_S: f64 = 0.25;
 /// Time between the points of a trail, s: a sixteenth of a turn at the fastest rates jumped.
 const STEP_S: f64 = 0.008;
-/// Radius and opacity where the hand is; both dwindle to nothing.
+/// Radius and opacity at the hand; both fall to 0 at the oldest point.
 const RADIUS_M: f32 = 0.02;
 const OPACITY: f32 = 0.85;
 const AROUND: usize = 6;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Themed, spawn).add_systems(
+    app.add_systems(BuildScene, spawn).add_systems(
         PostUpdate,
         (
             trace.run_if(resource_exists_and_changed::<ShownFlight>),
@@ -34,23 +34,27 @@ pub fn plugin(app: &mut App) {
     );
 }
 
-/// One hand's way through the whole flight, a point every step.
+/// The path of one hand through the whole flight, a point every [`STEP_S`], world frame.
 #[derive(Component)]
 struct Trail {
     hand: Segment,
-    ink: Ink,
+    color: Rgb,
     points: Vec<Vec3>,
 }
 
-fn spawn(mut commands: Commands, paints: Res<Paints>) {
-    for (hand, ink) in [
+fn spawn(mut commands: Commands, materials: Res<StageMaterials>) {
+    for (hand, color) in [
         (Segment::LeftHand, palette::now().left_side),
         (Segment::RightHand, palette::now().mark),
     ] {
         let points = Vec::new();
         commands.spawn((
-            Trail { hand, ink, points },
-            thing(Handle::default(), &paints.sheer),
+            Trail {
+                hand,
+                color,
+                points,
+            },
+            mesh_bundle(Handle::default(), &materials.transparent),
         ));
     }
 }
@@ -77,15 +81,15 @@ fn hand_at(pose: &Pose, body: &Body, hand: Segment) -> Vec3 {
 
 fn draw(
     flight: Res<ShownFlight>,
-    moment: Res<ShownSample>,
+    sample: Res<ShownSample>,
     mut meshes: ResMut<Assets<Mesh>>,
     trails: Query<(&Trail, &mut Mesh3d, &mut Visibility)>,
 ) {
-    let now_s = moment.pose.sample.t_s;
-    // The trail goes on ageing after touch-down, while the pose stands still.
-    let oldest_s = moment.playhead_s - AGE_S;
+    let now_s = sample.pose.sample.t_s;
+    // The trail ages after touch-down too, while the pose no longer changes.
+    let oldest_s = sample.playhead_s - AGE_S;
     for (trail, mut mesh, mut visibility) in trails {
-        let hand = hand_at(&moment.pose, &flight.flight.table.body, trail.hand);
+        let hand = hand_at(&sample.pose, &flight.flight.table.body, trail.hand);
         let mut points: Vec<(Vec3, f32)> = trail
             .points
             .iter()
@@ -95,17 +99,18 @@ fn draw(
             .map(|(at, t_s)| (at, ((t_s - oldest_s) / AGE_S) as f32))
             .collect();
         points.push((hand, ((now_s - oldest_s) / AGE_S) as f32));
-        if points.len() < 2 || moment.playhead_s <= 0.0 {
+        if points.len() < 2 || sample.playhead_s <= 0.0 {
             *visibility = Visibility::Hidden;
             continue;
         }
         *visibility = Visibility::Inherited;
-        mesh.0 = meshes.add(tube(&points, trail.ink).mesh());
+        mesh.0 = meshes.add(tube(&points, trail.color).mesh());
     }
 }
 
-/// A tube through points, as thick and as dense as each point is fresh (0 to 1).
-fn tube(points: &[(Vec3, f32)], ink: Ink) -> MeshBuilder {
+/// A tube through points; radius and opacity grow with each point's freshness, from 0 (oldest) to
+/// 1.
+fn tube(points: &[(Vec3, f32)], color: Rgb) -> MeshBuilder {
     let mut mesh_builder = MeshBuilder::default();
     let mut side = basis((points[1].0 - points[0].0).normalize_or(Vec3::Y)).0;
     let mut last: Option<Vec<u32>> = None;
@@ -116,7 +121,7 @@ fn tube(points: &[(Vec3, f32)], ink: Ink) -> MeshBuilder {
             .reject_from_normalized(along)
             .normalize_or(basis(along).0);
         let other = along.cross(side);
-        let color = ink.linear_alpha(OPACITY * fresh * fresh);
+        let color = color.linear_alpha(OPACITY * fresh * fresh);
         let ring: Vec<u32> = circle(AROUND)
             .map(|p| {
                 let normal = side * p.x + other * p.y;

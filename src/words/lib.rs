@@ -1,7 +1,7 @@
-//! Every text that a person reads, by the name of its message.
+//! Every text shown to people, by the name of its message.
 //!
-//! The messages stand in `assets/words/<language>/`, in the format of Project Fluent; what is a
-//! number in them comes from [`decimal`], whose sign follows the language.
+//! The messages are in `assets/words/<language>/`, in the format of Project Fluent. Numbers in them
+//! are formatted by [`decimal`] with the language's decimal sign.
 
 #[doc(hidden)]
 pub use fluent_bundle;
@@ -42,7 +42,7 @@ type Bundle = FluentBundle<FluentResource>;
 static BUNDLES: LazyLock<[Bundle; 2]> = LazyLock::new(|| Language::ALL.map(bundle));
 
 thread_local! {
-    /// The page has one thread; tests that run beside each other have one each.
+    /// Per thread: the page has one thread, and parallel tests one each.
     static LANGUAGE: Cell<Language> = const { Cell::new(Language::English) };
 }
 
@@ -65,18 +65,18 @@ impl Language {
         }
     }
 
-    /// The first of the wished-for tags ("de-CH", "en") that is written here, else English.
-    pub fn of_tags<'a>(wished: impl IntoIterator<Item = &'a str>) -> Self {
+    /// The language of the first preferred tag ("de-CH", "en") that has messages, else English.
+    pub fn of_tags<'a>(preferred: impl IntoIterator<Item = &'a str>) -> Self {
         let of = |tag: &str| {
             let tag: LanguageIdentifier = tag.parse().ok()?;
             Self::ALL
                 .into_iter()
                 .find(|language| language.tag() == tag.language.as_str())
         };
-        wished.into_iter().find_map(of).unwrap_or_default()
+        preferred.into_iter().find_map(of).unwrap_or_default()
     }
 
-    /// The texts of its files of messages.
+    /// The contents of its message files.
     pub const fn sources(self) -> [&'static str; 5] {
         match self {
             Self::English => messages!("en"),
@@ -92,12 +92,12 @@ impl Language {
     }
 }
 
-/// The language spoken now.
+/// The current language.
 pub fn language() -> Language {
     LANGUAGE.get()
 }
 
-/// Speaks another language from now on.
+/// Sets the current language.
 pub fn set_language(language: Language) {
     LANGUAGE.set(language);
 }
@@ -117,8 +117,8 @@ fn bundle(language: Language) -> Bundle {
     bundle
 }
 
-/// A message without values, by its name. Whoever keeps it says it in the language that is spoken
-/// when it is read.
+/// A message without values, by its name. Stored instead of its text, so that it is shown in the
+/// language current at that time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Message(pub &'static str);
 
@@ -136,7 +136,7 @@ impl Serialize for Message {
 
 /// A message without values.
 ///
-/// A name without a message gives the name; tests hold that there is none.
+/// Returns the name where there is no such message; tests check that this never happens.
 pub fn text(name: &'static str) -> &'static str {
     text_in(language(), name)
 }
@@ -150,7 +150,7 @@ fn text_in(language: Language, name: &'static str) -> &'static str {
     }
 }
 
-/// A message with its values; `say!` is the way to write it.
+/// Formats a message with values; called through `say!`.
 pub fn format(name: &str, values: &FluentArgs<'_>) -> String {
     let bundle = &BUNDLES[language() as usize];
     let pattern = bundle.get_message(name).and_then(|message| message.value());
@@ -166,7 +166,8 @@ pub fn format(name: &str, values: &FluentArgs<'_>) -> String {
 
 /// A message with its values: `say!("turns-missing", turns = decimal(missing, 2))`.
 ///
-/// Whole numbers may be given as such and choose a plural; others go through [`decimal`].
+/// Integers can be passed as they are and select a plural form; other numbers go through
+/// [`decimal`].
 #[macro_export]
 macro_rules! say {
     ($name:literal $(, $key:ident = $value:expr)+ $(,)?) => {{
@@ -176,12 +177,12 @@ macro_rules! say {
     }};
 }
 
-/// A number with so many decimals and the language's decimal sign.
+/// Formats a number with this many decimals and the current language's decimal sign.
 pub fn decimal(value: f64, decimals: usize) -> String {
     with_decimal_sign(format!("{value:.decimals$}"))
 }
 
-/// The language's decimal sign in a number as a program writes it.
+/// Replaces the decimal point of a formatted number by the current language's decimal sign.
 pub fn with_decimal_sign(number: String) -> String {
     match language().decimal_sign() {
         "." => number,
@@ -189,8 +190,8 @@ pub fn with_decimal_sign(number: String) -> String {
     }
 }
 
-/// A number as somebody types it, with a point or a comma whatever is spoken, and with the minus
-/// sign of print.
+/// Parses a typed number: decimal point or comma in any language, and hyphen or minus sign. None if
+/// it is not a finite number.
 pub fn number(typed: &str) -> Option<f64> {
     let point = typed.trim().replace(',', ".").replace('−', "-");
     point.parse().ok().filter(|value: &f64| value.is_finite())

@@ -6,17 +6,17 @@ use std::cell::RefCell;
 
 use work::{Call, Work};
 
-/// The same as natively: `web/bench`.
+/// The same starting point as in `web/bench`.
 const START: &str = "four-turns";
 
 thread_local! {
     static WORK: RefCell<Work> = RefCell::new(Work::new(START).expect("a starting point"));
 }
 
-/// Flies `calls` times what `which` says (a place in `Call::ALL`); returns the sum of the turns.
+/// Makes `calls` calls of the kind with index `which` in `Call::ALL`; returns the sum of the turns.
 ///
 /// # Panics
-/// Where there is no such place.
+/// If there is no such index.
 // SAFETY: nothing else in the module has this name.
 #[unsafe(no_mangle)]
 pub extern "C" fn fly(which: u32, calls: u32) -> f64 {

@@ -1,11 +1,12 @@
-//! Our side of `web/bench`.
+//! The project's side of `web/bench`.
 //!
 //!     compare postures START TABLE ANSWERS BATCHES CALLS
 //!     compare flights START BATCHES CALLS
 //!
-//! The first reads the postures that `pinocchio/table.py` has written, of the body of START,
-//! writes what we find for each to ANSWERS and prints what one costs; the second prints what the
-//! flights of work.rs cost. One line a number: its name and the median of the batches in ns.
+//! The first reads the postures that `pinocchio/table.py` has written, computes inertia and
+//! momentum of each for the body of START, writes them to ANSWERS and prints the time per posture;
+//! the second prints the times of the flights of work.rs. One line per number: its name and the
+//! median of the batches in ns.
 
 mod work;
 
@@ -30,7 +31,7 @@ struct Posed {
     rates: JointRates,
 }
 
-/// How long and how often.
+/// Number of batches, and of calls in each.
 #[derive(Clone, Copy)]
 struct Batches {
     batches: usize,
@@ -45,7 +46,7 @@ impl Batches {
         })
     }
 
-    /// Median over the batches of what one call takes, ns.
+    /// Median over the batches of the mean time of a call, ns.
     fn median_ns(self, mut call: impl FnMut()) -> f64 {
         let mut ns: Vec<f64> = (0..self.batches)
             .map(|_| {
@@ -110,7 +111,7 @@ fn postures(
     Ok(())
 }
 
-/// The postures of a set; the pelvis's own entry is not in the table.
+/// Reads the postures of a set; the table has no entry for the pelvis.
 fn read(table: &str, set: &str) -> Result<Vec<Posed>, Box<dyn Error>> {
     let prefix = format!("posture {set} ");
     let rows = table.lines().filter_map(|line| line.strip_prefix(&prefix));

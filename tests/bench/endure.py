@@ -1,4 +1,4 @@
-"""Plays with the page at random for a long time, and watches its memory and its console.
+"""Sends random input to the page for a long time, and monitors its memory and its console.
 
     endure.py DIST MINUTES REPORT
 """
@@ -18,21 +18,21 @@ from page import Page
 from server import serving
 
 SIZES = [(1366, 1024), (1024, 768), (768, 1024), (390, 844)]
-# Reproducible; any other would do as well.
+# Fixed, so that runs are reproducible.
 SEED = 20261126
 
-# What the engine itself says about how it draws in software is nothing of ours.
+# Messages of the engine about its software rendering, which are ignored.
 OF_THE_ENGINE = ("GL Driver Message", "WEBGL_debug_renderer_info")
 
-# After a fifth of the time everything has been opened and drawn once. From then on a fifth is held
-# against the last one, by their medians: what happens to be open or not yet given back in one minute
-# is a matter of chance; what leaks goes on growing.
+# After the first fifth of the time everything has been opened and drawn once. The medians of the
+# second and the last fifth are compared: what is open or not yet freed varies from minute to
+# minute; a leak keeps growing.
 FIFTHS = 5
 MOST_GROWTH = 1.10
 
 
-class Traceless(Page):
-    """Talks to the page past the driver, which keeps a little of every answer in the page's heap."""
+class PageWithoutDriverObjects(Page):
+    """Evaluates by CDP, because the driver leaves objects in the page's heap with every script."""
 
     def run(self, script):
         return self._evaluate(f"(() => {{ {script} }})()")
@@ -47,7 +47,7 @@ class Traceless(Page):
 
 
 def watch(page):
-    """Megabytes: the JavaScript heap after a collection, the module's memory, elements."""
+    """JavaScript heap after a collection (MB), the module's memory (MB), number of DOM nodes."""
     page.driver.execute_cdp_cmd("HeapProfiler.collectGarbage", {})
     measured = page.driver.execute_cdp_cmd("Performance.getMetrics", {})["metrics"]
     metrics = {metric["name"]: metric["value"] for metric in measured}
@@ -109,7 +109,7 @@ def play(page, minutes):
             try:
                 do_something(page, chance)
             except AssertionError:
-                # What it aimed at has gone meanwhile.
+                # The target has disappeared meanwhile.
                 pass
             steps += 1
         samples.append(watch(page))
@@ -119,7 +119,7 @@ def play(page, minutes):
 
 
 def fifth(samples, which):
-    """Medians of one fifth of the time, by name."""
+    """Medians over one fifth of the samples, by name."""
     part = samples[which * len(samples) // FIFTHS : (which + 1) * len(samples) // FIFTHS]
     return {name: statistics.median(sample[name] for sample in part) for name in samples[0]}
 
@@ -131,8 +131,8 @@ def main(dist, minutes, report):
         chromium(SIZES[1], scale=0.5, downloads=downloads) as driver,
     ):
         driver.execute_cdp_cmd("Performance.enable", {})
-        page = Traceless(driver, address).open().wait_ready()
-        # How Bevy finds the graphics it says once, at the start.
+        page = PageWithoutDriverObjects(driver, address).open().wait_ready()
+        # Bevy logs its graphics adapter once, at the start.
         said(driver)
         samples, steps = play(page, minutes)
         messages = said(driver)

@@ -1,4 +1,4 @@
-//! What a flight costs: `cargo bench --no-default-features`.
+//! Times of a flight and its parts: `cargo bench --no-default-features`.
 
 use std::hint::black_box;
 use std::sync::Arc;
@@ -31,7 +31,7 @@ fn posture_of_plan(bencher: divan::Bencher) {
     bencher.bench_local(|| plan.at(black_box(0.1), 0.5));
 }
 
-/// Inertia and joint-motion momentum of one given posture, and nothing else.
+/// Inertia and joint-motion momentum of one given posture only.
 #[divan::bench]
 fn two_quantities(bencher: divan::Bencher) {
     let jump = scenario().fly();
@@ -41,7 +41,7 @@ fn two_quantities(bencher: divan::Bencher) {
         .bench_local(|| inertia_and_momentum(&table.tree, black_box(&posture), black_box(&rates)));
 }
 
-/// All that a step's end needs of one given posture.
+/// The whole centroidal state of one given posture, as needed at the end of a step.
 #[divan::bench]
 fn centroidal_state(bencher: divan::Bencher) {
     let jump = scenario().fly();
@@ -58,7 +58,7 @@ fn whole_jump(bencher: divan::Bencher) {
     bencher.bench_local(|| black_box(&scenario).fly());
 }
 
-/// A whole jump, and what it asks of the body.
+/// A whole jump with its joint torques, powers and forces.
 #[divan::bench]
 fn whole_jump_with_efforts(bencher: divan::Bencher) {
     let scenario = scenario();
@@ -76,7 +76,7 @@ fn efforts_of_flight(bencher: divan::Bencher) {
     bencher.bench_local(|| Efforts::new(black_box(&jump.flight)));
 }
 
-/// The loads on all joints in one given posture that moves.
+/// The loads on all joints in one given joint state.
 #[divan::bench]
 fn loads(bencher: divan::Bencher) {
     let jump = scenario().fly();
@@ -102,7 +102,7 @@ fn flight_on_table(bencher: divan::Bencher) {
     bencher.bench_local(|| Flight::new(Arc::clone(&table), black_box(launch)));
 }
 
-/// The same, of which only turns and peaks are asked.
+/// The same flight as a summary: turns and peaks only.
 #[divan::bench]
 fn summary_on_table(bencher: divan::Bencher) {
     let jump = scenario().fly();
@@ -110,7 +110,7 @@ fn summary_on_table(bencher: divan::Bencher) {
     bencher.bench_local(|| FlightSummary::new(&table, black_box(launch)));
 }
 
-/// Numbers, and from where to where people have them (common practice, no source).
+/// Parameters and the range people have (common practice, no source).
 const RANGES: [(&str, f64, f64); 5] = [
     ("jump_height_m", 0.2, 0.6),
     ("takeoff_rate_rad_s", 5.0, 15.0),
@@ -127,7 +127,7 @@ fn empty_map(scenario: &Scenario, over: (usize, usize)) -> TurnMap {
     TurnMap::new(scenario, axis(over.0), axis(over.1)).expect("two different numbers")
 }
 
-/// A map of 61 x 61 jumps over two of these, every one flown.
+/// A map of 61 x 61 jumps over two of these parameters, every one flown.
 #[divan::bench(sample_count = 10, args = [(0, 1), (0, 2), (1, 4), (2, 3), (2, 4)])]
 fn map(bencher: divan::Bencher, over: (usize, usize)) {
     let scenario = scenario();

@@ -1,4 +1,4 @@
-"""What the flights cost in the browser: the module of browser.rs in headless Chromium."""
+"""Times of the flights in the browser: the module of browser.rs in headless Chromium."""
 
 import base64
 import sys
@@ -9,8 +9,8 @@ sys.path.append(str(Path(__file__).resolve().parents[1] / "browser"))
 
 from browser import chromium
 
-# The browser's compiler optimises while a module runs, so some calls go before. Its clock is too
-# coarse for batches so short that they fall between two interruptions, so the fastest batch counts.
+# The browser's compiler optimises while a module runs, hence calls to warm up. Its clock is too
+# coarse for batches shorter than the time between two interruptions, so the fastest batch counts.
 WARM_MS = 600
 BATCH_MS = 50
 BATCHES = 25
@@ -42,14 +42,14 @@ class Module:
     def __init__(self, driver, path):
         self._driver = driver
         self.version = f"Chromium {driver.capabilities['browserVersion']}"
-        # The page of a new tab may not compile modules.
+        # The new-tab page may not compile modules.
         driver.get("about:blank")
         problem = driver.execute_async_script(LOAD, base64.b64encode(path.read_bytes()).decode())
         if problem:
             raise SystemExit(f"The browser refused {path}: {problem}")
 
     def fastest_ns(self, which):
-        """A call that does what is at `which` in `Call::ALL` of work.rs."""
+        """Time of a call of the kind with index `which` in `Call::ALL` of work.rs: the fastest batch."""
         return self._driver.execute_script(TIME, which, WARM_MS, BATCH_MS, BATCHES)
 
 

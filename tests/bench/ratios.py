@@ -1,10 +1,8 @@
-"""Times both sides in turns and writes the ratios. `web/bench` builds what this runs.
+"""Times both sides alternately and writes the ratios. `web/bench` builds the programs.
 
     python3 ratios.py START COMPARE TABLE ANSWERS MODULE PAGE COMPILERS NAME=PINOCCHIO...
 
-Every native number is the median of many batches, in the browser it is the fastest batch; of the
-rounds, in which the sides take turns, the lowest counts: what else the machine does can only make a
-number larger.
+Every native number is the median of many batches; in the browser it is the fastest batch. The sides are timed alternately in several rounds, of which the lowest number counts: other load on the machine can only make a number larger.
 """
 
 import datetime
@@ -18,7 +16,7 @@ import ratios_page
 from in_browser import loaded
 
 ROUNDS = 4
-# Many batches of about a millisecond: most of them fall between two interruptions.
+# Many batches of about a millisecond, most of which are not interrupted.
 BATCHES = 31
 POSTURES_A_BATCH = 2000
 FLIGHT_BATCHES = 201
@@ -28,7 +26,7 @@ FLIGHTS = ["whole jump", "at another rate", "at another height"]
 
 
 def lines(*command):
-    """What a program prints: the words of each line, the last a number."""
+    """The lines that a program prints: a key and a number."""
     done = subprocess.run(
         [str(word) for word in command], stdout=subprocess.PIPE, text=True, check=True
     )
@@ -38,7 +36,7 @@ def lines(*command):
 
 
 class Lowest(dict):
-    """The lowest of what was noted under each key."""
+    """The lowest number noted for each key."""
 
     def note(self, key, number):
         self[key] = min(number, self.get(key, number))
@@ -74,7 +72,7 @@ def processor():
 def main(start, compare, table, answers, module, out, compilers, *pinocchio):
     builds = dict(build.split("=", 1) for build in pinocchio)
     ours, theirs, browser, version = measured(start, compare, table, answers, module, builds)
-    # About 1 when nothing else runs: more than there are cores, and the numbers are too large.
+    # About 1 if nothing else runs; above the number of cores the times are too large.
     load = f"{os.getloadavg()[0]:.1f} programs at a time at the end, on {os.cpu_count()} cores"
     head = [f"{datetime.date.today()}, {processor()}", load, compilers, version]
     text = ratios_page.written(start, head, ours, theirs, browser)

@@ -1,4 +1,4 @@
-"""The page of ratios, in Markdown."""
+"""Formats the report of ratios, in Markdown."""
 
 HEAD = ("what", "ours", "theirs", "ratio", "wanted", "")
 SAME = "15 spherical joints"
@@ -35,7 +35,7 @@ def slower(what, browser_ns, native_ns):
 
 
 def fastest(theirs, wanted):
-    """Number and words of the fastest way that `wanted` admits."""
+    """Time and description of the fastest routine among those that `wanted` accepts."""
     number, (_, *way) = min((number, key) for key, number in theirs.items() if wanted(*key[:2]))
     return number, way
 

@@ -1,4 +1,4 @@
-"""The page against the smallest page of the same stack, in one run.
+"""Compares the page with the smallest page of the same crates, in one run.
 
     weigh.py DIST SMALLEST REPORT
 """
@@ -22,7 +22,7 @@ STARTS = 7
 FRAMES_S = 6
 REST_S = 20
 
-# When the first pictures had been drawn, ms after navigation: both pages say it in the same way.
+# Notes the time of the first pictures, ms after navigation; both pages signal it in the same way.
 WATCH = """
 new MutationObserver((_, watcher) => {
   if (document.documentElement?.dataset.state !== "ready") return;
@@ -58,7 +58,7 @@ def start_ms(address):
 
 
 def frame_ms(address, before=None):
-    """Of the frames while something moves, the median time from one to the next."""
+    """Median time between two frames while something moves."""
     with chromium(SIZE, still=before is not None) as driver:
         page = open_page(driver, address)
         if before:
@@ -69,20 +69,20 @@ def frame_ms(address, before=None):
 
 
 def play(page):
-    """Again and again, from where it has landed."""
+    """Plays the jump repeatedly, once it is at rest on its landing."""
     page.wait_until("rest", lambda: page.output("phase") == "landed")
     touch.tap(page, *page.centre("repeat"))
     touch.tap(page, *page.centre("play"))
 
 
-# Of the app's own work on a frame, medians: the panels' (the flight that a slider asks for, readouts,
-# charts), and all but the renderer's.
+# Median times of the app per frame: of the panels (the flight that a slider sets, readouts,
+# charts), and of everything except the renderer.
 WORK = "return [window.turnsAloft.panelsMs(), window.turnsAloft.workMs()]"
 
 
 def work_ms(address):
-    """While a slider is dragged to and fro, and while nothing but the playhead moves."""
-    # Few pixels: what draws in software is not to keep the processor from what is measured.
+    """The times while a slider is dragged, and while only the playhead moves."""
+    # Few pixels, so that software rendering takes little of the processor.
     with chromium(SIZE, scale=0.25, still=True) as driver:
         page = open_page(driver, address)
         page.wait_until("rest", lambda: page.output("phase") == "landed")
@@ -109,14 +109,14 @@ def used_s(processes):
 
 
 def descendants(process):
-    # Any thread may have started some.
+    # Any thread of the process may have started children.
     lists = Path(f"/proc/{process}/task").glob("*/children")
     children = [int(child) for list_ in lists for child in list_.read_text().split()]
     return [process, *(below for child in children for below in descendants(child))]
 
 
 def rest_share(address):
-    """Share of one core that the whole browser takes while the page is at rest."""
+    """Share of one core that all processes of the browser use while the page is at rest."""
     with chromium(SIZE, still=True) as driver:
         page = open_page(driver, address)
         page.wait_until("rest", lambda: page.output("phase") == "landed")
@@ -138,7 +138,7 @@ def main(dist, smallest, report):
     with serving(dist) as ours, serving(smallest) as theirs:
         sizes = [download(folder) / 1e6 for folder in (dist, smallest)]
         record_smallest(download(smallest))
-        # In turns, so that what else the machine does falls on both alike.
+        # Alternately, so that other load on the machine affects both.
         starts = [(start_ms(ours), start_ms(theirs)) for _ in range(STARTS)]
         start = [statistics.median(times) / 1e3 for times in zip(*starts)]
         frames = frame_ms(ours, play), frame_ms(theirs)

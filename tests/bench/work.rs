@@ -1,13 +1,13 @@
-//! The flights that are timed, the same natively and in the browser. Every call differs from the
-//! one before in what is said to vary, so that nothing can be kept from one to the next.
+//! The flights that are timed, the same natively and in the browser. Each call varies one input, so
+//! that no result can be reused from the call before.
 
 use turns_aloft::scenario::fly::Jump;
 use turns_aloft::scenario::{Scenario, starts};
 
-/// Different values before they come round again.
+/// Number of different values before they repeat.
 const VALUES: u32 = 64;
 
-/// What a call does; all readouts are included.
+/// The kinds of call; all include every readout.
 #[derive(Clone, Copy)]
 pub enum Call {
     /// A whole jump from its scenario. The stature varies.
@@ -31,7 +31,7 @@ pub struct Work {
 }
 
 impl Work {
-    /// From a starting point; None where there is none of that name.
+    /// From a starting point; None if there is none of that name.
     pub fn new(name: &str) -> Option<Self> {
         let start = starts::named(name)?;
         Some(Self {
@@ -63,7 +63,7 @@ impl Work {
             }
         };
         let (given, varied) = (&self.given, &mut self.varied);
-        // All three every time: what the call before has varied is given again.
+        // Sets all three, because the call before may have varied another one.
         varied.stature_m = stature * given.stature_m;
         varied.takeoff_rate_rad_s = rate * given.takeoff_rate_rad_s;
         varied.jump_height_m = height * given.jump_height_m;

@@ -1,6 +1,5 @@
-"""The two engines that the page is tested in, both Debian's, drawing in software, with nothing
-remembered from before: Chromium, headless, and Firefox ESR, which has WebGL only where there is a
-screen, if nobody's."""
+"""Starts the two engines that the page is tested in, both from Debian, with software rendering and a
+new profile: Chromium, headless, and Firefox ESR, which has WebGL only on a (virtual) screen."""
 
 import os
 import shutil
@@ -12,7 +11,7 @@ from selenium import webdriver
 from selenium.webdriver.chrome.service import Service as ChromiumService
 from selenium.webdriver.firefox.service import Service as FirefoxService
 
-# Software drawing on a busy machine: long, so that only a state never reached runs into it.
+# So long that, even with software rendering on a busy machine, only a state never reached exceeds it.
 PATIENCE_S = 90
 
 FLAGS = [
@@ -31,7 +30,7 @@ FLAGS = [
 ENGLISH = "en-US,en"
 
 PREFERENCES = {
-    # Nothing of its own on the network.
+    # No network requests of the browser's own.
     "app.update.enabled": False,
     "browser.newtabpage.enabled": False,
     "browser.safebrowsing.downloads.enabled": False,
@@ -59,10 +58,9 @@ def chromium(
     downloads=None,
     flags=(),
 ):
-    """A touch-screen browser whose page is exactly `size` CSS pixels, `scale` device pixels each.
+    """Chromium with a touch screen and a page of exactly `size` CSS pixels, `scale` device pixels each.
 
-    Its user may want no motion unasked (`still`), prefer dark pages, have no WebGL, and wish for
-    languages.
+    Options: reduced motion (`still`), dark colour scheme, no WebGL, preferred languages.
     """
     with tempfile.TemporaryDirectory(prefix="chromium-", ignore_cleanup_errors=True) as profile:
         options = webdriver.ChromeOptions()
@@ -77,7 +75,7 @@ def chromium(
             *flags,
         ]:
             options.add_argument(flag)
-        # Opening a page returns while its module is still on the way: loading is part of the page.
+        # driver.get() returns before the module is loaded, because loading is under test too.
         options.page_load_strategy = "eager"
         options.add_experimental_option("prefs", {"intl.accept_languages": languages})
         options.set_capability("goog:loggingPrefs", {"browser": "ALL"})
@@ -86,7 +84,7 @@ def chromium(
             options=options, service=ChromiumService(required("chromedriver"))
         )
         try:
-            bound(driver)
+            limit_waits(driver)
             resize(driver, size)
             driver.execute_cdp_cmd(
                 "Emulation.setTouchEmulationEnabled", {"enabled": True, "maxTouchPoints": 5}
@@ -105,7 +103,7 @@ def chromium(
 def firefox(
     size, scale=1, still=False, dark=False, graphics=True, languages=ENGLISH, downloads=None
 ):
-    """The same of Firefox."""
+    """Firefox with the same options."""
     options = webdriver.FirefoxOptions()
     options.binary_location = required("firefox-esr")
     for name, value in {
@@ -119,7 +117,7 @@ def firefox(
     }.items():
         options.set_preference(name, value)
     options.page_load_strategy = "eager"
-    # For the size of the page, and for its console.
+    # WebDriver BiDi, for the size of the page and its console.
     options.set_capability("webSocketUrl", True)
 
     with screen() as display:
@@ -129,16 +127,16 @@ def firefox(
 
 
 def running(driver, size):
-    """The browser, as long as it is needed."""
+    """Yields the browser with console and size set up, and quits it afterwards."""
     try:
-        bound(driver)
+        limit_waits(driver)
         resize(driver, size)
         driver.logged = []
         driver.script.add_console_message_handler(
-            lambda entry: driver.logged.append(said(entry.level, entry.text))
+            lambda entry: driver.logged.append(console_entry(entry.level, entry.text))
         )
         driver.script.add_javascript_error_handler(
-            lambda entry: driver.logged.append(said("error", entry.text))
+            lambda entry: driver.logged.append(console_entry("error", entry.text))
         )
         yield driver
     finally:
@@ -147,16 +145,17 @@ def running(driver, size):
 
 @contextmanager
 def screen():
-    """The name of a screen in memory of its own: a window behind another one is not drawn."""
-    said, says = os.pipe()
+    """Yields the display name of a new virtual screen: one per browser, because a covered window is
+    not drawn."""
+    read_end, write_end = os.pipe()
     server = subprocess.Popen(
-        [required("Xvfb"), "-displayfd", str(says), "-screen", "0", "1600x1200x24"],
-        pass_fds=[says],
+        [required("Xvfb"), "-displayfd", str(write_end), "-screen", "0", "1600x1200x24"],
+        pass_fds=[write_end],
         stderr=subprocess.DEVNULL,
     )
-    os.close(says)
+    os.close(write_end)
     try:
-        with os.fdopen(said) as number:
+        with os.fdopen(read_end) as number:
             yield f":{number.readline().strip()}"
     finally:
         server.terminate()
@@ -166,19 +165,19 @@ def screen():
 ENGINES = {"chromium": chromium, "firefox": firefox}
 
 
-def said(level, text):
+def console_entry(level, text):
     """A console message in Chromium's form."""
     return {"level": {"error": "SEVERE", "warn": "WARNING"}.get(level, "INFO"), "message": text}
 
 
-def bound(driver):
-    """No page and no script is waited for without end."""
+def limit_waits(driver):
+    """Limits the waits for pages and scripts."""
     driver.set_page_load_timeout(PATIENCE_S)
     driver.set_script_timeout(PATIENCE_S)
 
 
 def resize(driver, size):
-    """Gives the page another size; a window can't be as narrow as a phone."""
+    """Sets the size of the page instead of the window, which can't be as narrow as a phone."""
     width, height = size
     if driver.name == "firefox":
         driver.browsing_context.set_viewport(
@@ -193,7 +192,7 @@ def resize(driver, size):
 
 
 def console(driver):
-    """What the page has logged since the last time."""
+    """The console messages since the last call."""
     if driver.name == "firefox":
         logged, driver.logged[:] = list(driver.logged), []
         return logged

@@ -21,13 +21,13 @@ def pytest_addoption(parser):
 
 
 def pytest_configure(config):
-    # With several workers only the process that hands out the tests sees all of them.
+    # With several workers only the controlling process sees all tests.
     if not hasattr(config, "workerinput"):
         config.pluginmanager.register(Reruns(config.getoption("--reruns-file")))
 
 
 def pytest_collection_modifyitems(config, items):
-    """What can be tested in one engine only is left out in the other, with the reason."""
+    """Skips tests marked `only` for another engine, with the reason."""
     engine = config.getoption("--engine")
     for item in items:
         marker = item.get_closest_marker("only")
@@ -62,7 +62,7 @@ def all_downloads(tmp_path_factory):
 
 @pytest.fixture
 def downloads(all_downloads):
-    """Where the page's downloads end up, empty."""
+    """The folder of the page's downloads, emptied."""
     for file in all_downloads.iterdir():
         file.unlink()
     return all_downloads
@@ -77,10 +77,10 @@ def pool(request, site, all_downloads):
 
 @pytest.fixture
 def new_page(request, site, pool, downloads):
-    """Starts a browser of its own at each call, its page not yet opened.
+    """A function that returns a page in another browser at each call, not yet opened.
 
-    What any of them logs as an error fails the test, but for messages containing one of the texts
-    in `expected_errors`.
+    An error in any of their consoles fails the test, except messages containing one of the texts in
+    `expected_errors`.
     """
     window = request.node.get_closest_marker("window")
     fresh = request.node.get_closest_marker("fresh")
@@ -91,10 +91,9 @@ def new_page(request, site, pool, downloads):
 
         def new(address=site, expected_errors=(), size=None, **options):
             size = size or (window.args if window else (1024, 768))
-            # For a user who wants no motion unasked the page opens at rest, on the landing.
+            # With reduced motion the page opens at rest, on the landing.
             options.setdefault("still", True)
-            # Drawing in software is most of the work: it is done in full where the picture is looked
-            # at.
+            # Software rendering is most of the work: full resolution only where pixels are checked.
             options.setdefault("scale", 1 if request.node.get_closest_marker("sharp") else 0.5)
             if fresh or address != site:
                 page = Page(own.enter_context(pool.fresh(size, **options)), address)
@@ -124,5 +123,5 @@ def new_page(request, site, pool, downloads):
 
 @pytest.fixture
 def page(new_page):
-    """The page, open and ready."""
+    """A page, open and ready."""
     return new_page().open().wait_ready()

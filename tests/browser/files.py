@@ -1,8 +1,8 @@
-"""Files into the page and out of it."""
+"""Opens files on the page, and waits for its downloads."""
 
 
 def set_file(page, selector, path):
-    """Chooses the file at `path` in the file input that `selector` finds, shown or not."""
+    """Chooses the file at `path` in the file input that `selector` finds, visible or not."""
     page.driver.find_element("css selector", selector).send_keys(str(path))
     page.next_frames()
 
@@ -27,7 +27,7 @@ def drop_file(page, name, text, selector="#stage"):
 
 
 def wait_for_download(page, folder):
-    """The one file that the page has saved into `folder`, once it is whole."""
+    """The one file that the page has saved into `folder`, once it is complete."""
 
     def whole():
         files = list(folder.iterdir())

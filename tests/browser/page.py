@@ -1,4 +1,4 @@
-"""The page as a test sees it: what it says, where its touch targets are, what it draws."""
+"""The page as a test sees it: texts, touch targets and picture."""
 
 import io
 import time
@@ -16,7 +16,7 @@ class Page:
         self._console = []
 
     def open(self, fragment=""):
-        """Opens the page, also once more; one that was lent open is only waited for."""
+        """Loads the page, or loads it again. A page that the pool has lent open is not loaded again."""
         if self._is_open and fragment == "":
             self._settle()
         else:
@@ -25,7 +25,7 @@ class Page:
         return self
 
     def _settle(self):
-        """Until everything stands where the present size puts it."""
+        """Waits until the layout fits the present size."""
         self.wait_until(
             "a canvas of the present size",
             lambda: self.run(
@@ -55,7 +55,7 @@ class Page:
             time.sleep(0.05)
 
     def wait_ready(self, timeout_s=PATIENCE_S):
-        """Until the app has drawn its first picture; at once an error where it could not start."""
+        """Waits for the first picture; fails at once if the app could not start."""
         state = self.wait_until(
             "ready", lambda: self.state() != "loading" and self.state(), timeout_s
         )
@@ -63,7 +63,7 @@ class Page:
         return self
 
     def next_frames(self, count=2):
-        """Until the browser has given the app `count` chances to draw."""
+        """Waits for `count` animation frames of the browser."""
         self.driver.execute_async_script(
             """
             const [count, done] = arguments;
@@ -73,7 +73,7 @@ class Page:
             count,
         )
 
-    # What it says
+    # Texts
 
     def state(self):
         return self.run("return document.documentElement.dataset.state")
@@ -82,7 +82,7 @@ class Page:
         return self.run("return document.getElementById('notice')?.textContent.trim()")
 
     def outputs(self):
-        """Every readout quantity and its text."""
+        """The text of every readout, by quantity."""
         return self.run(
             "return Object.fromEntries([...document.querySelectorAll('output[data-quantity]')]"
             ".map((output) => [output.dataset.quantity, output.textContent.trim()]))"
@@ -96,13 +96,13 @@ class Page:
         self._console += console(self.driver)
         return self._console
 
-    # Where its touch targets are, in CSS pixels
+    # Touch targets, in CSS pixels
 
     def rects(self):
         return self.run("return window.turnsAloft.rects()")
 
     def still_rects(self):
-        """All of them, once they stand still: what has just opened is still being measured."""
+        """The touch targets, once they no longer move: egui lays out new parts over several frames."""
         before = None
 
         def still():
@@ -113,16 +113,16 @@ class Page:
             self.next_frames()
             return None
 
-        return self.wait_until("everything standing still", still)
+        return self.wait_until("touch targets that no longer move", still)
 
     def centre(self, name):
-        """Where a finger aims, once it stands still."""
+        """The centre of a touch target, once it no longer moves."""
         rects = self.still_rects()
         assert name in rects, f"no touch target {name!r}; there are {sorted(rects)}"
         x, y, width, height = rects[name]
         return x + width / 2, y + height / 2
 
-    # What it draws
+    # Picture
 
     def canvas_pixels(self):
         """The canvas as it is on the screen, as an RGB image in device pixels."""
@@ -131,7 +131,7 @@ class Page:
 
 
 def wait_for_output(page, quantity, predicate, timeout_s=PATIENCE_S):
-    """Until the text of a readout quantity satisfies `predicate`; returns the text."""
+    """Waits until the text of a readout satisfies `predicate`; returns the text."""
 
     def satisfied():
         text = page.outputs().get(quantity)

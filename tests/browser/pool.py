@@ -1,8 +1,8 @@
-"""Browsers that one test hands to the next: starting one takes longer than most tests.
+"""A pool of browsers that tests share, because starting one takes longer than most tests.
 
-What a page can leave behind - storage, kept files, workers - is cleared before the next test, which
-opens it anew. Only a test that changes nothing gets the page of another such test as it is, given its
-own size. A browser whose test has failed or has done anything else to it is closed.
+What a page can leave behind (storage, caches, service workers) is cleared before the next test, which
+loads the page again. Only a test that changes nothing gets the open page of another such test, resized
+to its own size. A browser whose test has failed is closed.
 """
 
 from contextlib import ExitStack
@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from browser import ENGINES, console, resize
 
-# Any file of the site that runs nothing: what the page has kept is cleared from there.
+# Any file of the site without a script: storage and caches are cleared while it is open.
 QUIET_FILE = "icons/icon-192.png"
 
 CLEAR = """
@@ -30,7 +30,7 @@ class Lent:
     driver: object
     options: dict
     running: ExitStack
-    # Whether the page is open as it comes up, and nothing has been changed on it.
+    # Whether the page is open and nothing has been changed on it since it was loaded.
     untouched: bool = False
 
 
@@ -42,9 +42,9 @@ class Pool:
         self._idle = []
 
     def lend(self, size, untouched, **options):
-        """A browser with these options; `untouched` where a page that is open already will do."""
+        """A browser with these options; `untouched`: the test can use a page that is open already."""
         fitting = [lent for lent in self._idle if lent.options == options]
-        # One in the state that is asked for rather than one that has to be brought into it.
+        # Prefers a browser that is in the requested state already.
         fitting.sort(key=lambda lent: lent.untouched != untouched)
         if fitting:
             lent = fitting[0]
@@ -57,7 +57,7 @@ class Pool:
         return Lent(running.enter_context(self.fresh(size, **options)), options, running)
 
     def fresh(self, size, **options):
-        """One that is used only once."""
+        """A browser that is used only once."""
         return ENGINES[self.engine](size, downloads=self._downloads, **options)
 
     def take_back(self, lent, untouched):

@@ -1,13 +1,13 @@
-"""A rerun is no pass: a run of the tests in which more than a few had to be tried again fails."""
+"""Fails a test run in which more than a few tests had to be run again."""
 
 import pytest
 
-# A busy machine may lose one; a third is a fault of the page or of its tests.
+# One or two may be due to a busy machine; a third indicates a fault of the page or of its tests.
 MOST = 2
 
 
 class Reruns:
-    """Counts them, also over the engines where each is given the same file."""
+    """Counts reruns, over the runs of all engines that get the same file."""
 
     def __init__(self, file):
         self._file = file

@@ -1,4 +1,4 @@
-"""A built page, served by the same code that serves it to people, on a free port."""
+"""Serves a built page on a free port, by the same code as web/run."""
 
 import functools
 import sys
@@ -11,12 +11,12 @@ sys.path.insert(0, str(REPOSITORY / "web"))
 
 from serve import PageHandler, make_server  # noqa: E402
 
-# Of the module, when it is sent slowly: so many parts, so far apart.
+# A module sent slowly: number of parts, and the time between them, s.
 PARTS, APART_S = 300, 0.1
 
 
 class SlowHandler(PageHandler):
-    """Takes half a minute over the module, until told to hurry."""
+    """Sends the module over half a minute, until the event `hurry` is set."""
 
     def __init__(self, *args, hurry, **options):
         self.hurry = hurry

@@ -1,4 +1,4 @@
-"""Takes pictures of a built page at the sizes it is judged at, after doing what the steps say.
+"""Takes screenshots of a built page at several sizes, after performing the steps given.
 
     shots.py --dist dist-quick --out shots --sizes 1024x768 --tap play --wait 0.5 --name playing
 
@@ -119,7 +119,7 @@ def shoot(address, size, options):
             if options.rects:
                 print(f"{label}:", page.rects())
         except Exception as error:
-            # A picture of what went wrong is worth having.
+            # A screenshot is taken after an error too.
             print(f"{label}: {error} -> {target}")
             well = False
         driver.save_screenshot(str(target))

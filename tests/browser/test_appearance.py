@@ -1,9 +1,9 @@
-"""Day and night, usual and large type: as the device is set or as chosen, with nothing lost."""
+"""Theme and type size: as the device is set or as chosen; changing them changes nothing else."""
 
 import pytest
 
 import touch
-from flown import assert_equal, fly_kept
+from command import assert_equal, fly_stored
 from page import wait_for_output
 from test_jump import at_rest
 
@@ -24,15 +24,15 @@ def light(page):
 
 
 def brightness(page):
-    """Of the whole picture, from 0 to 255."""
+    """Mean brightness of the whole picture, from 0 to 255."""
     picture = page.canvas_pixels().convert("L").resize((1, 1))
     return picture.getpixel((0, 0))
 
 
-def ground(page):
-    """The page's own ground, and the colour that the system is told."""
+def background(page):
+    """The page's background colour, and the theme colour for the system."""
     return page.run(
-        "return [getComputedStyle(document.documentElement).getPropertyValue('--ice'),"
+        "return [getComputedStyle(document.documentElement).getPropertyValue('--background'),"
         "        document.querySelector('meta[name=theme-color]').content]"
     )
 
@@ -42,12 +42,12 @@ def test_opens_as_the_device_is_set(new_page, dark):
     page = at_rest(new_page(dark=dark).open().wait_ready())
     assert light(page) == ("night" if dark else "day")
     assert (brightness(page) < 90) if dark else (brightness(page) > 180)
-    own, told = ground(page)
-    assert own.strip() == told == ("#0F1B27" if dark else "#E6EEF4")
+    own, theme_color = background(page)
+    assert own.strip() == theme_color == ("#0F1B27" if dark else "#E6EEF4")
 
 
 @pytest.mark.window(1024, 768)
-def test_what_is_chosen_is_seen_at_once_and_kept(page, tmp_path):
+def test_a_chosen_theme_is_applied_at_once_and_stored(page, tmp_path):
     before = at_rest(page).outputs()
     choose(page, "light:night")
     page.wait_until("a dark picture", lambda: brightness(page) < 90)
@@ -61,7 +61,7 @@ def test_what_is_chosen_is_seen_at_once_and_kept(page, tmp_path):
 
 
 @pytest.mark.window(1024, 768)
-def test_rubbish_in_the_storage_is_passed_over(page):
+def test_invalid_values_in_the_storage_are_ignored(page):
     page.run(
         "localStorage.setItem('turns-aloft/light', 'x'); localStorage.setItem('turns-aloft/type', 7)"
     )
@@ -81,6 +81,6 @@ def test_large_type_is_larger_and_works(page, tmp_path):
     row = y + 0.7 * height
     touch.touch_drag(page, x + 0.5 * width, row, x + 0.6 * width, row)
     wait_for_output(page, "turns", lambda text: text != before)
-    assert_equal(page.outputs(), fly_kept(page, tmp_path))
+    assert_equal(page.outputs(), fly_stored(page, tmp_path))
     page.open().wait_ready()
     assert page.rects()["play"][3] >= 1.35 * usual[3]

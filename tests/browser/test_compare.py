@@ -1,4 +1,4 @@
-"""Two attempts: kept, laid side by side, found again after a reload, handed on; by touch."""
+"""Two attempts: kept, compared, restored after a reload, shared; by touch."""
 
 import json
 import re
@@ -7,7 +7,7 @@ import pytest
 
 import touch
 from files import drop_file, set_file, wait_for_download
-from flown import aloft, fly, kept_scenario
+from command import aloft, fly, stored_scenario
 from page import wait_for_output
 from test_jump import at_rest, stage_image
 from test_link import fragment, share
@@ -22,7 +22,7 @@ def question(page, name):
 
 
 def into_sight(page, name):
-    """Scrolls the column until the middle of a target is on it, and returns the middle."""
+    """Scrolls the column until the centre of a target is visible; returns the centre."""
     left, top, width, _ = page.rects()["question:Jump"]
     height = page.run("return window.innerHeight")
     low, high = top + 60, height - 40
@@ -81,7 +81,7 @@ def keep_two(page):
 
 
 def assert_compared(outputs, compared):
-    """The table on the page is the command's, to the digits shown, and adds up as it stands."""
+    """The table on the page equals the command's to the digits shown, and the numbers shown add up."""
     from_text, to_text, whole = re.fullmatch(
         r"(\S+) to (\S+): (\S+)", outputs["compare:turns"]
     ).groups()
@@ -100,7 +100,7 @@ def assert_compared(outputs, compared):
     assert sum(shown.values()) == hundredths(whole)
 
 
-def lay(page, name):
+def set_reference(page, name):
     tap(page, name)
     wait_for_output(page, "compare:turns", bool)
 
@@ -110,7 +110,7 @@ def test_two_kept_jumps_are_compared_as_by_the_command(page):
     keep_two(page)
     assert kept(page)[0][1] == f"{fly('half-a-turn-short')['turns']:.2f}"
     assert kept(page)[1][1] == f"{fly('four-turns')['turns']:.2f}"
-    lay(page, "kept:1")
+    set_reference(page, "kept:1")
     compared = json.loads(aloft("compare", "half-a-turn-short", "four-turns"))
     assert len(compared["differences"]) > 3
     assert_compared(page.outputs(), compared)
@@ -122,7 +122,7 @@ def test_two_kept_jumps_are_compared_as_by_the_command(page):
 def test_the_comparison_follows_a_slider(page, tmp_path):
     at_rest(page)
     question(page, "Compare")
-    lay(page, "reference:as opened")
+    set_reference(page, "reference:as opened")
     assert "nothing differs" in page.output("compare:sentence")
     question(page, "Jump")
     x, y, width, height = page.rects()["slider:takeoff_rate_rad_s"]
@@ -132,14 +132,14 @@ def test_the_comparison_follows_a_slider(page, tmp_path):
     question(page, "Compare")
     wait_for_output(page, "compare:sentence", lambda text: "by take-off rate" in text)
     file = tmp_path / "present.aloft.json"
-    file.write_text(kept_scenario(page))
+    file.write_text(stored_scenario(page))
     assert_compared(page.outputs(), json.loads(aloft("compare", "half-a-turn-short", file)))
 
 
 @pytest.mark.window(1024, 768)
-def test_kept_jumps_and_the_one_beside_survive_a_reload(page):
+def test_kept_jumps_and_the_reference_survive_a_reload(page):
     keep_two(page)
-    lay(page, "kept:1")
+    set_reference(page, "kept:1")
     before = page.outputs()
     page.open().wait_ready()
     at_rest(page)
@@ -162,7 +162,7 @@ def test_all_kept_jumps_go_through_one_file(page, new_page, downloads):
     assert "2 jumps" in elsewhere.notice()
 
     drop_file(elsewhere, "bad.json", saved.read_text().replace("arm_tuck", "arm_tack", 1))
-    elsewhere.wait_until("told", lambda: elsewhere.notice().startswith("Not opened: jump 1"))
+    elsewhere.wait_until("a notice", lambda: elsewhere.notice().startswith("Not opened: jump 1"))
     assert names(elsewhere) == ["Half a turn short", "Four turns"]
 
 
@@ -171,14 +171,14 @@ def test_all_kept_jumps_go_through_one_file(page, new_page, downloads):
 def test_the_second_attempt_is_a_figure_in_the_picture(page):
     keep_two(page)
     alone = reddish_purple(stage_image(page))
-    lay(page, "kept:1")
+    set_reference(page, "kept:1")
     page.wait_until("two figures", lambda: reddish_purple(stage_image(page)) > alone + 300)
     tap(page, "reference:none")
     page.wait_until("one figure again", lambda: reddish_purple(stage_image(page)) <= alone)
 
 
 def reddish_purple(image):
-    """Pixels of the second figure's hue, over ice and air: nothing else in the picture has it."""
+    """Number of pixels in the hue of the reference figure, which nothing else in the picture has."""
     return sum(
         count
         for count, (red, green, blue) in image.getcolors(maxcolors=1 << 24)
@@ -191,7 +191,7 @@ def reddish_purple(image):
 def test_the_second_attempt_has_its_curves_in_the_charts(page):
     keep_two(page)
     page.wait_until("one curve each", lambda: curve_pixels(page) == 0)
-    lay(page, "kept:1")
+    set_reference(page, "kept:1")
     page.wait_until("two curves each", lambda: curve_pixels(page) > 300)
     tap(page, "reference:none")
     page.wait_until("one curve each again", lambda: curve_pixels(page) == 0)
@@ -205,17 +205,17 @@ def test_a_narrow_page_has_the_curves_below_the_table(new_page):
     assert "charts" not in page.rects()
     tap(page, "keep")
     wait_for_names(page, ["Half a turn short"])
-    # Of two attempts that are the same only one curve would be seen.
+    # Two equal attempts would show as one curve.
     choose_start(page, "four-turns")
     wait_for_output(page, "turns_owed", lambda text: text == "4")
-    lay(page, "kept:1")
+    set_reference(page, "kept:1")
     page.wait_until("charts", lambda: "charts" in page.rects())
     into_sight(page, "charts")
     page.wait_until("two curves each", lambda: curve_pixels(page) > 100)
 
 
 def curve_pixels(page):
-    """Pixels of the second attempt's own colour on the charts."""
+    """Number of pixels in the reference's colour on the charts."""
     x, y, width, height = page.rects()["charts"]
     charts = page.canvas_pixels().crop((round(x), round(y), round(x + width), round(y + height)))
     return sum(
@@ -228,7 +228,7 @@ def curve_pixels(page):
 @pytest.mark.window(1024, 768)
 def test_nothing_is_drawn_while_nothing_moves(page):
     keep_two(page)
-    lay(page, "kept:1")
+    set_reference(page, "kept:1")
     page.run(
         """
         window.drawn = 0;
@@ -244,7 +244,7 @@ def test_nothing_is_drawn_while_nothing_moves(page):
 
 
 def frames_asked_for(page):
-    """How many the app asks for while the browser draws thirty."""
+    """The number of frames that the app requests during thirty frames of the browser."""
     return page.driver.execute_async_script(
         """
         const [done] = arguments;
@@ -258,11 +258,11 @@ def frames_asked_for(page):
 @pytest.mark.window(1024, 768)
 def test_a_link_carries_the_comparison(page, new_page, tmp_path):
     keep_two(page)
-    lay(page, "kept:1")
+    set_reference(page, "kept:1")
     link = share(page)
     first, second = tmp_path / "first.aloft.json", tmp_path / "second.aloft.json"
     first.write_text(aloft("starts", "half-a-turn-short"))
-    second.write_text(kept_scenario(page))
+    second.write_text(stored_scenario(page))
     assert link == aloft("link", second, "--beside", first).strip()
 
     elsewhere = new_page().open(link).wait_ready()
@@ -284,18 +284,18 @@ def test_a_link_does_not_lose_a_changed_jump(page):
     changed = wait_for_output(page, "turns", lambda text: text != before)
     page.run("location.hash = arguments[0]", aloft("link", "four-turns").strip())
     wait_for_output(page, "turns_owed", lambda text: text == "4")
-    page.wait_until("told", lambda: "is kept" in page.notice())
+    page.wait_until("a notice", lambda: "is kept" in page.notice())
     at_rest(page)
     question(page, "Compare")
     page.wait_until("kept", lambda: kept(page) == [("Half a turn short", changed)])
 
 
 @pytest.mark.window(1024, 768)
-def test_what_cannot_be_read_is_said_and_put_aside(new_page):
+def test_unreadable_kept_jumps_give_a_notice_and_are_moved_to_another_name(new_page):
     page = new_page().open().wait_ready()
     page.run("localStorage.setItem(arguments[0], 'rubbish')", STORED)
     page.open().wait_ready()
-    page.wait_until("told", lambda: "cannot be read" in page.notice())
+    page.wait_until("a notice", lambda: "cannot be read" in page.notice())
     stored = page.run("return Object.fromEntries(Object.entries(localStorage))")
     assert stored[f"{STORED}-unread-1"] == "rubbish"
     assert STORED not in stored
@@ -308,23 +308,23 @@ def test_what_cannot_be_read_is_said_and_put_aside(new_page):
 
 
 @pytest.mark.window(1024, 768)
-def test_a_newer_list_is_left_as_it_is(new_page):
+def test_a_newer_list_is_not_overwritten(new_page):
     page = new_page().open().wait_ready()
     newer = '{"turns_aloft_kept_jumps": 99}'
     page.run("localStorage.setItem(arguments[0], arguments[1])", STORED, newer)
     page.open().wait_ready()
-    page.wait_until("told", lambda: "newer" in page.notice())
+    page.wait_until("a notice", lambda: "newer" in page.notice())
     question(page, "Compare")
     tap(page, "keep")
-    page.wait_until("told", lambda: page.notice().startswith("Not kept over a reload"))
+    page.wait_until("a notice", lambda: page.notice().startswith("Not kept over a reload"))
     assert page.run("return localStorage.getItem(arguments[0])", STORED) == newer
 
 
 @pytest.mark.window(1024, 768)
-def test_a_full_storage_is_said(page):
+def test_a_full_storage_gives_a_notice(page):
     at_rest(page)
     question(page, "Compare")
-    # As much as goes in, down to the last character.
+    # Fills the storage to the last character.
     page.run(
         """
         for (let size = 1 << 24, n = 0; size >= 1; size >>= 1) {
@@ -333,13 +333,13 @@ def test_a_full_storage_is_said(page):
         """
     )
     tap(page, "keep")
-    page.wait_until("told", lambda: "keeps no more" in page.notice())
+    page.wait_until("a notice", lambda: "keeps no more" in page.notice())
     assert names(page) == ["Half a turn short"]
 
 
 @pytest.mark.fresh
 @pytest.mark.window(1024, 768)
-def test_another_page_of_the_browser_is_followed(page):
+def test_jumps_kept_on_another_page_appear(page):
     at_rest(page)
     question(page, "Compare")
     here = page.driver.current_window_handle

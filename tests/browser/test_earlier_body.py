@@ -1,4 +1,4 @@
-"""What was saved before the body was refined opens, and says once that its turns may differ."""
+"""Data saved before the body was refined opens, with one notice that its turns may differ."""
 
 import json
 from pathlib import Path
@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from files import drop_file
-from flown import KEPT, aloft, assert_equal, fly, kept_scenario
+from command import VISIT, aloft, assert_equal, fly, stored_scenario
 from page import wait_for_output
 from test_jump import at_rest
 
@@ -31,28 +31,28 @@ def stored(page, name):
 
 
 @pytest.mark.window(1024, 768)
-def test_what_the_browser_kept_says_so_once_and_is_kept_anew(new_page):
+def test_stored_data_gives_one_notice_and_is_stored_in_the_new_version(new_page):
     page = new_page().open().wait_ready()
-    for name, file in [(KEPT, "visit.json"), (KEPT_JUMPS, "kept-jumps.json")]:
+    for name, file in [(VISIT, "visit.json"), (KEPT_JUMPS, "kept-jumps.json")]:
         page.run("localStorage.setItem(arguments[0], arguments[1])", name, sample(file))
     page.open().wait_ready()
-    page.wait_until("told", page.notice)
+    page.wait_until("a notice", page.notice)
     assert page.notice() == SINCE_THE_VISIT
     at_rest(page)
-    assert json.loads(kept_scenario(page))["turns_aloft_scenario"] == 2
+    assert json.loads(stored_scenario(page))["turns_aloft_scenario"] == 2
     assert json.loads(stored(page, KEPT_JUMPS))["turns_aloft_kept_jumps"] == 2
 
     page.open().wait_ready()
     at_rest(page)
     assert page.notice() == ""
-    assert json.loads(kept_scenario(page))["scenario"]["name"] == "Triple on Monday"
+    assert json.loads(stored_scenario(page))["scenario"]["name"] == "Triple on Monday"
 
 
 @pytest.mark.window(1024, 768)
-def test_a_file_says_so_once(page):
+def test_a_file_gives_one_notice(page):
     at_rest(page)
     drop_file(page, "old.json", sample("scenario.aloft.json"))
-    page.wait_until("told", page.notice)
+    page.wait_until("a notice", page.notice)
     assert page.notice() == OF_ONE
     wait_for_output(page, "turns_owed", lambda text: text == "3")
     at_rest(page)
@@ -64,10 +64,10 @@ def test_a_file_says_so_once(page):
 
 
 @pytest.mark.window(1024, 768)
-def test_a_link_says_so_once(new_page):
+def test_a_link_gives_one_notice(new_page):
     link = "#" + sample("link.txt")
     page = new_page().open(link).wait_ready()
-    page.wait_until("told", page.notice)
+    page.wait_until("a notice", page.notice)
     assert page.notice() == OF_ONE
     assert_equal(page.outputs(), fly(link))
 

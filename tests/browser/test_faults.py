@@ -1,4 +1,4 @@
-"""Whatever happens to the page, it goes on, says so where it has to, and loses nothing."""
+"""Faults: the page keeps working, gives a notice where needed, and loses nothing."""
 
 import random
 import re
@@ -8,7 +8,7 @@ import pytest
 import touch
 from browser import resize
 from files import drop_file
-from flown import assert_equal, fly_kept
+from command import assert_equal, fly_stored
 from page import wait_for_output
 from test_jump import at_rest
 
@@ -18,7 +18,7 @@ SOME_SIZES = [(768, 1024), (390, 844), (1366, 1024), (1024, 768)]
 def drag(page, key, share):
     """Drags a slider from its middle by a share of its width."""
     before = page.outputs()
-    # Once it stands still.
+    # Waits until it no longer moves.
     page.centre(f"slider:{key}")
     x, y, width, height = page.rects()[f"slider:{key}"]
     middle, row = x + 0.5 * width, y + 0.7 * height
@@ -26,14 +26,14 @@ def drag(page, key, share):
     page.wait_until("another jump", lambda: page.outputs() != before)
 
 
-def assert_goes_on(page, folder):
-    """A jump can be changed, and is flown as the command flies it."""
+def assert_works(page, folder):
+    """A jump can be changed, and its readouts equal the command's."""
     drag(page, "jump_height_m", 0.1)
-    assert_equal(at_rest(page).outputs(), fly_kept(page, folder))
+    assert_equal(at_rest(page).outputs(), fly_stored(page, folder))
 
 
 def frames_drawn(page, seconds):
-    """How often anything is drawn during that time."""
+    """The number of draw passes during that time."""
     return page.driver.execute_async_script(
         """
         const [seconds, done] = arguments;
@@ -63,7 +63,7 @@ def test_nothing_is_drawn_while_nothing_moves(page):
 
 
 @pytest.mark.fresh
-def test_a_lost_picture_comes_back_with_the_jump(page, tmp_path):
+def test_the_jump_is_restored_after_a_lost_context(page, tmp_path):
     drag(page, "arm_tuck", 0.2)
     before = at_rest(page).outputs()
     touch.tap(page, *page.centre("repeat"))
@@ -76,20 +76,20 @@ def test_a_lost_picture_comes_back_with_the_jump(page, tmp_path):
         lose.loseContext();
         """
     )
-    page.wait_until("said", lambda: page.state() == "interrupted")
+    page.wait_until("the interruption", lambda: page.state() == "interrupted")
     assert page.driver.find_element("id", "interrupted").is_displayed()
-    # A finger on it meanwhile breaks nothing.
+    # A touch meanwhile has no effect.
     touch.tap(page, 512, 384)
     assert page.state() == "interrupted"
     page.run("lose.restoreContext()")
     page.wait_until("a page that starts anew", lambda: page.run("return !window.before"))
     page.wait_ready()
     assert at_rest(page).outputs() == before
-    assert_goes_on(page, tmp_path)
+    assert_works(page, tmp_path)
 
 
 @pytest.mark.fresh
-def test_a_picture_lost_for_good_can_be_asked_for_again(page):
+def test_a_button_reloads_the_page_after_a_lost_context(page):
     drag(page, "arm_tuck", 0.2)
     before = at_rest(page).outputs()
     page.run(
@@ -99,7 +99,7 @@ def test_a_picture_lost_for_good_can_be_asked_for_again(page):
           .getExtension("WEBGL_lose_context").loseContext();
         """
     )
-    page.wait_until("said", lambda: page.state() == "interrupted")
+    page.wait_until("the interruption", lambda: page.state() == "interrupted")
     page.driver.find_element("css selector", "#interrupted button").click()
     page.wait_until("a page that starts anew", lambda: page.run("return !window.before"))
     page.wait_ready()
@@ -119,31 +119,31 @@ def test_a_file_of_fifty_megabytes_is_refused_at_once(page, tmp_path):
     page.wait_until("a notice", page.notice)
     assert page.notice().startswith("Not opened: ") and "too large" in page.notice()
     assert page.outputs() == before
-    assert_goes_on(page, tmp_path)
+    assert_works(page, tmp_path)
 
 
-@pytest.mark.parametrize("jump_s", [3600, -3600], ids=["an hour on", "an hour back"])
-def test_a_jump_of_the_clock_moves_nothing(page, tmp_path, jump_s):
-    # The clock on the wall goes either way; the other one never goes back (W3C, High Resolution
-    # Time), but runs on while a device sleeps.
+@pytest.mark.parametrize("change_s", [3600, -3600], ids=["an hour on", "an hour back"])
+def test_a_change_of_the_clock_has_no_effect(page, tmp_path, change_s):
+    # Date.now can jump either way; performance.now never goes back (W3C, High Resolution Time), but
+    # continues while a device sleeps.
     at_rest(page)
     touch.tap(page, *page.centre("repeat"))
     touch.tap(page, *page.centre("play"))
     page.run(
         """
-        const [jump_s] = arguments;
+        const [changeS] = arguments;
         const performanceNow = performance.now.bind(performance), dateNow = Date.now.bind(Date);
-        performance.now = () => performanceNow() + 1e3 * Math.max(jump_s, 0);
-        Date.now = () => dateNow() + 1e3 * jump_s;
+        performance.now = () => performanceNow() + 1e3 * Math.max(changeS, 0);
+        Date.now = () => dateNow() + 1e3 * changeS;
         """,
-        jump_s,
+        change_s,
     )
     assert frames_drawn(page, 2) > 0
-    # It still plays to the end.
+    # It plays to the end.
     touch.tap(page, *page.centre("repeat"))
     at_rest(page)
     assert page.state() == "ready"
-    assert_goes_on(page, tmp_path)
+    assert_works(page, tmp_path)
 
 
 def test_a_hidden_page_waits_and_goes_on(page, tmp_path):
@@ -160,7 +160,7 @@ def test_a_hidden_page_waits_and_goes_on(page, tmp_path):
     assert frames_drawn(page, 1) > 0
     touch.tap(page, *page.centre("repeat"))
     at_rest(page)
-    assert_goes_on(page, tmp_path)
+    assert_works(page, tmp_path)
 
 
 def test_a_page_of_no_size_comes_back(page, tmp_path):
@@ -170,7 +170,7 @@ def test_a_page_of_no_size_comes_back(page, tmp_path):
     page.run("document.querySelector('main').style.removeProperty('display')")
     page.next_frames(5)
     assert page.outputs() == before
-    assert_goes_on(page, tmp_path)
+    assert_works(page, tmp_path)
 
 
 def test_a_turned_device_keeps_everything(page, tmp_path):
@@ -185,26 +185,26 @@ def test_a_turned_device_keeps_everything(page, tmp_path):
         )
         assert rect[1] + rect[3] <= size[1]
         assert page.outputs() == before
-    assert_goes_on(page, tmp_path)
+    assert_works(page, tmp_path)
 
 
 def test_a_thousand_touches_anywhere_leave_a_jump_that_flies(page, tmp_path):
     at_rest(page)
-    # The device's own list of files would lie over the page.
+    # A file dialog would cover the page.
     page.run(
         "document.getElementById('scenario-file')"
         ".addEventListener('click', (event) => event.preventDefault())"
     )
-    # Reproducible; any other would do as well.
+    # Fixed, so that runs are reproducible.
     chance = random.Random(20261126)
-    # Chromium waits for a page drawn in software to take in each one: a tenth of them there.
+    # Chromium waits until the page has handled each touch, slow with software rendering: a tenth there.
     for _ in range(20 if page.driver.name == "firefox" else 2):
         touch.taps(page, [(chance.uniform(1, 1022), chance.uniform(1, 766)) for _ in range(50)])
     assert page.state() == "ready"
     page.open().wait_ready()
-    # A range, where one of the touches has asked for it.
+    # A range, if one of the touches has switched it on.
     shown = [float(number) for number in re.findall(r"[\d.]+", at_rest(page).output("turns"))]
-    turns = fly_kept(page, tmp_path)["turns"]
+    turns = fly_stored(page, tmp_path)["turns"]
     assert min(shown) - 0.005 <= turns <= max(shown) + 0.005
 
 
@@ -217,13 +217,13 @@ Object.defineProperty(window, "localStorage", {
 
 @pytest.mark.fresh
 @pytest.mark.only("chromium", "blocks the storage by its developer tools")
-def test_a_blocked_storage_is_said_once_and_a_reload_finds_the_jump(new_page):
+def test_a_blocked_storage_gives_one_notice_and_a_reload_restores_the_jump(new_page):
     page = new_page()
     page.driver.execute_cdp_cmd("Page.addScriptToEvaluateOnNewDocument", {"source": BLOCK_STORAGE})
     at_rest(page.open().wait_ready())
     assert page.notice() == ""
     drag(page, "arm_tuck", 0.2)
-    page.wait_until("said", page.notice)
+    page.wait_until("a notice", page.notice)
     assert "keeps nothing" in page.notice()
     assert page.state() == "ready"
     outputs = page.outputs()
@@ -231,7 +231,7 @@ def test_a_blocked_storage_is_said_once_and_a_reload_finds_the_jump(new_page):
     assert at_rest(page.wait_ready()).outputs() == outputs
 
 
-def test_a_full_storage_is_said_and_the_jump_goes_on(page):
+def test_a_full_storage_gives_a_notice_and_the_page_works(page):
     at_rest(page)
     page.run(
         """
@@ -242,6 +242,6 @@ def test_a_full_storage_is_said_and_the_jump_goes_on(page):
         """
     )
     drag(page, "arm_tuck", 0.2)
-    page.wait_until("said", page.notice)
+    page.wait_until("a notice", page.notice)
     assert "keeps nothing" in page.notice()
     assert page.state() == "ready"

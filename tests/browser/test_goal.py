@@ -1,4 +1,4 @@
-"""What would win the missing turns: the answers are the command's, tried and gone back on by touch."""
+"""Goal: the proposals equal the command's, and are tried and undone by touch."""
 
 import json
 import re
@@ -6,11 +6,11 @@ import re
 import pytest
 
 import touch
-from asked import ask
-from flown import RPM, aloft, assert_equal, fly, fly_kept, kept_scenario
+from questions import ask
+from command import RPM, aloft, assert_equal, fly, fly_stored, stored_scenario
 from page import wait_for_output
 
-ASKED = "half-a-turn-short"
+START = "half-a-turn-short"
 
 # Units shown per SI unit, on a first visit.
 SCALES = {
@@ -34,11 +34,11 @@ VERDICTS = {
 
 
 def reach(*options):
-    return json.loads(aloft("reach", ASKED, *options))
+    return json.loads(aloft("reach", START, *options))
 
 
 def assert_answers(outputs, answer):
-    """Value, change and verdict of each lever are the command's, to the digits shown."""
+    """Value and verdict of each lever equal the command's, to the digits shown."""
     for lever in answer["levers"]:
         text = outputs[f"goal:{lever['key']}"]
         assert VERDICTS[lever["verdict"]] in text, (lever, text)
@@ -53,7 +53,7 @@ def assert_answers(outputs, answer):
 
 
 def assert_weights(outputs, answer):
-    """What the hands would have to hold is the command's under every assumption; the cautions too."""
+    """The weights needed under every assumption, and the cautions, equal the command's."""
     weights = answer["weights"]
     for needed in weights["outcomes"]:
         text = outputs[f"weights:{needed['hands_keep']}"]
@@ -66,7 +66,7 @@ def assert_weights(outputs, answer):
 
 
 def in_sight(page, name):
-    """Scrolls the column until the named target is on the screen, and returns its middle."""
+    """Scrolls the column until the named target is visible; returns its centre."""
 
     def there():
         x, y = page.centre(name)
@@ -91,7 +91,7 @@ def test_the_answers_are_the_commands(page):
 
 
 @pytest.mark.window(1024, 768)
-def test_another_target_is_asked_for(page):
+def test_the_goal_is_changed(page):
     ask(page, "Goal")
     touch.tap(page, *page.centre("Not called"))
     wait_for_output(page, "goal:target", lambda text: text == f"{2 - 75 / 360 + 0.001:.3f}")
@@ -102,40 +102,40 @@ def test_another_target_is_asked_for(page):
 
 
 @pytest.mark.window(1024, 768)
-def test_a_proposal_tried_has_the_turns_and_goes_back(page, tmp_path):
+def test_a_proposal_is_tried_and_undone(page, tmp_path):
     before = page.outputs()
-    scenario = kept_scenario(page)
+    scenario = stored_scenario(page)
     ask(page, "Goal")
     touch.tap(page, *in_sight(page, "apply:takeoff_rate_rad_s"))
     wait_for_output(page, "turns", lambda text: text == "2.00")
-    flown = fly_kept(page, tmp_path)
+    flown = fly_stored(page, tmp_path)
     assert abs(flown["turns"] - 2) < 1e-3
     assert_equal(page.outputs(), flown)
 
     touch.tap(page, *in_sight(page, "go back"))
     wait_for_output(page, "turns", lambda text: text == before["turns"])
-    page.wait_until("kept as before", lambda: kept_scenario(page) == scenario)
-    assert_equal(page.outputs(), fly(ASKED))
+    page.wait_until("kept as before", lambda: stored_scenario(page) == scenario)
+    assert_equal(page.outputs(), fly(START))
 
 
 @pytest.mark.window(1024, 768)
-def test_several_together_are_tried(page, tmp_path):
+def test_a_joint_change_is_tried(page, tmp_path):
     ask(page, "Goal")
     touch.tap(page, *in_sight(page, "apply:joint"))
     wait_for_output(page, "turns", lambda text: text == "2.00")
-    assert abs(fly_kept(page, tmp_path)["turns"] - 2) < 1e-3
+    assert abs(fly_stored(page, tmp_path)["turns"] - 2) < 1e-3
 
 
 @pytest.mark.window(1024, 768)
 def test_own_limits_decide_the_verdict_and_survive_a_reload(page):
     ask(page, "Goal")
-    # How fast girls of this size turn is not known.
+    # No rates of girls of this size have been measured.
     assert VERDICTS["not_known"] in page.output("goal:takeoff_rate_rad_s")
     touch.tap(page, *in_sight(page, "fold:This jumper's limits"))
     page.wait_until("the limits", lambda: "limits:takeoff_rate_rad_s" in page.rects())
     touch.tap(page, *in_sight(page, "limits:takeoff_rate_rad_s"))
     page.wait_until("both ends", lambda: "+:most:takeoff_rate_rad_s" in page.rects())
-    # From a season above now to enough.
+    # Raises the limit until it is sufficient.
     for _ in range(20):
         touch.tap(page, *in_sight(page, "+:most:takeoff_rate_rad_s"))
         page.wait_until("answered", lambda: "goal:combination" in page.outputs())

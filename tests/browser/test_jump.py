@@ -1,14 +1,14 @@
-"""The main job in the browser: the jump is drawn, the sliders re-fly it, the readout is right."""
+"""The main function in the browser: the jump is drawn, sliders fly it again, the readout is right."""
 
 import pytest
 
 import touch
-from flown import assert_equal, fly, fly_kept
+from command import assert_equal, fly, fly_stored
 from page import wait_for_output
 
 
 def at_rest(page):
-    """The page once no flight is playing; the readout follows at rest."""
+    """Waits until no flight is playing; the readout is updated at rest."""
     wait_for_output(page, "phase", lambda text: text == "landed")
     return page
 
@@ -29,7 +29,7 @@ def test_the_jump_is_drawn_and_moves(page):
     assert len(colours) > 200, "a picture has more colours than a blank"
     assert commonest < 0.5 * landed.width * landed.height, "the picture is not one colour"
 
-    # Over and over, so that a busy machine does not miss it.
+    # Repeated, so that a busy machine does not miss the movement.
     touch.tap(page, *page.centre("repeat"))
     touch.tap(page, *page.centre("play"))
     pictures = set()
@@ -43,7 +43,7 @@ def test_the_jump_is_drawn_and_moves(page):
 
 def test_the_page_opens_on_a_jump_that_flies(new_page):
     page = new_page(still=False, size=(390, 844)).open().wait_ready()
-    assert page.output("phase") == "on the ice", "the readout follows at rest"
+    assert page.output("phase") == "on the ice", "the readout is updated at rest"
     at_rest(page)
 
 
@@ -64,7 +64,7 @@ def test_a_slider_dragged_by_touch_flies_the_jump_again(page, tmp_path):
     touch.touch_drag(page, x + 0.3 * width, middle, x + 0.45 * width, middle)
 
     wait_for_output(page, "turns", lambda text: text != before["turns"])
-    assert_equal(page.outputs(), fly_kept(page, tmp_path))
+    assert_equal(page.outputs(), fly_stored(page, tmp_path))
 
 
 @pytest.mark.window(1024, 768)
@@ -92,7 +92,7 @@ def test_a_slider_follows_the_finger_while_the_jump_plays(page, tmp_path):
     touch.touch_drag(page, x + 0.3 * width, middle, x + 0.4 * width, middle)
     touch.tap(page, *page.centre("play"))
     wait_for_output(page, "jump_height_m", lambda text: text != "28 cm")
-    assert_equal(page.outputs(), fly_kept(page, tmp_path))
+    assert_equal(page.outputs(), fly_stored(page, tmp_path))
 
 
 @pytest.mark.sharp

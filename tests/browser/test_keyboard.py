@@ -1,22 +1,22 @@
-"""The page without a finger: real controls by keyboard, as screen readers find them (WAI-ARIA)."""
+"""The page by keyboard: the HTML elements of the controls, as screen readers find them (WAI-ARIA)."""
 
 import re
 
 import pytest
 from selenium.webdriver import ActionChains, Keys
 
-from asked import QUESTIONS, ask
-from flown import assert_equal, fly_kept
+from questions import QUESTIONS, ask
+from command import assert_equal, fly_stored
 from page import wait_for_output
 from test_jump import at_rest
 
-# What these do is done by another control: the playhead is moved by its slider, the point on the map
-# by its two, a half-width by its buttons.
+# Touch targets operated by other controls: the playhead by its slider, the point on the map by two
+# sliders, a half-width by its buttons.
 HAVE_ANOTHER = re.compile("charts|time line|map|half-width:.*")
 
 
 def controls(page):
-    """Every control: name, role, what it is about, value, value in words, range, pressed, place."""
+    """Every control: name, description, role, value as text, value, range, pressed state, rectangle."""
     return page.run(
         "return [...document.querySelectorAll('#controls > *')].map((element) => ({"
         "  name: element.ariaLabel, about: element.getAttribute('aria-description'),"
@@ -34,7 +34,7 @@ def control(page, name):
 
 
 def named(page, start):
-    """The names of the controls that begin like that."""
+    """The names of the controls that begin with `start`."""
     names = [control["name"] for control in controls(page)]
     return [name for name in names if name.startswith(start)]
 
@@ -50,10 +50,10 @@ def press(page, *keys):
 
 
 def tab_to(page, name):
-    """Goes there by Tab alone."""
+    """Moves the focus to a control by Tab only."""
     page.run("document.activeElement.blur()")
     for _ in range(len(controls(page)) + 20):
-        # To whatever has the keyboard: the field for files takes no keys from the driver.
+        # To the focused element by ActionChains: the file input takes no keys from the driver.
         ActionChains(page.driver).send_keys(Keys.TAB).perform()
         if focused(page) == name:
             return
@@ -69,7 +69,7 @@ def test_a_slider_is_set_by_the_arrow_keys(page, tmp_path):
     page.wait_until("five steps", lambda: control(page, "Arm tuck")["text"] == "65 %")
     at_rest(page)
     assert focused(page) == "Arm tuck"
-    assert_equal(page.outputs(), fly_kept(page, tmp_path))
+    assert_equal(page.outputs(), fly_stored(page, tmp_path))
 
 
 @pytest.mark.window(1024, 768)
@@ -81,27 +81,27 @@ def test_a_number_is_typed(page, tmp_path):
     assert control(page, name)["value"] == "31 cm"
     assert control(page, "Jump height")["text"] == "31 cm"
     assert focused(page) == name
-    assert_equal(page.outputs(), fly_kept(page, tmp_path))
+    assert_equal(page.outputs(), fly_stored(page, tmp_path))
 
 
 @pytest.mark.window(1024, 768)
-def test_what_is_no_number_is_said_and_changes_nothing(page):
+def test_text_that_is_not_a_number_gives_a_notice_and_changes_nothing(page):
     tab_to(page, "Jump height as a number")
     press(page, Keys.CONTROL + "a", Keys.NULL + "high", Keys.ENTER)
-    page.wait_until("said", page.notice)
+    page.wait_until("a notice", page.notice)
     assert page.output("jump_height_m") == "28 cm"
     assert control(page, "Jump height as a number")["value"] == "28 cm"
 
 
 @pytest.mark.window(1024, 768)
-def test_what_is_typed_is_given_up_with_escape(page):
+def test_escape_cancels_typing(page):
     tab_to(page, "Jump height as a number")
     press(page, "1", Keys.ESCAPE)
     assert control(page, "Jump height as a number")["value"] == "28 cm"
 
 
 @pytest.mark.window(1024, 768)
-def test_a_kept_jump_gets_another_name(page):
+def test_a_kept_jump_is_renamed(page):
     tab_to(page, "Compare")
     press(page, Keys.SPACE)
     page.wait_until("the question", lambda: named(page, "Keep this jump"))
@@ -117,7 +117,7 @@ def test_a_kept_jump_gets_another_name(page):
     page.wait_until("the field", lambda: focused(page) == "Name")
     press(page, Keys.CONTROL + "a", Keys.NULL + "Thursday", Keys.ENTER)
     page.wait_until("renamed", lambda: named(page, "Rename: Thursday"))
-    # The keyboard is where the field was.
+    # The focus is where the field was.
     assert focused(page) == "Open: Thursday"
 
 
@@ -130,12 +130,12 @@ def test_the_jump_is_moved_on_the_map(page, tmp_path):
     tab_to(page, named(page, "On the map: ")[0])
     press(page, *[Keys.ARROW_RIGHT] * 3)
     wait_for_output(page, "turns", lambda text: text != before)
-    assert_equal(page.outputs(), fly_kept(page, tmp_path))
+    assert_equal(page.outputs(), fly_stored(page, tmp_path))
 
 
 @pytest.mark.looks
 @pytest.mark.window(1024, 768)
-def test_every_meaning_that_can_be_asked_for_is_told(page):
+def test_every_explanation_is_a_description(page):
     asked = [c for c in controls(page) if c["name"].startswith("What is meant by ")]
     assert len(asked) > 20
     assert all(c["about"] and c["about"].endswith(".") for c in asked), asked
@@ -151,12 +151,12 @@ def test_a_button_is_pressed_by_the_space_bar(page):
 
 
 @pytest.mark.looks
-def test_the_canvas_is_no_stop_of_its_own(page):
+def test_the_canvas_is_not_in_the_tab_order(page):
     assert page.run("return document.getElementById('stage').tabIndex") == -1
 
 
 @pytest.mark.window(1024, 768)
-def test_a_control_out_of_sight_is_scrolled_into_it(page):
+def test_a_focused_control_is_scrolled_into_view(page):
     name = "Take-off, closing, opening"
     assert control(page, name)["rect"][1] > 768
     tab_to(page, name)
@@ -165,7 +165,7 @@ def test_a_control_out_of_sight_is_scrolled_into_it(page):
 
 @pytest.mark.looks
 @pytest.mark.window(1024, 768)
-def test_a_slider_tells_its_range_and_value_in_the_units_shown(page):
+def test_a_slider_has_its_range_and_value_in_the_units_shown(page):
     height = control(page, "Jump height")
     assert height["role"] == "slider"
     assert height["text"] == page.output("jump_height_m") == "28 cm"
@@ -188,7 +188,7 @@ def test_the_result_is_announced_in_a_sentence(page):
 
 @pytest.mark.looks
 @pytest.mark.window(1024, 768)
-def test_the_picture_is_told_in_words(page):
+def test_the_picture_has_a_text_alternative(page):
     picture = "return document.getElementById('stage').ariaLabel"
     hang_time, turns = page.output("hang_time_s"), page.output("turns")
     assert page.run(picture) == (
@@ -198,19 +198,19 @@ def test_the_picture_is_told_in_words(page):
 
 @pytest.mark.parametrize("size", [(1024, 768)], ids=str)
 @pytest.mark.parametrize("question", QUESTIONS)
-def test_all_that_can_be_touched_has_a_control_of_its_name_and_place(new_page, size, question):
+def test_every_touch_target_has_an_element_at_its_place(new_page, size, question):
     page = new_page(size=size).open().wait_ready()
     at_rest(page)
     ask(page, question)
-    told = controls(page)
-    for control in told:
+    elements = controls(page)
+    for control in elements:
         assert control["name"].strip(), control
         if control["role"] == "slider":
             assert control["text"], control
-    names = [control["name"] for control in told]
+    names = [control["name"] for control in elements]
     assert len(set(names)) == len(names), names
 
-    places = [control["rect"] for control in told]
+    places = [control["rect"] for control in elements]
     for name, rect in page.rects().items():
         if not HAVE_ANOTHER.fullmatch(name):
             near = [all(abs(a - b) <= 1 for a, b in zip(rect, place)) for place in places]

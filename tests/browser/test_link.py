@@ -1,9 +1,9 @@
-"""A jump as a link: the scenario in the address itself, opened to the last bit or not at all."""
+"""Links: the scenario is in the address, and opens exactly or not at all."""
 
 import pytest
 
 import touch
-from flown import aloft, assert_equal, fly, fly_kept, kept_scenario
+from command import aloft, assert_equal, fly, fly_stored, stored_scenario
 from page import wait_for_output
 
 
@@ -12,11 +12,11 @@ def fragment(page):
 
 
 def share(page):
-    """Takes the link of the present jump."""
+    """Makes the link of the present jump; returns it."""
     touch.tap(page, *page.centre("Share"))
     page.wait_until("the ways to share", lambda: "Link" in page.rects())
     touch.tap(page, *page.centre("Link"))
-    page.wait_until("told", lambda: "link" in page.notice())
+    page.wait_until("a notice", lambda: "link" in page.notice())
     return fragment(page)
 
 
@@ -32,19 +32,19 @@ def test_a_link_opens_the_same_jump_elsewhere(page, new_page, tmp_path):
     drag_rate(page)
     link = share(page)
     file = tmp_path / "kept.aloft.json"
-    file.write_text(kept_scenario(page))
+    file.write_text(stored_scenario(page))
     assert link == aloft("link", file).strip()
 
     elsewhere = new_page().open(link).wait_ready()
     assert elsewhere.outputs() == page.outputs()
-    assert kept_scenario(elsewhere) == kept_scenario(page)
-    assert_equal(elsewhere.outputs(), fly_kept(page, tmp_path))
-    # What is changed from here on is the visitor's own.
+    assert stored_scenario(elsewhere) == stored_scenario(page)
+    assert_equal(elsewhere.outputs(), fly_stored(page, tmp_path))
+    # The link is removed, so that a reload opens the visitor's own changes.
     assert fragment(elsewhere) == ""
 
 
 @pytest.mark.window(1024, 768)
-def test_a_changed_jump_leaves_the_link_behind(page):
+def test_changing_the_jump_removes_the_link(page):
     assert share(page) != ""
     drag_rate(page)
     page.wait_until("an address without the link", lambda: fragment(page) == "")
@@ -59,7 +59,7 @@ def test_a_changed_jump_leaves_the_link_behind(page):
     ],
     ids=["a character lost", "cut short", "of a later version"],
 )
-def test_a_bad_link_says_so_and_opens_the_usual_start(new_page, break_it, word):
+def test_a_bad_link_gives_a_notice_and_opens_the_usual_start(new_page, break_it, word):
     link = aloft("link", "four-turns").strip()
     page = new_page().open(break_it(link)).wait_ready()
     assert page.notice().startswith("Not opened: this link")
@@ -68,7 +68,7 @@ def test_a_bad_link_says_so_and_opens_the_usual_start(new_page, break_it, word):
 
 
 @pytest.mark.window(1024, 768)
-def test_a_bad_link_leaves_the_last_visits_jump(page):
+def test_a_bad_link_opens_the_jump_of_the_last_visit(page):
     drag_rate(page)
     before = page.outputs()
     page.driver.get("about:blank")
@@ -85,7 +85,7 @@ def test_a_link_pasted_into_the_open_page_is_opened(page):
     assert_equal(page.outputs(), four)
 
 
-def test_what_is_no_link_of_ours_is_passed_over(new_page):
+def test_other_fragments_are_ignored(new_page):
     page = new_page().open("#somewhere").wait_ready()
     assert page.notice() == ""
     assert_equal(page.outputs(), fly("half-a-turn-short"))

@@ -1,4 +1,4 @@
-"""The page without a network, and its updates: whole or not at all."""
+"""The page without a network, and updates: complete or not at all."""
 
 import hashlib
 import shutil
@@ -13,7 +13,7 @@ from server import serving
 from test_jump import at_rest
 from test_session import choose_start
 
-# By its title a test tells which version it sees.
+# The title tells which version is open.
 FIRST, LATER = "Turns Aloft", "Turns Aloft, later"
 LATER_STYLE = "style-later.css"
 
@@ -29,7 +29,7 @@ def copy(dist, tmp_path):
 
 
 def publish_later(folder):
-    """Makes the page in `folder` another version: its title, and its styles under another name."""
+    """Changes the page in `folder` to another version: another title and style file."""
     index, [style] = folder / "index.html", folder.glob("style-*.css")
     html = index.read_text()
     for old, new in [(f"<title>{FIRST}<", f"<title>{LATER}<"), (style.name, LATER_STYLE)]:
@@ -41,8 +41,8 @@ def publish_later(folder):
     return style.name
 
 
-def wait_kept(page):
-    """Until the page is kept for use without a network."""
+def wait_cached(page):
+    """Waits until the page is cached for use without a network."""
     page.wait_until(
         "a worker", lambda: page.run("return navigator.serviceWorker.controller !== null")
     )
@@ -50,10 +50,10 @@ def wait_kept(page):
 
 
 def come_back_online(page):
-    """As a tablet that is carried out of the network's reach and back; the page then looks for a
-    new version. The server is there all the time."""
+    """Simulates losing and regaining the network, after which the page checks for a new version.
+    The server runs all the time."""
     if page.driver.name == "firefox":
-        # Its driver can't take the network away; the page hears of its return all the same.
+        # Its driver can't disable the network, but the event can be sent.
         page.run("dispatchEvent(new Event('online'))")
         return
     page.driver.set_network_conditions(offline=True, latency=0, throughput=0)
@@ -63,7 +63,7 @@ def come_back_online(page):
 
 
 def watch_workers(page):
-    """From now on `worker_state` is that of the newest worker to be installed."""
+    """From now on `window.workerState` is the state of the newest worker being installed."""
     page.driver.execute_async_script(
         """
         const done = arguments[0];
@@ -96,12 +96,12 @@ def wait_offered(page):
     page.wait_until("an offer", lambda: OFFER in offered(page))
 
 
-def complaints(page):
+def console_errors(page):
     return [entry["message"] for entry in page.console() if entry["level"] != "INFO"]
 
 
 def files(folder):
-    """The addresses of the page's files, but for the worker's, and where they lie."""
+    """The page's files except the worker: address to path."""
     found = {path.relative_to(folder).as_posix(): path for path in folder.rglob("*.*")}
     hidden = [name for name, path in found.items() if path.is_dir() or name.startswith(".")]
     for name in [*hidden, "sw.js"]:
@@ -111,7 +111,7 @@ def files(folder):
 
 
 def assert_whole(page, folder):
-    """Every file of the page in `folder` comes to the page, just as it is there."""
+    """The page gets every file of `folder` with the same content."""
     expected = {
         name: hashlib.sha256(path.read_bytes()).hexdigest() for name, path in files(folder).items()
     }
@@ -139,14 +139,14 @@ def test_opens_without_a_network_from_the_second_visit_on(new_page, dist, tmp_pa
         address = server + "some/where/"
         page = new_page(address).open().wait_ready()
         before = at_rest(page).outputs()
-        wait_kept(page)
+        wait_cached(page)
     with pytest.raises(urllib.error.URLError):
         urllib.request.urlopen(address)
 
     page.open(opened).wait_ready()
     assert at_rest(page).outputs() == before
     assert_whole(page, dist)
-    # Looking for a new version in vain is nothing to complain of.
+    # Failing to find a new version causes no message.
     found = page.driver.execute_async_script(
         """
         const done = arguments[0];
@@ -156,22 +156,22 @@ def test_opens_without_a_network_from_the_second_visit_on(new_page, dist, tmp_pa
         """
     )
     assert found is False
-    assert complaints(page) == []
+    assert console_errors(page) == []
 
 
 def test_an_update_in_the_middle_of_a_session(new_page, copy, tmp_path):
     with serving(copy) as address:
-        page = wait_kept(new_page(address).open().wait_ready())
+        page = wait_cached(new_page(address).open().wait_ready())
         choose_start(page, "four-turns")
         wait_for_output(page, "turns_owed", lambda text: text == "4")
         before = at_rest(page).outputs()
-        assert offered(page) == "", "the first version is no news"
+        assert offered(page) == "", "the first version is no update"
 
         publish_later(copy)
         come_back_online(page)
         wait_offered(page)
 
-    # It is offered once it needs no server any more; the page that is open goes on as it was.
+    # The update is offered once it is cached; the open page still works without the server.
     assert page.driver.title == FIRST
     choose_start(page, "child-single")
     wait_for_output(page, "turns_owed", lambda text: text == "1")
@@ -181,7 +181,7 @@ def test_an_update_in_the_middle_of_a_session(new_page, copy, tmp_path):
     button(page, "Reload now").click()
     page.wait_until("the later version", lambda: page.driver.title == LATER)
     page.wait_ready()
-    assert at_rest(page).outputs() == before, "the jump at hand came along"
+    assert at_rest(page).outputs() == before, "the present jump is restored"
     assert offered(page) == ""
     assert_whole(page, copy)
 
@@ -192,9 +192,9 @@ def lowest(page, name):
     return y + height
 
 
-def test_an_offer_covers_nothing_and_can_be_put_off(new_page, copy):
+def test_an_offer_covers_nothing_and_can_be_dismissed(new_page, copy):
     with serving(copy) as address:
-        page = wait_kept(new_page(address).open().wait_ready())
+        page = wait_cached(new_page(address).open().wait_ready())
         publish_later(copy)
         come_back_online(page)
         wait_offered(page)
@@ -217,11 +217,11 @@ def test_an_offer_covers_nothing_and_can_be_put_off(new_page, copy):
 
 
 @pytest.mark.parametrize("fault", ["a file missing", "a file torn"])
-def test_an_update_that_is_not_whole_changes_nothing(new_page, copy, tmp_path, fault):
+def test_an_incomplete_update_changes_nothing(new_page, copy, tmp_path, fault):
     first = tmp_path / "first"
     shutil.copytree(copy, first)
     with serving(copy) as address:
-        page = wait_kept(new_page(address).open().wait_ready())
+        page = wait_cached(new_page(address).open().wait_ready())
         watch_workers(page)
         publish_later(copy)
         broken = copy / {"a file missing": LATER_STYLE, "a file torn": "index.html"}[fault]
@@ -238,9 +238,9 @@ def test_an_update_that_is_not_whole_changes_nothing(new_page, copy, tmp_path, f
         assert page.driver.title == FIRST
         assert_whole(page, first)
         assert offered(page) == "" and page.notice() == ""
-        assert complaints(page) == []
+        assert console_errors(page) == []
 
-        # Once the rest is there, the same update goes through.
+        # Once the file is complete, the same update is installed.
         broken.write_bytes(whole)
         come_back_online(page)
         wait_offered(page)
@@ -253,9 +253,9 @@ def caches(page):
     return page.driver.execute_async_script("caches.keys().then(arguments[0])")
 
 
-def test_an_old_version_stays_for_as_long_as_a_page_is_open_that_may_need_it(new_page, copy):
+def test_an_old_version_stays_cached_while_one_of_its_pages_is_open(new_page, copy):
     with serving(copy) as address:
-        page = wait_kept(new_page(address).open().wait_ready())
+        page = wait_cached(new_page(address).open().wait_ready())
         [first] = caches(page)
         style = publish_later(copy)
         come_back_online(page)
@@ -283,9 +283,9 @@ def assert_served(page, name):
     assert served
 
 
-def test_what_something_else_has_deleted_is_made_up_for(new_page, dist):
+def test_deleted_caches_are_restored(new_page, dist):
     with serving(dist) as address:
-        page = wait_kept(new_page(address).open().wait_ready())
+        page = wait_cached(new_page(address).open().wait_ready())
         [version] = caches(page)
         page.driver.execute_async_script("caches.delete(arguments[0]).then(arguments[1])", version)
         page.open().wait_ready()
@@ -329,4 +329,4 @@ def test_a_full_storage_changes_nothing(new_page, site):
     page.open().wait_ready()
     assert at_rest(page).outputs() == before
     assert offered(page) == "" and page.notice() == ""
-    assert complaints(page) == []
+    assert console_errors(page) == []

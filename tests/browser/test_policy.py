@@ -1,5 +1,5 @@
-"""What the page lets in and whom it asks: its content security policy, and nobody but its server.
-Also what a system needs to install it."""
+"""The content security policy, that the page requests nothing from other servers, and what a system
+needs to install it."""
 
 import json
 
@@ -8,9 +8,9 @@ from PIL import Image
 
 from browser import chromium
 from page import Page
-from test_offline import wait_kept
+from test_offline import wait_cached
 
-READS_MANIFEST = "asks its developer tools what it makes of the manifest"
+READS_MANIFEST = "reads the manifest by the browser's developer tools"
 
 
 @pytest.fixture
@@ -24,7 +24,7 @@ def manifest(page):
 
 @pytest.mark.only("chromium", READS_MANIFEST)
 def test_can_be_installed(page, manifest):
-    wait_kept(page)
+    wait_cached(page)
     found = page.driver.execute_cdp_cmd("Page.getInstallabilityErrors", {})
     assert found == {"installabilityErrors": []}
     assert manifest["name"] == page.driver.title
@@ -61,8 +61,8 @@ def assert_opaque(picture):
 
 
 def assert_maskable(picture):
-    """W3C, Web Application Manifest, 'Icon masks and safe zone': what matters lies within a circle
-    of 2/5 of the width about the middle; the rest may be cut away."""
+    """W3C, Web Application Manifest, 'Icon masks and safe zone': the important part is within a circle
+    about the centre with a radius of 2/5 of the width; the rest may be cut off."""
     assert_opaque(picture)
     picture = picture.convert("RGB")
     ground, middle = picture.getpixel((0, 0)), (picture.width - 1) / 2
@@ -88,8 +88,8 @@ def test_the_policy_allows_no_inline_and_no_evaluated_code(page):
     assert all(allowed in ({"'self'"}, {"'none'"}) for allowed in rules.values())
 
 
-# What keeps it out, by which address, and the intruder itself.
-INTRUDERS = [
+# The directive that blocks it, the blocked address, and the script that tries it.
+VIOLATIONS = [
     ("script-src-elem", "inline", "add('script', { textContent: 'window.broken = 1' })"),
     ("script-src-elem", "http://elsewhere.example/x", "add('script', { src: elsewhere + 'x' })"),
     ("script-src-attr", "inline", "add('b').setAttribute('onclick', 'window.broken = 1')"),
@@ -101,16 +101,16 @@ INTRUDERS = [
 ]
 
 
-def test_intruders_are_kept_out(new_page):
+def test_violations_of_the_policy_are_blocked(new_page):
     page = new_page(expected_errors=["Content Security Policy", "Content-Security-Policy"]).open().wait_ready()
     page.run(
         """
-        window.keptOut = [];
+        window.blocked = [];
         document.addEventListener("securitypolicyviolation", (event) =>
-          window.keptOut.push([event.effectiveDirective, event.blockedURI]));
+          window.blocked.push([event.effectiveDirective, event.blockedURI]));
         """
     )
-    for *_, script in INTRUDERS:
+    for *_, script in VIOLATIONS:
         page.run(
             """
             const elsewhere = "http://elsewhere.example/";
@@ -123,32 +123,32 @@ def test_intruders_are_kept_out(new_page):
             + script
         )
 
-    def kept_out():
-        return sorted(map(tuple, page.run("return window.keptOut")))
+    def blocked():
+        return sorted(map(tuple, page.run("return window.blocked")))
 
-    page.wait_until("all kept out", lambda: len(kept_out()) >= len(INTRUDERS))
-    assert kept_out() == sorted((directive, address) for directive, address, _ in INTRUDERS)
+    page.wait_until("all blocked", lambda: len(blocked()) >= len(VIOLATIONS))
+    assert blocked() == sorted((directive, address) for directive, address, _ in VIOLATIONS)
     assert page.run("return window.broken") is None
 
 
 def requests(log, origin):
-    """The addresses asked for by pages and workers of `origin`, by the browser's own network log."""
+    """The addresses requested by pages and workers of `origin`, from the browser's network log."""
     log = json.loads(log.read_text())
     start = log["constants"]["logEventTypes"]["URL_REQUEST_START_JOB"]
     started = [event.get("params", {}) for event in log["events"] if event["type"] == start]
     return [request["url"] for request in started if request.get("initiator") == origin]
 
 
-@pytest.mark.only("chromium", "reads its log of the network")
-def test_nobody_but_its_own_server_is_asked(site, dist, tmp_path):
+@pytest.mark.only("chromium", "reads the browser's network log")
+def test_nothing_is_requested_from_other_servers(site, dist, tmp_path):
     log, elsewhere = tmp_path / "log.json", "http://elsewhere.example/"
     with chromium((1024, 768), flags=[f"--log-net-log={log}"]) as driver:
         page = Page(driver, site).open().wait_ready()
-        wait_kept(page)
+        wait_cached(page)
         page.open().wait_ready()
         page.run("location = arguments[0]", elsewhere)
         page.wait_until("elsewhere", lambda: driver.current_url == elsewhere)
     *asked, last = requests(log, site.rstrip("/"))
     assert all(address.startswith(site) for address in asked), asked
     assert asked.count(site + "icons/maskable-512.png") == 1, "the worker's requests are among them"
-    assert last == elsewhere, "and so would have been any other"
+    assert last == elsewhere, "the log has requests to other servers"

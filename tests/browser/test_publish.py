@@ -1,5 +1,5 @@
-"""What `web/publish` makes: checked by its sums, unpacked by another program, served from a folder
-below the top by a plain server, and opened."""
+"""The release made by `web/publish`: checked by its checksums, unpacked, served from a subfolder by a
+plain server, and opened."""
 
 import re
 import subprocess
@@ -12,9 +12,9 @@ from contextlib import contextmanager
 import pytest
 
 import pack
-from flown import assert_equal, fly
+from command import assert_equal, fly
 from test_jump import at_rest
-from test_offline import complaints, wait_kept
+from test_offline import console_errors, wait_cached
 
 
 @pytest.fixture(scope="module")
@@ -30,13 +30,13 @@ def only(found):
 
 
 def check_sums(folder, sums):
-    """By the program that whoever gets the files would use."""
+    """Checks with sha256sum, as users of the release would."""
     subprocess.run(["sha256sum", "--check", "--strict", "--quiet", sums], cwd=folder, check=True)
 
 
 @contextmanager
 def plain_server(folder):
-    """Python's own server, which knows nothing of this page; yields its address."""
+    """Python's own web server without special settings; yields its address."""
     command = [sys.executable, "-u", "-m", "http.server", "0", "--bind", "127.0.0.1"]
     with subprocess.Popen(
         command, cwd=folder, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True
@@ -77,8 +77,8 @@ def test_it_opens_from_a_folder_of_a_plain_server_and_then_without_one(
         address = f"{server}some/where/"
         page = new_page(address).open().wait_ready()
         assert_equal(at_rest(page).outputs(), fly("half-a-turn-short"))
-        wait_kept(page)
-        # Nothing else on that server is the page's business.
+        wait_cached(page)
+        # The worker's scope is the folder only.
         scope = page.driver.execute_async_script(
             "navigator.serviceWorker.ready.then((found) => arguments[0](found.scope))"
         )
@@ -89,4 +89,4 @@ def test_it_opens_from_a_folder_of_a_plain_server_and_then_without_one(
         urllib.request.urlopen(address)
     page.open().wait_ready()
     assert_equal(at_rest(page).outputs(), fly("half-a-turn-short"))
-    assert complaints(page) == []
+    assert console_errors(page) == []

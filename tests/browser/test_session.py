@@ -1,4 +1,4 @@
-"""What is opened, kept and said: files, reload, units, bad input, no graphics."""
+"""The session: files, reload, units, bad input, no graphics."""
 
 import json
 
@@ -7,7 +7,7 @@ from selenium.webdriver import ActionChains, Keys
 
 import touch
 from files import drop_file, set_file, wait_for_download
-from flown import KEPT, aloft, assert_equal, fly, fly_kept, kept_scenario
+from command import VISIT, aloft, assert_equal, fly, fly_stored, stored_scenario
 from page import wait_for_output
 from test_jump import at_rest
 
@@ -68,7 +68,7 @@ NEWER = json.dumps({"turns_aloft_scenario": 99, "scenario": {}})
     ],
     ids=["empty", "torn", "list", "newer", "large"],
 )
-def test_a_bad_file_is_said_and_changes_nothing(page, text, says):
+def test_a_bad_file_gives_a_notice_and_changes_nothing(page, text, says):
     at_rest(page)
     before = page.outputs()
     drop_file(page, "bad.json", text)
@@ -78,7 +78,7 @@ def test_a_bad_file_is_said_and_changes_nothing(page, text, says):
     assert page.outputs() == before
 
 
-def test_a_file_with_nan_is_said_and_changes_nothing(page):
+def test_a_file_with_nan_gives_a_notice_and_changes_nothing(page):
     at_rest(page)
     before = page.outputs()
     text = aloft("starts", "senior-triple").replace('"arm_tuck": 0.92', '"arm_tuck": NaN')
@@ -101,7 +101,7 @@ def test_a_value_out_of_range_in_a_file_is_named(page):
 def type_value(page, key, text):
     touch.tap(page, *page.centre(f"value:{key}"))
     page.next_frames(4)
-    # The old number is marked as a whole, so that typing replaces it.
+    # Typing replaces the old number, which is selected.
     ActionChains(page.driver).send_keys(text).perform()
     page.next_frames(4)
     ActionChains(page.driver).send_keys(Keys.ENTER).perform()
@@ -113,11 +113,11 @@ def test_a_typed_number_is_flown(page, tmp_path):
     at_rest(page)
     type_value(page, "takeoff_rate_rad_s", "120")
     wait_for_output(page, "takeoff_rate_rad_s", lambda text: text == "120 rpm")
-    assert_equal(page.outputs(), fly_kept(page, tmp_path))
+    assert_equal(page.outputs(), fly_stored(page, tmp_path))
 
 
 @pytest.mark.window(1024, 768)
-def test_hands_that_hold_something_are_compared_by_what_is_kept(page):
+def test_weights_are_compared_under_each_assumption(page):
     at_rest(page)
     assert not [name for name in page.outputs() if name.startswith("turns_keeping:")]
     type_value(page, "hand_mass_kg", "0.25")
@@ -150,17 +150,17 @@ def test_jump_and_units_survive_a_reload(page):
     assert page.outputs() == before
 
 
-def test_rubbish_in_the_storage_is_said_and_the_usual_start_opens(new_page):
+def test_an_unreadable_visit_gives_a_notice_and_the_usual_start_opens(new_page):
     page = new_page().open().wait_ready()
-    page.run("localStorage.setItem(arguments[0], '{]')", KEPT)
+    page.run("localStorage.setItem(arguments[0], '{]')", VISIT)
     page.open().wait_ready()
     at_rest(page)
     assert "could not be read" in page.notice()
     assert_equal(page.outputs(), fly("half-a-turn-short"))
-    assert json.loads(kept_scenario(page)), "and is replaced by what can be read"
+    assert json.loads(stored_scenario(page)), "the stored visit is replaced by a readable one"
 
 
-def test_without_graphics_the_page_says_so_and_still_gives_the_numbers(new_page):
+def test_without_graphics_there_is_a_message_and_the_readout(new_page):
     page = new_page(graphics=False).open().wait_ready()
     message = page.driver.find_element("id", "no-graphics")
     assert message.is_displayed() and "WebGL 2" in message.text

@@ -1,4 +1,4 @@
-"""The page around the app: it loads from anywhere, says what it is, and says when it can't start."""
+"""The page around the app: loading from any folder, landmarks, and messages of failures."""
 
 import re
 import shutil
@@ -6,7 +6,7 @@ import shutil
 import pytest
 
 from server import serving, serving_slowly
-from test_offline import wait_kept
+from test_offline import wait_cached
 
 SIZES = [(1366, 1024), (1024, 768), (768, 1024), (390, 844)]
 
@@ -25,7 +25,7 @@ def test_title_and_landmarks(page):
 
 
 @pytest.mark.looks
-def test_loading_text_goes_and_no_fault_is_claimed(page):
+def test_loading_text_disappears_and_no_error_is_shown(page):
     assert not page.driver.find_element("id", "loading").is_displayed()
     assert not page.driver.find_element("id", "no-graphics").is_displayed()
     assert page.notice() == ""
@@ -82,7 +82,7 @@ def test_progress_bar_knows_the_modules_real_size(page, dist):
     assert int(bar.get_attribute("data-bytes")) == module.stat().st_size
 
 
-def test_loading_says_how_far_it_has_come(new_page, dist):
+def test_loading_shows_its_progress(new_page, dist):
     [module] = dist.glob("*.wasm")
     size = module.stat().st_size
     with serving_slowly(dist) as (address, hurry):
@@ -102,12 +102,12 @@ def test_loading_says_how_far_it_has_come(new_page, dist):
         hurry.set()
         page.wait_ready()
         assert not page.driver.find_element("id", "loading").is_displayed()
-        # The worker still fetches files; a server that ends before makes errors.
-        wait_kept(page)
+        # The worker still fetches files; stopping the server before would cause errors.
+        wait_cached(page)
 
 
 @pytest.mark.only("chromium", "another driver's scripts have errors of a realm of their own")
-def test_a_trap_while_running_is_said_in_a_sentence(page):
+def test_a_trap_gives_a_notice(page):
     def report(error):
         page.run(f"dispatchEvent(new ErrorEvent('error', {{ error: {error} }}))")
 
@@ -119,7 +119,7 @@ def test_a_trap_while_running_is_said_in_a_sentence(page):
     )
 
 
-def test_a_module_that_is_missing_is_said_in_a_sentence(new_page, dist, tmp_path):
+def test_a_missing_module_gives_a_message(new_page, dist, tmp_path):
     broken = tmp_path / "broken"
     shutil.copytree(dist, broken, ignore=shutil.ignore_patterns("*.wasm"))
     with serving(broken) as address:

@@ -1,11 +1,11 @@
-"""How sure the answer is: the range on the page is the command's, and follows what is touched."""
+"""Uncertainty: the range on the page equals the command's, and follows the inputs."""
 
 import json
 
 import pytest
 
 import touch
-from flown import CALLS, KEPT, fly, fly_kept
+from command import CALLS, VISIT, fly, fly_stored
 from page import wait_for_output
 from test_jump import at_rest
 from test_session import choose_start
@@ -19,7 +19,7 @@ def shortfall_text(degrees):
 
 
 def assert_range(outputs, ranged):
-    """The readouts that carry a range equal the command's to the digits shown."""
+    """The readouts with a range equal the command's to the digits shown."""
     low, high = ranged["turns_low"], ranged["turns_high"]
     assert outputs["turns"] == f"{low:.2f} to {high:.2f}"
     for name in INPUTS:
@@ -36,7 +36,7 @@ def assert_range(outputs, ranged):
 
 
 def ask(page):
-    """The page showing how sure it is."""
+    """Shows the range."""
     at_rest(page)
     touch.tap(page, *page.centre("uncertainty"))
     wait_for_output(page, "turns", lambda text: " to " in text)
@@ -60,7 +60,7 @@ def test_the_range_is_the_commands(page, start):
 
 
 @pytest.mark.window(1024, 768)
-def test_asked_again_the_page_is_as_before(page):
+def test_hiding_the_range_restores_the_page(page):
     at_rest(page)
     outputs, rects = page.outputs(), page.rects()
     ask(page)
@@ -77,7 +77,7 @@ def test_the_range_follows_a_slider(page, tmp_path):
     middle = y + 0.75 * height
     touch.touch_drag(page, x + 0.3 * width, middle, x + 0.5 * width, middle)
     wait_for_output(page, "turns", lambda text: text != before)
-    assert_range(page.outputs(), fly_kept(page, tmp_path, "--range"))
+    assert_range(page.outputs(), fly_stored(page, tmp_path, "--range"))
 
 
 @pytest.mark.window(1024, 768)
@@ -87,7 +87,7 @@ def test_a_wider_input_widens_the_range(page):
     open_inputs(page)
     for _ in range(4):
         touch.tap(page, *page.centre("+:jump_height_m"))
-    # 2 cm and four steps of half a centimetre.
+    # The usual 2 cm, and four steps of 0.5 cm.
     wide = fly("half-a-turn-short", "--half-width", "jump_height_m=0.04")
     wait_for_output(page, "turns", lambda text: text != usual["turns"])
     page.wait_until("four steps", lambda: page.outputs()["turns"].startswith(f"{wide['turns_low']:.2f}"))
@@ -117,12 +117,12 @@ def test_the_range_survives_a_reload(page):
     assert_range(before, own)
 
 
-def test_a_visit_from_before_there_was_a_range_still_opens(page):
+def test_a_visit_stored_before_there_was_a_range_opens(page):
     at_rest(page)
     outputs = page.outputs()
-    kept = json.loads(page.run("return localStorage.getItem(arguments[0])", KEPT))
+    kept = json.loads(page.run("return localStorage.getItem(arguments[0])", VISIT))
     del kept["how_sure"]
-    page.run("localStorage.setItem(arguments[0], arguments[1])", KEPT, json.dumps(kept))
+    page.run("localStorage.setItem(arguments[0], arguments[1])", VISIT, json.dumps(kept))
     page.open().wait_ready()
     at_rest(page)
     assert page.notice() == ""

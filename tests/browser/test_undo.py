@@ -101,7 +101,7 @@ def test_a_button_undoes_by_the_space_bar(page):
     tab_to(page, "Undo: jump height")
     press(page, Keys.SPACE)
     wait_for_output(page, HEIGHT, lambda text: text == before)
-    # The button stays, with the keyboard on it.
+    # The button stays, with the focus on it.
     page.wait_until("nothing left", lambda: [c for c in controls(page) if c["name"] == "Undo"])
 
 
@@ -125,7 +125,7 @@ def test_steps_survive_a_reload(page):
 
 
 @pytest.mark.window(1024, 768)
-def test_while_a_number_is_typed_on_the_canvas_the_keys_are_its_own(page):
+def test_keys_do_not_undo_while_a_number_is_typed_on_the_canvas(page):
     at_rest(page)
     set_height(page, Keys.ARROW_RIGHT, "29 cm")
     touch.tap(page, *page.centre("value:jump_height_m"))
@@ -137,7 +137,7 @@ def test_while_a_number_is_typed_on_the_canvas_the_keys_are_its_own(page):
 
 
 @pytest.mark.window(1024, 768)
-def test_in_a_field_of_the_page_the_keys_are_the_fields(page):
+def test_keys_do_not_undo_in_a_field_of_the_page(page):
     at_rest(page)
     set_height(page, Keys.ARROW_RIGHT, "29 cm")
     tab_to(page, "Jump height as a number")
@@ -147,7 +147,7 @@ def test_in_a_field_of_the_page_the_keys_are_the_fields(page):
 
 
 @pytest.mark.window(1024, 768)
-def test_the_names_are_german_where_german_is_spoken(page):
+def test_the_names_are_german_on_a_german_page(page):
     at_rest(page)
     set_height(page, Keys.ARROW_RIGHT, "29 cm")
     touch.tap(page, *page.centre("Units"))

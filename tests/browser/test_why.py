@@ -1,13 +1,13 @@
-"""Why: where the turns went and what matters most, as the command says it; tried and gone back on."""
+"""Why: the budget of turns and the steps equal the command's; changes are tried and undone."""
 
 import json
 import re
 
 import pytest
 
-import asked
+import questions
 import touch
-from flown import aloft, kept_scenario
+from command import aloft, stored_scenario
 from page import wait_for_output
 from test_jump import at_rest
 from test_session import choose_start
@@ -17,26 +17,26 @@ LOST = ["closing", "tightness", "opening", "tilt"]
 
 def ask(page):
     at_rest(page)
-    asked.ask(page, "Why")
+    questions.ask(page, "Why")
     return page
 
 
 def turns(text):
-    """The number at the head of a text, in hundredths of a turn as it stands there."""
+    """The number at the beginning of a text, in hundredths of a turn as shown."""
     digits = re.match(r"[-+−]?\d+\.\d\d", text)
     assert digits, text
     return int(digits[0].replace("−", "-").replace(".", ""))
 
 
 def assert_budget(outputs, scenario):
-    """The parts shown add up as they stand, and are the command's."""
+    """The parts as shown add up, and equal the command's."""
     budget = json.loads(aloft("budget", scenario))
     assert outputs["sentence"] == budget["sentence"]
     lost = {cause: turns(outputs[f"lost_by_{cause}_turns"]) for cause in LOST}
     parts = turns(outputs["ideal_turns"]) - sum(lost.values()) + turns(outputs["pre_rotation_turns"])
     assert parts == turns(outputs["turns"])
     for cause, shown in lost.items():
-        # Half a hundredth for the loss named; another one where the sum asks for it.
+        # Rounding of 0.5; for losses that are not named another 1, so that the sum is exact.
         most = 0.5 if cause == budget["largest_loss"] else 1.5
         assert abs(shown - 100 * budget[f"lost_by_{cause}_turns"]) <= most + 1e-6, cause
     assert abs(turns(outputs["ideal_turns"]) - 100 * budget["ideal_turns"]) < 2.5
@@ -54,7 +54,7 @@ def gain_text(step):
 
 
 def assert_steps(outputs, scenario):
-    """What each step gives is the command's."""
+    """The gain of each step equals the command's."""
     steps = json.loads(aloft("steps", scenario))["steps"]
     assert len(steps) == 7
     for step in steps:
@@ -68,7 +68,7 @@ def assert_steps(outputs, scenario):
 
 
 def assert_weights(outputs, scenario):
-    """A little more in each hand gives what the command says, by what is kept."""
+    """The results of slightly heavier weights equal the command's under each assumption."""
     weights = json.loads(aloft("steps", scenario))["weights"]
     for outcome in weights["outcomes"]:
         gained = outcome["turns_gained"]
@@ -88,19 +88,19 @@ def assert_answers(page, scenario):
 
 def kept_file(page, folder):
     file = folder / "kept.aloft.json"
-    file.write_text(kept_scenario(page))
+    file.write_text(stored_scenario(page))
     return file
 
 
 def reveal(page, name):
-    """Scrolls the column by finger until all of a target can be touched."""
+    """Scrolls the column by touch until the whole target is visible; returns its centre."""
     size = page.run("return [innerWidth, innerHeight]")
     left, below, _, height = page.rects()["question:Why"]
     top, bottom = below + height, size[1]
     middle = (top + bottom) / 2
 
     def at_rest():
-        """Where the target is once the column no longer rolls on."""
+        """The target's rectangle, once the column no longer scrolls."""
         before = page.rects()[name]
         page.next_frames(4)
         return page.rects()[name] == before and before
@@ -122,12 +122,12 @@ def reveal(page, name):
 def test_the_answer_is_the_commands(page, tmp_path, start):
     at_rest(page)
     choose_start(page, start)
-    page.wait_until("the jump kept", lambda: json.loads(kept_scenario(page)) == json.loads(aloft("starts", start)))
+    page.wait_until("the jump kept", lambda: json.loads(stored_scenario(page)) == json.loads(aloft("starts", start)))
     ask(page)
     assert_answers(page, kept_file(page, tmp_path))
 
 
-# The sliders stand beside the answer.
+# At this size the sliders are beside the answer.
 @pytest.mark.window(768, 1024)
 def test_the_answer_follows_a_slider(page, tmp_path):
     before = ask(page).outputs()
@@ -139,22 +139,22 @@ def test_the_answer_follows_a_slider(page, tmp_path):
 
 
 @pytest.mark.parametrize("size", [(390, 844)], ids=str)
-def test_the_change_is_tried_and_gone_back_on(new_page, tmp_path, size):
+def test_the_change_is_tried_and_undone(new_page, tmp_path, size):
     page = ask(new_page(size=size).open().wait_ready())
-    outputs, kept = page.outputs(), kept_scenario(page)
+    outputs, kept = page.outputs(), stored_scenario(page)
     assert "go back" not in page.rects()
     change = json.loads(aloft("budget", "half-a-turn-short"))["one_change"]
 
     touch.tap(page, *reveal(page, "try it"))
     wait_for_output(page, "sentence", lambda text: text != outputs["sentence"])
-    page.wait_until("the try kept", lambda: kept_scenario(page) != kept)
+    page.wait_until("the try kept", lambda: stored_scenario(page) != kept)
     expected = json.loads(kept)
     expected["scenario"][change["key"]] = change["to"]
-    assert json.loads(kept_scenario(page)) == expected
+    assert json.loads(stored_scenario(page)) == expected
     assert_answers(page, kept_file(page, tmp_path))
 
     touch.tap(page, *reveal(page, "go back"))
     wait_for_output(page, "sentence", lambda text: text == outputs["sentence"])
     assert page.outputs() == outputs
-    page.wait_until("kept as before", lambda: kept_scenario(page) == kept)
+    page.wait_until("kept as before", lambda: stored_scenario(page) == kept)
     page.wait_until("nothing more to go back to", lambda: "go back" not in page.rects())

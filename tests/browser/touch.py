@@ -1,7 +1,7 @@
-"""Fingers on the screen. Positions are CSS pixels of the page.
+"""Touch gestures. Positions are CSS pixels of the page.
 
-Between the stations of a drag the app gets time to draw, as under a real finger: a widget has to
-see the finger come down before it can follow it.
+Between the steps of a drag the app gets frames, as with a real finger: a widget has to handle the
+press before it can handle the movement.
 """
 
 import math
@@ -16,14 +16,14 @@ def tap(page, x, y):
 
 
 def double_tap(page, x, y):
-    """Two taps that are one after the other by the page's clock, however long drawing takes."""
+    """Two taps that are close together by the page's clock, however long drawing takes."""
     with _time_slowed(page):
         taps(page, [(x, y)] * 2)
 
 
 @contextmanager
 def _time_slowed(page):
-    """Meanwhile time passes for the page at a tenth of its speed."""
+    """Slows the page's clock to a tenth of its speed."""
     page.run(
         """
         const now = performance.now.bind(performance), start = now();
@@ -35,7 +35,7 @@ def _time_slowed(page):
 
 
 def taps(page, places):
-    """One after the other, without waiting in between."""
+    """Taps without waiting in between."""
     for place in places:
         _down(page, place)
         _up(page)
@@ -53,7 +53,7 @@ def touch_drag(page, x0, y0, x1, y1, steps=6):
 
 
 def pinch(page, x, y, from_px, to_px, steps=6):
-    """Two fingers about (x, y), side by side, moving from one distance to another."""
+    """Moves two fingers, to the left and right of (x, y), from one distance to another."""
 
     def fingers(distance):
         return (x - distance / 2, y), (x + distance / 2, y)
@@ -89,7 +89,7 @@ def _up(page, fingers=1):
 
 
 def _to(x, y):
-    # The protocol counts whole pixels.
+    # The protocol takes integers only.
     return {"type": "pointerMove", "duration": 0, "x": round(x), "y": round(y)}
 
 
@@ -101,7 +101,7 @@ def _send(page, kind, points, actions):
 
 
 def _dispatch(page, kind, points):
-    # Chromium's driver forgets between two requests that a finger is down; the browser does not.
+    # By CDP, because chromedriver does not keep a touch down between two requests.
     page.driver.execute_cdp_cmd(
         "Input.dispatchTouchEvent",
         {
@@ -112,7 +112,7 @@ def _dispatch(page, kind, points):
 
 
 def _act(page, fingers):
-    """What each finger does, all at the same time (W3C WebDriver, 'Actions')."""
+    """Performs the actions of all fingers at the same time (W3C WebDriver, 'Actions')."""
     page.driver.execute(
         "actions",
         {

@@ -4,7 +4,7 @@
 use glam::{DQuat, DVec3};
 use proptest::prelude::*;
 
-use crate::{space, whole};
+use crate::{body_sums, space};
 use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::flight::Flight;
 use turns_aloft::physics::live_flight::{LiveFlight, TargetError};
@@ -127,8 +127,8 @@ proptest! {
             }
             live.step(pause_s);
             let (body, pose) = (Body::new(scenario.body_spec()), live.pose());
-            let moving = whole::cm_velocity(&body, &pose);
-            let h: DVec3 = whole::angular_momentum(
+            let moving = body_sums::cm_velocity(&body, &pose);
+            let h: DVec3 = body_sums::angular_momentum(
                 &body,
                 &pose,
                 |i, _| pose.velocity_m_s(body.parts[i].segment, body.parts[i].cm_m) - moving,

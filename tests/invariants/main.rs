@@ -1,6 +1,8 @@
 //! What must hold on any admissible input: property tests over the whole input space.
 
 mod accuracy;
+#[path = "../support/body_sums.rs"]
+mod body_sums;
 mod live_flight;
 mod mirror;
 mod momentum;
@@ -12,6 +14,4 @@ mod space;
 mod sums;
 mod touchdown;
 mod turns;
-#[path = "../support/whole.rs"]
-mod whole;
 mod work;

@@ -3,8 +3,8 @@
 use glam::DVec3;
 use proptest::prelude::*;
 
+use crate::body_sums;
 use crate::space;
-use crate::whole;
 use turns_aloft::physics::flight::Flight;
 use turns_aloft::scenario::starts;
 
@@ -12,8 +12,8 @@ use turns_aloft::scenario::starts;
 /// gives for each part.
 fn relative_error(flight: &Flight, t_s: f64) -> f64 {
     let (body, pose) = (&flight.table.body, flight.pose_at(t_s));
-    let moving = whole::cm_velocity(body, &pose);
-    let h = whole::angular_momentum(
+    let moving = body_sums::cm_velocity(body, &pose);
+    let h = body_sums::angular_momentum(
         body,
         &pose,
         |i, _| pose.velocity_m_s(body.parts[i].segment, body.parts[i].cm_m) - moving,
@@ -26,7 +26,7 @@ fn relative_error(flight: &Flight, t_s: f64) -> f64 {
 fn relative_error_without_joint_motion(flight: &Flight, t_s: f64) -> f64 {
     let (body, pose) = (&flight.table.body, flight.pose_at(t_s));
     let rate: DVec3 = pose.sample.rate_rad_s();
-    let h = whole::angular_momentum(body, &pose, |_, at| rate.cross(at), |_| rate);
+    let h = body_sums::angular_momentum(body, &pose, |_, at| rate.cross(at), |_| rate);
     (h - flight.h_kg_m2_s).length() / flight.h_kg_m2_s.length()
 }
 
@@ -60,9 +60,9 @@ proptest! {
         let g = 9.806_65;
         let speed_m_s = (2.0 * g * scenario.jump_height_m).sqrt();
         let height_m = flight.takeoff_cm_m + speed_m_s * t_s - 0.5 * g * t_s * t_s;
-        let at = whole::cm(body, &pose);
+        let at = body_sums::cm(body, &pose);
         prop_assert!((at - DVec3::Y * height_m).length() < 1e-12, "{at}");
-        let velocity = whole::cm_velocity(body, &pose);
+        let velocity = body_sums::cm_velocity(body, &pose);
         prop_assert!((velocity - DVec3::Y * (speed_m_s - g * t_s)).length() < 1e-11);
     }
 }

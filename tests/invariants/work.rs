@@ -5,8 +5,8 @@
 use glam::DVec3;
 use proptest::prelude::*;
 
+use crate::body_sums;
 use crate::space;
-use crate::whole;
 use turns_aloft::physics::flight::Flight;
 use turns_aloft::scenario::fly::Jump;
 use turns_aloft::scenario::{Scenario, starts};
@@ -15,7 +15,7 @@ use turns_aloft::scenario::{Scenario, starts};
 /// it moves and turns.
 fn energy_j(flight: &Flight, t_s: f64) -> f64 {
     let (body, pose) = (&flight.table.body, flight.pose_at(t_s));
-    let moving = whole::cm_velocity(body, &pose);
+    let moving = body_sums::cm_velocity(body, &pose);
     let doubled: f64 = body
         .parts
         .iter()

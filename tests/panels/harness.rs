@@ -1,4 +1,4 @@
-//! The panels as an app of egui: no window, no browser, one step a frame.
+//! Runs the panels in egui_kittest: without window or browser, one frame per step.
 
 use std::collections::BTreeMap;
 
@@ -13,7 +13,7 @@ use turns_aloft::panel::{self, Frame, PageCommand, Panels, touch_targets};
 use turns_aloft::session::{Question, Session};
 use turns_aloft::words::{Language, set_language};
 
-/// The sizes that the page is judged at, CSS pixels.
+/// The four screen sizes under test, CSS pixels.
 pub const SIZES: [[f32; 2]; 4] = [
     [1366.0, 1024.0],
     [1024.0, 768.0],
@@ -21,10 +21,10 @@ pub const SIZES: [[f32; 2]; 4] = [
     [390.0, 844.0],
 ];
 
-/// One of them with everything beside the 3D picture in one column.
+/// The size whose layout has one column beside the 3D picture.
 pub const TABLET: [f32; 2] = SIZES[1];
 
-/// What the panels show and what they have asked for.
+/// The state of the panels, and the commands they have sent to the page.
 pub struct App {
     pub session: Session,
     panels: Panels,
@@ -35,7 +35,7 @@ pub struct App {
 
 pub type Page = Harness<'static, App>;
 
-/// The first starting point at rest on its landing, with the answer to a question complete.
+/// Opens the first starting point, at rest on its landing, with the answer to a question complete.
 pub fn open(size: [f32; 2], language: Language, question: Question) -> Page {
     set_language(language);
     let mut session = Session::default();
@@ -44,7 +44,7 @@ pub fn open(size: [f32; 2], language: Language, question: Question) -> Page {
     show(size, session)
 }
 
-/// The panels of a session.
+/// Shows the panels of a session.
 pub fn show(size: [f32; 2], session: Session) -> Page {
     let app = App {
         session,
@@ -71,13 +71,13 @@ pub fn show(size: [f32; 2], session: Session) -> Page {
     page
 }
 
-/// Runs the events so far, and the frames that heights and answers need to follow.
+/// Handles pending events, and runs the frames until layout and answers are up to date.
 pub fn settle(page: &mut Page) {
     page.step();
     page.run_steps(3);
 }
 
-/// A control as a screen reader finds it.
+/// A control as AccessKit describes it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Control {
     pub role: Role,
@@ -90,7 +90,7 @@ pub struct Control {
 fn is_control(node: &Node<'_>) -> bool {
     let own = node.accesskit_node();
     let role = own.role();
-    // Without a label are egui's own parts, such as a field while it is being typed into.
+    // egui's internal parts, such as a text field being edited, have no label.
     matches!(
         role,
         Role::Button | Role::Slider | Role::TextInput | Role::NumberInput
@@ -123,7 +123,7 @@ pub fn has(page: &Page, name: &str) -> bool {
     controls(page).iter().any(|control| control.name == name)
 }
 
-/// The names of the controls that begin like that.
+/// The names of the controls that begin with `start`.
 pub fn named(page: &Page, start: &str) -> Vec<String> {
     let names = controls(page).into_iter().map(|control| control.name);
     names.filter(|name| name.starts_with(start)).collect()
@@ -141,7 +141,7 @@ pub fn press(page: &mut Page, name: &str) {
     click(page, Role::Button, name);
 }
 
-/// Clicks what lies at the touch target of that name, as a script does.
+/// Clicks the control at the touch target of that name, as a script does.
 pub fn press_target(page: &mut Page, target: &str) {
     let place = targets()[target];
     let near = |node: &Node<'_>| {
@@ -156,7 +156,7 @@ pub fn press_target(page: &mut Page, target: &str) {
     settle(page);
 }
 
-/// Sets a slider or a field from outside the canvas.
+/// Sets a slider or a field by AccessKit.
 pub fn set(page: &mut Page, role: Role, name: &str, data: egui::accesskit::ActionData) {
     let node = control(page, role, name);
     let (target_node, target_tree) = node.accesskit_node().locate();
@@ -182,7 +182,7 @@ pub fn pointer(page: &mut Page, at: Pos2, pressed: bool) {
     page.step();
 }
 
-/// A finger put down, moved in steps and lifted.
+/// Presses the pointer, moves it in steps and releases it.
 pub fn drag(page: &mut Page, from: Pos2, to: Pos2) {
     pointer(page, from, true);
     for step in 1_u8..=4 {
@@ -193,7 +193,7 @@ pub fn drag(page: &mut Page, from: Pos2, to: Pos2) {
     settle(page);
 }
 
-/// Types into what has the keyboard, and presses a key.
+/// Types into the focused field, and presses a key.
 pub fn type_and_press(page: &mut Page, text: &str, key: Key) {
     page.event(Event::Text(text.to_owned()));
     page.key_press(key);
@@ -216,16 +216,16 @@ pub fn centre(target: &str) -> Pos2 {
     targets()[target].center()
 }
 
-/// A line or more of text as it is drawn.
+/// A text as it is drawn, of one or more lines.
 #[derive(Debug, Clone)]
 pub struct Text {
     pub text: String,
-    /// Where its letters are, and where anything may be drawn.
+    /// The bounds of its glyphs, and the clip rectangle.
     pub letters: Rect,
     pub clip: Rect,
-    /// It ends with an ellipsis for want of room.
+    /// Whether it ends with an ellipsis because it is too long.
     pub elided: bool,
-    /// Of its smallest letters, points.
+    /// Its smallest font size, points.
     pub size: f32,
 }
 

@@ -1,5 +1,5 @@
-//! The panels natively: every control found by role and name, operated, and with room enough, at the
-//! sizes that the page is judged at and in both languages.
+//! The panels, run natively: every control is found by role and name, operated, and checked for
+//! room, at four sizes and in both languages.
 
 mod harness;
 mod names;

@@ -1,4 +1,4 @@
-//! What the controls are called, for a screen reader and for scripts.
+//! The names of the controls for screen readers, and of the touch targets for scripts.
 
 use std::collections::BTreeSet;
 
@@ -11,12 +11,13 @@ use turns_aloft::words::Language;
 
 const LANGUAGES: [Language; 2] = [Language::English, Language::German];
 
-/// Not a control, but a place to read a value off, or moved by two sliders of its own.
-fn is_no_control(target: &str) -> bool {
+/// Not a control: its touch target is for reading a value off the screen, or AccessKit has sliders
+/// instead.
+fn is_not_control(target: &str) -> bool {
     target == "map" || target.starts_with("half-width:")
 }
 
-/// Everything that can be unfolded unfolded, and the range asked for.
+/// Opens all sections and shows the range.
 fn unfold(page: &mut crate::harness::Page) {
     if targets().contains_key("uncertainty") {
         press_target(page, "uncertainty");
@@ -36,20 +37,24 @@ fn every_touch_target_is_a_control_and_every_control_a_touch_target() {
             for question in Question::ALL {
                 let mut page = open(size, language, question);
                 unfold(&mut page);
-                let told = controls(&page);
-                assert!(told.len() > 20, "{question:?}: {} controls", told.len());
-                check_names(&told);
+                let controls = controls(&page);
+                assert!(
+                    controls.len() > 20,
+                    "{question:?}: {} controls",
+                    controls.len()
+                );
+                check_names(&controls);
                 let targets = targets();
                 let at =
                     |a: Rect, b: Rect| a.min.distance(b.min) < 1.0 && a.max.distance(b.max) < 1.0;
                 for (target, place) in &targets {
-                    let found = told.iter().any(|control| at(control.rect, *place));
+                    let found = controls.iter().any(|control| at(control.rect, *place));
                     assert!(
-                        found || is_no_control(target),
+                        found || is_not_control(target),
                         "{size:?} {question:?} {target}"
                     );
                 }
-                for control in &told {
+                for control in &controls {
                     let found = targets.values().any(|place| at(control.rect, *place));
                     assert!(found, "{size:?} {question:?} {control:?}");
                 }
@@ -99,12 +104,12 @@ fn every_explanation_is_a_sentence() {
     }
 }
 
-/// Names of jumps and of the languages themselves, which are the same in both.
+/// Names that are the same in both languages: of jumps, and of the languages themselves.
 const SAME: [&str; 7] = [
     "Axel", "Salchow", "Flip", "Lutz", "English", "Deutsch", "Ideal",
 ];
 
-/// Of the controls on the jump's own page, unfolded: signs of units and numbers are the same in both.
+/// Names without words, such as numbers and unit symbols, are the same in both languages.
 #[test]
 fn every_control_is_named_in_german() {
     for question in Question::ALL {

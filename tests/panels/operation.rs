@@ -1,4 +1,4 @@
-//! What the controls do: clicked, dragged, typed into, and set from outside the canvas.
+//! The effect of the controls: clicked, dragged, typed into, and set by AccessKit.
 
 use egui::accesskit::{ActionData, Role};
 use egui::{Event, Key, Modifiers, lerp, pos2, vec2};
@@ -23,7 +23,7 @@ fn jump() -> Page {
     open(TABLET, Language::English, Question::Jump)
 }
 
-/// The jump on the screen is the flight of the inputs on the screen.
+/// Asserts that the jump shown is the flight of the inputs shown.
 fn assert_flown(page: &Page) {
     let session = &page.state().session;
     assert_eq!(session.jump().turns, session.scenario().fly().turns);
@@ -45,7 +45,7 @@ fn a_question_is_asked() {
 }
 
 #[test]
-fn a_slider_is_set_from_outside() {
+fn a_slider_is_set_by_accesskit() {
     let mut page = jump();
     let turns = page.state().session.jump().turns;
     set(
@@ -61,7 +61,7 @@ fn a_slider_is_set_from_outside() {
 }
 
 #[test]
-fn a_slider_tells_its_value_in_the_unit_shown() {
+fn a_slider_describes_its_value_in_the_unit_shown() {
     let page = jump();
     assert_eq!(text_of(&page, Role::Slider, "Jump height"), "28 cm");
     assert_eq!(
@@ -71,7 +71,7 @@ fn a_slider_tells_its_value_in_the_unit_shown() {
 }
 
 #[test]
-fn every_main_slider_is_dragged_under_the_finger() {
+fn every_main_slider_is_dragged() {
     for key in [
         "takeoff_rate_rad_s",
         "arm_tuck",
@@ -105,7 +105,7 @@ fn a_double_click_resets_a_slider() {
     let at = |part: f32| pos2(lerp(area.x_range(), part), y);
     drag(&mut page, at(0.5), at(0.9));
     assert_ne!(*page.state().session.scenario(), before);
-    // Long after the drag: it is no click of the two.
+    // So long after the drag that it does not count as the first click.
     page.run_steps(120);
     for _ in 0..2 {
         pointer(&mut page, at(0.3), true);
@@ -116,7 +116,7 @@ fn a_double_click_resets_a_slider() {
 }
 
 #[test]
-fn everything_is_put_back_by_one_button() {
+fn one_button_resets_everything() {
     let mut page = jump();
     assert!(!has(&page, "Put everything back"));
     let before = page.state().session.scenario().clone();
@@ -136,7 +136,7 @@ const HEIGHT: &str = "Jump height as a number";
 fn a_number_is_typed() {
     let mut page = jump();
     click(&mut page, Role::NumberInput, HEIGHT);
-    // The old number is selected as a whole.
+    // Typing replaces the old number, which is selected.
     type_and_press(&mut page, "31", Key::Enter);
     assert_eq!(page.state().session.scenario().jump_height_m, 0.31);
     assert_eq!(text_of(&page, Role::NumberInput, HEIGHT), "31 cm");
@@ -144,7 +144,7 @@ fn a_number_is_typed() {
 }
 
 #[test]
-fn what_is_typed_is_cancelled_with_escape() {
+fn escape_cancels_typing() {
     let mut page = jump();
     click(&mut page, Role::NumberInput, HEIGHT);
     type_and_press(&mut page, "1", Key::Escape);
@@ -154,7 +154,7 @@ fn what_is_typed_is_cancelled_with_escape() {
 }
 
 #[test]
-fn what_is_no_number_is_said_and_changes_nothing() {
+fn text_that_is_not_a_number_gives_a_notice_and_changes_nothing() {
     let mut page = jump();
     let before = page.state().session.scenario().clone();
     click(&mut page, Role::NumberInput, "Arm tuck as a number");
@@ -166,7 +166,7 @@ fn what_is_no_number_is_said_and_changes_nothing() {
 }
 
 #[test]
-fn a_number_out_of_range_is_held_at_its_limit_and_that_is_said() {
+fn a_number_out_of_range_is_clamped_with_a_notice() {
     let mut page = jump();
     click(&mut page, Role::NumberInput, HEIGHT);
     type_and_press(&mut page, "900", Key::Enter);
@@ -175,7 +175,7 @@ fn a_number_out_of_range_is_held_at_its_limit_and_that_is_said() {
 }
 
 #[test]
-fn a_number_is_set_from_outside() {
+fn a_number_is_set_by_accesskit() {
     let mut page = jump();
     for (text, value) in [("31", "31 cm"), ("high", "31 cm"), ("32.0 cm", "32 cm")] {
         set(
@@ -203,7 +203,7 @@ fn a_number_is_typed_with_a_comma_or_a_point_in_both_languages() {
 }
 
 #[test]
-fn weights_in_the_hands_are_compared_by_what_is_kept() {
+fn weights_are_compared_under_each_assumption() {
     let mut page = jump();
     assert!(!says(&page, "bare hands"));
     set(
@@ -238,7 +238,7 @@ fn a_section_opens_and_closes() {
 }
 
 #[test]
-fn what_is_being_done_outlives_another_language() {
+fn changing_the_language_changes_nothing_else() {
     let mut page = jump();
     set(
         &mut page,
@@ -287,7 +287,7 @@ fn a_choice_changes_the_jump() {
 }
 
 #[test]
-fn a_quantity_explains_itself_until_it_is_touched_again() {
+fn an_explanation_is_shown_until_the_next_click() {
     let mut page = jump();
     let said = "How far the arms come in";
     assert!(!says(&page, said));
@@ -298,7 +298,7 @@ fn a_quantity_explains_itself_until_it_is_touched_again() {
 }
 
 #[test]
-fn a_control_keeps_its_identity_while_others_come_and_go() {
+fn a_control_has_the_same_id_while_others_appear_and_disappear() {
     let mut page = jump();
     let last = "Take-off, closing, opening";
     let id = |page: &Page| {
@@ -349,7 +349,7 @@ fn a_narrow_page_has_one_button_for_all_speeds() {
 }
 
 #[test]
-fn scrubbing_the_charts_shows_the_moment_under_the_finger() {
+fn scrubbing_the_charts_moves_the_playhead_to_the_pointer() {
     let mut page = jump();
     let turns = page.state().session.jump().turns;
     let charts = targets()["charts"];
@@ -368,7 +368,7 @@ fn scrubbing_the_charts_shows_the_moment_under_the_finger() {
 }
 
 #[test]
-fn a_named_view_is_asked_for() {
+fn a_view_button_sets_the_view() {
     let mut page = jump();
     for (name, view) in [
         ("Above", View::Above),
@@ -381,7 +381,7 @@ fn a_named_view_is_asked_for() {
 }
 
 #[test]
-fn the_greeting_is_put_away_for_good() {
+fn the_greeting_is_dismissed() {
     let mut page = jump();
     press(&mut page, "Put this line away");
     assert!(!has(&page, "Put this line away"));
@@ -414,15 +414,15 @@ fn every_starting_point_opens() {
 }
 
 #[test]
-fn the_page_is_asked_for_what_only_it_can_do() {
+fn buttons_send_commands_to_the_page() {
     let mut page = jump();
     press(&mut page, "Open");
     press(&mut page, "Share");
     press(&mut page, "Save it as a file");
     press(&mut page, "Share");
     press(&mut page, "Copy a link to it");
-    let asked = [PageCommand::Open, PageCommand::Save, PageCommand::Link];
-    assert_eq!(page.state().commands, asked);
+    let expected = [PageCommand::Open, PageCommand::Save, PageCommand::Link];
+    assert_eq!(page.state().commands, expected);
 }
 
 #[test]
@@ -470,7 +470,7 @@ fn a_change_is_undone_and_redone_by_button_and_key() {
 // The other questions
 
 #[test]
-fn a_change_is_tried_and_gone_back_on() {
+fn a_change_is_tried_and_undone() {
     for size in SIZES {
         let mut page = open(size, Language::English, Question::Why);
         let before = page.state().session.scenario().clone();
@@ -485,7 +485,7 @@ fn a_change_is_tried_and_gone_back_on() {
 }
 
 #[test]
-fn a_step_stays_under_the_finger_while_it_is_tried() {
+fn a_step_does_not_move_while_it_is_tried() {
     let mut page = open(NARROW, Language::English, Question::Why);
     let [step] = &named(&page, "Try: 1 cm higher, ")[..] else {
         panic!("one step of the jump height");
@@ -510,18 +510,18 @@ fn a_step_stays_under_the_finger_while_it_is_tried() {
 }
 
 #[test]
-fn a_bar_explains_itself() {
+fn a_click_on_a_bar_explains_it() {
     let mut page = open(NARROW, Language::English, Question::Why);
     let room = || targets()["why:tightness"].top() - targets()["why:closing"].bottom();
-    let shut = room();
+    let closed = room();
     for opened in [true, false] {
         press_target(&mut page, "why:closing");
-        assert_eq!(room() > shut + 16.0, opened);
+        assert_eq!(room() > closed + 16.0, opened);
     }
 }
 
 #[test]
-fn another_goal_is_asked_for_and_its_answers_are_tried() {
+fn the_goal_is_changed_and_its_proposals_are_tried() {
     let mut page = open(TABLET, Language::English, Question::Goal);
     press(&mut page, "Not called");
     assert_eq!(page.state().session.target(), GoalTurns::NotCalled);
@@ -543,7 +543,7 @@ fn another_goal_is_asked_for_and_its_answers_are_tried() {
 }
 
 #[test]
-fn limits_are_moved_and_forgotten() {
+fn limits_are_changed_and_reset() {
     let mut page = open(TABLET, Language::English, Question::Goal);
     press(&mut page, "This jumper's limits");
     press_target(&mut page, "limits:jump_height_m");
@@ -554,7 +554,7 @@ fn limits_are_moved_and_forgotten() {
 }
 
 #[test]
-fn the_range_is_asked_for_and_its_inputs_are_changed() {
+fn the_range_is_shown_and_its_half_widths_are_changed() {
     let mut page = jump();
     press(&mut page, "Uncertainty");
     press(&mut page, "Uncertainty of the inputs");
@@ -578,12 +578,12 @@ fn the_point_is_moved_on_the_map() {
     let mut page = open(TABLET, Language::English, Question::Map);
     let map = targets()["map"];
     let place = |page: &Page| page.state().session.map_point();
-    let goal = pos2(lerp(map.x_range(), 0.7), lerp(map.y_range(), 0.4));
-    drag(&mut page, centre("map:point"), goal);
+    let target = pos2(lerp(map.x_range(), 0.7), lerp(map.y_range(), 0.4));
+    drag(&mut page, centre("map:point"), target);
     let [u, v] = place(&page);
     assert!((u - 0.7).abs() < 0.01 && (v - 0.6).abs() < 0.01, "{u} {v}");
     assert_flown(&page);
-    // Beside the point the finger takes hold of it: it moves by as much as the finger.
+    // A press near the point drags it from where it is: it moves by as much as the pointer.
     let at = centre("map:point");
     drag(&mut page, at + vec2(15.0, 10.0), at + vec2(-25.0, 10.0));
     let moved = place(&page)[0] - u;
@@ -591,7 +591,7 @@ fn the_point_is_moved_on_the_map() {
         (moved + f64::from(40.0 / map.width())).abs() < 0.01,
         "{moved}"
     );
-    // For the keyboard it has a slider for each axis.
+    // For AccessKit it has a slider for each axis.
     let sliders = named(&page, "On the map: ");
     assert_eq!(sliders.len(), 2);
     let before = page.state().session.jump().turns;
@@ -605,7 +605,7 @@ fn the_point_is_moved_on_the_map() {
 }
 
 #[test]
-fn other_inputs_are_chosen_for_the_map() {
+fn the_inputs_of_the_map_are_chosen() {
     let mut page = open(TABLET, Language::English, Question::Map);
     let [across] = &named(&page, "Across: ")[..] else {
         panic!("one button for what lies across");
@@ -626,7 +626,8 @@ fn names(page: &Page) -> Vec<String> {
         .collect()
 }
 
-/// Half a turn short, Four turns; the second is the present one and compared with itself.
+/// Keeps "Half a turn short" and "Four turns"; the second is the present jump and its own
+/// reference.
 fn with_two_kept() -> Page {
     let mut page = open(TABLET, Language::English, Question::Compare);
     press(&mut page, "Keep this jump");
@@ -640,7 +641,7 @@ fn with_two_kept() -> Page {
 }
 
 #[test]
-fn a_kept_jump_is_renamed_moved_deleted_and_brought_back() {
+fn a_kept_jump_is_renamed_moved_deleted_and_restored() {
     let mut page = with_two_kept();
     press(&mut page, "Rename: Four turns");
     assert!(control(&page, Role::TextInput, "Name").is_focused());
@@ -658,7 +659,7 @@ fn a_kept_jump_is_renamed_moved_deleted_and_brought_back() {
 }
 
 #[test]
-fn a_new_name_is_set_from_outside_or_cancelled() {
+fn a_new_name_is_set_by_accesskit_or_cancelled() {
     let mut page = with_two_kept();
     press(&mut page, "Rename: Four turns");
     set(
@@ -685,7 +686,7 @@ fn a_kept_jump_opens() {
 }
 
 #[test]
-fn another_attempt_is_compared_with_and_no_longer() {
+fn a_reference_is_chosen_and_cleared() {
     let mut page = open(TWO_COLUMNS, Language::English, Question::Compare);
     let reference = |page: &Page| page.state().session.reference().map(|it| it.which.clone());
     press_target(&mut page, "reference:as opened");

@@ -1,4 +1,5 @@
-//! Room: everything that is touched is large enough, apart and on the screen, and no text is cut.
+//! Layout: touch targets are large enough, do not overlap and are on the screen, and no text is cut
+//! off.
 
 use egui::{Rect, pos2, vec2};
 
@@ -20,9 +21,9 @@ const ROUNDING: f32 = 0.01;
 
 const LANGUAGES: [Language; 2] = [Language::English, Language::German];
 
-/// Parts of one control, which lie over each other on purpose: of a number's row the label and the field
-/// cover the upper half of the slider's area, whose track is in the lower half; the point moves on the
-/// map.
+/// Whether two touch targets belong to one control and may overlap: in a number's row, label and
+/// field cover the upper half of the slider's area, whose track is in the lower half; the point is
+/// on the map.
 fn is_one_control(a: &str, b: &str) -> bool {
     let parts = |name: &str| {
         let (kind, key) = name.split_once(':').unwrap_or((name, ""));
@@ -34,7 +35,7 @@ fn is_one_control(a: &str, b: &str) -> bool {
     is_row || (a_kind == "map" && b_kind == "map")
 }
 
-/// `menu`: only what has that prefix is looked at, the rest is under it.
+/// `menu`: checks only targets with that prefix, because an open menu covers the others.
 fn check(page: &Page, size: [f32; 2], state: &str, menu: Option<&str>) {
     let all = targets();
     let own: Vec<(&String, &Rect)> = all
@@ -42,7 +43,7 @@ fn check(page: &Page, size: [f32; 2], state: &str, menu: Option<&str>) {
         .filter(|(name, _)| menu.is_none_or(|menu| name.starts_with(menu)))
         .collect();
     for &(name, rect) in &own {
-        // A menu lies over everything and may scroll on a low screen only.
+        // A menu has to fit; only the list of starting points may scroll, on a low screen.
         assert!(
             menu.is_none() || menu == Some("start:") || rect.bottom() <= size[1] + 0.5,
             "{state}: {name} is below the screen: {rect:?}"
@@ -51,10 +52,10 @@ fn check(page: &Page, size: [f32; 2], state: &str, menu: Option<&str>) {
             rect.width() >= LEAST - ROUNDING && rect.height() >= LEAST - ROUNDING,
             "{state}: {name} is too small: {rect:?}"
         );
-        // The point may lie at the border of its map.
-        let aside = name != "map:point";
+        // The point may be at the border of the map.
+        let has_to_fit = name != "map:point";
         assert!(
-            !aside || (rect.left() >= -ROUNDING && rect.right() <= size[0] + ROUNDING),
+            !has_to_fit || (rect.left() >= -ROUNDING && rect.right() <= size[0] + ROUNDING),
             "{state}: {name} is not on the screen: {rect:?}"
         );
         assert!(
@@ -82,7 +83,7 @@ fn check_texts(page: &Page, size: [f32; 2], state: &str) {
     for text in texts {
         assert!(!text.elided, "{state}: cut off: {text:?}");
         let room = text.clip.intersect(screen);
-        // Upwards and downwards it scrolls.
+        // Vertically a text may be scrolled out of view.
         let seen = text.letters.intersects(room);
         let fits =
             text.letters.left() >= room.left() - 1.0 && text.letters.right() <= room.right() + 1.0;
@@ -115,9 +116,9 @@ fn every_question_has_room() {
     });
 }
 
-/// Everything unfolded, everything explained that is explained one at a time, and the range shown.
+/// With all sections and explanations open, and the range shown.
 #[test]
-fn what_is_unfolded_has_room() {
+fn open_sections_have_room() {
     everywhere(|size, language| {
         for question in Question::ALL {
             let mut page = open(size, language, question);
@@ -126,8 +127,9 @@ fn what_is_unfolded_has_room() {
             let names: Vec<String> = targets().into_keys().collect();
             let opened = ["fold:", "limits:", "verdict:", "why:", "about:"];
             for name in names {
-                let shut = name != "fold:All readouts" && name != "fold:Charts over the flight";
-                if shut && opened.iter().any(|kind| name.starts_with(kind)) {
+                let is_closed =
+                    name != "fold:All readouts" && name != "fold:Charts over the flight";
+                if is_closed && opened.iter().any(|kind| name.starts_with(kind)) {
                     press_target(&mut page, &name);
                 }
             }
@@ -168,9 +170,9 @@ fn menus_have_room() {
     });
 }
 
-/// The map and its two axes are in sight as a whole, and not flatter than they can be read.
+/// The whole map with both axis buttons is on the screen, and high enough to be read.
 #[test]
-fn the_map_is_in_sight() {
+fn the_whole_map_is_on_the_screen() {
     everywhere(|size, language| {
         let page = open(size, language, Question::Map);
         for name in ["map", "map:x", "map:y"] {
@@ -189,7 +191,7 @@ fn the_map_is_in_sight() {
     });
 }
 
-/// A jump is tried, and there are two ways to go back.
+/// After a change was tried, the buttons that undo it are shown.
 #[test]
 fn a_change_that_is_tried_has_room() {
     everywhere(|size, language| {
@@ -209,7 +211,7 @@ fn a_change_that_is_tried_has_room() {
     });
 }
 
-/// Two jumps are kept and one of them is compared with; one is deleted and can be brought back.
+/// Two jumps are kept, one of them is the reference; a third is deleted and can be restored.
 #[test]
 fn kept_jumps_have_room() {
     everywhere(|size, language| {
@@ -240,8 +242,8 @@ fn kept_jumps_have_room() {
     });
 }
 
-/// A jump that nobody has been seen to do says so beside its turns, under every question; touched, it
-/// says how far people have been seen to go.
+/// A jump beyond what has been seen in people has a warning with its turns, under every question; a
+/// click on it says what has been seen.
 #[test]
 fn a_jump_beyond_what_has_been_seen_says_so_under_every_question() {
     let five = starts::named("five-turn-attempt").expect("a starting point");
@@ -264,7 +266,7 @@ fn a_jump_beyond_what_has_been_seen_says_so_under_every_question() {
     });
 }
 
-/// Large type leaves everything on the screen.
+/// With large type everything is still on the screen.
 #[test]
 fn large_type_has_room() {
     for size in SIZES {
@@ -300,7 +302,7 @@ fn large_type_has_room() {
     }
 }
 
-/// What is below the screen's edge is scrolled into view for whoever goes there by keyboard.
+/// Controls below the screen's edge are scrolled into view when AccessKit requests it.
 #[test]
 fn every_control_can_be_scrolled_into_view() {
     let mut page = open(TABLET, Language::English, Question::Jump);

@@ -1,4 +1,4 @@
-//! The whole admissible input space, as something that proptest can draw from.
+//! proptest strategies for the whole admissible input space.
 
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
@@ -10,8 +10,8 @@ use turns_aloft::scenario::jump::{JUMP_TURNS, JumpName};
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
 
-/// So many cases, the same ones on every run. `PROPTEST_CASES` and `PROPTEST_RNG_SEED` ask for
-/// more and for others.
+/// The number of cases, with a fixed seed. The environment variables `PROPTEST_CASES` and
+/// `PROPTEST_RNG_SEED` override number and seed.
 pub fn cases(cases: u32) -> ProptestConfig {
     let given = |name| std::env::var_os(name).is_some();
     let mut config = ProptestConfig {
@@ -28,13 +28,13 @@ pub fn cases(cases: u32) -> ProptestConfig {
     config
 }
 
-/// A value of one key: anywhere in its range, its limits often.
+/// A value of one parameter: anywhere in its range, with its limits more often.
 fn value(key: Parameter) -> impl Strategy<Value = f64> + use<> {
     let (least, most) = (key.least(), key.most());
     prop_oneof![3 => least..=most, 1 => Just(least), 1 => Just(most)]
 }
 
-/// Any admissible scenario: every number drawn from its own range, every word from its list.
+/// Any admissible scenario: each number from its range, each choice from its list.
 pub fn scenario() -> impl Strategy<Value = Scenario> {
     let numbers: Vec<_> = Parameter::ALL.into_iter().map(value).collect();
     let words = (

@@ -1,4 +1,4 @@
-//! Which scenario, and what is changed of it.
+//! The arguments that name a scenario and change values of it.
 
 use std::fs::File;
 use std::io::{self, Read as _};
@@ -30,10 +30,10 @@ pub fn unknown_start(name: &str) -> String {
     format!("{name} is no starting point; they are {}", known.join(", "))
 }
 
-/// Jumps opened that were saved before the body was refined.
+/// The number of opened jumps that were saved before the body was refined.
 static EARLIER: AtomicUsize = AtomicUsize::new(0);
 
-/// What is to be said of those, in one sentence however many they are; nothing where there is none.
+/// One sentence on jumps that were saved before the body was refined, if any were opened.
 pub fn earlier_body() -> Option<String> {
     match EARLIER.load(Ordering::Relaxed) {
         0 => None,
@@ -41,8 +41,8 @@ pub fn earlier_body() -> Option<String> {
     }
 }
 
-/// A starting point by its name; else a link's jump, behind the `#` of an address; else a scenario
-/// file by its path.
+/// Opens a starting point by its name, else a link (a text with `#`), else a scenario file by its
+/// path.
 pub fn open(name: &str) -> Result<Scenario, String> {
     if let Some(start) = starts::named(name) {
         return Ok(start.scenario.clone());
@@ -73,7 +73,7 @@ fn open_file(name: &str) -> Result<Opened<Scenario>, String> {
     scenario_in(bytes).map_err(|why| format!("{name}: {}", why.sentence()))
 }
 
-/// What stands in a file, no farther than the first byte too many: some files never end.
+/// Reads a file, at most one byte more than is allowed, because some files never end.
 fn bytes_of(name: &str) -> io::Result<Vec<u8>> {
     let mut bytes = Vec::new();
     let most = LARGEST_BYTES as u64 + 1;
@@ -99,14 +99,14 @@ impl Chosen {
     }
 }
 
-/// An option's KEY=VALUE.
+/// Splits an option's KEY=VALUE.
 pub fn key_and_value<'a>(option: &str, setting: &'a str) -> Result<(&'a str, &'a str), String> {
     setting
         .split_once('=')
         .ok_or_else(|| format!("{option} {setting}: write KEY=VALUE"))
 }
 
-/// A finite number.
+/// Parses a finite number.
 pub fn number(text: &str) -> Option<f64> {
     text.parse().ok().filter(|number: &f64| number.is_finite())
 }

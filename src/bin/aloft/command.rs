@@ -1,4 +1,4 @@
-//! What the command can do.
+//! The subcommands, and how results and errors are printed.
 
 use std::io::{self, Write as _};
 use std::process::ExitCode;
@@ -56,7 +56,7 @@ pub fn main() -> ExitCode {
             written("the answer", out.write_all(text.as_bytes()))?;
             written("the answer", out.flush())
         }),
-        // What is wrong with the arguments, in clap's own form; its help is an answer too.
+        // Errors in the arguments are printed by clap; its help text is printed like a result.
         Err(said) if said.use_stderr() => said.exit(),
         Err(help) => written(
             "the answer",
@@ -77,8 +77,8 @@ pub fn main() -> ExitCode {
     }
 }
 
-/// One line beside the answer, whatever the arguments hold; where it cannot be said, the status says
-/// it.
+/// Prints one line to standard error, without control characters. If that fails, only the exit
+/// status tells.
 fn report(what: &str) {
     let line = what.replace(char::is_control, " ");
     let _ = writeln!(io::stderr(), "aloft: {line}");

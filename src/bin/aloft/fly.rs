@@ -39,7 +39,8 @@ fn half_width_help() -> String {
     )
 }
 
-const USUAL_STEP_S: f64 = 0.001;
+/// Time between rows if none is given, s.
+const DEFAULT_STEP_S: f64 = 0.001;
 
 /// Shortest and longest admissible time between rows, s.
 const STEP_S: [f64; 2] = [1e-5, 1.0];
@@ -63,7 +64,7 @@ impl Fly {
 
     fn step_s(&self) -> Result<f64, String> {
         let Some(text) = &self.step else {
-            return Ok(USUAL_STEP_S);
+            return Ok(DEFAULT_STEP_S);
         };
         if self.motion.is_none() {
             return Err(format!(
@@ -73,7 +74,7 @@ impl Fly {
         step_s(text)
     }
 
-    /// Not over the scenario that is flown.
+    /// Where to write the motion table; an error if that is the scenario's own file.
     fn motion(&self) -> Result<Option<&Path>, String> {
         let Some(path) = self.motion.as_deref() else {
             return Ok(None);
@@ -90,7 +91,7 @@ impl Fly {
         Ok(Some(path))
     }
 
-    /// What the range is computed from, where it is asked for.
+    /// The half-widths that the range is computed from, if a range is requested.
     fn half_widths(&self, scenario: &Scenario) -> Result<Option<Uncertainty>, String> {
         let mut half_widths = Uncertainty::usual(scenario);
         for setting in &self.half_width {

@@ -31,24 +31,25 @@ pub struct GoalArguments {
     season: Vec<String>,
 }
 
-/// What is printed. Values are in the unit of their key.
+/// The JSON that is printed. Values are in the unit of their key.
 #[derive(Serialize)]
 struct Answer {
     name: String,
     jump: String,
     turns: f64,
-    /// What heavier hands leave as it is in this jump.
+    /// What the jumper keeps constant when the hands get heavier.
     hands_keep: HandsKeep,
     #[serde(rename = "target_turns")]
     goal_turns: f64,
-    /// Of the jump as it is: estimate, lowest and highest, in body weights.
+    /// Landing load of the present jump: lowest and highest estimate, in body weights.
     landing_load_bw: [f64; 2],
     levers: Vec<SingleReport>,
-    /// None where no mix of the levers was found that does it.
+    /// None if no joint change of the levers was found that reaches the goal.
     #[serde(rename = "joint")]
     combination: Option<CombinationReport>,
     season_source: &'static str,
-    /// No lever: what the hands would have to hold, by what the jumper keeps.
+    /// The weights that would reach the goal, for each assumption of what the jumper keeps
+    /// constant; they are not a lever.
     weights: WeightsNeededReport,
 }
 

@@ -1,4 +1,4 @@
-//! The command beside the page: flies the very same scenario files.
+//! The command: flies the same scenario files as the page.
 
 #[cfg(not(target_arch = "wasm32"))]
 mod budget;
@@ -26,6 +26,6 @@ fn main() -> std::process::ExitCode {
     command::main()
 }
 
-/// The page is the browser's; the command has no business there.
+/// There is no command in the browser; the target only has to compile.
 #[cfg(target_arch = "wasm32")]
 fn main() {}

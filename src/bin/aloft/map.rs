@@ -21,7 +21,7 @@ pub struct Map {
 }
 
 impl Map {
-    /// One row per pair of values: both, and the turns in all at landing.
+    /// Computes the CSV: one row per pair of values, with both and the turns at landing.
     pub fn run(&self) -> Result<String, String> {
         let scenario = self.chosen.scenario()?;
         let (x, y) = (axis("--x", &self.x)?, axis("--y", &self.y)?);

@@ -1,19 +1,19 @@
-//! What the command writes.
+//! Formats results, and reports errors of writing them.
 
 use std::io::{self, ErrorKind};
 
 use serde::Serialize;
 
-/// As JSON.
+/// Formats as JSON.
 pub fn printed(what: &impl Serialize) -> Result<String, String> {
     let json = serde_json::to_string_pretty(what).map_err(|why| why.to_string())?;
     Ok(format!("{json}\n"))
 }
 
-/// Whether it has been written, or why not.
+/// Turns an error of writing `what` into a sentence.
 pub fn written(what: &str, outcome: io::Result<()>) -> Result<(), String> {
     match outcome {
-        // A reader that stops early, such as `head`, is no fault.
+        // A reader that stops early, such as `head`, is not an error.
         Err(why) if why.kind() != ErrorKind::BrokenPipe => {
             Err(format!("{what} cannot be written: {why}"))
         }

@@ -18,19 +18,20 @@ pub struct Steps {
     chosen: Chosen,
 }
 
-/// What is printed. Changes are in the unit of their key.
+/// The JSON that is printed. Changes are in the unit of their key.
 #[derive(Serialize)]
 struct Answer {
     name: String,
     jump: String,
     turns: f64,
-    /// What heavier hands leave as it is in this jump.
+    /// What the jumper keeps constant when the hands get heavier.
     hands_keep: HandsKeep,
-    /// Of the jump as it is: estimate, lowest and highest, in body weights.
+    /// Landing load of the present jump: lowest and highest estimate, in body weights.
     landing_load_bw: [f64; 2],
     /// The largest gain first.
     steps: Vec<GainReport>,
-    /// No step: a little more in each hand, by what the jumper keeps. None where no more can be set.
+    /// Slightly heavier weights, for each assumption of what the jumper keeps constant; they are
+    /// not a step. None if the hand mass is at its limit.
     weights: Option<WeightsReport>,
 }
 

@@ -1,4 +1,4 @@
-//! The rows in which attempts to compare with are chosen.
+//! The buttons that choose a reference attempt.
 
 use egui::text::LayoutJob;
 use egui::{Align2, Color32, FontId, Painter, Rect, Response, Sense, Ui, pos2, vec2};
@@ -19,8 +19,8 @@ pub fn toggle_reference(session: &mut Session, which: Which, chosen: bool) {
     }
 }
 
-/// A button that chooses an attempt to compare with: its name, what it came to, and whether that is
-/// beyond what has been seen.
+/// A button that chooses a reference attempt: its name, its result, and whether that is beyond what
+/// has been seen.
 pub fn attempt_button(
     ui: &mut Ui,
     target: &str,
@@ -40,8 +40,8 @@ pub fn attempt_button(
     } else {
         said
     };
-    let draw = |painter: &Painter, rect: Rect, ink: Color32| {
-        let second = if chosen { ink } else { WEAK_TEXT.get() };
+    let draw = |painter: &Painter, rect: Rect, colour: Color32| {
+        let second = if chosen { colour } else { WEAK_TEXT.get() };
         let right = painter.text(
             rect.right_center() - vec2(12.0, 0.0),
             Align2::RIGHT_CENTER,
@@ -55,11 +55,11 @@ pub fn attempt_button(
         );
         if is_beyond {
             let (upper, lower) = room.split_top_bottom_at_y(rect.top() + 24.0);
-            elided(painter, upper, name, style::text(16.0), ink);
-            let warning = if chosen { ink } else { WARNING.get() };
+            elided(painter, upper, name, style::text(16.0), colour);
+            let warning = if chosen { colour } else { WARNING.get() };
             in_row(painter, beyond, lower, warning);
         } else {
-            elided(painter, room, name, style::text(16.0), ink);
+            elided(painter, room, name, style::text(16.0), colour);
         }
     };
     Button::drawn(target, &said, draw)
@@ -68,8 +68,8 @@ pub fn attempt_button(
 }
 
 /// Writes one line; if it is too long, it ends with an ellipsis.
-pub fn elided(painter: &Painter, room: Rect, text: &str, font: FontId, ink: Color32) {
-    elided_after(1, painter, room, text, font, ink);
+pub fn elided(painter: &Painter, room: Rect, text: &str, font: FontId, colour: Color32) {
+    elided_after(1, painter, room, text, font, colour);
 }
 
 /// Writes at most `rows` lines; what is longer ends with an ellipsis.
@@ -79,14 +79,14 @@ pub fn elided_after(
     room: Rect,
     text: &str,
     font: FontId,
-    ink: Color32,
+    colour: Color32,
 ) {
-    let mut job = LayoutJob::simple(text.to_owned(), font, ink, room.width());
+    let mut job = LayoutJob::simple(text.to_owned(), font, colour, room.width());
     job.wrap.max_rows = rows;
     job.wrap.break_anywhere = rows == 1;
     let galley = painter.layout_job(job);
     let at = pos2(room.left(), room.center().y - 0.5 * galley.size().y);
-    painter.galley(at, galley, ink);
+    painter.galley(at, galley, colour);
 }
 
 pub fn allocate(ui: &mut Ui, height: f32) -> Rect {

@@ -14,7 +14,7 @@ use turns_aloft_session::compare::{CameTo, Which};
 use turns_aloft_words::say;
 use turns_aloft_words::{decimal, text};
 
-/// What is open in the list.
+/// The state of the list.
 #[derive(Debug, Default)]
 pub struct KeptJumps {
     /// The jump that is being renamed.
@@ -81,7 +81,7 @@ enum RowCommand {
 }
 
 impl RowCommand {
-    /// Of its button.
+    /// Name of its button.
     const fn name(self) -> &'static str {
         match self {
             Self::Open => "kept Open",
@@ -102,7 +102,7 @@ impl RowCommand {
         }
     }
 
-    /// Says which jump it is about.
+    /// Accessible name of its button, with the name of the jump.
     fn accessible_name(self, name: &str) -> String {
         match self {
             Self::Open => say!("panel-kept-open-it", name = name),
@@ -127,7 +127,7 @@ fn row_commands(
         &[RowCommand::Up, RowCommand::Down],
     ];
     let name = &entry.scenario.name;
-    // One alone goes nowhere.
+    // A single jump cannot be moved.
     let rows = if at_end == [true; 2] { 1 } else { ROWS.len() };
     for row in &ROWS[..rows] {
         let rect = allocate(ui, TOUCH_SIZE);
@@ -135,12 +135,12 @@ fn row_commands(
         for (i, &command) in row.iter().enumerate() {
             let left = rect.left() + (width + GAP) * i as f32;
             let own = Rect::from_min_size(pos2(left, rect.top()), vec2(width, TOUCH_SIZE));
-            let idle = match command {
+            let disabled = match command {
                 RowCommand::Up => at_end[0],
                 RowCommand::Down => at_end[1],
                 _ => false,
             };
-            if idle {
+            if disabled {
                 continue;
             }
             let accessible_name = command.accessible_name(name);
@@ -166,7 +166,7 @@ fn run(session: &mut Session, kept_jumps: &mut KeptJumps, entry: &Entry, command
     }
 }
 
-/// The field for another name. The name is taken when the field is left; Escape cancels.
+/// The field to rename a jump. The name applies when the field loses the focus; Escape cancels.
 fn name_field(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) {
     let Some((id, edit)) = &mut kept_jumps.renamed else {
         return;
@@ -181,7 +181,7 @@ fn name_field(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) {
     kept_jumps.renamed = None;
 }
 
-/// Brings back what was deleted last.
+/// A row that restores the jump deleted last.
 fn undo(ui: &mut Ui, session: &mut Session) {
     const BUTTON: f32 = 76.0;
     let Some(name) = session.library().collection().last_deleted() else {

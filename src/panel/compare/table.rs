@@ -1,4 +1,4 @@
-//! The differences, each with its share of the turns as number and bar, and their sum.
+//! The table of differences: each with the turns it accounts for as number and bar, and their sum.
 
 use egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
 
@@ -17,14 +17,14 @@ const BAR: f32 = 72.0;
 const BAR_HEIGHT: f32 = 12.0;
 
 pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
-    ends(ui, &compared.reference, compared.turns[0], false);
+    attempt(ui, &compared.reference, compared.turns[0], false);
     if let Some(reference) = session.reference() {
         beyond::line(ui, session, &reference.beyond_seen);
     }
     let scale = Scale::of(&compared.parts);
     for (i, &part) in compared.parts.iter().enumerate() {
         let rect = allocate(ui, ROW);
-        let words = reference_words(rect);
+        let words = label_area(rect);
         let [from, to] = compared.change(i, session.units());
         let (upper, lower) = words.split_top_bottom_at_y(rect.top() + 22.0);
         elided(
@@ -55,49 +55,49 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     let together = text("panel-together");
     elided(
         ui.painter(),
-        reference_words(rect),
+        label_area(rect),
         together,
         style::bold(16.0),
         TEXT.get(),
     );
     worth(ui, rect, compared.whole());
-    ends(ui, text("panel-this-jump"), compared.turns[1], true);
+    attempt(ui, text("panel-this-jump"), compared.turns[1], true);
     beyond::line(ui, session, session.beyond_seen());
     ui.add_space(GAP);
 }
 
-fn reference_words(rect: Rect) -> Rect {
+fn label_area(rect: Rect) -> Rect {
     Rect::from_min_max(
         rect.min,
         pos2(rect.right() - NUMBER - BAR - GAP, rect.bottom()),
     )
 }
 
-/// The turns of one of the attempts.
-fn ends(ui: &mut Ui, name: &str, turns: i64, present: bool) {
-    let ink = if present { TEXT.get() } else { REFERENCE.get() };
+/// The row of one of the attempts: name and turns.
+fn attempt(ui: &mut Ui, name: &str, turns: i64, present: bool) {
+    let colour = if present { TEXT.get() } else { REFERENCE.get() };
     let rect = allocate(ui, 28.0);
     let room = Rect::from_min_max(rect.min, pos2(rect.right() - NUMBER - GAP, rect.bottom()));
-    elided(ui.painter(), room, name, style::bold(16.0), ink);
-    number(ui, rect, &turns_text(turns), ink);
+    elided(ui.painter(), room, name, style::bold(16.0), colour);
+    number(ui, rect, &turns_text(turns), colour);
 }
 
-fn number(ui: &Ui, rect: Rect, text: &str, ink: Color32) {
+fn number(ui: &Ui, rect: Rect, text: &str, colour: Color32) {
     ui.painter().text(
         rect.right_center(),
         Align2::RIGHT_CENTER,
         text,
         style::bold(17.0),
-        ink,
+        colour,
     );
 }
 
-/// Turns won or lost, as a number.
+/// Turns gained or lost, as a number.
 fn worth(ui: &Ui, rect: Rect, part: i64) {
-    number(ui, rect, &signed_text(part), ink(part));
+    number(ui, rect, &signed_text(part), colour(part));
 }
 
-fn ink(part: i64) -> Color32 {
+fn colour(part: i64) -> Color32 {
     match part {
         0 => WEAK_TEXT.get(),
         1.. => ACCENT.get(),
@@ -105,10 +105,10 @@ fn ink(part: i64) -> Color32 {
     }
 }
 
-/// The scale of the bars: to the right of the line turns are won, to the left lost. It spans the parts;
-/// the sum, which may be many times as large, has no bar.
+/// The scale of the bars: gains are right of the zero line, losses left. It spans the single
+/// differences; the sum, which can be many times as large, has no bar.
 struct Scale {
-    /// Hundredths of a turn at the left end, at most 0, and from there to the right end.
+    /// Hundredths of a turn at the left end, at most 0, and their number up to the right end.
     least: f32,
     span: f32,
 }
@@ -135,7 +135,7 @@ impl Scale {
                 y - 0.5 * BAR_HEIGHT..=y + 0.5 * BAR_HEIGHT,
             ),
             2.0,
-            ink(part),
+            colour(part),
         );
         painter.vline(
             zero,

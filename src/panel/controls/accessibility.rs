@@ -1,4 +1,5 @@
-//! Describes the controls to AccessKit, by way of egui, for people who cannot see or touch the canvas.
+//! Describes the controls to AccessKit, through egui, for people who cannot see or touch the
+//! canvas.
 //!
 //! `page/controls.rs` makes an element of the page for each control described here.
 
@@ -12,13 +13,13 @@ pub fn button(response: &Response, enabled: bool, label: &str) {
     response.widget_info(|| WidgetInfo::labeled(WidgetType::Button, enabled, label));
 }
 
-/// A button that stays down, or is one of several.
+/// A toggle button, or one of several to choose from.
 pub fn toggle(response: &Response, label: &str, on: bool) {
     response.widget_info(|| WidgetInfo::selected(WidgetType::Button, true, on, label));
 }
 
-/// A button that explains something in a sentence or two. Name and explanation are put together only
-/// where AccessKit asks for them: there are many, and in most frames of a flight it does not.
+/// A button that explains something in a sentence or two. The closures build name and explanation;
+/// they are called only in frames in which AccessKit is on, because there are many of them.
 pub fn explanation(
     ui: &Ui,
     response: &Response,
@@ -60,9 +61,9 @@ pub fn text_set(ui: &Ui, response: &Response) -> Option<String> {
     })
 }
 
-/// The value that AccessKit has set a slider to in this frame, in the unit of its scale. To be asked
-/// before the slider is described: the description has to have what came of it, or the next step would
-/// start from the value before.
+/// The value that AccessKit has set a slider to in this frame, in the unit of its scale. Call it
+/// before describing the slider: the description must have the new value, otherwise the next step
+/// by keyboard starts from the old one.
 pub fn number_set(ui: &Ui, response: &Response) -> Option<f64> {
     value_set(ui, response, |data| match data {
         ActionData::NumericValue(value) => Some(value),

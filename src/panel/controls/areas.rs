@@ -1,4 +1,4 @@
-//! Controls that the caller draws: the area that reacts, with its names.
+//! Controls that the caller draws: the area that reacts to touch, described to AccessKit.
 
 use egui::{Align2, CursorIcon, Painter, Pos2, Rect, Response, Sense, Stroke, Ui};
 
@@ -36,8 +36,8 @@ pub fn toggle_area(ui: &Ui, name: &str, rect: Rect, accessible_name: &str, on: b
     response
 }
 
-/// A button that explains something while it is `open`, drawn by the caller: `what` it explains, and
-/// the explanation.
+/// A button, drawn by the caller, that shows an explanation while it is `open`: `what` it explains,
+/// and the explanation.
 pub fn explanation_area(
     ui: &Ui,
     name: &str,
@@ -59,9 +59,9 @@ pub fn pan_area(ui: &Ui, name: &str, rect: Rect) -> Response {
 
 pub const EXPLANATION_MARK_RADIUS: f32 = 9.0;
 
-/// The question mark of what explains itself when touched; filled while it does.
+/// Draws the question mark of a control with an explanation; filled while the explanation is open.
 pub fn explanation_mark(painter: &Painter, at: Pos2, open: bool) {
-    let ink = if open {
+    let colour = if open {
         painter.circle_filled(at, EXPLANATION_MARK_RADIUS, ACCENT.get());
         ON_ACCENT.get()
     } else {
@@ -69,5 +69,5 @@ pub fn explanation_mark(painter: &Painter, at: Pos2, open: bool) {
         painter.circle_stroke(at, EXPLANATION_MARK_RADIUS, stroke);
         ACCENT.get()
     };
-    painter.text(at, Align2::CENTER_CENTER, "?", style::bold(14.0), ink);
+    painter.text(at, Align2::CENTER_CENTER, "?", style::bold(14.0), colour);
 }

@@ -1,4 +1,4 @@
-//! A button with a frame: words or a sign on it, filled while it is on.
+//! A button with a frame and a text or sign on it, filled while it is on.
 
 use egui::{
     Align2, Color32, CornerRadius, Painter, Rect, Response, Sense, Stroke, StrokeKind, Ui, vec2,
@@ -7,16 +7,16 @@ use egui::{
 use crate::controls::areas::{button_area_if, toggle_area};
 use crate::style::{self, ACCENT, CARD, LINE, ON_ACCENT, TEXT, TOUCH_SIZE};
 
-/// Least distance of a button's words from its sides.
+/// Least distance of a button's text from its sides.
 const EDGE: f32 = 4.0;
 
-/// Draws a sign into a place, in a colour.
+/// Draws a sign into a rectangle, in a colour.
 type Sign<'a> = Box<dyn FnOnce(&Painter, Rect, Color32) + 'a>;
 
 pub struct Button<'a> {
     name: &'a str,
     accessible_name: &'a str,
-    /// What AccessKit is told about its state; nothing of a button without one.
+    /// Its toggle state for AccessKit; none for a button that is not a toggle.
     on: Option<bool>,
     filled: bool,
     enabled: bool,
@@ -29,7 +29,7 @@ enum Content<'a> {
 }
 
 impl<'a> Button<'a> {
-    /// A button that says `label`, as large as there is room for.
+    /// A button with the text `label`, in a font size that fits.
     pub fn labelled(name: &'a str, label: &'a str) -> Self {
         Self {
             name,
@@ -57,7 +57,7 @@ impl<'a> Button<'a> {
         }
     }
 
-    /// Where what stands on it says too little by itself.
+    /// Sets an accessible name that says more than the text on the button.
     pub fn accessible_name(mut self, accessible_name: &'a str) -> Self {
         self.accessible_name = accessible_name;
         self
@@ -83,7 +83,7 @@ impl<'a> Button<'a> {
         self
     }
 
-    /// Pale and without effect unless it is enabled.
+    /// Disabled, and drawn pale, unless `enabled`.
     pub fn enabled(mut self, enabled: bool) -> Self {
         self.enabled = enabled;
         self
@@ -94,15 +94,15 @@ impl<'a> Button<'a> {
             Some(on) => toggle_area(ui, self.name, rect, self.accessible_name, on),
             None => button_area_if(ui, self.name, rect, self.accessible_name, self.enabled),
         };
-        let (fill, ink) = if self.filled {
+        let (fill, colour) = if self.filled {
             (ACCENT.get(), ON_ACCENT.get())
         } else {
             (CARD.get(), TEXT.get())
         };
-        let ink = if self.enabled {
-            ink
+        let colour = if self.enabled {
+            colour
         } else {
-            ink.gamma_multiply(style::FADED)
+            colour.gamma_multiply(style::FADED)
         };
         let edge = if self.enabled && response.hovered() {
             ACCENT.get()
@@ -122,14 +122,14 @@ impl<'a> Button<'a> {
                 let size =
                     style::fitting_text(ui.painter(), label, 16.0, rect.width() - 2.0 * EDGE);
                 let font = style::text(size);
-                painter.text(rect.center(), Align2::CENTER_CENTER, label, font, ink);
+                painter.text(rect.center(), Align2::CENTER_CENTER, label, font, colour);
             }
-            Content::Sign(draw) => draw(painter, rect, ink),
+            Content::Sign(draw) => draw(painter, rect, colour),
         }
         response
     }
 
-    /// As wide as there is room.
+    /// Shows it in a row of its own, as wide as the `Ui`.
     pub fn show_in_row(self, ui: &mut Ui) -> Response {
         let size = vec2(ui.available_width(), TOUCH_SIZE);
         let (rect, _) = ui.allocate_exact_size(size, Sense::hover());

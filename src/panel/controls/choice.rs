@@ -1,12 +1,12 @@
-//! A choice of one out of a few: buttons side by side, wrapped where they do not fit.
+//! A choice of one out of a few options: buttons side by side, wrapped if they do not fit.
 
 use egui::{FontSelection, Rect, Sense, Ui, WidgetText, pos2, vec2};
 
 use crate::controls::button::Button;
 use crate::style::{self, GAP, TOUCH_SIZE};
 
-/// Shows all options, each with the name of its button and what stands on it. Returns the one that was
-/// clicked, if it is not the present one.
+/// Shows the `options`: value, name of its button, and label. Returns the one that was clicked
+/// unless it is the present one.
 pub fn choice<T: Copy + PartialEq>(
     ui: &mut Ui,
     name: &str,
@@ -22,7 +22,7 @@ pub fn choice<T: Copy + PartialEq>(
     let across = ((width + GAP) / (needed + GAP))
         .floor()
         .clamp(1.0, options.len() as f32) as usize;
-    // As even as they come: five that fit four in a row stand three and two.
+    // Rows as even as possible: five options, if four fit in a row, make rows of three and two.
     let rows = options.len().div_ceil(across);
     let across = options.len().div_ceil(rows);
     let own_width = (width - GAP * (across - 1) as f32) / across as f32;

@@ -5,8 +5,8 @@ use egui::{Align2, Sense, Shape, Stroke, Ui, vec2};
 use crate::controls::areas::toggle_area;
 use crate::style::{self, LINE, TEXT, TOUCH_SIZE};
 
-/// Shows a title, and below it what `add` adds as long as the section is open. It stays as open as it
-/// is when the language changes: its name is the same in all of them.
+/// Shows a title, and below it what `add` adds while the section is open. `name` identifies it in
+/// every language, so that it stays open when the language changes.
 pub fn fold(ui: &mut Ui, name: &str, title: &str, open_at_first: bool, add: impl FnOnce(&mut Ui)) {
     let id = ui.id().with(name);
     let mut open = ui.data_mut(|data| *data.get_persisted_mut_or(id, open_at_first));
@@ -25,12 +25,12 @@ pub fn fold(ui: &mut Ui, name: &str, title: &str, open_at_first: bool, add: impl
         TEXT.get(),
     );
     let tip = rect.right_center() - vec2(10.0, 0.0);
-    let way = if open { -1.0 } else { 1.0 };
+    let direction = if open { -1.0 } else { 1.0 };
     painter.add(Shape::line(
         vec![
-            tip + vec2(-7.0, -3.5 * way),
-            tip + vec2(0.0, 3.5 * way),
-            tip + vec2(7.0, -3.5 * way),
+            tip + vec2(-7.0, -3.5 * direction),
+            tip + vec2(0.0, 3.5 * direction),
+            tip + vec2(7.0, -3.5 * direction),
         ],
         Stroke::new(2.5, TEXT.get()),
     ));

@@ -6,7 +6,7 @@ use crate::controls::interact::id;
 use crate::controls::touch_targets;
 use crate::style::{self, TOUCH_SIZE};
 
-/// The one that is `chosen` already has a frame and heavier letters.
+/// Shows an item; the `chosen` one has a frame and bold text.
 pub fn menu_item(ui: &mut Ui, name: &str, label: &str, width: f32, chosen: bool) -> Response {
     let text = RichText::new(label);
     let text = if chosen {
@@ -14,7 +14,7 @@ pub fn menu_item(ui: &mut Ui, name: &str, label: &str, width: f32, chosen: bool)
     } else {
         text
     };
-    // egui's own button, so that the menu closes with a click on it.
+    // egui's own button, because a click on it closes the menu.
     let button = egui::Button::new(text).frame(chosen);
     let item = ui.push_id(id(name), |ui| ui.add_sized(vec2(width, TOUCH_SIZE), button));
     touch_targets::note(name, item.inner.rect);

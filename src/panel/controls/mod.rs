@@ -1,10 +1,10 @@
 //! The controls: one constructor for each kind.
 //!
-//! A constructor takes a control's name, which identifies it in every language (egui's id, and the name
-//! of its touch target), and its accessible name, which is in the language spoken. It makes the area
-//! that reacts to touch, at least [`TOUCH_SIZE`](crate::style::TOUCH_SIZE) on a side, notes it as a touch target, and describes the
-//! control to AccessKit. What a control looks like is drawn here too, or by the caller where it is the
-//! only one of its look.
+//! A constructor takes a control's name, which identifies it in every language (egui's id, and the
+//! name of its touch target), and its accessible name, which is in the language spoken. It makes
+//! the area that reacts to touch, at least [`TOUCH_SIZE`](crate::style::TOUCH_SIZE) on a side,
+//! notes it as a touch target, and describes the control to AccessKit. Controls with a common look
+//! are drawn here, others by the caller.
 
 mod accessibility;
 mod areas;

@@ -1,4 +1,4 @@
-//! A number with its unit that can be typed: a button until it is touched, then a field.
+//! A number field: shows a number with its unit; a click turns it into a text field.
 
 use egui::{Align2, CornerRadius, CursorIcon, Rect, Sense, Stroke, StrokeKind, Ui, vec2};
 
@@ -9,18 +9,18 @@ use crate::controls::text_field::{Edit, Edited};
 use crate::controls::touch_targets;
 use crate::style::{self, ACCENT, CARD, LINE, TEXT};
 
-/// The number that is being typed; there is one at a time.
+/// The number field that is being edited; at most one at a time.
 #[derive(Debug, Default)]
 pub struct NumberEdit {
     open: Option<(String, Edit)>,
 }
 
-/// How much lower than its touch target the field is drawn, so that it stays clear of a slider's knob
-/// below it.
+/// The field is drawn this much less high than its touch target, at whose bottom a slider's knob
+/// is.
 const CLEAR_OF_KNOB: f32 = 10.0;
 
-/// Shows `value`, a number with its unit; touched, it can be edited, beginning with `number`, the same
-/// without the unit. Returns what was typed.
+/// Shows `value`, a number with its unit. After a click it can be edited, starting from `number`,
+/// the same without the unit. Returns the text typed.
 pub fn number_field(
     ui: &mut Ui,
     state: &mut NumberEdit,
@@ -68,7 +68,7 @@ pub fn number_field(
     }
     let set = accessibility::text_set(ui, &response);
     if set.is_some() {
-        // What comes of it is described in the next frame.
+        // The next frame describes the new value to AccessKit.
         ui.ctx().request_repaint();
     }
     set

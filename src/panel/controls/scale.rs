@@ -1,10 +1,10 @@
-//! What a slider tells of itself.
+//! The value and range of a slider as shown.
 
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::units::Unit;
 
-/// A slider's value, its ends, and the smallest step of the keyboard, all in one unit; and the
-/// value in words.
+/// A slider's value, its ends and the smallest step by keyboard, all in the unit shown, and the
+/// value as text.
 #[derive(Debug, Clone)]
 pub struct Scale {
     pub value: f64,
@@ -15,7 +15,7 @@ pub struct Scale {
 }
 
 impl Scale {
-    /// Of a value between two ends, all in SI, in the unit shown.
+    /// The scale of a value between two ends, given in SI, in the unit shown.
     pub fn of(unit: &Unit, [least, most]: [f64; 2], value: f64) -> Self {
         Self {
             value: unit.from_si(value),

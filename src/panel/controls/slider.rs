@@ -1,4 +1,4 @@
-//! A slider's area, drawn by the caller, and how it is set from outside the canvas.
+//! Sliders: the area that reacts to touch, drawn by the caller, and the values set by AccessKit.
 
 use egui::{CursorIcon, Rect, Response, Sense, Ui};
 
@@ -7,8 +7,8 @@ use crate::controls::interact::{id, interact};
 use crate::controls::scale::Scale;
 use crate::controls::touch_targets;
 
-/// A slider that is drawn, and moved by the pointer, by the caller. `set` takes a value set from
-/// outside the canvas, in the unit of the `scale`, which is asked for afterwards.
+/// A slider that the caller draws and moves by the pointer. `set` receives a value that AccessKit
+/// has set, in the unit of `scale`; `scale` is called afterwards.
 pub fn slider<S>(
     ui: &Ui,
     name: &str,
@@ -24,7 +24,7 @@ pub fn slider<S>(
     response
 }
 
-/// A slider that exists outside the canvas only: one coordinate of a point that the pointer moves in a
+/// A slider for AccessKit only: one coordinate of a point that the pointer moves in a
 /// [`crate::controls::pan_area`]. The point is the touch target of all its coordinates.
 pub fn point_slider<S>(
     ui: &Ui,

@@ -1,4 +1,4 @@
-//! A number that goes up and down by steps: label, minus, value, plus.
+//! A stepper: label, minus button, value, plus button.
 
 use egui::{Align2, Color32, Painter, Rect, Sense, Ui, pos2, vec2};
 
@@ -8,19 +8,19 @@ use crate::style::{self, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT};
 use turns_aloft_words::say;
 
 pub struct StepperRow<'a> {
-    /// The buttons are called "+:" and "−:" before this.
+    /// The names of the buttons are "+:" and "−:" followed by this.
     pub name: &'a str,
     pub label: &'a str,
     /// A second line, smaller.
     pub note: &'a str,
     pub value: &'a str,
-    /// What the place of the value is noted as, for scripts that read it off the screen.
+    /// Name of the value's touch target, for scripts that read the value off the screen.
     pub value_name: Option<&'a str>,
 }
 
 const VALUE: f32 = 96.0;
 
-/// Shows a row; returns the step that was asked for, 1 or -1.
+/// Shows a row; returns 1 or -1 if a button was clicked.
 pub fn stepper(ui: &mut Ui, row: &StepperRow<'_>) -> Option<f64> {
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
     let button =
@@ -42,8 +42,8 @@ pub fn stepper(ui: &mut Ui, row: &StepperRow<'_>) -> Option<f64> {
         (row.label, label, TEXT.get(), -up),
         (row.note, note, WEAK_TEXT.get(), 11.0),
     ];
-    for (text, font, ink, y) in lines {
-        painter.text(left + vec2(0.0, y), Align2::LEFT_CENTER, text, font, ink);
+    for (text, font, colour, y) in lines {
+        painter.text(left + vec2(0.0, y), Align2::LEFT_CENTER, text, font, colour);
     }
     let size = style::fitting(ui.painter(), row.value, 17.0, VALUE - 2.0 * GAP);
     painter.text(
@@ -60,9 +60,9 @@ pub fn stepper(ui: &mut Ui, row: &StepperRow<'_>) -> Option<f64> {
     ];
     let buttons = [("−", less, -1.0), ("+", more, 1.0)];
     for ((sign, own, step), accessible_name) in buttons.into_iter().zip(&accessible_names) {
-        let draw = |painter: &Painter, rect: Rect, ink: Color32| {
+        let draw = |painter: &Painter, rect: Rect, colour: Color32| {
             let font = style::bold(24.0);
-            painter.text(rect.center(), Align2::CENTER_CENTER, sign, font, ink);
+            painter.text(rect.center(), Align2::CENTER_CENTER, sign, font, colour);
         };
         let name = format!("{sign}:{}", row.name);
         if Button::drawn(&name, accessible_name, draw)

@@ -1,4 +1,4 @@
-//! A field to type a text into.
+//! A text field.
 
 use egui::text::{CCursor, CCursorRange};
 use egui::text_edit::TextEditState;
@@ -13,7 +13,7 @@ use crate::style;
 #[derive(Debug, Default)]
 pub struct Edit {
     text: String,
-    /// The field is shown for the first time and has to request the keyboard.
+    /// The field has not been shown yet and has to request the keyboard focus.
     is_new: bool,
 }
 
@@ -27,18 +27,18 @@ impl Edit {
     }
 }
 
-/// What has come of editing.
+/// The result of one frame of editing.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Edited {
-    /// It goes on.
+    /// Still being edited.
     NotYet,
-    /// Left, or Enter pressed.
+    /// The field has lost the focus, or Enter was pressed.
     To(String),
-    /// Escape pressed.
+    /// Escape was pressed.
     Cancelled,
 }
 
-/// A field with an accessible name.
+/// Shows a text field.
 pub fn text_field(
     ui: &mut Ui,
     name: &str,
@@ -56,7 +56,7 @@ pub fn text_field(
     }
 }
 
-/// egui's own field, with the whole text selected at first: the first letter typed replaces it.
+/// Shows egui's text field. At first the whole text is selected, so that typing replaces it.
 pub(super) fn edit_in(
     ui: &mut Ui,
     id: Id,
@@ -72,7 +72,7 @@ pub(super) fn edit_in(
         state.store(ui.ctx(), id);
         ui.memory_mut(|memory| memory.request_focus(id));
     }
-    // In a child of its own: the field must not move what is below it.
+    // In a child `Ui`, so that the field does not move what is below it.
     let field = ui.new_child(UiBuilder::new().max_rect(rect)).add_sized(
         rect.size(),
         TextEdit::singleline(&mut edit.text)

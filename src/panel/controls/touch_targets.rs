@@ -1,7 +1,7 @@
-//! Where everything is that can be touched, by name, for scripts that operate the page.
+//! The positions of all controls by name, for scripts that operate the page.
 //!
-//! A canvas has no elements: whoever operates the page by script asks here where a slider or a button
-//! is.
+//! A canvas has no elements that a script could find; it gets the position of a slider or button
+//! here.
 
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
@@ -20,13 +20,13 @@ pub fn clear(zoom: f32) {
     TARGETS.with_borrow_mut(BTreeMap::clear);
 }
 
-/// Notes one, in points of the panels.
+/// Adds a touch target, in points of the panels.
 pub(super) fn note(name: &str, rect: Rect) {
     let at = [rect.left(), rect.top(), rect.width(), rect.height()].map(|side| side * ZOOM.get());
     TARGETS.with_borrow_mut(|targets| targets.insert(name.to_owned(), at));
 }
 
-/// All of the last frame as JSON: name to [x, y, width, height] in CSS pixels.
+/// All touch targets of the last frame as JSON: name to [x, y, width, height] in CSS pixels.
 pub fn json() -> String {
     TARGETS.with_borrow(|targets| serde_json::to_string(targets).unwrap_or_default())
 }

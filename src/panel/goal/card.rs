@@ -1,4 +1,5 @@
-//! One proposal: what to change, how far that is for people, and a button that tries it.
+//! The card of one proposal: what to change, the verdict on whether people can do it, and a button
+//! that tries it.
 
 use egui::{
     Align2, Color32, CornerRadius, Id, Pos2, Rect, RichText, Sense, Shape, Stroke, Ui, pos2, vec2,
@@ -21,10 +22,10 @@ use turns_aloft_words::text;
 
 const APPLY: f32 = 76.0;
 
-/// Least font size beside the button; what needs a smaller one goes below it.
+/// Least font size of the text beside the button; text that would have to be smaller goes below it.
 const LEAST: f32 = 13.0;
 
-/// A lever that is enough alone.
+/// The card of a lever that reaches the goal alone.
 pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
     let Some(proposal) = &single.proposal else {
         return;
@@ -75,7 +76,7 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
     });
 }
 
-/// A lever that is not enough alone, in one line.
+/// One line on a lever that does not reach the goal alone.
 pub fn unable(ui: &mut Ui, session: &Session, single: &Single, fits: bool) {
     let said = format!(
         "{}: {}",
@@ -86,7 +87,7 @@ pub fn unable(ui: &mut Ui, session: &Session, single: &Single, fits: bool) {
     ui.label(RichText::new(said).size(16.0).color(colour));
 }
 
-/// The smallest change of several levers together.
+/// The card of the smallest joint change of several levers.
 pub fn combination(ui: &mut Ui, session: &mut Session) {
     let (found, fits) = session.combination();
     let Some(combination) = found.cloned() else {
@@ -131,7 +132,7 @@ pub fn combination(ui: &mut Ui, session: &mut Session) {
     });
 }
 
-/// What goes with a verdict, whether it is explained or not.
+/// Notes on the verdict; longer ones while its explanation is open.
 fn verdict_notes(
     ui: &mut Ui,
     session: &Session,
@@ -152,8 +153,8 @@ fn verdict_notes(
 /// Name, change and the button that tries it; returns whether that was clicked.
 fn title_row(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
-    let own = Rect::from_min_max(pos2(row.right() - APPLY, row.top()), row.max);
-    let room = own.left() - row.left() - GAP;
+    let button = Rect::from_min_max(pos2(row.right() - APPLY, row.top()), row.max);
+    let room = button.left() - row.left() - GAP;
     let size = style::fitting(ui.painter(), change, 16.0, room);
     let fits = size >= LEAST;
     let up = if fits { 11.0 } else { 0.0 };
@@ -181,11 +182,12 @@ fn title_row(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
     Button::labelled(&name, text("panel-try-it"))
         .accessible_name(&accessible_name)
         .filled(true)
-        .show(ui, own)
+        .show(ui, button)
         .clicked()
 }
 
-/// The lever's range, with what has been seen in people, the present value (hollow) and the one needed.
+/// Draws the lever's range, what has been seen in people, the present value (hollow) and the value
+/// needed (filled).
 fn track(ui: &mut Ui, session: &Session, single: &Single, proposal: &Proposal) {
     let parameter = single.lever.parameter();
     let [least, most] = parameter.row().range;

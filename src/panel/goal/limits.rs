@@ -1,4 +1,4 @@
-//! The jumper's limits, and what a season may bring: shown and set.
+//! Settings of the goal: the jumper's limits, and the change that one season may bring.
 
 use egui::{Align2, Id, RichText, Sense, Ui, vec2};
 
@@ -13,7 +13,7 @@ use turns_aloft_session::goal::words;
 use turns_aloft_words::say;
 use turns_aloft_words::text;
 
-/// Each lever with its limits; the chosen one has a stepper for each end.
+/// Lists each lever with its limits; the chosen one has a stepper for each end.
 pub fn limits(ui: &mut Ui, session: &mut Session) {
     small(ui, words::LIMITS.text());
     let id = Id::new("limits of");
@@ -77,7 +77,7 @@ fn ends(ui: &mut Ui, session: &mut Session, lever: Lever) {
     ui.add_space(GAP);
 }
 
-/// Each lever with the change that one season may bring.
+/// A stepper for each lever: the change that one season may bring.
 pub fn season(ui: &mut Ui, session: &mut Session) {
     small(ui, words::SEASON.text());
     for lever in Lever::ALL {

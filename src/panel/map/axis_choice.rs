@@ -11,11 +11,12 @@ use turns_aloft_session::Session;
 use turns_aloft_session::map::Levers;
 use turns_aloft_words::say;
 
-/// Width of the arrow before a title, and of the menu sign after it.
+/// Width of the arrow before a title, and of the menu triangle after it.
 const ARROW: f32 = 30.0;
 const LIST: f32 = 30.0;
 
-/// What lies along a side, 0 across and 1 upwards; the side and what has been chosen for it.
+/// The menu of one axis, 0 for the horizontal and 1 for the vertical; returns the axis and the
+/// input chosen for it.
 pub fn show(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usize, Parameter)> {
     let parameter = session.map_levers().parameters()[side];
     let name = format!(
@@ -27,7 +28,7 @@ pub fn show(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usize
     let font = style::bold(style::fitting(ui.painter(), &name, 17.0, most));
     let galley = ui.painter().layout_no_wrap(name, font, TEXT.get());
     let width = galley.size().x + ARROW + LIST;
-    // Above the upward side, and under the end of the other one.
+    // Above the vertical axis, or below the end of the horizontal one.
     let left = [row.right() - width, row.left()][side];
     let rect = Rect::from_min_size(pos2(left, row.top()), vec2(width, row.height()));
     let shown = rect.shrink2(vec2(0.0, 3.0));
@@ -38,11 +39,11 @@ pub fn show(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usize
     };
     let name = ["map:x", "map:y"][side];
     let response = Button::drawn(name, &accessible_name, |_, _, _| ()).show(ui, rect);
-    let way = [vec2(1.0, 0.0), vec2(0.0, -1.0)][side];
+    let direction = [vec2(1.0, 0.0), vec2(0.0, -1.0)][side];
     arrow(
         ui,
         pos2(shown.left() + 0.5 * ARROW + 2.0, shown.center().y),
-        way,
+        direction,
     );
     let at = pos2(rect.left() + ARROW, rect.center().y - 0.5 * galley.size().y);
     ui.painter().galley(at, galley, TEXT.get());
@@ -66,13 +67,14 @@ pub fn show(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usize
     chosen
 }
 
-fn arrow(ui: &Ui, at: Pos2, way: Vec2) {
+fn arrow(ui: &Ui, at: Pos2, direction: Vec2) {
     let stroke = Stroke::new(2.0, TEXT.get());
-    let tip = at + 8.0 * way;
-    ui.painter().line_segment([at - 8.0 * way, tip], stroke);
-    for turned in [way.rot90(), -way.rot90()] {
+    let tip = at + 8.0 * direction;
+    ui.painter()
+        .line_segment([at - 8.0 * direction, tip], stroke);
+    for turned in [direction.rot90(), -direction.rot90()] {
         ui.painter().line_segment(
-            [tip, tip - (GAP - 1.0) * way + (GAP - 1.0) * turned],
+            [tip, tip - (GAP - 1.0) * direction + (GAP - 1.0) * turned],
             stroke,
         );
     }

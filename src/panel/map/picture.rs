@@ -24,7 +24,7 @@ pub fn outline() -> Stroke {
 /// Distance of a label from the borders.
 const INSIDE: f32 = 4.0;
 
-/// Returns the places of the labels.
+/// Draws surface and lines; returns the areas of the labels.
 pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
     let clip = ui.clip_rect();
     ui.painter().rect_filled(rect, 0.0, CARD.get());
@@ -79,12 +79,12 @@ fn on(rect: Rect, line: &Line) -> Vec<Pos2> {
     line.points.iter().copied().map(at).collect()
 }
 
-/// Labels a line half-way along, or as near to that as there is room.
+/// Labels a line at its middle, or as near to it as there is room.
 fn number(ui: &Ui, points: &[Pos2], text: &str, owed: bool, rect: Rect, taken: &mut Vec<Rect>) {
-    let ink = if owed { ON_ACCENT.get() } else { TEXT.get() };
+    let colour = if owed { ON_ACCENT.get() } else { TEXT.get() };
     let galley = ui
         .painter()
-        .layout_no_wrap(text.to_owned(), style::bold(15.0), ink);
+        .layout_no_wrap(text.to_owned(), style::bold(15.0), colour);
     let size = galley.size() + vec2(9.0, 2.0);
     let steps = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9];
     let places = steps.map(|part| Rect::from_center_size(along(points, part), size));
@@ -98,11 +98,11 @@ fn number(ui: &Ui, points: &[Pos2], text: &str, owed: bool, rect: Rect, taken: &
     let fill = if owed { ACCENT.get() } else { CARD.get() };
     ui.painter().rect_filled(place, CornerRadius::same(5), fill);
     let at = place.center() - 0.5 * galley.size();
-    ui.painter().galley(at, galley, ink);
+    ui.painter().galley(at, galley, colour);
     taken.push(place);
 }
 
-/// The point at a part of the way along.
+/// The point at a fraction of the line's length.
 fn along(points: &[Pos2], part: f32) -> Pos2 {
     let steps = || points.windows(2).map(|pair| pair[0].distance(pair[1]));
     let mut left = part * steps().sum::<f32>();

@@ -1,8 +1,8 @@
-//! The jump on the map: a point that a finger moves.
+//! The jump on the map: a point that the pointer drags.
 //!
-//! A press anywhere moves the point there at once; a press on the point grabs it where it is, so that
-//! a small movement is a small change. The finger hides the point: lines to the borders show where it is,
-//! and a tooltip above the finger has its numbers.
+//! A press anywhere moves the point there at once; a press on the point drags it from where it is,
+//! so that a small movement is a small change. A finger hides the point: lines to the borders show
+//! its position, and a tooltip above the finger its numbers.
 
 use std::sync::Arc;
 
@@ -21,31 +21,31 @@ use turns_aloft_words::say;
 
 const KNOB: f32 = 13.0;
 
-/// A press within this distance grabs the point.
-const HOLD: f32 = 30.0;
+/// A press within this distance drags the point from where it is.
+const GRAB_RADIUS: f32 = 30.0;
 
 /// Distance of the tooltip above the finger, so that the hand does not cover it.
 const ABOVE: f32 = 58.0;
 
-/// The label of the point keeps clear of the `numbers` on the map.
+/// The label of the point is placed clear of the `numbers` on the map if possible.
 pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
     let response = pan_area(ui, "map", rect);
     let id = response.id;
     let before = place(session, rect);
     if let Some(finger) = response.interact_pointer_pos() {
         if response.drag_started() {
-            let held = (before - finger).length() < HOLD;
-            let offset = if held { before - finger } else { Vec2::ZERO };
+            let grabbed = (before - finger).length() < GRAB_RADIUS;
+            let offset = if grabbed { before - finger } else { Vec2::ZERO };
             ui.data_mut(|data| data.insert_temp(id, offset));
         }
         let offset: Vec2 = ui.data(|data| data.get_temp(id).unwrap_or_default());
         let moved = response.drag_delta() != Vec2::ZERO;
         let put_down = response.drag_started() && offset == Vec2::ZERO;
         if response.dragged() && (moved || put_down) {
-            let goal = finger + offset;
+            let target = finger + offset;
             session.put_on_map([
-                f64::from((goal.x - rect.left()) / rect.width()),
-                f64::from((rect.bottom() - goal.y) / rect.height()),
+                f64::from((target.x - rect.left()) / rect.width()),
+                f64::from((rect.bottom() - target.y) / rect.height()),
             ]);
         }
     }
@@ -56,12 +56,12 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
         .filter(|_| response.dragged());
     draw(ui, session, rect, at, finger.is_some());
     match finger {
-        Some(finger) => held_sign(ui, session, finger, id),
-        None => sign(ui, session, rect, at, numbers),
+        Some(finger) => tooltip(ui, session, finger, id),
+        None => label(ui, session, rect, at, numbers),
     }
 }
 
-/// For the keyboard the point is two sliders, one for each axis.
+/// For AccessKit, two sliders: one for each axis.
 fn sliders(ui: &Ui, session: &mut Session, rect: Rect) {
     let at = Rect::from_center_size(place(session, rect), Vec2::splat(style::TOUCH_SIZE));
     for side in session.map_sides() {
@@ -82,7 +82,7 @@ fn sliders(ui: &Ui, session: &mut Session, rect: Rect) {
     }
 }
 
-/// The position of the jump; at the border if it is outside the map.
+/// The position of the jump; clamped to the border if it is outside the map.
 fn place(session: &Session, rect: Rect) -> Pos2 {
     let [u, v] = session.map_point().map(|part| part.clamp(0.0, 1.0) as f32);
     pos2(
@@ -91,7 +91,7 @@ fn place(session: &Session, rect: Rect) -> Pos2 {
     )
 }
 
-fn draw(ui: &Ui, session: &Session, rect: Rect, at: Pos2, held: bool) {
+fn draw(ui: &Ui, session: &Session, rect: Rect, at: Pos2, dragged: bool) {
     let painter = ui
         .painter()
         .with_clip_rect(rect.expand(KNOB).intersect(ui.clip_rect()));
@@ -107,28 +107,28 @@ fn draw(ui: &Ui, session: &Session, rect: Rect, at: Pos2, held: bool) {
         (v < 0.0, vec2(0.0, 1.0)),
         (v > 1.0, vec2(0.0, -1.0)),
     ];
-    for (_, way) in out.into_iter().filter(|(is_out, _)| *is_out) {
-        outside(&painter, at, way);
+    for (_, direction) in out.into_iter().filter(|(is_out, _)| *is_out) {
+        outside(&painter, at, direction);
     }
-    let (fill, dot) = if held {
+    let (fill, dot) = if dragged {
         (ACCENT.get(), ON_ACCENT.get())
     } else {
         (CARD.get(), TEXT.get())
     };
-    let ring = if held { ACCENT.get() } else { TEXT.get() };
+    let ring = if dragged { ACCENT.get() } else { TEXT.get() };
     painter.circle(at, KNOB, fill, Stroke::new(2.5, ring));
     painter.circle_filled(at, 3.5, dot);
 }
 
 /// An arrow towards a jump that is outside the map.
-fn outside(painter: &Painter, at: Pos2, way: Vec2) {
-    let tip = at - 16.0 * way;
-    let side = 8.0 * way.rot90();
+fn outside(painter: &Painter, at: Pos2, direction: Vec2) {
+    let tip = at - 16.0 * direction;
+    let side = 8.0 * direction.rot90();
     painter.add(Shape::convex_polygon(
         vec![
-            at - 6.0 * way,
-            tip + side - 8.0 * way,
-            tip - side - 8.0 * way,
+            at - 6.0 * direction,
+            tip + side - 8.0 * direction,
+            tip - side - 8.0 * direction,
         ],
         TEXT.get(),
         Stroke::new(1.5, CARD.get()),
@@ -136,20 +136,20 @@ fn outside(painter: &Painter, at: Pos2, way: Vec2) {
 }
 
 /// The turns, beside the point.
-fn sign(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
+fn label(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
     let text = decimal(session.jump().turns, 2);
     let galley = ui
         .painter()
         .layout_no_wrap(text, style::bold(19.0), TEXT.get());
     let size = galley.size() + vec2(14.0, 6.0);
     let away = vec2(KNOB + 5.0 + 0.5 * size.x, KNOB + 0.5 * size.y);
-    let ways = [
+    let directions = [
         vec2(1.0, -1.0),
         vec2(-1.0, -1.0),
         vec2(1.0, 1.0),
         vec2(-1.0, 1.0),
     ];
-    let places = ways.map(|way| Rect::from_center_size(at + way * away, size));
+    let places = directions.map(|direction| Rect::from_center_size(at + direction * away, size));
     let inside = || places.iter().filter(|place| rect.contains_rect(**place));
     let place = inside()
         .find(|place| numbers.iter().all(|other| !other.intersects(**place)))
@@ -158,8 +158,8 @@ fn sign(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
     board(ui.painter(), place.center(), size, &[galley]);
 }
 
-/// The tooltip above the finger: turns and both numbers.
-fn held_sign(ui: &Ui, session: &Session, finger: Pos2, id: Id) {
+/// The tooltip above the pointer: turns and both inputs.
+fn tooltip(ui: &Ui, session: &Session, finger: Pos2, id: Id) {
     let painter = ui.ctx().layer_painter(LayerId::new(Order::Tooltip, id));
     let numbers = session.map_sides().map(|side| {
         let unit = session.units().of(side.parameter().kind());

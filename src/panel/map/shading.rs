@@ -1,8 +1,8 @@
-//! The surface of the map: a band of colour for each quarter turn, and hatching over what has not been
+//! The surface of the map: a colour band for each quarter turn, and hatching over what has not been
 //! seen in people.
 //!
-//! The values are texture coordinates at the vertices of a mesh, and the texture has sharp bands: the
-//! edges of the bands are as fine as the screen without computing every pixel.
+//! The values become texture coordinates at the vertices of a mesh, and the texture has sharp
+//! bands: so the edges of the bands have the screen's resolution without computing every pixel.
 
 use std::sync::Arc;
 
@@ -16,21 +16,22 @@ use crate::style::{CARD, WEAK_TEXT, map};
 use turns_aloft_analysis::field::Field;
 use turns_aloft_appearance::shown;
 
-/// Bands in a turn.
+/// Bands per turn.
 const QUARTERS: f64 = 4.0;
 
-/// Most bands that a map can have: 32 turns. More than a jump can have.
+/// The greatest number of bands: 32 turns, more than a jump can have.
 const MOST: usize = 128;
 
-/// Distance of the hatching's lines, measured along a side, and their width, logical px.
+/// Distance of the hatching's lines, measured along an edge of the map, and their width, logical
+/// px.
 const HATCH: f32 = 9.0;
 const HATCH_WIDTH: f32 = 1.3;
 
-/// Points of the texture across one of them and the gap behind it.
-const HATCH_POINTS: usize = 36;
+/// Texels across one line and the gap after it.
+const HATCH_TEXELS: usize = 36;
 
-/// Scale from the margin to what has been seen to the texture coordinate: large enough that rounding of
-/// the coordinates does not matter.
+/// Factor from the margin to what has been seen to the texture coordinate: so large that rounding
+/// of the coordinates does not matter.
 const MARGIN: f64 = 4.0;
 
 const SHARP: TextureOptions = TextureOptions {
@@ -40,7 +41,7 @@ const SHARP: TextureOptions = TextureOptions {
     mipmap_mode: None,
 };
 
-/// The textures, made once in each light.
+/// The textures, made once for each theme.
 #[derive(Clone)]
 struct Shades {
     bands: TextureHandle,
@@ -61,14 +62,14 @@ fn shades(ui: &Ui) -> Shades {
     shades
 }
 
-/// In row `n - 1` the colours of a map of `n` bands, the last one up to the end.
+/// Row `n - 1` has the colours of a map of `n` bands; the last band's colour fills the rest.
 fn bands() -> ColorImage {
     let rows = 1..=MOST;
     let colours = rows.flat_map(|n| (0..MOST).map(move |band| shade(band.min(n - 1), n)));
     ColorImage::new([MOST, MOST], colours.collect())
 }
 
-/// The colour of a band among so many.
+/// The colour of the band with index `band` of `bands`.
 pub fn shade(band: usize, bands: usize) -> Color32 {
     let map = map();
     let place = (map.len() - 1) as f32 * (band as f32 + 0.5) / bands as f32;
@@ -80,17 +81,17 @@ pub fn shade(band: usize, bands: usize) -> Color32 {
 
 /// Hatching in the left half, nothing in the right one.
 fn hatch() -> ColorImage {
-    let colours = (0..HATCH_POINTS).flat_map(|i| {
-        // Across the slant a line is narrower than along a side.
-        let from_middle = (i as f32 + 0.5) / HATCH_POINTS as f32 * HATCH - 0.5 * HATCH;
+    let colours = (0..HATCH_TEXELS).flat_map(|i| {
+        // Measured along an edge, a slanted line is wider by √2 than across.
+        let from_middle = (i as f32 + 0.5) / HATCH_TEXELS as f32 * HATCH - 0.5 * HATCH;
         let edge = 0.5 * HATCH_WIDTH * std::f32::consts::SQRT_2;
-        let inked = remap_clamp(from_middle.abs(), edge - 0.5..=edge + 0.5, 1.0..=0.0);
+        let coverage = remap_clamp(from_middle.abs(), edge - 0.5..=edge + 0.5, 1.0..=0.0);
         let veil = Rgba::from(CARD.get()) * 0.4;
         let line = Rgba::from(WEAK_TEXT.get()) * 0.75;
-        let colour: Color32 = (veil * (1.0 - inked) + line * inked).into();
+        let colour: Color32 = (veil * (1.0 - coverage) + line * coverage).into();
         [colour, Color32::TRANSPARENT]
     });
-    ColorImage::new([2, HATCH_POINTS], colours.collect())
+    ColorImage::new([2, HATCH_TEXELS], colours.collect())
 }
 
 /// The first band of a map, in quarter turns, and how many there are.
@@ -106,11 +107,11 @@ pub fn draw(ui: &Ui, turns: &Field, seen: &Field, rect: Rect) {
     let (first, bands) = range(turns);
     let row = (bands as f32 - 0.5) / MOST as f32;
     let painter = ui.painter();
-    painter.add(net(turns, rect, &shades.bands, |_, turns| {
+    painter.add(field_mesh(turns, rect, &shades.bands, |_, turns| {
         pos2(((QUARTERS * turns - first) / MOST as f64) as f32, row)
     }));
     if seen.range()[0] < 0.0 {
-        painter.add(net(seen, rect, &shades.hatch, |at, margin| {
+        painter.add(field_mesh(seen, rect, &shades.hatch, |at, margin| {
             let along = (at.x - rect.left() + at.y - rect.top()) / HATCH;
             pos2(0.5 + (MARGIN * margin).clamp(-0.49, 0.49) as f32, along)
         }));
@@ -135,7 +136,7 @@ pub fn hatched(ui: &Ui, rect: Rect) {
 }
 
 /// The mesh of a field over a rectangle, with a texture coordinate from the value at each node.
-fn net(
+fn field_mesh(
     field: &Field,
     rect: Rect,
     texture: &TextureHandle,
@@ -160,7 +161,7 @@ fn net(
             let corner = |i: usize, j: usize| (j * columns + i) as u32;
             let (a, b) = (corner(i, j), corner(i + 1, j));
             let (c, d) = (corner(i + 1, j + 1), corner(i, j + 1));
-            // Turns mostly grow towards the corner c: the diagonal lies along the bands.
+            // Turns mostly grow towards corner c, so that this diagonal runs along the bands.
             mesh.add_triangle(a, b, d);
             mesh.add_triangle(b, c, d);
         }

@@ -12,7 +12,7 @@ pub const HEIGHT: f32 = 20.0;
 
 const SIZE: f32 = 14.0;
 
-/// Between two numbers, across and upwards.
+/// Least distance between two numbers, horizontally and vertically.
 const LEAST_DISTANCE: [f32; 2] = [58.0, 40.0];
 
 /// A tick: its position along the axis, 0 to 1, and its label.
@@ -21,7 +21,7 @@ struct Tick {
     text: String,
 }
 
-/// At most `most` ticks at round numbers, at least two where there are.
+/// Ticks at round numbers: the smallest round step with at most `most` steps along the axis.
 fn ticks(side: &Axis, unit: &Unit, most: f32) -> Vec<Tick> {
     let [from, to] = [0.0, 1.0].map(|part| unit.from_si(side.at(part)));
     let steps = [
@@ -43,7 +43,7 @@ fn ticks(side: &Axis, unit: &Unit, most: f32) -> Vec<Tick> {
     ];
     let fits = |&(step, _): &(f64, usize)| (to - from) / step <= f64::from(most);
     let (step, decimals) = steps.into_iter().find(fits).unwrap_or((to - from, 0));
-    // Rounding must not lose a number that stands at an end.
+    // The tolerance keeps a tick at an end despite rounding.
     let (first, last) = ((from / step - 1e-6).ceil(), (to / step + 1e-6).floor());
     (first as i64..=last as i64)
         .map(|i| {
@@ -78,7 +78,7 @@ pub fn draw(ui: &Ui, sides: &[Axis; 2], units: &[Unit; 2], rect: Rect) {
     for tick in ticks(&sides[0], &units[0], rect.width() / LEAST_DISTANCE[0]) {
         let x = rect.left() + rect.width() * tick.part as f32;
         painter.vline(x, rect.bottom()..=rect.bottom() + 4.0, stroke);
-        // At the ends the numbers stay under the picture.
+        // The numbers at the ends do not project beyond the picture.
         let align = match tick.part {
             ..0.04 => Align2::LEFT_BOTTOM,
             0.96.. => Align2::RIGHT_BOTTOM,

@@ -1,4 +1,4 @@
-//! The turns that a small step of each lever gives, the most first; a click tries it.
+//! The turns gained by a small step of each lever, the greatest first; a click tries it.
 
 use egui::{
     Align2, Color32, CornerRadius, Rect, Response, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
@@ -19,7 +19,7 @@ use turns_aloft_words::text;
 
 const ROW_HEIGHT: f32 = 50.0;
 const BAR_HEIGHT: f32 = 10.0;
-/// Of a row, left and right.
+/// Padding of a row, left and right.
 const PADDING: f32 = 10.0;
 
 pub fn show(ui: &mut Ui, session: &mut Session) {
@@ -109,12 +109,12 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
     );
     let inside = row.shrink2(vec2(PADDING, 0.0));
     let line = row.top() + 18.0;
-    let (size, ink) = if possible {
+    let (size, colour) = if possible {
         (17.0, TEXT.get())
     } else {
         (15.0, WEAK_TEXT.get())
     };
-    // What is counted stands over the steps already.
+    // The heading has the unit already.
     let number = number.strip_suffix(text("panel-turns")).unwrap_or(&number);
     let number = number.trim_end();
     let number = painter.text(
@@ -122,7 +122,7 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         Align2::RIGHT_CENTER,
         number,
         style::bold(size),
-        ink,
+        colour,
     );
     let room = number.left() - GAP - inside.left();
     let letters = style::fitting(ui.painter(), &step, 16.0, room);
@@ -131,7 +131,7 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         Align2::LEFT_CENTER,
         step,
         style::text(letters),
-        ink,
+        colour,
     );
     if let Some(text) = beyond_text {
         painter.galley(
@@ -159,7 +159,7 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
     painter.rect(
         own,
         CornerRadius::same(3),
-        // Going back is drawn hollow: it is no step that could be taken on.
+        // A step that is only possible backwards is drawn hollow.
         if possible {
             colour
         } else {

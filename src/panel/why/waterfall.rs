@@ -1,4 +1,4 @@
-//! A waterfall chart from the turns of the ideal flight down to those turned.
+//! A waterfall chart from the turns of the ideal flight down to those of the jump.
 
 use egui::{
     Align2, Color32, CornerRadius, Id, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
@@ -24,7 +24,7 @@ struct Bar {
     /// Turns at its ends; the next bar begins at `to`.
     from: f64,
     to: f64,
-    /// As shown.
+    /// `to` as shown.
     number: String,
     colour: Color32,
     /// The largest loss.
@@ -35,7 +35,7 @@ struct Bar {
 /// Height of the line of text over each bar, and of the bar itself.
 const TEXT_HEIGHT: f32 = 24.0;
 const BAR_HEIGHT: f32 = 16.0;
-/// Room for the numbers at the right, so that no line runs through them.
+/// Width kept free for the numbers at the right.
 const NUMBERS: f32 = 58.0;
 
 pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
@@ -55,14 +55,14 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
             ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
         let open = explained == Some(bar.name);
         let name = format!("why:{}", bar.name);
-        // An input is called like one of the bars.
+        // Has the chart's title, because an input has the same label as one of the bars.
         let what = || format!("{}, {}", text("panel-where-turns-went"), bar.label);
         let about = || bar.about.clone();
         let response = explanation_area(ui, &name, row, open, what, about);
         let width = row.width() - NUMBERS;
         let x = |turns: f64| row.left() + width * (turns / most).clamp(0.0, 1.0) as f32;
         if i + 1 < bars.len() {
-            // The next bar goes on from here.
+            // A line to the beginning of the next bar.
             let end = row.bottom() + TEXT_HEIGHT;
             ui.painter().vline(
                 x(bar.to),
@@ -86,7 +86,7 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
         }
     }
     if let Some(missing) = words::missing(session, went) {
-        // How that is called stands with the turns.
+        // The call is shown with the turns.
         ui.label(RichText::new(missing).font(style::bold(16.0)));
     }
     if let Some(name) = touched {
@@ -181,7 +181,7 @@ fn draw(ui: &Ui, bar: &Bar, row: Rect, [from, to]: [f32; 2]) {
             TEXT.get()
         },
     );
-    // What is nothing is a line still.
+    // A change of zero is drawn as a line.
     let width = (to - from).abs().max(1.0);
     let own = Rect::from_min_size(
         pos2(from.min(to), row.top() + TEXT_HEIGHT),
@@ -201,7 +201,7 @@ fn draw(ui: &Ui, bar: &Bar, row: Rect, [from, to]: [f32; 2]) {
     );
 }
 
-/// Marks the turns owed, and what is missing.
+/// Marks the turns of a full jump, and those missing.
 fn mark_owed(ui: &Ui, row: Rect, [turned, owed]: [f32; 2]) {
     let painter = ui.painter();
     let across = row.top() + TEXT_HEIGHT..=row.top() + TEXT_HEIGHT + BAR_HEIGHT;

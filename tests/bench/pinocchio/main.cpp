@@ -1,10 +1,10 @@
-// What a posture costs in Pinocchio, by every way that yields both quantities.
+// Times of a posture in Pinocchio, by every routine that yields both quantities.
 //
 //     main TABLE ANSWERS BATCHES CALLS
 //
-// ANSWERS holds what we found for the postures of TABLE, row by row: nine numbers of the inertia,
-// three of the momentum. Every way must agree with it, or nothing is timed. Prints one line for
-// each way: set of postures, model, routine, median of the batches in ns.
+// ANSWERS has the project's results for the postures of TABLE, row by row: nine numbers of the
+// inertia, three of the momentum. Every routine must agree with them, or nothing is timed. Prints
+// one line for each routine: set of postures, model, routine, median of the batches in ns.
 
 #include "routines.hpp"
 
@@ -58,7 +58,7 @@ double median_ns(const Body &body, pinocchio::Data &data, Routine routine,
                  const std::vector<Posed> &postures, int batches, int calls) {
   using Clock = std::chrono::steady_clock;
   std::vector<double> ns;
-  // Written to memory that the compiler must not leave out.
+  // volatile, so that the compiler cannot remove the computation.
   volatile double sink = 0.0;
   for (int batch = 0; batch < batches; ++batch) {
     double sum = 0.0;

@@ -1,4 +1,5 @@
-// The exported body as Pinocchio models: all joints spherical, or as little as the plan needs.
+// The exported body as Pinocchio models: with all joints spherical, or only the freedoms that the
+// plan moves.
 #pragma once
 
 #include <pinocchio/multibody.hpp>
@@ -24,13 +25,13 @@ struct Part {
   pinocchio::Inertia inertia;
 };
 
-// Rotation against the parent and rate in own axes, of every joint but the pelvis's.
+// Rotation relative to the parent and rate in own axes, of every joint except the pelvis's.
 struct Posture {
   std::vector<Eigen::Quaterniond> rotation;
   std::vector<Vector3> rate_rad_s;
 };
 
-// What table.py has written.
+// The table written by table.py.
 struct Table {
   std::vector<Joint> joints;
   std::vector<Part> parts;
@@ -77,16 +78,16 @@ struct Table {
 enum class Root { free, held };
 enum class Joints { spherical, merged, hinges };
 
-// One way to tell Pinocchio of the body. `q` and `v` are filled from a posture.
+// A Pinocchio model of the body. `q` and `v` convert a posture.
 struct Body {
   pinocchio::Model model;
   Root root;
-  // What is fixed to the pelvis, where the pelvis is no body of the model but the ground.
+  // Inertia of all that is fixed to the pelvis, if the pelvis is the model's ground.
   pinocchio::Inertia pelvis = pinocchio::Inertia::Zero();
   double mass_kg = 0.0;
 
-  // Joints::merged leaves out those that the plan keeps as they are in `still`; Joints::hinges
-  // also lets those that turn about z alone do nothing else.
+  // Joints::merged fixes the joints that the plan does not move, in the posture `still`;
+  // Joints::hinges also makes those that only turn about z revolute joints.
   Body(const Table &table, Root root, Joints joints, const Posture &still) : root(root) {
     using pinocchio::SE3;
     std::vector<pinocchio::JointIndex> body{0};

@@ -1,4 +1,4 @@
-// The ways in which Pinocchio yields the inertia about the CM and, with the pelvis held, the
+// The routines by which Pinocchio yields the inertia about the CM and, with the pelvis fixed, the
 // angular momentum of the joint motion about it. All in pelvis axes: the pelvis is at the origin.
 #pragma once
 
@@ -16,7 +16,7 @@ struct Answer {
 using Routine = Answer (*)(const Body &, pinocchio::Data &, const Eigen::VectorXd &q,
                            const Eigen::VectorXd &v);
 
-// From the inertia and the momentum of what moves in the world, both about the world's origin.
+// Converts inertia and momentum of the moving bodies, both about the world's origin, to the CM.
 inline Answer about_cm(const Body &body, pinocchio::Inertia whole, const Vector3 &linear,
                        const Vector3 &angular) {
   if (body.root == Root::held)
@@ -24,7 +24,7 @@ inline Answer about_cm(const Body &body, pinocchio::Inertia whole, const Vector3
   return {whole.inertia().matrix(), angular - whole.lever().cross(linear)};
 }
 
-// `momentum` counts about the CM without a held pelvis, which the map knows nothing of.
+// The momentum is about the CM of the model's bodies, which do not include a fixed pelvis.
 inline Answer of_map(const Body &body, const pinocchio::Data &data, const Vector3 &linear,
                      const Vector3 &angular) {
   if (body.root == Root::free)
@@ -38,7 +38,7 @@ inline Answer ccrba(const Body &body, pinocchio::Data &data, const Eigen::Vector
   return of_map(body, data, data.hg.linear(), data.hg.angular());
 }
 
-// The columns of a pelvis that is held are not multiplied.
+// The columns of the free pelvis, which is at rest, are not multiplied.
 inline Answer map_times_rates(const Body &body, pinocchio::Data &data, const Eigen::VectorXd &q,
                               const Eigen::VectorXd &v) {
   pinocchio::computeCentroidalMap(body.model, data, q);
@@ -50,8 +50,8 @@ inline Answer map_times_rates(const Body &body, pinocchio::Data &data, const Eig
   return of_map(body, data, momentum.head<3>(), momentum.tail<3>());
 }
 
-// The composite inertia of the root, and the joint-space inertia's rows that couple it to the
-// joints.
+// The composite inertia of the root, and the rows of the joint-space inertia matrix that couple it
+// to the joints.
 inline Answer mass_matrix(const Body &body, pinocchio::Data &data, const Eigen::VectorXd &q,
                           const Eigen::VectorXd &v) {
   pinocchio::crba(body.model, data, q, pinocchio::Convention::LOCAL);
@@ -61,7 +61,7 @@ inline Answer mass_matrix(const Body &body, pinocchio::Data &data, const Eigen::
   return about_cm(body, data.Ycrb[1], momentum.head<3>(), momentum.tail<3>());
 }
 
-// Pinocchio's own pass for the momentum, then the sum of the placed inertias.
+// Pinocchio's own routine for the momentum, then the sum of the inertias in the world frame.
 inline Answer momentum_and_sum(const Body &body, pinocchio::Data &data, const Eigen::VectorXd &q,
                                const Eigen::VectorXd &v) {
   const auto &h = pinocchio::computeCentroidalMomentum(body.model, data, q, v);
@@ -84,8 +84,8 @@ inline Answer kinematics_and_sums(const Body &body, pinocchio::Data &data,
   return about_cm(body, whole, momentum.linear(), momentum.angular());
 }
 
-// The same with sums about the origin, which spare the division in every sum of two inertias: the
-// leanest way that we could find.
+// The same with sums about the origin, which avoid the division in every sum of two inertias: the
+// fastest routine found.
 inline Answer kinematics_and_lean_sums(const Body &body, pinocchio::Data &data,
                                        const Eigen::VectorXd &q, const Eigen::VectorXd &v) {
   using pinocchio::Symmetric3;
@@ -105,7 +105,7 @@ inline Answer kinematics_and_lean_sums(const Body &body, pinocchio::Data &data,
     const pinocchio::Inertia &inertia = body.model.inertias[i];
     const Vector3 c = place.act(inertia.lever());
     add(inertia.mass(), c, inertia.inertia().rotate(place.rotation()));
-    // The free pelvis is at rest.
+    // A free pelvis is at rest.
     if (held || i > 1) {
       const pinocchio::Force h = inertia * data.v[i];
       const Vector3 along = place.rotation() * h.linear();

@@ -1,10 +1,9 @@
-"""Writes body and postures of an exported flight as a plain table, which both sides of the
-comparison read.
+"""Writes the body and postures of an exported flight as a plain table, which both sides of the comparison read.
 
     aloft export START | python3 table.py > table.txt
 
     joint NAME PARENT x y z MOVES HINGE   joint in the parent's axes, m; PARENT is a line number, -1
-                                          for the pelvis; does the plan move it, and only about z
+                                          for the pelvis; whether the plan moves it; whether only about z
     part JOINT mass x y z a b c           kg, CM in the segment's axes (m), principal moments (kg m²)
     posture SET (w x y z a b c) * 15      rotations against the parents, rates in own axes (rad/s)
 
@@ -26,7 +25,7 @@ POSTURES = 64
 
 
 def span(export, which):
-    """From the first joint's beginning to the last one's end, or to touch-down."""
+    """Start of the first joint's motion and end of the last one's, at most touch-down, s."""
     ways = [segment[which] for segment in export["segments"]]
     end = max(way["start_s"] + way["time_s"] for way in ways)
     return min(way["start_s"] for way in ways), min(end, export["touchdown_s"])

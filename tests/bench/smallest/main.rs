@@ -1,14 +1,15 @@
-//! The smallest page of the stack: what any page of Bevy and bevy_egui costs that draws something.
+//! The smallest page of the same crates: the cost of any page of Bevy and bevy_egui that draws
+//! something.
 //!
-//! The same crates with the same features as the simulator's, on the same canvas: a lit cube that
-//! turns, and a line of text. `web/weigh` holds the simulator's page against it.
+//! It has the simulator's crates with the same features, and the same canvas: a lit cube that
+//! turns, and a line of text. `web/weigh` compares the simulator's page with it.
 
 #[cfg(target_arch = "wasm32")]
 mod page {
     use bevy::prelude::*;
     use bevy_egui::{EguiContexts, EguiPlugin, EguiPrimaryContextPass, egui};
 
-    /// Until the page counts as ready: as many as for the simulator's.
+    /// Frames until the page is declared ready: the same number as for the simulator's.
     const FIRST_FRAMES: u32 = 4;
 
     pub fn run() {

@@ -1,9 +1,9 @@
-//! A jumper's body alone: barefoot, nothing carried.
+//! A jumper's body, barefoot and with empty hands.
 
 use turns_aloft::physics::body::{BodySpec, Footwear};
 use turns_aloft::physics::segments::SegmentTable;
 
-pub fn bare(table: SegmentTable, stature_m: f64, body_mass_kg: f64) -> BodySpec {
+pub fn barefoot_body(table: SegmentTable, stature_m: f64, body_mass_kg: f64) -> BodySpec {
     BodySpec {
         table,
         stature_m,

@@ -1,11 +1,11 @@
-//! Sums over the parts of a body in flight, from what a pose says of each part alone.
+//! Sums over the parts of a body in flight, from the pose of each part.
 
 use glam::{DQuat, DVec3};
 
 use turns_aloft::physics::body::Body;
 use turns_aloft::physics::flight::Pose;
 
-/// CM of the whole, m.
+/// CM of the whole body, m, world frame.
 pub fn cm(body: &Body, pose: &Pose) -> DVec3 {
     let moment: DVec3 = body
         .parts
@@ -15,7 +15,7 @@ pub fn cm(body: &Body, pose: &Pose) -> DVec3 {
     moment / body.parts.iter().map(|part| part.mass_kg).sum::<f64>()
 }
 
-/// Velocity of that CM, m/s.
+/// Velocity of the CM, m/s, world frame.
 pub fn cm_velocity(body: &Body, pose: &Pose) -> DVec3 {
     let momentum: DVec3 = body
         .parts
@@ -25,7 +25,8 @@ pub fn cm_velocity(body: &Body, pose: &Pose) -> DVec3 {
     momentum / body.parts.iter().map(|part| part.mass_kg).sum::<f64>()
 }
 
-/// Angular momentum about the CM, kg m2/s, for parts that move by these velocities and rates.
+/// Angular momentum about the CM, kg m²/s, world frame, of parts with these velocities (given a
+/// part's index and position from the CM) and angular rates.
 pub fn angular_momentum(
     body: &Body,
     pose: &Pose,

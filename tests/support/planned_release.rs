@@ -1,4 +1,4 @@
-//! A planned flight's take-off, for any motion of the same body.
+//! Releases any joint motion with the take-off of a planned flight.
 
 use turns_aloft::physics::body::Body;
 use turns_aloft::physics::flight::Flight;
@@ -6,7 +6,7 @@ use turns_aloft::physics::joint_motion::JointMotion;
 use turns_aloft::physics::motion_flight::MotionFlight;
 use turns_aloft::physics::release::Release;
 
-/// Leaves the ground as the planned flight does, to move the joints by this motion.
+/// A flight of the planned body with the planned take-off, whose joints move by `motion`.
 pub fn released<M: JointMotion>(planned: &Flight, motion: M) -> MotionFlight<M> {
     let release = Release {
         orientation: planned.takeoff().orientation(),

@@ -1,5 +1,4 @@
-//! The readout as real text elements of the page, for people and programs that cannot see the
-//! canvas.
+//! The readout as HTML elements of the page, for people and programs that cannot see the canvas.
 
 use bevy::prelude::*;
 use web_sys::Element;
@@ -10,15 +9,19 @@ use crate::session::readings::{Reading, picture, readings, summary};
 use crate::stage::current_session::CurrentSession;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Last, follow.after(frame_pacing::poll));
+    app.add_systems(Last, update.after(frame_pacing::poll));
 }
 
-/// Brings the text up to date whenever the jump is at rest: no slider held, not playing, the answer
-/// in sight complete.
-fn follow(session: Res<CurrentSession>, mut last: Local<Vec<Reading>>, mut said: Local<String>) {
+/// Updates the text when the page is at rest: nothing dragged, not playing, the answer shown
+/// complete. The notice is updated at once.
+fn update(
+    session: Res<CurrentSession>,
+    mut last: Local<Vec<Reading>>,
+    mut last_notice: Local<String>,
+) {
     let notice = session.notice().unwrap_or_default();
-    if *said != notice {
-        notice.clone_into(&mut said);
+    if *last_notice != notice {
+        notice.clone_into(&mut last_notice);
         dom::say(notice);
     }
     if (session.playback.playing || session.is_dragging() || session.is_computing())
@@ -35,12 +38,12 @@ fn follow(session: Res<CurrentSession>, mut last: Local<Vec<Reading>>, mut said:
     }
 }
 
-/// Writes the readout of a session.
+/// Writes the readout of a session once, without an app.
 pub fn write(session: &Session) {
     write_lines(&lines(session));
 }
 
-/// The readout, and the answer in sight.
+/// The lines of the readout, and of the answer shown.
 fn lines(session: &Session) -> Vec<Reading> {
     let mut lines = readings(session);
     lines.extend(session.answers());
@@ -72,7 +75,7 @@ fn set_text(element: &Element, text: &str) {
     }
 }
 
-/// The element of a line, behind one for its label; made when it is first needed.
+/// The output element of a line, after one for its label; created if it does not exist yet.
 fn output(section: &Element, line: &Reading) -> Option<Element> {
     let selector = format!("output[data-quantity='{}']", line.quantity);
     if let Ok(Some(output)) = section.query_selector(&selector) {
@@ -83,7 +86,7 @@ fn output(section: &Element, line: &Reading) -> Option<Element> {
     let label = document.create_element("span").ok()?;
     let output = document.create_element("output").ok()?;
     output.set_attribute("data-quantity", &line.quantity).ok()?;
-    // What has come of a change is announced once, in one sentence of its own.
+    // Not announced: a summary of the result is announced instead, as one sentence.
     output.set_attribute("aria-live", "off").ok()?;
     row.append_child(&label).ok()?;
     row.append_child(&output).ok()?;
@@ -91,7 +94,7 @@ fn output(section: &Element, line: &Reading) -> Option<Element> {
     Some(output)
 }
 
-/// Takes away lines that no longer exist, such as the shortfall of a free jump.
+/// Removes the elements of lines that no longer exist, such as the shortfall of a free jump.
 fn drop_stale(section: &Element, lines: &[Reading]) {
     let rows = section.children();
     for row in (0..rows.length()).rev().filter_map(|i| rows.item(i)) {

@@ -1,4 +1,4 @@
-"""What the page can be asked, and when it has answered."""
+"""The questions of the page, and when their answers are complete."""
 
 import touch
 
@@ -16,7 +16,7 @@ def ask(page, question):
         "Compare": lambda: page.outputs().get("compare:sentence"),
     }
     if question == "Compare":
-        page.wait_until("an attempt to lay beside", lambda: "reference:as opened" in page.rects())
+        page.wait_until("a reference to choose", lambda: "reference:as opened" in page.rects())
         touch.tap(page, *page.centre("reference:as opened"))
     page.wait_until(question, complete[question])
     page.next_frames(4)

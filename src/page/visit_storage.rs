@@ -1,4 +1,5 @@
-//! What survives a reload: the present jump and the units, in the browser's own storage.
+//! Stores the visit (present jump, undo steps, settings) in the browser's storage, from which a
+//! reload restores it.
 
 use bevy::prelude::*;
 use web_sys::Storage;
@@ -11,23 +12,23 @@ use crate::words;
 const NAME: &str = "turns-aloft/session";
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(Last, keep.after(address::withdraw));
+    app.add_systems(Last, store.after(address::remove_stale_link));
 }
 
-/// The browser's storage, where it is allowed.
+/// The browser's local storage; none where it is blocked.
 pub fn storage() -> Option<Storage> {
     dom::window()?.local_storage().ok()?
 }
 
-/// Takes up what the last visit left, if it left anything.
+/// Restores the last visit, if one is stored.
 pub fn restore(session: &mut Session) {
     if let Some(text) = storage().and_then(|storage| storage.get_item(NAME).ok()?) {
         session.restore(&text);
     }
 }
 
-/// Keeps the session once it has come to rest after a change.
-fn keep(
+/// Stores the session after a change, but not while a control is dragged.
+fn store(
     mut session: ResMut<CurrentSession>,
     mut last: Local<Option<VisitState>>,
     mut warned: Local<bool>,
@@ -40,13 +41,13 @@ fn keep(
         return;
     }
     let text = session.keep();
-    let kept = storage().is_some_and(|storage| storage.set_item(NAME, &text).is_ok());
-    // Where nothing can be kept the address does, for as long as this page is open.
-    if !kept {
-        address::hold(&session);
+    let stored = storage().is_some_and(|storage| storage.set_item(NAME, &text).is_ok());
+    // Without storage the address holds the jump, for as long as this page is open.
+    if !stored {
+        address::store_document(&session);
     }
     // A visitor who has changed nothing has nothing to lose.
-    if !kept && last.is_some() && !*warned {
+    if !stored && last.is_some() && !*warned {
         *warned = true;
         session.say(words::text("page-keeps-nothing"));
     }

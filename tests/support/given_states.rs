@@ -1,5 +1,5 @@
-//! Flights of made-up bodies through the product's own flight: a closing from one inertia to
-//! another, whatever it is that has them.
+//! Flights with given centroidal states, by the product's own integration: a closing from one
+//! inertia to another that no jumper has to have.
 
 use std::sync::{Arc, OnceLock};
 
@@ -26,7 +26,7 @@ pub fn closing_only(close_time_s: f64) -> PlanSpec {
     }
 }
 
-/// Flies these states, evenly spaced over the closing (two a step), then the last one.
+/// Flies these states, evenly spaced over the closing (two per step); after it the last one stays.
 pub fn fly(body: Body, spec: PlanSpec, states: Vec<CentroidalState>, launch: Launch) -> Flight {
     let steps = (states.len() - 1) / 2;
     let properties = states

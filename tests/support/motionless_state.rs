@@ -1,12 +1,12 @@
-//! Shapes that do not move, made up from their principal moments.
+//! Centroidal states without joint motion, from given principal moments of inertia.
 
 use glam::{DMat3, DVec3};
 
 use turns_aloft::physics::centroidal::CentroidalState;
 
-/// A shape that does not move, with these principal moments about front-back, long and left-right
-/// axis, on soles 1 m below its CM; its hands, 1 kg each, 0.5 m to the sides.
-pub fn still(moments_kg_m2: DVec3) -> CentroidalState {
+/// A state without joint motion, with these principal moments of inertia about the front-back, long
+/// and left-right axes. The soles are 1 m below the CM, the hands 0.5 m to the sides.
+pub fn motionless(moments_kg_m2: DVec3) -> CentroidalState {
     let inertia_kg_m2 = DMat3::from_diagonal(moments_kg_m2);
     CentroidalState {
         inertia_kg_m2,

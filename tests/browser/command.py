@@ -1,4 +1,4 @@
-"""The command beside the page, and what the page shows held against it."""
+"""Runs the command, and compares the page's readouts with it."""
 
 import functools
 import json
@@ -10,13 +10,13 @@ from pathlib import Path
 
 from server import REPOSITORY
 
-# The page's name for what it keeps in the browser.
-KEPT = "turns-aloft/session"
+# The page's name for the visit in the browser's storage.
+VISIT = "turns-aloft/session"
 
 RPM = 60 / math.tau
 DEG = 180 / math.pi
 
-# Quantity, units shown per SI unit. Shown in the units of a first visit.
+# Quantities, and the units shown per SI unit, in the units of a first visit.
 NUMBERS = {
     "turns": 1,
     "air_turns": 1,
@@ -52,14 +52,14 @@ CALLS = {
 
 @functools.cache
 def command():
-    """The command, built."""
+    """Builds the command; returns its path."""
     build = ["cargo", "build", "--quiet", "--locked", "--no-default-features", "--bin", "aloft"]
     subprocess.run(build, cwd=REPOSITORY, check=True)
     return Path(os.environ.get("CARGO_TARGET_DIR", REPOSITORY / "target")) / "debug" / "aloft"
 
 
 def aloft(*arguments):
-    """What the command prints."""
+    """Runs the command; returns what it prints."""
     done = subprocess.run(
         [command(), *map(str, arguments)], capture_output=True, text=True, check=True
     )
@@ -70,20 +70,20 @@ def fly(scenario, *options):
     return json.loads(aloft("fly", scenario, *options))
 
 
-def kept_scenario(page):
-    """The scenario file's text that the page keeps of its present jump."""
-    kept = page.run("return localStorage.getItem(arguments[0])", KEPT)
-    return json.loads(kept)["scenario"]
+def stored_scenario(page):
+    """The present jump as a scenario file, from the browser's storage."""
+    stored = page.run("return localStorage.getItem(arguments[0])", VISIT)
+    return json.loads(stored)["scenario"]
 
 
-def fly_kept(page, folder, *options):
-    file = folder / "kept.aloft.json"
-    file.write_text(kept_scenario(page))
+def fly_stored(page, folder, *options):
+    file = folder / "present.aloft.json"
+    file.write_text(stored_scenario(page))
     return fly(file, *options)
 
 
 def shown(text):
-    """The number at the head of a text, and half of its last digit."""
+    """The number at the beginning of a text, and half a unit of its last digit."""
     digits = re.match(r"-?\d+(?:\.(\d+))?", text)
     assert digits, text
     return float(digits[0]), 0.5 * 10 ** -len(digits[1] or "")

@@ -1,4 +1,4 @@
-//! What a visit brings up, in the language spoken.
+//! Collects the texts that a visit shows, in the current language.
 
 use serde_json::{Value, json};
 
@@ -36,28 +36,28 @@ use turns_aloft::session::goal::{GoalTurns, words as goal};
 use turns_aloft::session::readings::{Group, phase, picture, readings, summary};
 use turns_aloft::session::{Question, Session, why};
 
-/// A text, and where it came from.
+/// A text, and where it is shown.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Heard {
+pub struct ShownText {
     pub place: String,
     pub text: String,
 }
 
-/// Collects what is heard.
+/// Collects the texts that are shown.
 #[derive(Default)]
-struct Ear(Vec<Heard>);
+struct Collector(Vec<ShownText>);
 
-impl Ear {
-    fn hear(&mut self, place: impl Into<String>, text: impl Into<String>) {
+impl Collector {
+    fn add(&mut self, place: impl Into<String>, text: impl Into<String>) {
         let (place, text) = (place.into(), text.into());
         if !text.is_empty() {
-            self.0.push(Heard { place, text });
+            self.0.push(ShownText { place, text });
         }
     }
 
     fn notice(&mut self, place: &str, session: &mut Session) {
         let notice = session.notice().map(str::to_owned);
-        self.hear(
+        self.add(
             place,
             notice.unwrap_or_else(|| panic!("{place}: nothing is said")),
         );
@@ -67,14 +67,14 @@ impl Ear {
     fn readings(&mut self, place: &str, session: &Session) {
         for line in readings(session).into_iter().chain(session.answers()) {
             let place = format!("{place}, {}", line.quantity);
-            self.hear(place.clone() + ", label", line.label);
-            self.hear(place.clone() + ", text", line.text);
-            self.hear(place + ", about", line.about);
+            self.add(place.clone() + ", label", line.label);
+            self.add(place.clone() + ", text", line.text);
+            self.add(place + ", about", line.about);
         }
     }
 }
 
-/// Whether the word stands in a text by itself.
+/// Whether a text has `word` as a whole word.
 pub fn has_word(text: &str, word: &str) -> bool {
     text.match_indices(word).any(|(place, _)| {
         let part = |c: Option<char>| c.is_some_and(|c| c.is_alphanumeric() || "-_".contains(c));
@@ -82,30 +82,31 @@ pub fn has_word(text: &str, word: &str) -> bool {
     })
 }
 
-/// All there is to hear.
-pub fn everything() -> Vec<Heard> {
-    let mut ear = Ear::default();
-    tables(&mut ear);
-    refusals(&mut ear);
+/// Texts of tables, errors, answers and notices, from one visit with each starting point.
+pub fn all_texts() -> Vec<ShownText> {
+    let mut collected = Collector::default();
+    tables(&mut collected);
+    refusals(&mut collected);
     for start in starts::all() {
-        visit(&mut ear, start.name, &start.scenario);
+        visit(&mut collected, start.name, &start.scenario);
     }
     for (name, jump) in others() {
-        visit(&mut ear, name, &jump);
+        visit(&mut collected, name, &jump);
     }
     let first = &starts::all()[0].scenario;
-    win_answers(&mut ear, first, 2.0);
-    win_answers(&mut ear, first, 9.0);
-    map_answers(&mut ear);
-    compare_answers(&mut ear);
-    notices(&mut ear);
-    broken_files(&mut ear);
-    ear.0
+    goal_answers(&mut collected, first, 2.0);
+    goal_answers(&mut collected, first, 9.0);
+    map_answers(&mut collected);
+    compare_answers(&mut collected);
+    notices(&mut collected);
+    broken_files(&mut collected);
+    collected.0
 }
 
-/// The answers of one visit to every question, told after a change without being worked out anew.
-pub fn everything_kept(change: impl Fn(&mut Session)) -> Vec<Heard> {
-    let mut ear = Ear::default();
+/// The answers of one visit to every question, shown again after a change without being computed
+/// again.
+pub fn texts_after(change: impl Fn(&mut Session)) -> Vec<ShownText> {
+    let mut collected = Collector::default();
     let four = starts::named("four-turns").expect("a start");
     let mut session = Session::default();
     session.open(four.scenario.clone());
@@ -123,62 +124,62 @@ pub fn everything_kept(change: impl Fn(&mut Session)) -> Vec<Heard> {
         if question == Question::Compare {
             session.poll(|| true);
         }
-        ear.readings(question.name(), &session);
+        collected.readings(question.name(), &session);
     }
     for (place, text) in ["win"; 9].into_iter().zip(session.goal_cautions()) {
-        ear.hear(place, text);
+        collected.add(place, text);
     }
     session.set_reference(Which::Start("trampoline".to_owned()));
     change(&mut session);
     session.poll(|| true);
-    ear.readings("beside a start", &session);
-    ear.0
+    collected.readings("beside a start", &session);
+    collected.0
 }
 
-/// What stands in tables, whatever is flown.
-fn tables(ear: &mut Ear) {
+/// Texts of tables, independent of the jump.
+fn tables(collected: &mut Collector) {
     for key in Parameter::ALL {
-        ear.hear(key.key(), key.label());
-        ear.hear(key.key(), key.inline());
-        ear.hear(key.key(), key.about());
+        collected.add(key.key(), key.label());
+        collected.add(key.key(), key.inline());
+        collected.add(key.key(), key.about());
     }
     for row in UncertainInput::ALL {
-        ear.hear(row.key(), row.label());
-        ear.hear(row.key(), row.inline());
-        ear.hear(row.key(), row.about());
+        collected.add(row.key(), row.label());
+        collected.add(row.key(), row.inline());
+        collected.add(row.key(), row.about());
     }
     for start in starts::all() {
-        ear.hear(start.name, start.label());
+        collected.add(start.name, start.label());
         let jump = start.scenario.fly();
         for key in Parameter::ALL {
             if let Some(marks) = start.scenario.marks(key, &jump) {
-                ear.hear(key.key(), marks.source.text());
+                collected.add(key.key(), marks.source.text());
             }
         }
     }
     for jump in JumpName::ALL {
-        ear.hear(jump.key(), jump.label());
+        collected.add(jump.key(), jump.label());
         for turns in [1, 2] {
             let notation = notation(jump, turns);
             // The sport's own letters.
             if !notation.starts_with(char::is_numeric) || notation.contains(' ') {
-                ear.hear(jump.key(), notation);
+                collected.add(jump.key(), notation);
             }
         }
     }
     for question in Question::ALL {
-        ear.hear(question.name(), question.label());
+        collected.add(question.name(), question.label());
     }
     for group in Group::ALL {
-        ear.hear("group", group.label());
+        collected.add("group", group.label());
     }
     for cause in Cause::ORDER {
-        ear.hear("cause", cause.label());
+        collected.add("cause", cause.label());
     }
     let units = RateUnit::ALL.map(RateUnit::unit).into_iter();
     let units = units.chain(LengthUnit::ALL.map(LengthUnit::unit));
     for unit in units.chain(MassUnit::ALL.map(MassUnit::unit)) {
-        ear.hear("unit", unit.sign());
+        collected.add("unit", unit.sign());
     }
     let calls = [
         Call::OverRotated,
@@ -188,21 +189,21 @@ fn tables(ear: &mut Ear) {
         Call::Downgraded,
     ];
     for call in calls {
-        ear.hear("call", call_text(call));
+        collected.add("call", call_text(call));
     }
     for ends in [[0.0, 10.0], [-150.0, 10.0], [-200.0, -150.0]] {
-        ear.hear("no call", uncalled_text(ends));
+        collected.add("no call", uncalled_text(ends));
     }
     for past_deg in [4.0, -92.0, 171.0] {
-        ear.hear("facing", facing_text(past_deg));
+        collected.add("facing", facing_text(past_deg));
     }
     for degrees in [169.2, -12.0] {
-        ear.hear("shortfall", shortfall_text(degrees));
+        collected.add("shortfall", shortfall_text(degrees));
     }
     for ends in [[41.0, 148.0], [-12.0, 30.0], [-30.0, -12.0]] {
-        ear.hear("shortfall", shortfall_range_text(ends));
+        collected.add("shortfall", shortfall_range_text(ends));
     }
-    ear.hear("change", change_text(0.25));
+    collected.add("change", change_text(0.25));
     for verdict in [
         Verdict::AlreadyReached,
         Verdict::WithinReach,
@@ -212,7 +213,7 @@ fn tables(ear: &mut Ear) {
         Verdict::BeyondMeasured,
         Verdict::CannotAlone,
     ] {
-        ear.hear("verdict", verdict.text());
+        collected.add("verdict", verdict.text());
     }
     for caution in [
         Caution::NoSafeNumber,
@@ -221,9 +222,9 @@ fn tables(ear: &mut Ear) {
         Caution::Later,
         Caution::Ask,
     ] {
-        ear.hear("caution", caution.text());
+        collected.add("caution", caution.text());
     }
-    ear.hear("season", Season::SOURCE.text());
+    collected.add("season", Season::SOURCE.text());
     for message in [
         goal::SEASON,
         goal::LIMITS,
@@ -234,12 +235,12 @@ fn tables(ear: &mut Ear) {
         why::words::BACK,
         ORDER,
     ] {
-        ear.hear("table", message.text());
+        collected.add("table", message.text());
     }
 }
 
-/// Settings that are refused.
-fn refusals(ear: &mut Ear) {
+/// Error sentences of settings that are refused.
+fn refusals(collected: &mut Collector) {
     let mut jump = starts::all()[0].scenario.clone();
     for (key, value) in [
         ("jump_height_m", "7.5"),
@@ -254,15 +255,15 @@ fn refusals(ear: &mut Ear) {
         ("wind_m_s", "1"),
     ] {
         let why = jump.set(key, value).expect_err("it cannot be");
-        ear.hear(
+        collected.add(
             format!("{key} = {value}"),
             why.sentence().replace(value, ""),
         );
     }
     let why = jump.set("note", &"x".repeat(200_000)).expect_err("long");
-    ear.hear("a long note", why.sentence());
+    collected.add("a long note", why.sentence());
     for why in [NotText::Utf16, NotText::Other] {
-        ear.hear("no text", why.sentence());
+        collected.add("no text", why.sentence());
     }
     let mut half_widths = Uncertainty::usual(&jump);
     for (key, value) in [
@@ -271,19 +272,19 @@ fn refusals(ear: &mut Ear) {
         ("arm_tuck", "1"),
     ] {
         let why = half_widths.set(key, value).expect_err("it cannot be");
-        ear.hear(key, why.sentence().replace(value, ""));
+        collected.add(key, why.sentence().replace(value, ""));
     }
     let (mut limits, mut season) = (Limits::default(), Season::default());
     let lever = Lever::ALL[0];
-    ear.hear(
+    collected.add(
         "limits",
         limits.set(lever, [0.5, 9.5]).expect_err("no").sentence(),
     );
-    ear.hear(
+    collected.add(
         "limits",
         Lever::named("wind_m_s").expect_err("no").sentence(),
     );
-    ear.hear("season", season.set(lever, 9.5).expect_err("no").sentence());
+    collected.add("season", season.set(lever, 9.5).expect_err("no").sentence());
     for (name, ends, nodes) in [
         ("wind_m_s", [0.0, 1.0], 3),
         (lever.key(), [0.5, 9.5], 3),
@@ -291,16 +292,16 @@ fn refusals(ear: &mut Ear) {
         (lever.key(), [0.5, 0.6], 1),
     ] {
         let why = Axis::named(name, ends[0], ends[1], nodes).expect_err("no");
-        ear.hear("axis", why.sentence());
+        collected.add("axis", why.sentence());
     }
     let axis = Axis::new(lever.parameter(), 0.5, 0.6, 3).expect("an axis");
-    ear.hear(
+    collected.add(
         "axes",
         TurnMap::new(&jump, axis, axis).expect_err("no").sentence(),
     );
 }
 
-/// Jumps that say what no starting point says.
+/// Jumps with readings that no starting point has.
 fn others() -> Vec<(&'static str, Scenario)> {
     let changed = |change: &dyn Fn(&mut Scenario)| {
         let mut jump = starts::named("weighted-hands")
@@ -385,16 +386,16 @@ fn others() -> Vec<(&'static str, Scenario)> {
     ]
 }
 
-/// A jump with its readings at several moments, and why it has its turns.
-fn visit(ear: &mut Ear, place: &str, jump: &Scenario) {
+/// A jump's readings at several times, and the answer to "Why".
+fn visit(collected: &mut Collector, place: &str, jump: &Scenario) {
     let mut session = Session::default();
     session.open(jump.clone());
-    ear.readings(place, &session);
-    ear.hear("summary", summary(&session));
+    collected.readings(place, &session);
+    collected.add("summary", summary(&session));
     let owed = session.jump().owed;
     if owed.is_some_and(|owed| owed.over_rotated_deg.is_some()) {
         // The others are signs of the sport.
-        ear.hear("mark", mark(owed));
+        collected.add("mark", mark(owed));
     }
     session.show_range(true);
     session.set_units(Units {
@@ -405,38 +406,38 @@ fn visit(ear: &mut Ear, place: &str, jump: &Scenario) {
     let touchdown_s = session.flight().touchdown_s;
     for part in [0.0, 0.05, 0.3, 0.6, 0.95, 1.0] {
         session.scrub(part * touchdown_s);
-        ear.hear("phase", phase(&session));
-        ear.hear("picture", picture(&session));
+        collected.add("phase", phase(&session));
+        collected.add("picture", picture(&session));
     }
-    ear.readings(place, &session);
-    ear.hear("summary", summary(&session));
+    collected.readings(place, &session);
+    collected.add("summary", summary(&session));
     session.ask(Question::Why);
     session.poll(|| true);
-    ear.readings(place, &session);
+    collected.readings(place, &session);
     let went = session.went().expect("it has been worked out");
     for cause in Cause::ORDER {
-        ear.hear("cause", why::words::cause(&session, cause));
+        collected.add("cause", why::words::cause(&session, cause));
     }
-    ear.hear("one change", went.budget.sentence());
+    collected.add("one change", went.budget.sentence());
     for said in why::words::of_change(&session, went) {
-        ear.hear("change", said);
+        collected.add("change", said);
     }
     for said in why::words::of_steps(&session) {
-        ear.hear("steps", said);
+        collected.add("steps", said);
     }
     if let Some(held) = session.weights_held() {
-        ear.hear("weights", weights::held(session.units(), held));
+        collected.add("weights", weights::held(session.units(), held));
     }
     for said in session
         .step_cautions()
         .into_iter()
         .chain(session.map_cautions())
     {
-        ear.hear("caution", said);
+        collected.add("caution", said);
     }
 }
 
-fn win_answers(ear: &mut Ear, jump: &Scenario, turns: f64) {
+fn goal_answers(collected: &mut Collector, jump: &Scenario, turns: f64) {
     let mut session = Session::default();
     session.open(jump.clone());
     session.set_goal(GoalTurns::Turns(turns));
@@ -444,79 +445,79 @@ fn win_answers(ear: &mut Ear, jump: &Scenario, turns: f64) {
     session.step_season(Lever::ALL[1], -1e6);
     session.ask(Question::Goal);
     session.poll(|| true);
-    ear.readings("win", &session);
+    collected.readings("win", &session);
     for (single, _) in session.singles() {
-        ear.hear("win", single.lever.parameter().label());
-        ear.hear("win", of_goal::basis(session.units(), single));
-        ear.hear("win", of_goal::most(session.units(), single));
+        collected.add("win", single.lever.parameter().label());
+        collected.add("win", of_goal::basis(session.units(), single));
+        collected.add("win", of_goal::most(session.units(), single));
         if let Some(proposal) = &single.proposal {
-            ear.hear(
+            collected.add(
                 "win",
                 of_goal::landing(session.jump(), proposal.landing_load_bw),
             );
         }
     }
     if let (Some(joint), _) = session.combination() {
-        ear.hear("win", of_goal::effort(joint));
-        ear.hear("win", joint.judgement.source.text());
+        collected.add("win", of_goal::effort(joint));
+        collected.add("win", joint.judgement.source.text());
         for change in of_goal::parts(session.units(), joint) {
-            ear.hear("win", of_goal::part(session.units(), change));
+            collected.add("win", of_goal::part(session.units(), change));
         }
     }
     for lever in Lever::ALL {
         // A number and its unit alone may be the same.
-        ear.hear(lever.key(), format!("{}!", goal::limit(&session, lever)));
-        ear.hear(lever.key(), format!("{}!", goal::season(&session, lever)));
+        collected.add(lever.key(), format!("{}!", goal::limit(&session, lever)));
+        collected.add(lever.key(), format!("{}!", goal::season(&session, lever)));
     }
     for said in session.goal_cautions() {
-        ear.hear("win", said);
+        collected.add("win", said);
     }
-    ear.hear("win", goal::question(&session));
+    collected.add("win", goal::question(&session));
     session.set_goal(GoalTurns::Turns(1.0));
-    ear.hear("win", goal::question(&session));
+    collected.add("win", goal::question(&session));
 }
 
-fn map_answers(ear: &mut Ear) {
+fn map_answers(collected: &mut Collector) {
     let mut session = Session::default();
     session.ask(Question::Map);
     session.poll(|| false);
-    ear.readings("map under way", &session);
+    collected.readings("map under way", &session);
     session.poll(|| true);
-    ear.readings("map", &session);
+    collected.readings("map", &session);
     let hands = Parameter::named("hand_mass_kg").expect("a key");
     session.choose_map_lever(0, hands);
     session.poll(|| true);
-    ear.readings("map of the hands", &session);
+    collected.readings("map of the hands", &session);
     for keep in KEEPS {
         session.change(|jump| jump.hands_keep = keep);
         for said in session.map_cautions() {
-            ear.hear("map of the hands", said);
+            collected.add("map of the hands", said);
         }
     }
 }
 
-fn compare_answers(ear: &mut Ear) {
+fn compare_answers(collected: &mut Collector) {
     let mut session = Session::default();
     session.ask(Question::Compare);
     session.keep_jump();
     for reference in ["trampoline", "crooked-takeoff", "half-a-turn-short"] {
         session.set_reference(Which::Start(reference.to_owned()));
         session.poll(|| true);
-        ear.readings(reference, &session);
+        collected.readings(reference, &session);
     }
     session.set_reference(Which::AsOpened);
     for (key, value) in [(0, 12.0), (0, 5.0), (1, 0.5), (13, 0.6), (4, 0.5)] {
         session.set(Parameter::ALL[key], value);
         session.poll(|| true);
-        ear.readings(Parameter::ALL[key].key(), &session);
+        collected.readings(Parameter::ALL[key].key(), &session);
     }
     session.reset_all();
     session.change(|jump| jump.boot_mass_kg += 1e-6);
     session.poll(|| true);
-    ear.readings("hardly changed", &session);
+    collected.readings("hardly changed", &session);
 }
 
-/// A jump with somebody's own name, which is quoted as it is.
+/// A jump with a user's own name, which is not translated.
 fn own() -> Scenario {
     Scenario {
         name: "Monday".to_owned(),
@@ -524,14 +525,14 @@ fn own() -> Scenario {
     }
 }
 
-/// What is said when something does not work.
-fn notices(ear: &mut Ear) {
+/// Notices of errors.
+fn notices(collected: &mut Collector) {
     let mut session = Session::default();
     for key in Parameter::ALL {
         session.set(key, 1e9);
-        ear.notice(key.key(), &mut session);
+        collected.notice(key.key(), &mut session);
         session.set(key, f64::NAN);
-        ear.notice(key.key(), &mut session);
+        collected.notice(key.key(), &mut session);
         session.reset(key);
     }
     let good = own();
@@ -547,30 +548,30 @@ fn notices(ear: &mut Ear) {
         ),
     ] {
         session.open_link(&fragment);
-        ear.notice(place, &mut session);
+        collected.notice(place, &mut session);
     }
     session.set(Parameter::ALL[4], 0.5);
     session.open_link(&fragment);
-    ear.notice("a link to somebody with another jump", &mut session);
+    collected.notice("a link to somebody with another jump", &mut session);
     session.restore("rubbish");
-    ear.notice("the last visit", &mut session);
-    earlier_bodies(ear, &mut session);
+    collected.notice("the last visit", &mut session);
+    earlier_bodies(collected, &mut session);
 
     session.bring_back_kept();
-    ear.notice("nothing to bring back", &mut session);
+    collected.notice("nothing to bring back", &mut session);
     session.keep_jump();
     let kept: Vec<_> = session.library().collection().entries().to_vec();
     let id = kept.last().expect("it was kept").id;
     session.rename_kept(id, " ");
-    ear.notice("no name", &mut session);
+    collected.notice("no name", &mut session);
     session.rename_kept(id, &"x".repeat(100));
-    ear.notice("a long name", &mut session);
+    collected.notice("a long name", &mut session);
     session.delete_kept(id);
     session.delete_kept(id);
-    ear.notice("deleted twice", &mut session);
+    collected.notice("deleted twice", &mut session);
     session.change(|jump| jump.note = "x".repeat(200_000));
     session.keep_jump();
-    ear.notice("a long note", &mut session);
+    collected.notice("a long note", &mut session);
     for (place, jumps) in [
         ("no jump", vec![]),
         ("one jump", vec![&good]),
@@ -578,7 +579,7 @@ fn notices(ear: &mut Ear) {
         ("many jumps", vec![&good; 501]),
     ] {
         session.open_text(&collection(&jumps).to_string());
-        ear.notice(place, &mut session);
+        collected.notice(place, &mut session);
     }
     let kept = session.kept_jumps();
     let kept: Value = serde_json::from_str(&kept).expect("JSON");
@@ -612,25 +613,25 @@ fn notices(ear: &mut Ear) {
         ("rubbish", "rubbish".to_owned()),
     ] {
         let why = session.restore_kept_jumps(&text).expect_err("it is broken");
-        ear.hear(place, why.sentence());
+        collected.add(place, why.sentence());
     }
 }
 
-/// What was saved before the body was refined.
-fn earlier_bodies(ear: &mut Ear, session: &mut Session) {
+/// Notices on data saved before the body was refined.
+fn earlier_bodies(collected: &mut Collector, session: &mut Session) {
     let one = own().to_file().replacen(": 2,", ": 1,", 1);
     session.open_text(&one);
-    ear.notice("a jump of version 1", session);
+    collected.notice("a jump of version 1", session);
     session.open_text(&format!(
         "{{\"turns_aloft_collection\": 1, \"jumps\": [{one}, {one}]}}"
     ));
-    ear.notice("jumps of version 1", session);
+    collected.notice("jumps of version 1", session);
     let visit = session
         .keep()
         .replace("_scenario\\\": 2", "_scenario\\\": 1");
     session.restore(&visit);
     session.report_earlier_body();
-    ear.notice("a visit of version 1", session);
+    collected.notice("a visit of version 1", session);
 }
 
 fn collection(jumps: &[&Scenario]) -> Value {
@@ -668,11 +669,11 @@ pub const BROKEN_JSON: [&str; 23] = [
     "{\"turns_aloft_collection\": 1,",
 ];
 
-/// What is done to a file, and in a few words what.
+/// A description of a change to a file, and the change.
 type Change<'a> = (&'a str, &'a dyn Fn(&mut Value));
 
 /// Files of one jump and of several that cannot be opened.
-fn broken_files(ear: &mut Ear) {
+fn broken_files(collected: &mut Collector) {
     let good = own();
     let file: Value = serde_json::from_str(&good.to_file()).expect("JSON");
     let changes: [Change; 16] = [
@@ -773,6 +774,6 @@ fn broken_files(ear: &mut Ear) {
     let mut session = Session::default();
     for (place, text) in texts {
         session.open_text(&text);
-        ear.notice(&place, &mut session);
+        collected.notice(&place, &mut session);
     }
 }

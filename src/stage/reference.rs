@@ -1,0 +1,107 @@
+//! The reference attempt: a second, translucent figure in the same place, with its own pointer on
+//! the dial.
+//!
+//! Both take off at the same place and time; each lands at its own time.
+
+use bevy::prelude::*;
+
+use crate::dial;
+use crate::figure::segment_transform;
+use crate::ice::level;
+use crate::mannequin::Mannequin;
+use crate::material::{StageMaterials, mesh_bundle};
+use crate::order::StageSystems;
+use crate::palette;
+use crate::palette::BevyColour as _;
+use crate::shown::ReferenceSample;
+use crate::shown::ShownReference;
+use turns_aloft_appearance::{Theme, shown};
+use turns_aloft_physics::body::{BodySpec, Segment};
+
+pub fn plugin(app: &mut App) {
+    app.add_systems(
+        PostUpdate,
+        (
+            rebuild_meshes.run_if(resource_exists_and_changed::<ShownReference>),
+            pose.run_if(resource_exists_and_changed::<ReferenceSample>),
+        )
+            .chain()
+            .in_set(StageSystems::Follow),
+    );
+}
+
+/// What an entity draws of the reference attempt.
+#[derive(Component, Clone, Copy)]
+enum Part {
+    Limb(Segment),
+    /// Points in the heading of the pelvis.
+    Pointer,
+    /// Marks on the spiral how far it has turned.
+    Bead,
+}
+
+/// Width of the pointer relative to the jumper's, so that the two differ without colour as well.
+const WIDTH_RATIO: f32 = 0.55;
+
+/// Builds the figure, rebuilds it for another body or theme, or removes it.
+fn rebuild_meshes(
+    mut commands: Commands,
+    reference: Res<ShownReference>,
+    parts: Query<Entity, With<Part>>,
+    mut meshes: ResMut<Assets<Mesh>>,
+    materials: Res<StageMaterials>,
+    mut built_for: Local<Option<(Theme, BodySpec)>>,
+) {
+    let body = reference.flight.as_ref().map(|flight| &flight.table.body);
+    let key = body.map(|body| (shown(), body.spec));
+    if *built_for == key {
+        return;
+    }
+    *built_for = key;
+    for part in parts {
+        commands.entity(part).despawn();
+    }
+    let Some(body) = body else {
+        return;
+    };
+    let mannequin = Mannequin::new(body);
+    let color = palette::now().reference.linear();
+    for segment in Segment::ALL {
+        let mesh = mannequin.segment(segment).single_colored(color).mesh();
+        commands.spawn((
+            Part::Limb(segment),
+            mesh_bundle(meshes.add(mesh), &materials.translucent),
+        ));
+    }
+    let marks = [
+        (Part::Pointer, dial::needle(palette::now().reference_mark)),
+        (Part::Bead, dial::bead(palette::now().reference_mark)),
+    ];
+    for (part, mesh_builder) in marks {
+        commands.spawn((
+            part,
+            mesh_bundle(meshes.add(mesh_builder.mesh()), &materials.unlit),
+        ));
+    }
+}
+
+fn pose(
+    reference: Res<ShownReference>,
+    sample: Res<ReferenceSample>,
+    parts: Query<(&Part, &mut Transform)>,
+) {
+    let (Some(flight), Some(pose)) = (&reference.flight, &sample.pose) else {
+        return;
+    };
+    for (part, mut transform) in parts {
+        *transform =
+            match *part {
+                Part::Limb(segment) => segment_transform(pose, segment),
+                Part::Pointer => dial::pointing(&pose.sample, level::REFERENCE)
+                    .with_scale(Vec3::new(1.0, 1.0, WIDTH_RATIO)),
+                Part::Bead => Transform::from_translation(
+                    dial::turned_to(flight, pose.sample.turned_rad) + Vec3::Y * level::REFERENCE,
+                ),
+            };
+    }
+}
