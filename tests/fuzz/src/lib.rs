@@ -2,9 +2,8 @@
 
 pub mod framed;
 
-use std::fmt::Display;
-
 use serde_json::Value;
+use turns_aloft::describe::Sentence;
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::collection::{Collection, LONGEST_NAME, MOST};
 use turns_aloft::scenario::link::{from_fragment, to_fragment};
@@ -14,8 +13,12 @@ use turns_aloft::scenario::parameter::Parameter;
 const LONGEST_SENTENCE: usize = 400;
 
 /// What is wrong is said in one line.
-pub fn said(why: &impl Display) {
-    let said = why.to_string();
+pub fn said(why: &impl Sentence) {
+    one_line(&why.sentence());
+}
+
+/// A sentence is one line, for which a notice has room.
+pub fn one_line(said: &str) {
     assert!(!said.trim().is_empty());
     assert!(!said.contains(char::is_control), "{said:?}");
     assert!(said.chars().count() <= LONGEST_SENTENCE, "{said:?}");

@@ -8,7 +8,7 @@ use libfuzzer_sys::{Corpus, fuzz_target};
 use turns_aloft::session::Session;
 use turns_aloft::session::readings::readings;
 use turns_aloft::words;
-use turns_aloft_fuzz::{good, said};
+use turns_aloft_fuzz::{good, one_line};
 
 thread_local! {
     /// The usual start, flown once for all that is not taken up.
@@ -25,11 +25,11 @@ fuzz_target!(|data: &[u8]| -> Corpus {
         let notice = session.notice().map(str::to_owned);
         session.dismiss();
         if let Some(notice) = &notice {
-            said(notice);
+            one_line(notice);
         }
         session.report_earlier_body();
         if let Some(earlier) = session.notice() {
-            said(&earlier);
+            one_line(earlier);
         }
         session.dismiss();
         if notice.is_none_or(|notice| notice == words::text("last-visit-jump-only")) {
