@@ -20,6 +20,7 @@ pub mod rounded_budget;
 pub mod source;
 pub mod start;
 pub mod turns;
+pub mod typed;
 pub mod unit;
 pub mod weights;
 

@@ -15,11 +15,12 @@ use crate::style::{
 use turns_aloft_describe::About;
 use turns_aloft_describe::Label;
 use turns_aloft_describe::Text;
+use turns_aloft_describe::typed::typed;
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::marks::Marks;
 use turns_aloft_scenario::parameter::{Parameter, SliderScale};
 use turns_aloft_session::Session;
-use turns_aloft_words::{number, say, text};
+use turns_aloft_words::{say, text};
 
 const KNOB: f32 = 13.0;
 const TRACK: f32 = 6.0;
@@ -112,16 +113,9 @@ fn value(
     let accessible_name = || say!("panel-typed", what = parameter.label());
     let texts = [unit.text(value), unit.number(value)];
     if let Some(text) = number_field(ui, edit, &name, rect, accessible_name, texts) {
-        typed(session, parameter, &text);
+        let value = typed(&text, parameter, session.units());
+        session.set(parameter, value.unwrap_or(f64::NAN));
     }
-}
-
-/// Sets a typed number; a unit after it is ignored.
-fn typed(session: &mut Session, parameter: Parameter, text: &str) {
-    let unit = session.units().of(parameter.kind());
-    let plain = text.trim().trim_end_matches(unit.sign());
-    let value = number(plain).map_or(f64::NAN, |shown| unit.to_si(shown));
-    session.set(parameter, value);
 }
 
 /// Position of a value on the track, 0 at the least value and 1 at the greatest. With
