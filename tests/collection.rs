@@ -100,17 +100,17 @@ fn what_is_moved_or_deleted_can_be_put_back() {
     assert_eq!(collection.rename(ids[2], "E"), Err(Refusal::Gone));
     assert!(!collection.move_up(ids[2]) && !collection.move_down(ids[2]));
 
-    assert_eq!(collection.bring_back(), Ok(ids[2]));
-    assert_eq!(collection.bring_back(), Ok(ids[0]));
+    assert_eq!(collection.restore_deleted(), Ok(ids[2]));
+    assert_eq!(collection.restore_deleted(), Ok(ids[0]));
     assert_eq!(names(&collection), ["C", "A", "B", "D"]);
-    assert_eq!(collection.bring_back(), Err(Refusal::NothingDeleted));
+    assert_eq!(collection.restore_deleted(), Err(Refusal::NothingDeleted));
 
     // Its name and its place may be gone.
     collection.delete(ids[3]).expect("it is there");
     for id in [ids[0], ids[1]] {
         collection.rename(id, "D").expect("a good name");
     }
-    collection.bring_back().expect("there was one");
+    collection.restore_deleted().expect("there was one");
     assert_eq!(names(&collection), ["C", "D", "D 2", "D 3"]);
 }
 
@@ -120,7 +120,7 @@ fn an_id_lasts_over_a_reload_and_is_never_given_again() {
     collection.move_up(ids[2]);
     collection.rename(ids[2], "Z").expect("a good name");
     collection.delete(ids[2]).expect("it is there");
-    collection.bring_back().expect("it was deleted");
+    collection.restore_deleted().expect("it was deleted");
     for id in [ids[1], ids[3]] {
         collection.delete(id).expect("it is there");
     }
@@ -165,7 +165,7 @@ fn there_is_an_end_of_room() {
     for &id in ids.iter().rev() {
         collection.delete(id).expect("it is there");
     }
-    while collection.bring_back().is_ok() {}
+    while collection.restore_deleted().is_ok() {}
     assert_eq!(collection, before);
     assert_eq!(collection.add(jump("Lutz")), Err(Refusal::TooMany));
 }
@@ -426,7 +426,7 @@ proptest! {
         }
         while let Some(state) = states.pop() {
             prop_assert_eq!(&collection, &state);
-            prop_assert_eq!(collection.bring_back().is_err(), states.is_empty());
+            prop_assert_eq!(collection.restore_deleted().is_err(), states.is_empty());
         }
     }
 

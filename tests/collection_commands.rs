@@ -133,12 +133,12 @@ fn perform(collection: &mut Collection, model: &mut Model, action: UserAction) {
             // Taken back at once, it is as if nothing had been.
             let before = collection.clone();
             assert_eq!(collection.delete(id), Ok(()));
-            assert_eq!(collection.bring_back(), Ok(id));
+            assert_eq!(collection.restore_deleted(), Ok(id));
             assert_eq!(*collection, before);
             assert_eq!(collection.delete(id), Ok(()));
             model.deleted.push((place, model.list.remove(place)));
         }
-        UserAction::BringBack => match (collection.bring_back(), model.deleted.pop()) {
+        UserAction::BringBack => match (collection.restore_deleted(), model.deleted.pop()) {
             (Ok(id), Some((place, (same, mut jump)))) => {
                 assert_eq!(id, same);
                 let place = place.min(model.list.len());

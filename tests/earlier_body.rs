@@ -99,7 +99,7 @@ fn the_last_visit_and_the_kept_jumps_say_so_once_together() {
     assert_eq!(session.question(), Question::Compare);
     let reference = session.reference().expect("it was kept");
     assert_eq!(reference.which, Which::Start("four-turns".to_owned()));
-    assert!(session.range().is_some() && !session.greets());
+    assert!(session.range().is_some() && !session.shows_greeting());
     assert_eq!(session.library().collection().entries().len(), 3);
     assert_eq!(session.notice(), Some(SINCE_THE_VISIT));
     let anew = Session::default().restore_kept_jumps(KEPT_JUMPS);

@@ -166,8 +166,8 @@ fn the_questions_say_it() {
     session.ask(Question::Why);
     session.poll(|| true);
     let missing = session
-        .went()
-        .and_then(|went| why::words::missing(&session, went));
+        .budget_answer()
+        .and_then(|budget_answer| why::words::missing(&session, budget_answer));
     let expected = "2 turns owed: over-rotated, 1.01 more than that";
     assert_eq!(missing.as_deref(), Some(expected));
     session.keep_jump();

@@ -255,7 +255,7 @@ fn jumps_are_kept_named_moved_deleted_and_brought_back() {
         session.reference().is_some(),
         "what is compared stays in sight"
     );
-    session.bring_back_kept();
+    session.restore_deleted();
     assert_eq!(names(&session), ["Monday", "Half a turn short 2"]);
 
     let mut later = Session::default();
@@ -280,7 +280,7 @@ fn another_pages_changes_are_followed() {
     let kept = here.kept_jumps();
     assert!(here.restore_kept_jumps("rubbish").is_err());
     assert_eq!(here.kept_jumps(), kept, "what is here stays");
-    here.bring_back_kept();
+    here.restore_deleted();
     assert_eq!(names(&here)[0], "Half a turn short");
 }
 

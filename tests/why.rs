@@ -55,8 +55,8 @@ fn text(session: &Session, quantity: &str) -> Option<String> {
 fn holds(session: &Session) {
     let (scenario, jump) = (session.scenario(), session.jump());
     let budget = Budget::new(scenario, jump);
-    let went = session.went().expect("it has been worked out");
-    assert_eq!(went.budget, budget);
+    let budget_answer = session.budget_answer().expect("it has been worked out");
+    assert_eq!(budget_answer.budget, budget);
     assert_eq!(gains(session), ranked(scenario, jump));
 }
 
@@ -243,7 +243,9 @@ fn the_sentences_change_can_be_tried() {
     for start in starts::all() {
         let mut session = asked(start.scenario.clone());
         let turns = session.jump().turns;
-        let change = session.went().and_then(|went| went.budget.one_change);
+        let change = session
+            .budget_answer()
+            .and_then(|budget_answer| budget_answer.budget.one_change);
         let change = change.expect("every starting point could do better");
         session.try_one_change();
         assert_eq!(session.jump().turns - turns, change.turns_change);
@@ -269,8 +271,11 @@ fn opens_early() -> Scenario {
 #[test]
 fn opening_later_carries_its_caution() {
     let session = asked(opens_early());
-    let went = session.went().expect("it has been worked out");
-    let change = went.budget.one_change.expect("it could open later");
+    let budget_answer = session.budget_answer().expect("it has been worked out");
+    let change = budget_answer
+        .budget
+        .one_change
+        .expect("it could open later");
     assert_eq!(change.parameter, Parameter::OpenLead);
     let said = text(&session, "caution:one_change").expect("a caution");
     let mut then = session.scenario().clone();

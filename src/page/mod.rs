@@ -35,7 +35,7 @@ pub fn run() {
     address::restore(&mut session);
     kept_jumps.show_notice(&mut session);
     if dom::prefers_reduced_motion() {
-        session.keep_still();
+        session.reduce_motion();
     }
     if !dom::can_draw() {
         dom::show_no_graphics();

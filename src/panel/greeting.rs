@@ -14,7 +14,7 @@ const CROSS: f32 = 5.0;
 
 /// Shows it in the upper corner of the stage that the view buttons leave free.
 pub fn show(ui: &Ui, session: &mut Session, stage: Rect, views: Rect) {
-    if !session.greets() {
+    if !session.shows_greeting() {
         return;
     }
     let left = stage.left() + WIDE_GAP;
@@ -48,6 +48,6 @@ pub fn show(ui: &Ui, session: &mut Session, stage: Rect, views: Rect) {
         );
     }
     if response.clicked() {
-        session.greet_no_more();
+        session.dismiss_greeting();
     }
 }

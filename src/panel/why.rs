@@ -13,39 +13,39 @@ use crate::weights;
 use crate::why::go_back::{go_back, split};
 use turns_aloft_describe::Sentence;
 use turns_aloft_session::Session;
-use turns_aloft_session::why::{Went, words};
+use turns_aloft_session::why::{BudgetAnswer, words};
 use turns_aloft_words::text;
 
 pub fn show(ui: &mut Ui, session: &mut Session) {
-    let Some(went) = session.went().cloned() else {
+    let Some(budget_answer) = session.budget_answer().cloned() else {
         return;
     };
-    card(ui, |ui| sentence(ui, session, &went));
+    card(ui, |ui| sentence(ui, session, &budget_answer));
     heading(ui, text("panel-where-turns-went"));
-    card(ui, |ui| waterfall::show(ui, session, &went));
+    card(ui, |ui| waterfall::show(ui, session, &budget_answer));
     small(ui, words::ORDER.text());
     ranking::show(ui, session);
     weights::more(ui, session);
 }
 
 /// The largest loss, the change to try against it, and the cautions.
-fn sentence(ui: &mut Ui, session: &mut Session, went: &Went) {
+fn sentence(ui: &mut Ui, session: &mut Session, budget_answer: &BudgetAnswer) {
     hold_height(ui, session, |ui| {
         // A number and its sign stay on one line.
-        let sentence = went.budget.sentence().replace(" %", "\u{a0}%");
+        let sentence = budget_answer.budget.sentence().replace(" %", "\u{a0}%");
         ui.label(RichText::new(sentence).font(style::bold(18.0)));
-        for said in words::of_change(session, went) {
+        for said in words::of_change(session, budget_answer) {
             small(ui, &said);
         }
     });
-    if went.proposal.is_none() && session.tried() == 0 {
+    if budget_answer.proposal.is_none() && session.tried() == 0 {
         return;
     }
     ui.add_space(GAP);
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
     let [rest, back] = split(row);
     let try_it = if session.tried() > 0 { rest } else { row };
-    if went.proposal.is_some() {
+    if budget_answer.proposal.is_some() {
         let button = Button::labelled("try it", text("panel-try-it"));
         if button.show(ui, try_it).clicked() {
             session.try_one_change();

@@ -108,7 +108,7 @@ impl Collection {
         below.is_some_and(|below| self.move_up(below))
     }
 
-    /// Deletes a jump; [`Self::bring_back`] can undo it.
+    /// Deletes a jump; [`Self::restore_deleted`] can undo it.
     pub fn delete(&mut self, id: Id) -> Result<(), Refusal> {
         let place = self.place(id).ok_or(Refusal::Gone)?;
         if self.deleted.len() == MOST {
@@ -118,14 +118,14 @@ impl Collection {
         Ok(())
     }
 
-    /// The name of what [`Self::bring_back`] would bring back.
+    /// The name of what [`Self::restore_deleted`] would bring back.
     pub fn last_deleted(&self) -> Option<&str> {
         let (_, entry) = self.deleted.last()?;
         Some(&entry.scenario.name)
     }
 
     /// Puts the jump last deleted back to its place; done again, the one before it.
-    pub fn bring_back(&mut self) -> Result<Id, Refusal> {
+    pub fn restore_deleted(&mut self) -> Result<Id, Refusal> {
         self.attempt(|changed| {
             let (place, mut entry) = changed.deleted.pop().ok_or(Refusal::NothingDeleted)?;
             let id = entry.id;

@@ -26,7 +26,7 @@ pub mod readings {
 
 /// Why the jump has the turns it has.
 pub mod why {
-    pub use crate::answers::why::Went;
+    pub use crate::answers::why::BudgetAnswer;
     pub use crate::describe::why_words as words;
 }
 
@@ -46,7 +46,7 @@ pub mod map {
 
 /// How the jump differs from another attempt.
 pub mod compare {
-    pub use crate::answers::kept_results::CameTo;
+    pub use crate::answers::kept_results::KeptResult;
     pub use crate::state::document::Which;
     pub use crate::state::reference::Reference;
 }

@@ -189,7 +189,7 @@ impl Session {
     }
 
     /// Says something after what is said already.
-    pub(crate) fn say_too(&mut self, sentence: &str) {
+    pub(crate) fn append_notice(&mut self, sentence: &str) {
         self.notice = Some(match self.notice.take() {
             Some(said) => format!("{said} {sentence}"),
             None => sentence.to_owned(),
@@ -199,7 +199,7 @@ impl Session {
     /// Says once, beside anything else, that what the browser kept is older than the body, where it is.
     pub fn report_earlier_body(&mut self) {
         if mem::take(&mut self.earlier_body_unreported) {
-            self.say_too(text("earlier-body-kept"));
+            self.append_notice(text("earlier-body-kept"));
         }
     }
 

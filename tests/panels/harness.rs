@@ -39,7 +39,7 @@ pub type Page = Harness<'static, App>;
 pub fn open(size: [f32; 2], language: Language, question: Question) -> Page {
     set_language(language);
     let mut session = Session::default();
-    session.keep_still();
+    session.reduce_motion();
     session.ask(question);
     show(size, session)
 }

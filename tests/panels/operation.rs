@@ -385,7 +385,7 @@ fn the_greeting_is_dismissed() {
     let mut page = jump();
     press(&mut page, "Put this line away");
     assert!(!has(&page, "Put this line away"));
-    assert!(!page.state().session.greets());
+    assert!(!page.state().session.shows_greeting());
 }
 
 // The bar

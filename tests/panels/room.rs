@@ -216,7 +216,7 @@ fn a_change_that_is_tried_has_room() {
 fn kept_jumps_have_room() {
     everywhere(|size, language| {
         let mut session = Session::default();
-        session.keep_still();
+        session.reduce_motion();
         session.ask(Question::Compare);
         for _ in 0..3 {
             session.keep_jump();

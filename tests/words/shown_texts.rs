@@ -414,12 +414,12 @@ fn visit(collected: &mut Collector, place: &str, jump: &Scenario) {
     session.ask(Question::Why);
     session.poll(|| true);
     collected.readings(place, &session);
-    let went = session.went().expect("it has been worked out");
+    let budget_answer = session.budget_answer().expect("it has been worked out");
     for cause in Cause::ORDER {
         collected.add("cause", why::words::cause(&session, cause));
     }
-    collected.add("one change", went.budget.sentence());
-    for said in why::words::of_change(&session, went) {
+    collected.add("one change", budget_answer.budget.sentence());
+    for said in why::words::of_change(&session, budget_answer) {
         collected.add("change", said);
     }
     for said in why::words::of_steps(&session) {
@@ -557,7 +557,7 @@ fn notices(collected: &mut Collector) {
     collected.notice("the last visit", &mut session);
     earlier_bodies(collected, &mut session);
 
-    session.bring_back_kept();
+    session.restore_deleted();
     collected.notice("nothing to bring back", &mut session);
     session.keep_jump();
     let kept: Vec<_> = session.library().collection().entries().to_vec();

@@ -25,14 +25,14 @@ pub fn attempt_button(
     ui: &mut Ui,
     target: &str,
     name: &str,
-    came_to: &str,
+    outcome: &str,
     is_beyond: bool,
     chosen: bool,
 ) -> Response {
-    let said = if came_to.is_empty() {
+    let said = if outcome.is_empty() {
         say!("panel-compare-with-one", name = name)
     } else {
-        say!("panel-compare-with-result", name = name, result = came_to)
+        say!("panel-compare-with-result", name = name, result = outcome)
     };
     let beyond = text("beyond-seen-in-short");
     let said = if is_beyond {
@@ -45,7 +45,7 @@ pub fn attempt_button(
         let right = painter.text(
             rect.right_center() - vec2(12.0, 0.0),
             Align2::RIGHT_CENTER,
-            came_to,
+            outcome,
             style::bold(16.0),
             second,
         );

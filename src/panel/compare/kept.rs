@@ -10,7 +10,7 @@ use crate::text::small;
 use turns_aloft_describe::call::mark;
 use turns_aloft_scenario::collection::{Entry, Id};
 use turns_aloft_session::Session;
-use turns_aloft_session::compare::{CameTo, Which};
+use turns_aloft_session::compare::{KeptResult, Which};
 use turns_aloft_words::say;
 use turns_aloft_words::{decimal, text};
 
@@ -35,12 +35,12 @@ pub fn show(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) -> O
     for (i, entry) in entries.iter().enumerate() {
         let which = Which::Kept(entry.id);
         let chosen = chosen.as_ref() == Some(&which);
-        let came_to = session.came_to(entry);
+        let outcome = session.kept_result(entry);
         let target = format!("kept:{}", i + 1);
         let name = &entry.scenario.name;
-        let is_beyond = came_to.is_some_and(|came_to| came_to.is_beyond_seen);
-        let came_to = came_to_text(came_to);
-        if attempt_button(ui, &target, name, &came_to, is_beyond, chosen).clicked() {
+        let is_beyond = outcome.is_some_and(|outcome| outcome.is_beyond_seen);
+        let outcome = result_text(outcome);
+        if attempt_button(ui, &target, name, &outcome, is_beyond, chosen).clicked() {
             kept_jumps.renamed = None;
             toggle_reference(session, which, chosen);
         }
@@ -62,11 +62,11 @@ pub fn show(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) -> O
 }
 
 /// Turns and call, short enough for a row.
-fn came_to_text(came_to: Option<CameTo>) -> String {
-    let Some(came_to) = came_to else {
+fn result_text(outcome: Option<KeptResult>) -> String {
+    let Some(outcome) = outcome else {
         return "…".to_owned();
     };
-    format!("{} {}", decimal(came_to.turns, 2), mark(came_to.owed))
+    format!("{} {}", decimal(outcome.turns, 2), mark(outcome.owed))
         .trim_end()
         .to_owned()
 }
@@ -197,6 +197,6 @@ fn undo(ui: &mut Ui, session: &mut Session) {
     let undo = Button::labelled("kept Undo", text("panel-kept-undo"));
     let undo = undo.accessible_name(&accessible_name);
     if undo.show(ui, button).clicked() {
-        session.bring_back_kept();
+        session.restore_deleted();
     }
 }

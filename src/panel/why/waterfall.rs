@@ -14,7 +14,7 @@ use turns_aloft_analysis::budget::Cause;
 use turns_aloft_describe::Label;
 use turns_aloft_describe::turns::{signed_text, turns_text};
 use turns_aloft_session::Session;
-use turns_aloft_session::why::{Went, words};
+use turns_aloft_session::why::{BudgetAnswer, words};
 use turns_aloft_words::text;
 
 /// One bar with its label.
@@ -38,8 +38,8 @@ const BAR_HEIGHT: f32 = 16.0;
 /// Width kept free for the numbers at the right.
 const NUMBERS: f32 = 58.0;
 
-pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
-    let bars = bars(session, went);
+pub fn show(ui: &mut Ui, session: &Session, budget_answer: &BudgetAnswer) {
+    let bars = bars(session, budget_answer);
     let owed = session.jump().owed.map(|owed| owed.turns);
     let most = bars
         .iter()
@@ -85,7 +85,7 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
             ui.add_space(GAP);
         }
     }
-    if let Some(missing) = words::missing(session, went) {
+    if let Some(missing) = words::missing(session, budget_answer) {
         // The call is shown with the turns.
         ui.label(RichText::new(missing).font(style::bold(16.0)));
     }
@@ -95,8 +95,8 @@ pub fn show(ui: &mut Ui, session: &Session, went: &Went) {
     }
 }
 
-fn bars(session: &Session, went: &Went) -> Vec<Bar> {
-    let (budget, shown) = (&went.budget, &went.shown);
+fn bars(session: &Session, budget_answer: &BudgetAnswer) -> Vec<Bar> {
+    let (budget, shown) = (&budget_answer.budget, &budget_answer.shown);
     let mut level = budget.ideal_turns;
     let mut bars = vec![Bar {
         name: "ideal",

@@ -8,7 +8,7 @@ use turns_aloft_scenario::fly::Owed;
 
 /// What a kept jump came to.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct CameTo {
+pub struct KeptResult {
     pub turns: f64,
     /// None for a free jump.
     pub owed: Option<Owed>,
@@ -18,7 +18,7 @@ pub struct CameTo {
 
 /// With the jump that each is of: an id may stand for another one later.
 #[derive(Debug, Default)]
-pub(crate) struct KeptResults(HashMap<Id, (Scenario, CameTo)>);
+pub(crate) struct KeptResults(HashMap<Id, (Scenario, KeptResult)>);
 
 impl KeptResults {
     /// Flies the first kept jump whose turns are not known yet; whether there was one.
@@ -28,17 +28,17 @@ impl KeptResults {
             return false;
         };
         let jump = entry.scenario.fly();
-        let came_to = CameTo {
+        let outcome = KeptResult {
             turns: jump.turns,
             owed: jump.owed,
             is_beyond_seen: !entry.scenario.beyond_seen(&jump).is_empty(),
         };
-        self.0.insert(entry.id, (entry.scenario.clone(), came_to));
+        self.0.insert(entry.id, (entry.scenario.clone(), outcome));
         true
     }
 
-    pub fn of(&self, entry: &Entry) -> Option<CameTo> {
-        let (scenario, came_to) = self.0.get(&entry.id)?;
-        (*scenario == entry.scenario).then_some(*came_to)
+    pub fn of(&self, entry: &Entry) -> Option<KeptResult> {
+        let (scenario, outcome) = self.0.get(&entry.id)?;
+        (*scenario == entry.scenario).then_some(*outcome)
     }
 }

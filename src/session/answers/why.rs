@@ -22,7 +22,7 @@ const PIECES: usize = Lever::COUNT + 2;
 /// piece more each.
 #[derive(Debug, Default)]
 pub(crate) struct Why {
-    pub went: Option<Went>,
+    pub budget_answer: Option<BudgetAnswer>,
     pub gains: PerLever<Option<Gain>>,
     pub weights: Option<Weights>,
     /// The levers, the largest gain first as of when the hand last rested.
@@ -37,7 +37,7 @@ pub(crate) struct Why {
 
 /// Where the turns went.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Went {
+pub struct BudgetAnswer {
     pub budget: Budget,
     pub shown: Shown,
     /// What is to be known of the one change that the budget's sentence tells of.
@@ -57,7 +57,7 @@ pub struct Proposal {
     pub cautions: Vec<Caution>,
 }
 
-impl Went {
+impl BudgetAnswer {
     fn new(scenario: &Scenario, jump: &Jump) -> Self {
         let budget = Budget::new(scenario, jump);
         Self {
@@ -127,7 +127,9 @@ impl Why {
         let Basis { scenario, jump, .. } = on;
         match Lever::ALL.get(piece) {
             Some(&lever) => self.gains[lever] = Some(gain(lever, scenario, jump)),
-            None if piece == Lever::COUNT => self.went = Some(Went::new(scenario, jump)),
+            None if piece == Lever::COUNT => {
+                self.budget_answer = Some(BudgetAnswer::new(scenario, jump))
+            }
             None => self.weights = Weights::more(scenario, jump),
         }
     }

@@ -16,17 +16,17 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
         of_compared(session, compared, &mut lines);
     }
     for (i, entry) in session.library().collection().entries().iter().enumerate() {
-        let came_to = session.came_to(entry);
-        let said = came_to.map_or_else(
+        let outcome = session.kept_result(entry);
+        let said = outcome.map_or_else(
             || entry.scenario.name.clone(),
-            |came_to| {
+            |outcome| {
                 let said = say!(
                     "compare-kept-came-to",
                     name = entry.scenario.name.as_str(),
-                    turns = decimal(came_to.turns, 2),
-                    call = verdict_text(came_to.owed)
+                    turns = decimal(outcome.turns, 2),
+                    call = verdict_text(outcome.owed)
                 );
-                if came_to.is_beyond_seen {
+                if outcome.is_beyond_seen {
                     say!("compare-kept-beyond-seen", said = said)
                 } else {
                     said

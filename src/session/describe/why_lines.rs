@@ -1,6 +1,6 @@
 //! Why the jump has the turns it has, as lines of text.
 
-use crate::answers::why::Went;
+use crate::answers::why::BudgetAnswer;
 use crate::describe::reading::{Group, Reading, line};
 use crate::describe::weights;
 use crate::describe::why_words as words;
@@ -17,8 +17,8 @@ use turns_aloft_words::text;
 /// All lines, as far as the answer stands.
 pub(crate) fn lines(session: &Session) -> Vec<Reading> {
     let mut lines = Vec::new();
-    if let Some(went) = session.went() {
-        lines.extend(budget(session, went));
+    if let Some(budget_answer) = session.budget_answer() {
+        lines.extend(budget(session, budget_answer));
     }
     lines.extend(session.gains().map(|it| gain(session, it)));
     lines.extend(cautions("caution:steps", &words::of_steps(session)));
@@ -34,7 +34,7 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
     lines
 }
 
-fn budget(session: &Session, went: &Went) -> Vec<Reading> {
+fn budget(session: &Session, budget_answer: &BudgetAnswer) -> Vec<Reading> {
     let line = |quantity: &'static str, label: &'static str, text: String, about: String| {
         line(Group::Answer, quantity, label, text, about)
     };
@@ -43,17 +43,17 @@ fn budget(session: &Session, went: &Went) -> Vec<Reading> {
         line(
             "sentence",
             text("why-line-sentence"),
-            went.budget.sentence(),
+            budget_answer.budget.sentence(),
             text("why-line-sentence-about").to_owned(),
         ),
         line(
             "ideal_turns",
             text("why-line-ideal"),
-            turns(went.shown.ideal),
+            turns(budget_answer.shown.ideal),
             words::IDEAL.text().to_owned(),
         ),
     ];
-    for (cause, loss) in Cause::ORDER.into_iter().zip(went.shown.losses) {
+    for (cause, loss) in Cause::ORDER.into_iter().zip(budget_answer.shown.losses) {
         let (quantity, label) = match cause {
             Cause::Closing => ("lost_by_closing_turns", text("why-line-closing")),
             Cause::Tightness => ("lost_by_tightness_turns", text("why-line-tightness")),
@@ -63,7 +63,7 @@ fn budget(session: &Session, went: &Went) -> Vec<Reading> {
         let about = words::cause(session, cause);
         lines.push(line(quantity, label, turns(loss), about));
     }
-    if let Some(missing) = words::missing(session, went) {
+    if let Some(missing) = words::missing(session, budget_answer) {
         lines.push(line(
             "missing_turns",
             text("why-line-owed"),
@@ -73,7 +73,7 @@ fn budget(session: &Session, went: &Went) -> Vec<Reading> {
     }
     lines.extend(cautions(
         "caution:one_change",
-        &words::of_change(session, went),
+        &words::of_change(session, budget_answer),
     ));
     lines
 }

@@ -1,6 +1,6 @@
 //! Why the jump has the turns it has, in words: what each part means, what is to be known of a change.
 
-use crate::answers::why::Went;
+use crate::answers::why::BudgetAnswer;
 use crate::session::Session;
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_analysis::steps::Flown;
@@ -45,10 +45,10 @@ pub fn cause(session: &Session, cause: Cause) -> String {
 }
 
 /// The turns owed, and what is still missing of them as shown; none for a free jump.
-pub fn missing(session: &Session, went: &Went) -> Option<String> {
+pub fn missing(session: &Session, budget_answer: &BudgetAnswer) -> Option<String> {
     let owed = session.jump().owed?;
     let is_over_rotated = owed.over_rotated_deg.is_some();
-    let missing = hundredths(owed.turns) - went.shown.turns;
+    let missing = hundredths(owed.turns) - budget_answer.shown.turns;
     let size = turns_text(missing.abs());
     let owed = plain(owed.turns);
     Some(match missing {
@@ -60,8 +60,8 @@ pub fn missing(session: &Session, went: &Went) -> Option<String> {
 }
 
 /// What has to stand beside the change that the sentence tells of; empty where there is nothing.
-pub fn of_change(session: &Session, went: &Went) -> Vec<String> {
-    let Some(proposal) = &went.proposal else {
+pub fn of_change(session: &Session, budget_answer: &BudgetAnswer) -> Vec<String> {
+    let Some(proposal) = &budget_answer.proposal else {
         return Vec::new();
     };
     let parameter = proposal.change.parameter;

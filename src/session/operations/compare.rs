@@ -1,6 +1,6 @@
 //! How the jump differs from another attempt, and what the kept jumps came to.
 
-use crate::answers::kept_results::CameTo;
+use crate::answers::kept_results::KeptResult;
 use crate::session::Session;
 use turns_aloft_describe::comparison::Compared;
 use turns_aloft_scenario::collection::Entry;
@@ -14,7 +14,7 @@ impl Session {
     }
 
     /// What a kept jump came to, once it is known.
-    pub fn came_to(&self, entry: &Entry) -> Option<CameTo> {
+    pub fn kept_result(&self, entry: &Entry) -> Option<KeptResult> {
         self.answers.compare.result().kept.of(entry)
     }
 }

@@ -74,10 +74,10 @@ impl Session {
     }
 
     /// Brings the kept jump last deleted back.
-    pub fn bring_back_kept(&mut self) {
+    pub fn restore_deleted(&mut self) {
         self.change_kept(
             |why| say!("not-brought-back", why = why),
-            Collection::bring_back,
+            Collection::restore_deleted,
         );
     }
 
@@ -101,7 +101,7 @@ impl Session {
             jumps => say!("collection-added", jumps = jumps),
         });
         if added.earlier_body {
-            self.say_too(&say!("earlier-body", jumps = jumps));
+            self.append_notice(&say!("earlier-body", jumps = jumps));
         }
     }
 

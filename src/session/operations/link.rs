@@ -52,7 +52,7 @@ impl Session {
         }
         // Both at once would be the same twice.
         if link.earlier_body && !self.earlier_body_unreported {
-            self.say_too(&say!("earlier-body", jumps = jumps));
+            self.append_notice(&say!("earlier-body", jumps = jumps));
         }
         Ok(())
     }

@@ -25,7 +25,7 @@ impl Session {
             Ok(opened) => {
                 self.open(opened.read);
                 if opened.earlier_body {
-                    self.say_too(&say!("earlier-body", jumps = 1));
+                    self.append_notice(&say!("earlier-body", jumps = 1));
                 }
             }
             Err(why) => self.say(say!("not-opened", why = why.sentence())),

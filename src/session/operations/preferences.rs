@@ -13,17 +13,17 @@ impl Session {
     }
 
     /// Whether a newcomer has yet to be told what to do here.
-    pub const fn greets(&self) -> bool {
+    pub const fn shows_greeting(&self) -> bool {
         !self.preferences.greeted
     }
 
     /// Puts what a newcomer is told away for good.
-    pub fn greet_no_more(&mut self) {
+    pub fn dismiss_greeting(&mut self) {
         self.preferences.greeted = true;
     }
 
     /// From now on plays only when asked: an opened jump shows its landing at once.
-    pub fn keep_still(&mut self) {
+    pub fn reduce_motion(&mut self) {
         self.preferences.still = true;
         self.show();
     }

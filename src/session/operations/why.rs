@@ -1,6 +1,6 @@
 //! What the answer is to why the jump has the turns it has, and trying what it tells of.
 
-use crate::answers::why::{Went, Why};
+use crate::answers::why::{BudgetAnswer, Why};
 use crate::session::Session;
 use turns_aloft_analysis::caution::{self, Caution};
 use turns_aloft_analysis::lever::Lever;
@@ -15,8 +15,8 @@ impl Session {
     }
 
     /// Where the turns went; none before the first answer stands.
-    pub const fn went(&self) -> Option<&Went> {
-        self.why().went.as_ref()
+    pub const fn budget_answer(&self) -> Option<&BudgetAnswer> {
+        self.why().budget_answer.as_ref()
     }
 
     /// What a step of each lever gives. The largest gain stands first once the hand rests; none
@@ -44,7 +44,10 @@ impl Session {
 
     /// Tries the change that the budget's sentence tells of.
     pub fn try_one_change(&mut self) {
-        if let Some(change) = self.went().and_then(|went| went.budget.one_change) {
+        if let Some(change) = self
+            .budget_answer()
+            .and_then(|budget_answer| budget_answer.budget.one_change)
+        {
             self.try_change(change.parameter, change.to);
         }
     }

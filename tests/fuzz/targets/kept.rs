@@ -23,7 +23,7 @@ fuzz_target!(|data: &[u8]| -> Corpus {
             let new = collection.add(start).expect("a start can be kept");
             assert!(entries.iter().all(|entry| entry.id != new));
             collection.delete(new).expect("it is there");
-            while collection.bring_back().is_ok() {}
+            while collection.restore_deleted().is_ok() {}
             assert_eq!(collection.entries()[..entries.len()], entries);
         }
         Err(why) => said(&why),
