@@ -6,26 +6,34 @@ use turns_aloft_words::number;
 
 use crate::unit::UnitText;
 
-/// What a person may write for a unit beside its sign in the language spoken: the kind of number, the
-/// spelling, and the SI size. Inch, foot and pound are exact by definition (1959).
-const SPELLINGS: [(Kind, &str, f64); 16] = [
-    (Kind::Length, "mm", 0.001),
-    (Kind::Length, "in", 0.0254),
-    (Kind::Length, "inch", 0.0254),
-    (Kind::Length, "inches", 0.0254),
-    (Kind::Length, "\"", 0.0254),
-    (Kind::Length, "″", 0.0254),
-    (Kind::Length, "ft", 0.3048),
-    (Kind::Mass, "g", 0.001),
-    (Kind::Mass, "lbs", 0.453_592_37),
-    (Kind::Rate, "rpm", std::f64::consts::TAU / 60.0),
-    (Kind::Rate, "1/min", std::f64::consts::TAU / 60.0),
-    (Kind::Rate, "deg/s", std::f64::consts::PI / 180.0),
-    (Kind::Rate, "°/s", std::f64::consts::PI / 180.0),
-    (Kind::Time, "ms", 0.001),
-    (Kind::Angle, "deg", std::f64::consts::PI / 180.0),
-    (Kind::Angle, "°", std::f64::consts::PI / 180.0),
-];
+/// What a person may write for a unit beside its sign in the language spoken, and its SI size.
+fn spellings(kind: Kind) -> Vec<(&'static str, f64)> {
+    match kind {
+        Kind::Length => {
+            let inch = LengthUnit::In.unit().si;
+            let inches = ["in", "inch", "inches", "\"", "″"].map(|spelling| (spelling, inch));
+            [("mm", 0.001), ("ft", 12.0 * inch)]
+                .into_iter()
+                .chain(inches)
+                .collect()
+        }
+        Kind::Mass => vec![("g", 0.001), ("lbs", MassUnit::Lb.unit().si)],
+        Kind::Rate => {
+            let [rpm, deg_per_s] = [RateUnit::Rpm, RateUnit::DegPerS].map(|unit| unit.unit().si);
+            vec![
+                ("rpm", rpm),
+                ("1/min", rpm),
+                ("deg/s", deg_per_s),
+                ("°/s", deg_per_s),
+            ]
+        }
+        Kind::Time => vec![("ms", 0.001)],
+        Kind::Angle => ["deg", "°"]
+            .map(|spelling| (spelling, Units::default().of(kind).si))
+            .into(),
+        Kind::Turns | Kind::Share => Vec::new(),
+    }
+}
 
 /// The units of a kind that a user may choose.
 fn units_of(kind: Kind) -> Vec<Unit> {
@@ -42,9 +50,9 @@ fn si_size(kind: Kind, written: &str) -> Option<f64> {
     let written = written.to_lowercase();
     let by_sign = units_of(kind).into_iter();
     let by_sign = by_sign.map(|unit| (unit.sign().to_lowercase(), unit.si));
-    let spelt = SPELLINGS.into_iter().filter(|(of, ..)| *of == kind);
+    let spelt = spellings(kind).into_iter();
     by_sign
-        .chain(spelt.map(|(_, spelling, si)| (spelling.to_owned(), si)))
+        .chain(spelt.map(|(spelling, si)| (spelling.to_owned(), si)))
         .find(|(spelling, _)| *spelling == written)
         .map(|(_, si)| si)
 }
