@@ -5,18 +5,10 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::Path;
 
-/// The packages, by their folders below `src`; what is left of `src` is the page and the command.
-const PACKAGES: [&str; 9] = [
-    "physics",
-    "scenario",
-    "analysis",
-    "words",
-    "describe",
-    "session",
-    "appearance",
-    "panel",
-    "stage",
-];
+#[path = "support/packages.rs"]
+mod packages;
+
+use packages::packages;
 
 /// Texts of source files by their paths below the package, without `.rs`.
 type Files = BTreeMap<String, String>;
@@ -157,9 +149,9 @@ fn cycle(imports: &Imports) -> Option<Vec<&str>> {
 fn no_package_has_an_import_cycle() {
     let src = Path::new(env!("CARGO_MANIFEST_DIR")).join("src");
     let mut count = 0;
-    for package in PACKAGES {
+    for package in packages(&src) {
         let mut files = BTreeMap::new();
-        sources(&src.join(package), "", &mut files);
+        sources(&src.join(&package), "", &mut files);
         let imports = imports(&files);
         count += imports.values().map(BTreeSet::len).sum::<usize>();
         assert_eq!(cycle(&imports), None, "in {package}");

@@ -5,6 +5,11 @@ use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 
+#[path = "support/packages.rs"]
+mod packages;
+
+use packages::packages;
+
 /// Each layer, the lowest first, and the other layers that it may reach.
 const LAYERS: [(&str, &[&str]); 9] = [
     ("physics", &[]),
@@ -52,6 +57,10 @@ fn dependencies(manifest: &str) -> BTreeSet<&str> {
 #[test]
 fn each_layer_reaches_only_what_it_may() {
     let src = Path::new(env!("CARGO_MANIFEST_DIR")).join("src");
+    assert_eq!(
+        packages(&src),
+        LAYERS.map(|(layer, _)| layer.to_owned()).into()
+    );
     for (layer, may) in LAYERS {
         let manifest = fs::read_to_string(src.join(layer).join("Cargo.toml")).expect("a manifest");
         for name in dependencies(&manifest) {
