@@ -8,16 +8,15 @@ use glam::{DMat3, DVec3};
 use proptest::prelude::*;
 
 use turns_aloft::describe::report::flight::Report;
-use turns_aloft::physics::GRAVITY_M_S2;
 use turns_aloft::physics::body::{SEGMENTS, Segment};
 use turns_aloft::physics::efforts::{Efforts, JointGroup};
 use turns_aloft::physics::flight::Flight;
 use turns_aloft::physics::inverse::Loads;
 use turns_aloft::physics::joint_motion::JointState;
-use turns_aloft::physics::motion_table;
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::physics::posture::Posture;
 use turns_aloft::physics::tree::Tree;
+use turns_aloft::physics::{GRAVITY_M_S2, motion_table};
 use turns_aloft::scenario::{Scenario, starts};
 use turns_aloft::session::Session;
 use turns_aloft::session::readings::readings;

@@ -14,14 +14,11 @@ use words::shown_texts::{BROKEN_JSON, ShownText, all_texts, has_word, texts_afte
 use words::source::{Use, uses};
 
 use turns_aloft::analysis::uncertainty::UncertainInput;
-use turns_aloft::describe::About;
-use turns_aloft::describe::Label;
-use turns_aloft::describe::Sentence;
 use turns_aloft::describe::start::{shown_name, shown_note};
 use turns_aloft::describe::unit::UnitText;
-use turns_aloft::scenario::Scenario;
+use turns_aloft::describe::{About, Label, Sentence};
 use turns_aloft::scenario::parameter::Parameter;
-use turns_aloft::scenario::{link, starts};
+use turns_aloft::scenario::{Scenario, link, starts};
 use turns_aloft::session::Session;
 use turns_aloft::session::compare::Which;
 use turns_aloft::session::readings::readings;

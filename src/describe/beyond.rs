@@ -6,8 +6,7 @@ use crate::unit::{UnitText, fixed};
 use turns_aloft_scenario::beyond::{Respect, RespectOf};
 use turns_aloft_scenario::parameter::{Kind, Movement};
 use turns_aloft_scenario::units::{Unit, UnitSign, Units};
-use turns_aloft_words::say;
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 /// Torque for each kilogram of body mass.
 const TORQUE: Unit = fixed(UnitSign::NMPerKg, 1);

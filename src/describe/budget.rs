@@ -1,13 +1,11 @@
 //! Where the turns went, in words.
 
-use crate::Label;
-use crate::Sentence;
 use crate::input::remedy;
+use crate::{Label, Sentence};
 use turns_aloft_analysis::budget::{Budget, Cause};
 use turns_aloft_analysis::one_change::OneChange;
 use turns_aloft_scenario::parameter::Kind;
-use turns_aloft_words::say;
-use turns_aloft_words::{decimal, text};
+use turns_aloft_words::{decimal, say, text};
 
 impl Label for Cause {
     fn label(self) -> &'static str {

@@ -3,10 +3,9 @@
 
 use std::borrow::Cow;
 
-use crate::Inline;
-use crate::Label;
 use crate::turns::{hundredths, signed_text, turns_text};
 use crate::unit::UnitText;
+use crate::{Inline, Label};
 use turns_aloft_analysis::compare::Comparison;
 use turns_aloft_physics::plan::Turning;
 use turns_aloft_physics::segments::SegmentTable;
@@ -16,8 +15,7 @@ use turns_aloft_scenario::order::by_number;
 use turns_aloft_scenario::parameter::Parameter;
 use turns_aloft_scenario::units::{Unit, Units};
 use turns_aloft_scenario::{HandsKeep, Scenario};
-use turns_aloft_words::say;
-use turns_aloft_words::{Message, text};
+use turns_aloft_words::{Message, say, text};
 
 pub const ORDER: Message = Message("compare-order");
 

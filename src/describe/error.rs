@@ -16,8 +16,7 @@ use turns_aloft_scenario::parameter::Parameter;
 use turns_aloft_scenario::reading::NotText;
 use turns_aloft_scenario::setting::Refused;
 use turns_aloft_scenario::{file, link};
-use turns_aloft_words::say;
-use turns_aloft_words::{text, with_decimal_sign};
+use turns_aloft_words::{say, text, with_decimal_sign};
 
 /// A value of a file as a message quotes it.
 fn quoted(written: &Value) -> String {

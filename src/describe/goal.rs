@@ -1,10 +1,7 @@
 //! What would win the missing turns, in words.
 
-use crate::Inline;
-use crate::Label;
-use crate::Text;
-use crate::beyond;
 use crate::unit::UnitText;
+use crate::{Inline, Label, Text, beyond};
 use turns_aloft_analysis::combination::{Change, Combination};
 use turns_aloft_analysis::goal::Single;
 use turns_aloft_analysis::lever::Lever;
@@ -14,8 +11,7 @@ use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::order::by_number;
 use turns_aloft_scenario::parameter::Parameter;
 use turns_aloft_scenario::units::Units;
-use turns_aloft_words::say;
-use turns_aloft_words::{decimal, text};
+use turns_aloft_words::{decimal, say, text};
 
 impl Text for Verdict {
     fn text(self) -> &'static str {

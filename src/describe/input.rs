@@ -6,9 +6,7 @@ use std::sync::LazyLock;
 
 use fluent_bundle::FluentArgs;
 
-use crate::About;
-use crate::Inline;
-use crate::Label;
+use crate::{About, Inline, Label};
 use turns_aloft_analysis::uncertainty::UncertainInput;
 use turns_aloft_scenario::input::{Choice, Input};
 use turns_aloft_scenario::parameter::Parameter;

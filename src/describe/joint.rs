@@ -2,8 +2,7 @@
 
 use turns_aloft_physics::body::Segment;
 use turns_aloft_physics::efforts::JointGroup;
-use turns_aloft_words::say;
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 /// What the joints of a group are called.
 pub fn group_text(group: JointGroup) -> &'static str {

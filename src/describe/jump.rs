@@ -2,8 +2,7 @@
 
 use crate::Label;
 use turns_aloft_scenario::jump::JumpName;
-use turns_aloft_words::say;
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 impl Label for JumpName {
     fn label(self) -> &'static str {

@@ -8,8 +8,7 @@ use turns_aloft_analysis::lever::Lever;
 use turns_aloft_analysis::steps::{Flown, Gain};
 use turns_aloft_scenario::parameter::{Kind, Step};
 use turns_aloft_scenario::units::Units;
-use turns_aloft_words::say;
-use turns_aloft_words::{decimal, text};
+use turns_aloft_words::{decimal, say, text};
 
 /// What one step of a lever is, in the user's units.
 pub fn step_text(lever: Lever, units: &Units) -> String {

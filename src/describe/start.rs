@@ -3,8 +3,7 @@
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
-use crate::About;
-use crate::Label;
+use crate::{About, Label};
 use turns_aloft_scenario::starts::{self, Start};
 use turns_aloft_words::Message;
 

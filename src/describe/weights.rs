@@ -8,8 +8,7 @@ use turns_aloft_analysis::weights::{Needed, OBSERVED, Outcome, Weights};
 use turns_aloft_scenario::HandsKeep;
 use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_scenario::units::Units;
-use turns_aloft_words::say;
-use turns_aloft_words::{decimal, text};
+use turns_aloft_words::{decimal, say, text};
 
 /// Tells an assumption from the others, whatever is spoken.
 pub const fn name(keep: HandsKeep) -> &'static str {

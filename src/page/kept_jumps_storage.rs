@@ -12,12 +12,11 @@ use web_sys::Storage;
 use crate::page::dom;
 use crate::page::visit_storage::storage;
 use crate::page::wake::wake;
-use crate::say;
 use crate::scenario::collection::Collection;
 use crate::scenario::collection::kept::Unreadable;
 use crate::session::Session;
 use crate::stage::current_session::CurrentSession;
-use crate::words;
+use crate::{say, words};
 
 const NAME: &str = "turns-aloft/kept-jumps";
 

@@ -18,8 +18,7 @@ use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::starts;
 use turns_aloft_scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use turns_aloft_session::Session;
-use turns_aloft_words::say;
-use turns_aloft_words::{self as words, Language, text};
+use turns_aloft_words::{self as words, Language, say, text};
 
 /// A command that needs the browser; `page` carries it out.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

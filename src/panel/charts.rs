@@ -21,8 +21,7 @@ use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_session::compare::Reference;
 use turns_aloft_session::readings::{phase, turns_of};
 use turns_aloft_session::{FRAME_S, Session};
-use turns_aloft_words::say;
-use turns_aloft_words::{decimal, text};
+use turns_aloft_words::{decimal, say, text};
 
 /// One curve.
 struct Curve {

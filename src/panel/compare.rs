@@ -7,21 +7,19 @@ mod table;
 use egui::{Rect, RichText, Ui, pos2};
 
 use crate::bar::PageCommand;
-use crate::beyond;
-use crate::cautions;
 use crate::compare::attempt::{allocate, attempt_button, toggle_reference};
 pub use crate::compare::kept::KeptJumps;
 use crate::controls::{Button, fold};
 use crate::folded_charts::folded_charts;
 use crate::style::{self, GAP, TOUCH_SIZE, WIDE_GAP};
 use crate::text::{card, heading, small};
+use crate::{beyond, cautions};
 use turns_aloft_describe::Label;
 use turns_aloft_describe::comparison::ORDER;
 use turns_aloft_scenario::starts;
 use turns_aloft_session::Session;
 use turns_aloft_session::compare::Which;
-use turns_aloft_words::say;
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 /// Shows the answer; `charts`: whether the charts are shown here. Returns a command for the page.
 pub fn show(

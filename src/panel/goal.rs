@@ -5,11 +5,10 @@ mod limits;
 
 use egui::{Align2, Rect, RichText, Sense, Ui, pos2, vec2};
 
-use crate::cautions;
 use crate::controls::{Button, StepperRow, fold, stepper};
 use crate::style::{self, ACCENT, GAP, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use crate::text::{heading, small};
-use crate::weights;
+use crate::{cautions, weights};
 use turns_aloft_analysis::goal::Single;
 use turns_aloft_session::Session;
 use turns_aloft_session::goal::{GoalTurns, can, words};

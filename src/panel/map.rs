@@ -11,8 +11,7 @@ use egui::{Rect, RichText, Sense, Ui, pos2, vec2};
 
 use crate::style::{GAP, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use turns_aloft_session::Session;
-use turns_aloft_words::decimal;
-use turns_aloft_words::say;
+use turns_aloft_words::{decimal, say};
 
 /// Least ratio of height to width.
 const LEAST_ASPECT: f32 = 0.56;

@@ -12,11 +12,9 @@ use crate::controls::{
 use crate::style::{
     self, ACCENT, CARD, GAP, LINE, ON_ACCENT, SEEN, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
 };
-use turns_aloft_describe::About;
-use turns_aloft_describe::Label;
-use turns_aloft_describe::Text;
 use turns_aloft_describe::typed::typed;
 use turns_aloft_describe::unit::UnitText;
+use turns_aloft_describe::{About, Label, Text};
 use turns_aloft_scenario::marks::Marks;
 use turns_aloft_scenario::parameter::{Parameter, SliderScale};
 use turns_aloft_session::Session;

@@ -6,8 +6,7 @@ use crate::controls::Button;
 use crate::style::{self, GAP, TOUCH_SIZE, WEAK_TEXT};
 use turns_aloft_session::readings::phase;
 use turns_aloft_session::{SPEEDS, Session};
-use turns_aloft_words::say;
-use turns_aloft_words::{decimal, text};
+use turns_aloft_words::{decimal, say, text};
 
 /// Height of the row.
 pub const HEIGHT: f32 = TOUCH_SIZE + GAP;

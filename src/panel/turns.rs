@@ -19,8 +19,7 @@ use turns_aloft_describe::range::range_figures;
 use turns_aloft_describe::start::shown_note;
 use turns_aloft_scenario::call::Call;
 use turns_aloft_session::Session;
-use turns_aloft_words::say;
-use turns_aloft_words::{decimal, text, with_decimal_sign};
+use turns_aloft_words::{decimal, say, text, with_decimal_sign};
 
 /// Font size of the large figures. A digit is then about 80 CSS pixels high, 15 mm on a tablet:
 /// 1/200 of a reading distance of three metres, a usual height for signs.

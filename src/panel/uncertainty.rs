@@ -5,13 +5,10 @@ use egui::{Rect, RichText, Ui};
 use crate::controls::{Button, StepperRow, stepper};
 use crate::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
 use turns_aloft_analysis::uncertainty::UncertainInput;
-use turns_aloft_describe::About;
-use turns_aloft_describe::Inline;
-use turns_aloft_describe::Label;
 use turns_aloft_describe::range::change_text;
+use turns_aloft_describe::{About, Inline, Label};
 use turns_aloft_session::Session;
-use turns_aloft_words::say;
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 /// Width of the button.
 pub const BUTTON: f32 = 104.0;

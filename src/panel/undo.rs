@@ -7,8 +7,7 @@ use egui::{Color32, Context, Event, Key, Painter, Pos2, Rect, Shape, Stroke, Ui,
 use crate::controls::Button;
 use crate::style::{self, GAP, TOUCH_SIZE};
 use turns_aloft_session::Session;
-use turns_aloft_words::say;
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 /// Width of both in a row.
 pub const WIDTH: f32 = 2.0 * TOUCH_SIZE + GAP;

@@ -11,8 +11,7 @@ use serde::{Serialize, Serializer};
 
 use crate::ground::Ground;
 use crate::jump::JumpName;
-use crate::scenario::HandsKeep;
-use crate::scenario::Scenario;
+use crate::scenario::{HandsKeep, Scenario};
 use crate::source::Source;
 use turns_aloft_physics::efforts::{Demand, Efforts, GROUPS};
 use turns_aloft_physics::plan::Turning;

@@ -19,10 +19,9 @@ use crate::state::question::Question;
 use crate::state::reference::Reference;
 use crate::state::uncertainty::UncertaintyInputs;
 use turns_aloft_physics::flight::{Flight, FlightSample};
-use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_scenario::fly::Jump;
-use turns_aloft_scenario::starts;
+use turns_aloft_scenario::{Scenario, starts};
 use turns_aloft_words::text;
 
 /// The jump on the screen.

@@ -6,8 +6,7 @@ use crate::material::{StageMaterials, mesh_bundle};
 use crate::mesh_builder::MeshBuilder;
 use crate::order::StageSystems;
 use crate::palette::{self, BevyColour as _};
-use crate::shown::ShownFlight;
-use crate::shown::ShownSample;
+use crate::shown::{ShownFlight, ShownSample};
 use crate::theme::BuildScene;
 
 /// Length of the arrow per kg m²/s, and the least and the greatest length, m.

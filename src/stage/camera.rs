@@ -7,15 +7,12 @@ use bevy::prelude::*;
 use bevy::render::renderer::RenderAdapterInfo;
 use bevy::window::{PrimaryWindow, RequestRedraw};
 
-use crate::axis;
-use crate::dial;
 use crate::framing::Subject;
 use crate::gesture::Pointers;
 use crate::orbit::Orbit;
-use crate::order::StageArea;
-use crate::order::StageSystems;
-use crate::shown::ShownFlight;
-use crate::shown::ShownReference;
+use crate::order::{StageArea, StageSystems};
+use crate::shown::{ShownFlight, ShownReference};
+use crate::{axis, dial};
 use turns_aloft_physics::flight::Flight;
 
 /// Half of the vertical field of view, rad: small, so that perspective hardly distorts the figure.

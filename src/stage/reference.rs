@@ -5,16 +5,14 @@
 
 use bevy::prelude::*;
 
-use crate::dial;
 use crate::figure::segment_transform;
 use crate::ice::level;
 use crate::mannequin::Mannequin;
 use crate::material::{StageMaterials, mesh_bundle};
 use crate::order::StageSystems;
-use crate::palette;
 use crate::palette::BevyColour as _;
-use crate::shown::ReferenceSample;
-use crate::shown::ShownReference;
+use crate::shown::{ReferenceSample, ShownReference};
+use crate::{dial, palette};
 use turns_aloft_appearance::{Theme, shown};
 use turns_aloft_physics::body::{BodySpec, Segment};
 

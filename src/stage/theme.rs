@@ -4,10 +4,7 @@ use bevy::ecs::schedule::ScheduleLabel;
 use bevy::prelude::*;
 use bevy::window::RequestRedraw;
 
-use crate::shown::ReferenceSample;
-use crate::shown::ShownFlight;
-use crate::shown::ShownReference;
-use crate::shown::ShownSample;
+use crate::shown::{ReferenceSample, ShownFlight, ShownReference, ShownSample};
 use turns_aloft_appearance::{Theme, shown};
 
 /// Runs the systems that spawn the picture's entities in the colours of the current theme.

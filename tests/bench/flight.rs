@@ -9,8 +9,7 @@ use turns_aloft::physics::efforts::Efforts;
 use turns_aloft::physics::flight::Flight;
 use turns_aloft::physics::flight_summary::FlightSummary;
 use turns_aloft::physics::inverse::Loads;
-use turns_aloft::scenario::Scenario;
-use turns_aloft::scenario::starts;
+use turns_aloft::scenario::{Scenario, starts};
 
 fn main() {
     divan::main();

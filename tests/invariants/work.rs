@@ -5,8 +5,7 @@
 use glam::DVec3;
 use proptest::prelude::*;
 
-use crate::body_sums;
-use crate::space;
+use crate::{body_sums, space};
 use turns_aloft::physics::flight::Flight;
 use turns_aloft::scenario::fly::Jump;
 use turns_aloft::scenario::{Scenario, starts};

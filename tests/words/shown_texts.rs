@@ -9,11 +9,6 @@ use turns_aloft::analysis::limits::{Limits, Verdict};
 use turns_aloft::analysis::map::{Axis, TurnMap};
 use turns_aloft::analysis::uncertainty::{UncertainInput, Uncertainty};
 use turns_aloft::analysis::weights::KEEPS;
-use turns_aloft::describe::About;
-use turns_aloft::describe::Inline;
-use turns_aloft::describe::Label;
-use turns_aloft::describe::Sentence;
-use turns_aloft::describe::Text;
 use turns_aloft::describe::call::{
     call_text, facing_text, mark, shortfall_range_text, shortfall_text, uncalled_text,
 };
@@ -23,14 +18,14 @@ use turns_aloft::describe::jump::notation;
 use turns_aloft::describe::range::change_text;
 use turns_aloft::describe::unit::UnitText;
 use turns_aloft::describe::weights;
+use turns_aloft::describe::{About, Inline, Label, Sentence, Text};
 use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::ground::Ground;
 use turns_aloft::scenario::jump::JumpName;
-use turns_aloft::scenario::link;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::reading::NotText;
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
-use turns_aloft::scenario::{HandsKeep, Scenario, starts};
+use turns_aloft::scenario::{HandsKeep, Scenario, link, starts};
 use turns_aloft::session::compare::Which;
 use turns_aloft::session::goal::{GoalTurns, words as goal};
 use turns_aloft::session::readings::{Group, phase, picture, readings, summary};

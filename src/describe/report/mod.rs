@@ -10,8 +10,7 @@ pub mod weights;
 use serde::Serialize;
 use serde::ser::{SerializeMap, Serializer};
 
-use crate::Label;
-use crate::Text;
+use crate::{Label, Text};
 use turns_aloft_analysis::caution::Caution;
 use turns_aloft_analysis::lever::Lever;
 use turns_aloft_scenario::beyond::Respect;

@@ -11,8 +11,7 @@ use turns_aloft_describe::call::mark;
 use turns_aloft_scenario::collection::{Entry, Id};
 use turns_aloft_session::Session;
 use turns_aloft_session::compare::{KeptResult, Which};
-use turns_aloft_words::say;
-use turns_aloft_words::{decimal, text};
+use turns_aloft_words::{decimal, say, text};
 
 /// The state of the list.
 #[derive(Debug, Default)]

@@ -8,8 +8,7 @@ use crate::style::{self, ACCENT, GAP, LINE, REFERENCE, TEXT, WARNING, WEAK_TEXT}
 use turns_aloft_describe::comparison::Compared;
 use turns_aloft_describe::turns::{signed_text, turns_text};
 use turns_aloft_session::Session;
-use turns_aloft_words::say;
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 const ROW: f32 = 44.0;
 const NUMBER: f32 = 54.0;

@@ -2,11 +2,9 @@
 
 use egui::{Align2, CornerRadius, CursorIcon, Rect, Sense, Stroke, StrokeKind, Ui, vec2};
 
-use crate::controls::accessibility;
 use crate::controls::interact::{id, interact};
-use crate::controls::text_field::edit_in;
-use crate::controls::text_field::{Edit, Edited};
-use crate::controls::touch_targets;
+use crate::controls::text_field::{Edit, Edited, edit_in};
+use crate::controls::{accessibility, touch_targets};
 use crate::style::{self, ACCENT, CARD, LINE, TEXT};
 
 /// The number field that is being edited; at most one at a time.

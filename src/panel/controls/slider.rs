@@ -2,10 +2,9 @@
 
 use egui::{CursorIcon, Rect, Response, Sense, Ui};
 
-use crate::controls::accessibility;
 use crate::controls::interact::{id, interact};
 use crate::controls::scale::Scale;
-use crate::controls::touch_targets;
+use crate::controls::{accessibility, touch_targets};
 
 /// A slider that the caller draws and moves by the pointer. `set` receives a value that AccessKit
 /// has set, in the unit of `scale`; `scale` is called afterwards.

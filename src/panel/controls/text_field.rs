@@ -4,9 +4,8 @@ use egui::text::{CCursor, CCursorRange};
 use egui::text_edit::TextEditState;
 use egui::{FontId, Id, Key, Rect, Response, TextEdit, Ui, UiBuilder, Vec2, vec2};
 
-use crate::controls::accessibility;
 use crate::controls::interact::id;
-use crate::controls::touch_targets;
+use crate::controls::{accessibility, touch_targets};
 use crate::style;
 
 /// A text that is being edited.

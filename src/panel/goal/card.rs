@@ -12,13 +12,11 @@ use crate::style::{self, ACCENT, CARD, GAP, LINE, SEEN, TEXT, TOUCH_SIZE, WARNIN
 use crate::text::{card, small};
 use turns_aloft_analysis::goal::{Proposal, Single};
 use turns_aloft_analysis::limits::{Judgement, Verdict};
-use turns_aloft_describe::Label;
-use turns_aloft_describe::Text;
 use turns_aloft_describe::goal as words;
+use turns_aloft_describe::{Label, Text};
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_session::Session;
-use turns_aloft_words::say;
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 const APPLY: f32 = 76.0;
 

@@ -10,8 +10,7 @@ use turns_aloft_describe::Label;
 use turns_aloft_describe::goal::value;
 use turns_aloft_session::Session;
 use turns_aloft_session::goal::words;
-use turns_aloft_words::say;
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 /// Lists each lever with its limits; the chosen one has a stepper for each end.
 pub fn limits(ui: &mut Ui, session: &mut Session) {

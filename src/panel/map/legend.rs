@@ -7,8 +7,7 @@ use crate::map::shading;
 use crate::style::{self, CARD, GAP, SEEN, WEAK_TEXT};
 use crate::text::small;
 use turns_aloft_session::Session;
-use turns_aloft_words::say;
-use turns_aloft_words::{text, with_decimal_sign};
+use turns_aloft_words::{say, text, with_decimal_sign};
 
 const SWATCH: Vec2 = vec2(30.0, 14.0);
 

@@ -6,8 +6,7 @@ use crate::map::shading;
 use crate::style::{self, ACCENT, CARD, LINE, ON_ACCENT, SEEN, TEXT, WEAK_TEXT};
 use turns_aloft_analysis::contour::Line;
 use turns_aloft_session::Session;
-use turns_aloft_words::say;
-use turns_aloft_words::with_decimal_sign;
+use turns_aloft_words::{say, with_decimal_sign};
 
 pub fn whole() -> Stroke {
     Stroke::new(2.5, TEXT.get())

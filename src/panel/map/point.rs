@@ -16,8 +16,7 @@ use crate::style::{self, ACCENT, CARD, ON_ACCENT, TEXT, WEAK_TEXT};
 use turns_aloft_describe::Label;
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_session::Session;
-use turns_aloft_words::decimal;
-use turns_aloft_words::say;
+use turns_aloft_words::{decimal, say};
 
 const KNOB: f32 = 13.0;
 

@@ -14,8 +14,7 @@ use turns_aloft_describe::lever::{gained_text, step_text};
 use turns_aloft_scenario::units::Units;
 use turns_aloft_session::Session;
 use turns_aloft_session::why::words;
-use turns_aloft_words::say;
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 const ROW_HEIGHT: f32 = 50.0;
 const BAR_HEIGHT: f32 = 10.0;

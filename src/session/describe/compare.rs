@@ -6,8 +6,7 @@ use turns_aloft_describe::beyond;
 use turns_aloft_describe::call::verdict_text;
 use turns_aloft_describe::comparison::{Compared, ORDER};
 use turns_aloft_describe::turns::{signed_text, turns_text};
-use turns_aloft_words::say;
-use turns_aloft_words::{decimal, text};
+use turns_aloft_words::{decimal, say, text};
 
 /// All lines, as far as the answer stands.
 pub(crate) fn lines(session: &Session) -> Vec<Reading> {

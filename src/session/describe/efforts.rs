@@ -6,8 +6,7 @@ use crate::session::Session;
 use turns_aloft_describe::joint::{group_text, segment_text};
 use turns_aloft_describe::unit::{NEWTON_METRES, UnitText};
 use turns_aloft_physics::efforts::{Demand, JointGroup, JointPeak};
-use turns_aloft_words::say;
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 /// The key of a group's line.
 const fn quantity(group: JointGroup) -> &'static str {

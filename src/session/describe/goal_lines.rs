@@ -5,10 +5,9 @@ use crate::describe::goal_words::question;
 use crate::describe::reading::{Group, Reading, line};
 use crate::describe::weights;
 use crate::session::Session;
-use turns_aloft_describe::Label;
-use turns_aloft_describe::Text;
 use turns_aloft_describe::goal as words;
 use turns_aloft_describe::weights::needed as needed_text;
+use turns_aloft_describe::{Label, Text};
 use turns_aloft_words::{decimal, text};
 
 /// All lines, as far as the answer stands.

@@ -5,8 +5,7 @@ use turns_aloft_analysis::lever::Lever;
 use turns_aloft_describe::goal::from_to;
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::units::Unit;
-use turns_aloft_words::say;
-use turns_aloft_words::{Message, decimal, text};
+use turns_aloft_words::{Message, decimal, say, text};
 
 pub const SEASON: Message = Message("goal-season");
 pub const LIMITS: Message = Message("goal-limits");

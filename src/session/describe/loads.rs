@@ -7,8 +7,7 @@ use turns_aloft_describe::number::plain;
 use turns_aloft_describe::unit::{NEWTON_METRES, UnitText};
 use turns_aloft_physics::flight::FlightSample;
 use turns_aloft_scenario::HandsKeep;
-use turns_aloft_words::say;
-use turns_aloft_words::{decimal, text};
+use turns_aloft_words::{decimal, say, text};
 
 pub(crate) fn hands(session: &Session, now: &FlightSample) -> Vec<Reading> {
     let efforts = session.jump().efforts();

@@ -3,13 +3,11 @@
 use crate::answers::map::{Made, NODES};
 use crate::describe::reading::{Group, Reading};
 use crate::session::Session;
-use turns_aloft_describe::About;
-use turns_aloft_describe::Label;
 use turns_aloft_describe::number::plain;
 use turns_aloft_describe::unit::UnitText;
+use turns_aloft_describe::{About, Label};
 use turns_aloft_scenario::order::by_number;
-use turns_aloft_words::say;
-use turns_aloft_words::{decimal, text};
+use turns_aloft_words::{decimal, say, text};
 
 /// All lines, as far as the map has been flown.
 pub(crate) fn lines(session: &Session) -> Vec<Reading> {

@@ -5,8 +5,7 @@ use crate::session::Session;
 use turns_aloft_describe::unit::{TURNS, UnitText};
 use turns_aloft_physics::flight::FlightSample;
 use turns_aloft_scenario::Scenario;
-use turns_aloft_words::say;
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 /// What the phase of the flight at the playhead is called.
 pub fn phase(session: &Session) -> &'static str {

@@ -11,8 +11,7 @@ use turns_aloft_describe::number::plain;
 use turns_aloft_describe::range::range_text;
 use turns_aloft_describe::unit::{TURNS, UnitText};
 use turns_aloft_scenario::call::QUARTER_BAND_FROM_DEG;
-use turns_aloft_words::say;
-use turns_aloft_words::{decimal, text};
+use turns_aloft_words::{decimal, say, text};
 
 /// The result in one sentence, to be read out.
 pub fn summary(session: &Session) -> String {

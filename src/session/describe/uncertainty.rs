@@ -3,11 +3,10 @@
 use crate::describe::reading::{Group, Reading, line};
 use crate::session::Session;
 use turns_aloft_analysis::uncertainty::UncertainInput;
-use turns_aloft_describe::About;
-use turns_aloft_describe::Inline;
 use turns_aloft_describe::input::change_label;
 use turns_aloft_describe::range::change_text;
 use turns_aloft_describe::unit::UnitText;
+use turns_aloft_describe::{About, Inline};
 use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_scenario::units::Unit;
 use turns_aloft_words::say;

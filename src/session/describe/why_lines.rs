@@ -11,8 +11,7 @@ use turns_aloft_describe::Sentence;
 use turns_aloft_describe::lever::{gained_and_beyond_text, step_text};
 use turns_aloft_describe::turns::turns_text;
 use turns_aloft_describe::weights::{more as more_text, turns as outcome_text};
-use turns_aloft_words::say;
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 /// All lines, as far as the answer stands.
 pub(crate) fn lines(session: &Session) -> Vec<Reading> {

@@ -4,15 +4,12 @@ use crate::answers::why::BudgetAnswer;
 use crate::session::Session;
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_analysis::steps::Flown;
-use turns_aloft_describe::Inline;
-use turns_aloft_describe::Text;
-use turns_aloft_describe::beyond;
 use turns_aloft_describe::lever::step_text;
 use turns_aloft_describe::number::plain;
 use turns_aloft_describe::turns::{hundredths, turns_text};
 use turns_aloft_describe::unit::UnitText;
-use turns_aloft_words::say;
-use turns_aloft_words::{Message, decimal, text};
+use turns_aloft_describe::{Inline, Text, beyond};
+use turns_aloft_words::{Message, decimal, say, text};
 
 pub const IDEAL: Message = Message("why-ideal");
 pub const ICE: Message = Message("why-ice");

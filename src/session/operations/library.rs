@@ -11,8 +11,7 @@ use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::collection::kept::Unreadable;
 use turns_aloft_scenario::collection::{Collection, Id};
 use turns_aloft_scenario::file::Opened;
-use turns_aloft_words::say;
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 impl Session {
     pub const fn library(&self) -> &Library {
