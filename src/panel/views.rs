@@ -13,8 +13,8 @@ use turns_aloft_words::text;
 pub fn show(ui: &Ui, present: Option<View>, layout: &Layout) -> (Rect, Option<View>) {
     let views = [
         (View::Front, "view Front", text("panel-view-front")),
+        (View::Side, "view Side", text("panel-view-side")),
         (View::Above, "view Above", text("panel-view-above")),
-        (View::AlongAxis, "view Axis", text("panel-view-axis")),
     ];
     let size = vec2(62.0, TOUCH_SIZE);
     let step = if layout.narrow {

@@ -25,11 +25,7 @@ struct Viewpoint {
 
 impl Viewpoint {
     const fn of(view: View) -> Self {
-        let (yaw_rad, pitch_rad) = match view {
-            View::Front => (1.15, 0.30),
-            View::Above => (1.15, 0.92),
-            View::AlongAxis => (FRAC_PI_2, FRAC_PI_2),
-        };
+        let [yaw_rad, pitch_rad] = view.yaw_and_pitch_rad();
         Self {
             yaw_rad,
             pitch_rad,

@@ -80,8 +80,8 @@ panel-simulation = Eine Simulation, kein Rat.
 ## Das Bild und die Kurven
 
 panel-view-front = Vorn
+panel-view-side = Seite
 panel-view-above = Oben
-panel-view-axis = Achse
 panel-dismiss = Mitteilung wegräumen
 panel-play = Abspielen
 panel-pause = Anhalten

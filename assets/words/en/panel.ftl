@@ -80,8 +80,8 @@ panel-simulation = A simulation, not advice.
 ## The picture and the charts
 
 panel-view-front = Front
+panel-view-side = Side
 panel-view-above = Above
-panel-view-axis = Axis
 panel-dismiss = Put the message away
 panel-play = Play
 panel-pause = Pause
