@@ -11,9 +11,10 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 9] = [
+const LAYERS: [(&str, &[&str]); 10] = [
     ("physics", &[]),
     ("scenario", &["physics"]),
+    ("figure", &["physics", "scenario"]),
     ("analysis", &["physics", "scenario"]),
     ("words", &[]),
     ("describe", &["physics", "scenario", "analysis", "words"]),
@@ -34,7 +35,10 @@ const LAYERS: [(&str, &[&str]); 9] = [
             "appearance",
         ],
     ),
-    ("stage", &["physics", "scenario", "session", "appearance"]),
+    (
+        "stage",
+        &["physics", "scenario", "figure", "session", "appearance"],
+    ),
 ];
 
 /// What draws, and what is the browser's, by the beginnings of the packages' names.

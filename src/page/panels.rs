@@ -1,11 +1,11 @@
 //! Runs the panels as a Bevy system, and passes their results to the page and the 3D picture.
 
 use bevy::prelude::*;
-use bevy_egui::{EguiContexts, EguiPrimaryContextPass};
+use bevy_egui::{EguiContexts, EguiPrimaryContextPass, egui};
 
-use crate::panel::{self, PageCommand, Panels};
+use crate::panel::{self, HandDistance, PageCommand, Panels};
 use crate::stage::current_session::CurrentSession;
-use crate::stage::{Orbit, StageArea};
+use crate::stage::{HandDistances, Orbit, StageArea};
 
 /// The system that shows the panels.
 #[derive(SystemSet, Debug, Clone, PartialEq, Eq, Hash)]
@@ -30,6 +30,7 @@ fn show(
     mut session: ResMut<CurrentSession>,
     mut area: ResMut<StageArea>,
     mut orbit: ResMut<Orbit>,
+    hands: Res<HandDistances>,
     mut commands: MessageWriter<PageCommandSent>,
 ) -> Result {
     let ctx = contexts.ctx_mut()?;
@@ -37,6 +38,17 @@ fn show(
     let Some(frame) = panel::show(ctx, &mut panels.0, &mut session, orbit.view()) else {
         return Ok(());
     };
+    let on_screen = |at: Vec2| egui::pos2(at.x, at.y) / zoom;
+    let hands: Vec<HandDistance> = hands
+        .0
+        .iter()
+        .map(|hand| HandDistance {
+            distance_m: hand.distance_m,
+            at: on_screen(hand.at),
+            axis_at: on_screen(hand.axis_at),
+        })
+        .collect();
+    panel::hand_distances(ctx, &session, frame.stage, &hands);
     let stage = frame.stage * zoom;
     area.set_if_neq(StageArea {
         rect: Some(Rect::new(

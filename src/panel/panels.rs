@@ -11,7 +11,8 @@ use crate::layout::Layout;
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::{
     bar, beyond, cautions, charts, compare, folded_inputs, goal, greeting, map, notice, number,
-    playback, questions, readouts, style, turns, uncertainty, undo, views, weights, why,
+    picture_text, playback, questions, readouts, style, turns, uncertainty, undo, views, weights,
+    why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};
@@ -97,6 +98,7 @@ pub fn show(
             of_column = compare::show(ui, session, &mut panels.kept, charts);
         }
     });
+    picture_text::landing(&ui, session, layout.stage);
     let (views, clicked) = views::show(&ui, view, &layout);
     greeting::show(&ui, session, layout.stage, views);
     if !layout.undo_in_bar() {
