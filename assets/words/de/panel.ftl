@@ -72,7 +72,7 @@ panel-turning = Dreht sich, von oben gesehen
 panel-turning-anticlockwise = Gegen Uhrzeiger
 panel-turning-clockwise = Im Uhrzeigersinn
 panel-motion = Absprung, Schließen, Öffnen
-panel-leaving-the-ice = Beim Verlassen des Eises
+panel-at-take-off = Beim Absprung
 panel-closing = Schließen
 panel-opening = Öffnen
 panel-simulation = Eine Simulation, kein Rat.
@@ -118,7 +118,7 @@ panel-down-at = unten nach { $time } s
 
 panel-where-turns-went = Wo die Drehungen blieben
 panel-ideal = Ideal
-panel-turned-on-ice = Auf dem Eis gedreht
+panel-turned-before-take-off = Vor dem Absprung gedreht
 panel-turns-in-all = Drehungen insgesamt
 panel-try-step = Ausprobieren: { $step }, { $gain }
 panel-what-matters-most = Was am meisten zählt

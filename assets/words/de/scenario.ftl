@@ -4,7 +4,7 @@
 
 key-takeoff-rate-rad-s = Drehrate beim Absprung
 key-takeoff-rate-rad-s-inline = Drehrate beim Absprung
-key-takeoff-rate-rad-s-about = Wie schnell sich die Hüfte um die Senkrechte dreht, wenn der Fuß das Eis verlässt.
+key-takeoff-rate-rad-s-about = Wie schnell sich die Hüfte beim Absprung um die Senkrechte dreht.
 key-arm-tuck = Arme angelegt
 key-arm-tuck-inline = Arme angelegt
 key-arm-tuck-about = Wie weit die Arme herankommen: 0 bleibt wie beim Absprung, 100 % ist so eng, wie es dieser Körper kann.
@@ -28,13 +28,13 @@ key-boot-mass-kg-inline = Masse je Schlittschuh
 key-boot-mass-kg-about = Masse eines Schlittschuhs mit seiner Kufe.
 key-takeoff-openness = Offen beim Absprung
 key-takeoff-openness-inline = Offen beim Absprung
-key-takeoff-openness-about = Wie weit Arme und Spielbein ausgebreitet sind, wenn der Fuß das Eis verlässt.
+key-takeoff-openness-about = Wie weit Arme und Spielbein beim Absprung ausgebreitet sind.
 key-lean-rad = Neigung beim Absprung
 key-lean-rad-inline = Neigung beim Absprung
-key-lean-rad-about = Neigung der Längsachse des Körpers, wenn der Fuß das Eis verlässt, zu der Seite hin, zu der gedreht wird.
-key-pre-rotation-turns = Auf dem Eis gedreht
-key-pre-rotation-turns-inline = Auf dem Eis gedreht
-key-pre-rotation-turns-about = Was schon auf dem Eis gedreht wurde, bevor der Fuß es verlässt; es zählt zum Sprung.
+key-lean-rad-about = Wie weit die Längsachse des Körpers beim Absprung geneigt ist, zu der Seite hin, zu der gedreht wird.
+key-pre-rotation-turns = Vor dem Absprung gedreht
+key-pre-rotation-turns-inline = vor dem Absprung gedreht
+key-pre-rotation-turns-about = Was sich der Körper dreht, solange der Fuß noch auf dem Untergrund steht. Es zählt zum Sprung.
 key-arm-asymmetry = Ein Arm bleibt draußen
 key-arm-asymmetry-inline = Ein Arm bleibt draußen
 key-arm-asymmetry-about = Der Teil seines Weges nach innen, den der nachkommende Arm nie zurücklegt.
@@ -66,8 +66,8 @@ half-width-inertia-ratio-share-about = Wie viele Male so groß das Trägheitsmom
 ## Woher die Marken an einer Zahl kommen.
 
 marks-tuck = Die Form des Körpers erlaubt den ganzen Bereich; ein veröffentlichtes Maß für das Anlegen wurde nicht gefunden. Markiert, wo ein Gelenk dieses Sprungs beim Schließen und Halten die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
-marks-close-delay = Das Schließen kann beginnen, sobald der Fuß das Eis verlässt (übliche Praxis, ohne Quelle).
-marks-close-delay-not-known = Für jemanden dieser Größe nicht bekannt: Dass das Schließen beginnen kann, sobald der Fuß das Eis verlässt, ist übliche Praxis bei Erwachsenen, ohne Quelle.
+marks-close-delay = Das Schließen kann gleich beim Absprung beginnen (übliche Praxis, ohne Quelle).
+marks-close-delay-not-known = Für jemanden dieser Größe nicht bekannt. Erwachsene können gleich beim Absprung mit dem Schließen beginnen (übliche Praxis, ohne Quelle).
 marks-close-time = Wie schnell Menschen schließen, wurde nicht gemessen gefunden: markiert, wo ein Gelenk dieses Sprungs beim Schließen die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
 marks-open-time = Wie schnell Menschen öffnen, wurde nicht gemessen gefunden: markiert, wo ein Gelenk dieses Sprungs beim Öffnen die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
 marks-effort-not-known = Für jemanden dieser Größe nicht bekannt: Die Kraft von Kindern in Schulter und Hüfte wurde nicht gefunden. Schraffiert: was mehr als das 1,4-Fache der Kraft der stärksten gemessenen Erwachsenen desselben Geschlechts bräuchte, alles andere wie jetzt.

@@ -72,7 +72,7 @@ panel-turning = Turns, seen from above
 panel-turning-anticlockwise = Anticlockwise
 panel-turning-clockwise = Clockwise
 panel-motion = Take-off, closing, opening
-panel-leaving-the-ice = Leaving the ice
+panel-at-take-off = At take-off
 panel-closing = Closing
 panel-opening = Opening
 panel-simulation = A simulation, not advice.
@@ -118,7 +118,7 @@ panel-down-at = down at { $time } s
 
 panel-where-turns-went = Where the turns went
 panel-ideal = Ideal
-panel-turned-on-ice = Turned on the ice
+panel-turned-before-take-off = Turned before take-off
 panel-turns-in-all = Turns in all
 panel-try-step = Try: { $step }, { $gain }
 panel-what-matters-most = What matters most

@@ -4,7 +4,7 @@
 
 key-takeoff-rate-rad-s = Take-off rate
 key-takeoff-rate-rad-s-inline = take-off rate
-key-takeoff-rate-rad-s-about = How fast the hips turn about the vertical as the ice is left.
+key-takeoff-rate-rad-s-about = How fast the hips turn about the vertical at take-off.
 key-arm-tuck = Arm tuck
 key-arm-tuck-inline = arm tuck
 key-arm-tuck-about = How far the arms come in: 0 stays as at take-off, 100 % is as tight as this body can get.
@@ -28,13 +28,13 @@ key-boot-mass-kg-inline = boot mass
 key-boot-mass-kg-about = Mass of one boot with its blade.
 key-takeoff-openness = Take-off openness
 key-takeoff-openness-inline = take-off openness
-key-takeoff-openness-about = How wide the arms and the free leg are as the ice is left.
+key-takeoff-openness-about = How wide the arms and the free leg are at take-off.
 key-lean-rad = Lean at take-off
 key-lean-rad-inline = lean at take-off
-key-lean-rad-about = Tilt of the body's long axis as the ice is left, towards the side it turns to.
-key-pre-rotation-turns = Turned on the ice
-key-pre-rotation-turns-inline = turned on the ice
-key-pre-rotation-turns-about = Part already turned on the ice before leaving it; it counts towards the jump.
+key-lean-rad-about = How far the body's long axis leans at take-off, to the side that it turns to.
+key-pre-rotation-turns = Turned before take-off
+key-pre-rotation-turns-inline = turned before take-off
+key-pre-rotation-turns-about = The part that the body turns while the foot is still on the ground. It counts towards the jump.
 key-arm-asymmetry = Arm left out
 key-arm-asymmetry-inline = arm left out
 key-arm-asymmetry-about = Part of its way in that the trailing arm never makes.
@@ -66,8 +66,8 @@ half-width-inertia-ratio-share-about = How many times the moment of inertia of t
 ## Where the marks on a number come from.
 
 marks-tuck = The body's shape allows the whole range; no published measure of tuck was found. Marked where a joint of this jump, while closing and held tight, meets the strength that people have been measured at, all else as now.
-marks-close-delay = Closing can begin as the ice is left (common practice, no source).
-marks-close-delay-not-known = Not known for a jumper of this size: that closing can begin as the ice is left is common practice of grown jumpers, without a source.
+marks-close-delay = Closing can begin right at take-off (common practice, no source).
+marks-close-delay-not-known = Not known for a jumper of this size. Grown jumpers can begin to close right at take-off (common practice, no source).
 marks-close-time = How fast people close was not found to have been measured: marked where a joint of this jump, while closing, meets the strength that people have been measured at, all else as now.
 marks-open-time = How fast people open was not found to have been measured: marked where a joint of this jump, while opening, meets the strength that people have been measured at, all else as now.
 marks-effort-not-known = Not known for a jumper of this size: no child's strength of shoulder and hip was found. Hatched: what would take more than 1.4 times the strength of the strongest grown people of the same sex that were measured, all else as now.
