@@ -219,7 +219,7 @@ fn weights_are_compared_under_each_assumption() {
             .map(|held| held.outcomes.len()),
         Some(3)
     );
-    press(&mut page, "momentum");
+    press(&mut page, "angular momentum");
     assert_eq!(
         page.state().session.scenario().hands_keep,
         HandsKeep::AngularMomentum
@@ -523,7 +523,7 @@ fn a_click_on_a_bar_explains_it() {
 #[test]
 fn the_goal_is_changed_and_its_proposals_are_tried() {
     let mut page = open(TABLET, Language::English, Question::Goal);
-    press(&mut page, "Not called");
+    press(&mut page, "No q, < or <<");
     assert_eq!(page.state().session.target(), GoalTurns::NotCalled);
     press(&mut page, "Full turns");
     let wanted = page.state().session.goal_turns();

@@ -55,7 +55,7 @@ panel-reset-all = Alles zurückstellen
 panel-charts = Kurven über den Flug
 panel-readouts = Alle Werte
 panel-which-jump = Welcher Sprung
-panel-turns-in-name = Drehungen im Namen (ein Axel verlangt eine halbe mehr)
+panel-turns-in-name = Drehungen im Namen (ein Axel braucht eine halbe mehr)
 panel-hands-keep = Mit schwereren Händen behält der Springer
 panel-hands-keep-rate = Drehrate
 panel-hands-keep-momentum = Drehimpuls
@@ -129,7 +129,7 @@ panel-go-back = Zurück
 ## Gewinn
 
 panel-target-full = Volle Drehungen
-panel-target-not-called = Ohne Beanstandung
+panel-target-not-called = Kein q, < oder <<
 panel-turns-wanted = Drehungen als Ziel
 # Neben „Zurück“.
 panel-go-back-to = zum Sprung davor
@@ -162,8 +162,8 @@ panel-map-upwards = Aufwärts: { $lever }
 panel-map-point = Auf der Karte: { $lever }
 panel-map-quarter = je eine Vierteldrehung
 panel-map-whole = ganze Drehungen
-panel-map-owed = { $turns } verlangte Drehungen
-panel-map-line-owed = { $turns } verlangt
+panel-map-owed = { $turns } nötige Drehungen
+panel-map-line-owed = { $turns } nötig
 panel-map-edge = Rand des bei Menschen Gesehenen
 panel-map-not-seen = bei Menschen nicht gesehen
 panel-map-not-known = Für jemanden dieser Größe ist nicht alles bekannt: Der Rand liegt dann dort, wo überhaupt niemand gesehen wurde.

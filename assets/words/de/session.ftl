@@ -41,14 +41,14 @@ reading-air-turns = Drehungen in der Luft
 reading-air-turns-about = Wie weit sich die Hüfte vom Absprung bis zum Aufkommen um die Senkrechte gedreht hat.
 reading-pre-rotation-turns = Vor dem Absprung gedreht
 reading-pre-rotation-turns-about = Gedreht, solange der Fuß noch auf dem Untergrund stand. Es zählt zum Sprung.
-reading-turns-owed = Verlangte Drehungen
-reading-turns-owed-about = Was der Name des Sprungs verlangt; ein Axel verlangt eine halbe Drehung mehr, weil er vorwärts abspringt.
+reading-turns-owed = Nötige Drehungen
+reading-turns-owed-about = Die Drehungen im Namen des Sprungs. Ein Axel braucht eine halbe Drehung mehr, weil er vorwärts abspringt.
 reading-shortfall-deg = Fehlende Drehung
 reading-shortfall-deg-about = Drehung, die beim Aufkommen noch fehlt, in Grad: 360 sind eine ganze Drehung.
 reading-over-rotated-deg = Überrotiert um
-reading-over-rotated-deg-about = Um mehr als eine Vierteldrehung weiter gedreht als verlangt (übliche Praxis, ohne Quelle: die veröffentlichte Regel des Sports kennt dafür keine Wertung).
+reading-over-rotated-deg-about = Wie weit der Sprung über das Nötige hinaus dreht, wenn es mehr als eine Vierteldrehung ist (übliche Praxis, ohne Quelle: Die veröffentlichte Regel des Sports kennt dafür keine Wertung).
 reading-landing-facing-deg = Landung zeigt
-reading-landing-facing-deg-about = Wohin die Hüfte beim Aufkommen zeigt, in Grad hinter (positiv) oder vor der Richtung, in die die Landung zeigen muss: bis 45° zeigt sie, wohin sie muss, ab 135° andersherum, dazwischen zur Seite; diese Grenzen sind unsere eigenen.
+reading-landing-facing-deg-about = Wohin die Hüfte beim Aufkommen zeigt, in Grad hinter (positiv) oder vor der richtigen Richtung. Bis 45° zeigt die Landung richtig herum, ab 135° falsch herum, dazwischen zur Seite. Diese Grenzen sind unsere eigenen.
 reading-call = Wertung
 reading-call-about = Nach der Regel des Sports ist eine fehlende Vierteldrehung q, mehr als ein Viertel <, eine halbe oder mehr <<; die Regel gibt q nur den einen Wert 90°, und die Spanne hier, { $from }° bis 90°, ist unsere eigene. Für zu weit Gedrehtes kennt die Regel keine Wertung; mehr als eine Vierteldrehung zu weit heißt hier überrotiert (übliche Praxis, ohne Quelle).
 reading-phase = Phase
@@ -150,9 +150,9 @@ call-may-be = vielleicht { $calls }
 # Wo die anderen ihr Zeichen haben.
 call-full-in-short = voll
 call-over-rotated-in-short = zu weit
-call-none = ohne Wertung
-call-none-over-rotated = überrotiert, ohne Wertung
-call-none-may-be-over-rotated = vielleicht überrotiert, ohne Wertung
+call-none = dafür keine Wertung
+call-none-over-rotated = überrotiert, dafür keine Wertung
+call-none-may-be-over-rotated = vielleicht überrotiert, dafür keine Wertung
 call-over-rotated = überrotiert
 call-full = voll gedreht
 call-quarter = auf dem Viertel (q)
@@ -164,9 +164,9 @@ over-rotated-whole-turns = { $turns ->
    *[other] { $degrees }°, { $turns } ganze Drehungen mehr
 }
 # Wohin eine Landung zeigt.
-facing-as-owed = wohin sie muss, { $degrees }°
+facing-as-owed = richtig herum, { $degrees }°
 facing-sideways = zur Seite, { $degrees }°
-facing-opposite = andersherum, { $degrees }°
+facing-opposite = falsch herum, { $degrees }°
 
 ## Wie die Phase des Flugs heißt, allein und im Satz über das Bild.
 
@@ -223,10 +223,10 @@ why-closing-about = Bis Arme und Beine angelegt sind, dreht sich der Körper lan
 why-tightness-about = Was weit von der Achse weg bleibt, bremst die Drehung; hier kamen die Arme { $arms } % und die Beine { $legs } % ihres Weges heran.
 why-opening-about = Das Öffnen für die Landung bremst die Drehung wieder; hier begann es { $time } s vor dem Aufkommen.
 why-tilt-about = Eine geneigte Achse oder ein Arm, der zu spät kommt oder draußen bleibt, lässt den Körper taumeln; hier war sie um bis zu { $tilt } Grad geneigt.
-why-owed-all-there = Verlangte Drehungen: { $owed }, alle da
-why-owed-missing = Verlangte Drehungen: { $owed }, es fehlen { $turns }
-why-owed-more = Verlangte Drehungen: { $owed }, { $turns } mehr gedreht
-why-owed-over-rotated = Verlangte Drehungen: { $owed }, überrotiert, { $turns } mehr gedreht
+why-owed-all-there = Nötige Drehungen: { $owed }, alle da
+why-owed-missing = Nötige Drehungen: { $owed }, es fehlen { $turns }
+why-owed-more = Nötige Drehungen: { $owed }, { $turns } mehr gedreht
+why-owed-over-rotated = Nötige Drehungen: { $owed }, überrotiert, { $turns } mehr gedreht
 why-back-wins = zurück bringt { $turns }
 why-back-costs = zurück kostet { $turns }
 why-loads = Landebelastung, eine Schätzung, in Körpergewichten: jetzt { $now }; { $then }.
@@ -239,8 +239,8 @@ why-line-closing = Beim Schließen verloren
 why-line-tightness = Verloren, weil es nicht enger wurde
 why-line-opening = Beim Öffnen verloren
 why-line-tilt = Durch Neigung und Ungleichheit verloren
-why-line-owed = Gegenüber dem Verlangten
-why-line-owed-about = Die verlangten Drehungen neben den Drehungen insgesamt.
+why-line-owed = Verglichen mit den nötigen Drehungen
+why-line-owed-about = Die nötigen Drehungen und die Drehungen insgesamt.
 why-line-gain-about = Drehungen, die dieser kleine Schritt allein bringt.
 why-line-caution = Vorsicht
 why-line-caution-about = Was man wissen muss, bevor man es versucht.

@@ -55,10 +55,10 @@ panel-reset-all = Put everything back
 panel-charts = Charts over the flight
 panel-readouts = All readouts
 panel-which-jump = Which jump
-panel-turns-in-name = Turns in the name (an Axel owes half a turn more)
+panel-turns-in-name = Turns in the name (an Axel needs half a turn more)
 panel-hands-keep = With heavier hands the jumper keeps the
 panel-hands-keep-rate = rate
-panel-hands-keep-momentum = momentum
+panel-hands-keep-momentum = angular momentum
 panel-hands-keep-energy = energy
 panel-the-jumper = The jumper
 panel-table = Mass table of adults; an estimate for a child
@@ -129,7 +129,7 @@ panel-go-back = Go back
 ## Goal
 
 panel-target-full = Full turns
-panel-target-not-called = Not called
+panel-target-not-called = No q, < or <<
 panel-turns-wanted = Turns wanted
 # Beside "Go back".
 panel-go-back-to = to the jump before
@@ -162,8 +162,8 @@ panel-map-upwards = Upwards: { $lever }
 panel-map-point = On the map: { $lever }
 panel-map-quarter = a quarter turn each
 panel-map-whole = whole turns
-panel-map-owed = { $turns } turns owed
-panel-map-line-owed = { $turns } owed
+panel-map-owed = { $turns } turns needed
+panel-map-line-owed = { $turns } needed
 panel-map-edge = edge of what is seen in people
 panel-map-not-seen = not seen in people
 panel-map-not-known = Not everything is known for a jumper of this size: the edge then is where nobody at all has been seen.

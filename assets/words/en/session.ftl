@@ -15,7 +15,7 @@ group-uncertainty = Uncertainty
 group-time = Time and height
 group-rate = Turning rate
 group-inertia = Moment of inertia
-group-energy = Momentum and energy
+group-energy = Angular momentum and energy
 group-hands = Force on the hands
 group-efforts = What it asks of the body
 group-axis = Axis
@@ -41,14 +41,14 @@ reading-air-turns = Turns in the air
 reading-air-turns-about = How far the hips turned about the vertical from take-off to touch-down.
 reading-pre-rotation-turns = Turned before take-off
 reading-pre-rotation-turns-about = Turned while the foot was still on the ground. It counts towards the jump.
-reading-turns-owed = Turns owed
-reading-turns-owed-about = What the jump's name asks for; an Axel owes half a turn more because it takes off forwards.
+reading-turns-owed = Turns needed
+reading-turns-owed-about = The turns in the jump's name. An Axel needs half a turn more, because it takes off forwards.
 reading-shortfall-deg = Missing
 reading-shortfall-deg-about = Rotation still missing at touch-down, in degrees: 360 are a whole turn.
 reading-over-rotated-deg = Over-rotated by
-reading-over-rotated-deg-about = Turned beyond what is owed by more than a quarter turn (common practice, no source: the sport's published rule has no call for it).
+reading-over-rotated-deg-about = How far the jump turns past what is needed, if that is more than a quarter turn (common practice, no source: the sport's published rule has no call for it).
 reading-landing-facing-deg = Landing faces
-reading-landing-facing-deg-about = Where the hips point at touch-down, in degrees past (positive) or before what the landing has to face: within 45° it faces as it has to, from 135° on the opposite way, sideways between; these limits are our own.
+reading-landing-facing-deg-about = Where the hips point at touch-down, in degrees past (positive) or before the right direction. Within 45° the landing faces the right way, from 135° on the wrong way round, and sideways in between. These limits are our own.
 reading-call = Call
 reading-call-about = By the sport's rule a quarter turn missing is q, more than a quarter <, a half or more <<; the rule gives q the single value 90°, and its band here, { $from }° to 90°, is our own. The rule has no call for turning too far; more than a quarter turn too far is said to be over-rotated (common practice, no source).
 reading-phase = Phase
@@ -150,9 +150,9 @@ call-may-be = may be { $calls }
 # Where the others have their sign.
 call-full-in-short = full
 call-over-rotated-in-short = too far
-call-none = not called
-call-none-over-rotated = over-rotated, not called
-call-none-may-be-over-rotated = may be over-rotated, not called
+call-none = no call for this
+call-none-over-rotated = over-rotated, no call for this
+call-none-may-be-over-rotated = may be over-rotated, no call for this
 call-over-rotated = over-rotated
 call-full = full rotation
 call-quarter = on the quarter (q)
@@ -164,9 +164,9 @@ over-rotated-whole-turns = { $turns ->
    *[other] { $degrees }°, { $turns } whole turns more
 }
 # Which way a landing faces.
-facing-as-owed = as it has to, { $degrees }°
+facing-as-owed = the right way, { $degrees }°
 facing-sideways = sideways, { $degrees }°
-facing-opposite = the opposite way, { $degrees }°
+facing-opposite = the wrong way round, { $degrees }°
 
 ## What the phase of the flight is called, alone and in the picture's sentence.
 
@@ -223,10 +223,10 @@ why-closing-about = Until arms and legs are in, the body turns more slowly; here
 why-tightness-about = What stays far from the axis slows the turning; here the arms came in { $arms } % and the legs { $legs } % of their way.
 why-opening-about = Opening for the landing slows the turning again; here it began { $time } s before touch-down.
 why-tilt-about = An axis that leans, or an arm late or left out, lets the body wobble; here it leaned up to { $tilt } degrees.
-why-owed-all-there = { $owed } turns owed: all there
-why-owed-missing = { $owed } turns owed: { $turns } missing
-why-owed-more = { $owed } turns owed: { $turns } more than that
-why-owed-over-rotated = { $owed } turns owed: over-rotated, { $turns } more than that
+why-owed-all-there = { $owed } turns needed: all there
+why-owed-missing = { $owed } turns needed: { $turns } missing
+why-owed-more = { $owed } turns needed: { $turns } more than that
+why-owed-over-rotated = { $owed } turns needed: over-rotated, { $turns } more than that
 why-back-wins = back wins { $turns }
 why-back-costs = back costs { $turns }
 why-loads = Landing load, an estimate, in body weights: { $now } now; { $then }.
@@ -239,8 +239,8 @@ why-line-closing = Lost by closing
 why-line-tightness = Lost by not getting tighter
 why-line-opening = Lost by opening
 why-line-tilt = Lost by tilt and asymmetry
-why-line-owed = Against what is owed
-why-line-owed-about = The turns owed beside the turns in all.
+why-line-owed = Compared with the turns needed
+why-line-owed-about = The turns needed and the turns in all.
 why-line-gain-about = Turns that this small step alone gives.
 why-line-caution = To be known
 why-line-caution-about = What has to be known before it is tried.
@@ -290,7 +290,7 @@ weights-cannot = cannot: { $turns } turns at most, at { $at }
 weights-no-technique = Weights are no technique: what they would give hangs on what is taken to be kept.
 reading-turns-keeping-rate = Rate kept
 reading-turns-keeping-energy = Energy kept
-reading-turns-keeping-momentum = Momentum kept
+reading-turns-keeping-momentum = Angular momentum kept
 weights-known = To be known of weights
 weights-known-about = What has been observed of people, and what has to be known before weights are tried.
 
@@ -359,7 +359,7 @@ word-turning-clockwise = clockwise
 word-hands-keep = Heavier hands keep
 word-hands-keep-inline = heavier hands keep
 word-hands-keep-rate = rate
-word-hands-keep-momentum = momentum
+word-hands-keep-momentum = angular momentum
 word-hands-keep-energy = energy
 
 ## What is said when something was not done.
