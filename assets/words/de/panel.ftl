@@ -117,12 +117,12 @@ panel-down-at = unten nach { $time } s
 ## Warum
 
 panel-where-turns-went = Wo die Drehungen blieben
-panel-ideal = Ideal
+panel-ideal = Bestenfalls
 panel-turned-before-take-off = Vor dem Absprung gedreht
 panel-turns-in-all = Drehungen insgesamt
 panel-try-step = Ausprobieren: { $step }, { $gain }
 panel-what-matters-most = Was am meisten zählt
-panel-steps-hint = Drehungen je kleinem Schritt: antippen
+panel-steps-hint = Drehungen, die ein kleiner Schritt bringt. Zum Probieren antippen.
 panel-try-it = Probieren
 panel-go-back = Zurück
 
@@ -135,8 +135,8 @@ panel-turns-wanted = Drehungen als Ziel
 panel-go-back-to = zum Sprung davor
 panel-one-change = Eine Änderung allein
 panel-no-single-change = Keine einzelne Änderung reicht.
-panel-several = Von mehrerem ein wenig
-panel-no-mix = Es wurde keine Mischung gefunden, die diese Drehungen bringt.
+panel-several = Mehrere kleine Änderungen
+panel-no-mix = Es wurde keine Mischung gefunden, die so viele Drehungen bringt.
 panel-being-worked-out = Wird berechnet…
 panel-cannot-alone = Reicht allein nicht
 panel-together = Zusammen
@@ -145,13 +145,13 @@ panel-try-change = Probieren: { $what }, { $change }
 panel-verdict = { $what }: { $verdict }. Warum?
 panel-verdict-why = warum?
 panel-verdict-close = weniger
-panel-limits = Grenzen dieses Springers
+panel-limits = Grenzen dieser Person
 panel-limits-of = Grenzen, { $what }: { $limit }
 panel-least = Mindestens
 panel-most = Höchstens
 panel-forget-limits = Diese Grenzen vergessen
-panel-season = Was eine Saison bringen mag
-panel-season-held = 0 hält einen Hebel fest, wie er ist: Er bleibt bei „Von mehrerem ein wenig“ außen vor.
+panel-season = Was eine Saison ändern mag
+panel-season-held = 0 heißt: Das bleibt bei „Mehrere kleine Änderungen“, wie es ist.
 panel-step-less = { $what }, { $value }: weniger
 panel-step-more = { $what }, { $value }: mehr
 
@@ -164,16 +164,16 @@ panel-map-quarter = je eine Vierteldrehung
 panel-map-whole = ganze Drehungen
 panel-map-owed = { $turns } nötige Drehungen
 panel-map-line-owed = { $turns } nötig
-panel-map-edge = Rand des bei Menschen Gesehenen
+panel-map-edge = Grenze des bei Menschen Gesehenen
 panel-map-not-seen = bei Menschen nicht gesehen
-panel-map-not-known = Für jemanden dieser Größe ist nicht alles bekannt: Der Rand liegt dann dort, wo überhaupt niemand gesehen wurde.
-panel-map-use = Auf die Karte tippen, und der Sprung geht dorthin, die Regler mit ihm. Den Punkt festhalten und bewegen für kleine Änderungen.
+panel-map-not-known = Für jemanden dieser Größe ist nicht alles bekannt. Dort zeigt der Rand, was überhaupt niemand gezeigt hat.
+panel-map-use = Auf die Karte tippen: Der Sprung und seine Regler gehen dorthin. Den Punkt halten und bewegen für kleine Änderungen.
 panel-landing-load = Landebelastung jetzt, eine Schätzung: das { $low }- bis { $high }-Fache des Körpergewichts.
 
 ## Vergleich
 
-panel-compare-none = Einen zweiten Versuch neben diesen Sprung legen.
-panel-compare-how = Dann sind beide zugleich zu sehen, und was jeder Unterschied in Drehungen wert ist. Diesen Sprung merken, ändern und vergleichen; oder unten einen anderen wählen.
+panel-compare-none = Diesen Sprung mit einem anderen vergleichen.
+panel-compare-how = Dann sind beide Sprünge zugleich zu sehen, und wie viele Drehungen jeder Unterschied ausmacht. Diesen Sprung merken, ändern und vergleichen. Oder unten einen anderen wählen.
 panel-compare-with = Vergleichen mit
 panel-compare-with-one = Vergleichen mit { $name }
 panel-compare-with-result = Vergleichen mit { $name }, { $result }

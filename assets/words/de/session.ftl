@@ -213,62 +213,62 @@ range-change = ± { $turns } Drehungen
 
 ## Warum.
 
-why-ideal = Was dieser Absprung hergeben könnte: vom ersten Augenblick bis zum Aufkommen so eng, wie es dieser Körper kann, aufrecht, mit demselben Drehimpuls und derselben Zeit in der Luft.
+why-ideal = Die meisten Drehungen, die dieser Absprung geben könnte: vom Absprung bis zum Aufkommen so eng, wie es dieser Körper kann, aufrecht, mit demselben Drehimpuls und derselben Zeit in der Luft.
 why-ice = Gedreht, solange der Fuß noch auf dem Untergrund stand. Es zählt zum Sprung.
 why-turns = Das Ideal, weniger das, was verloren ging, und dazu, was vor dem Absprung gedreht wurde.
-why-order = Die Ursachen werden nacheinander weggenommen, von oben nach unten. Eine andere Reihenfolge würde dasselbe Ganze etwas anders aufteilen.
-why-back = Blass: weiter als hier geht es nicht; was ein Schritt zurück bewirken würde.
+why-order = Die Ursachen werden nacheinander weggenommen, von oben nach unten. In einer anderen Reihenfolge wären die Teile etwas anders. Die Summe wäre dieselbe.
+why-back = Blass: Weiter geht es hier nicht. Gezeigt ist, was ein Schritt zurück bewirken würde.
 why-not-possible = nicht möglich
-why-closing-about = Bis Arme und Beine angelegt sind, dreht sich der Körper langsamer; hier waren sie { $time } s nach dem Absprung angelegt.
-why-tightness-about = Was weit von der Achse weg bleibt, bremst die Drehung; hier kamen die Arme { $arms } % und die Beine { $legs } % ihres Weges heran.
-why-opening-about = Das Öffnen für die Landung bremst die Drehung wieder; hier begann es { $time } s vor dem Aufkommen.
-why-tilt-about = Eine geneigte Achse oder ein Arm, der zu spät kommt oder draußen bleibt, lässt den Körper taumeln; hier war sie um bis zu { $tilt } Grad geneigt.
+why-closing-about = Bis Arme und Beine angelegt sind, dreht sich der Körper langsamer. Hier waren sie { $time } s nach dem Absprung angelegt.
+why-tightness-about = Was weit von der Achse weg bleibt, macht die Drehung langsamer. Hier kamen die Arme { $arms } % und die Beine { $legs } % ihres Weges heran.
+why-opening-about = Das Öffnen für die Landung macht die Drehung wieder langsamer. Hier begann es { $time } s vor dem Aufkommen.
+why-tilt-about = Ist der Körper geneigt oder kommt ein Arm zu spät oder bleibt draußen, dann taumelt der Körper. Hier war er um bis zu { $tilt } Grad geneigt.
 why-owed-all-there = Nötige Drehungen: { $owed }, alle da
 why-owed-missing = Nötige Drehungen: { $owed }, es fehlen { $turns }
 why-owed-more = Nötige Drehungen: { $owed }, { $turns } mehr gedreht
 why-owed-over-rotated = Nötige Drehungen: { $owed }, überrotiert, { $turns } mehr gedreht
-why-back-wins = zurück bringt { $turns }
-why-back-costs = zurück kostet { $turns }
+why-back-wins = ein Schritt zurück bringt { $turns }
+why-back-costs = ein Schritt zurück kostet { $turns }
 why-loads = Landebelastung, eine Schätzung, in Körpergewichten: jetzt { $now }; { $then }.
 why-load-then = { $what }: { $load }
 why-load-with-it = damit
 why-line-sentence = Was am meisten kostete
-why-line-sentence-about = Der größte Verlust, und die eine Änderung, die dagegen zu versuchen ist.
-why-line-ideal = Ideal
+why-line-sentence-about = Der größte Verlust, und eine Änderung, die ihn kleiner machen würde.
+why-line-ideal = Bestenfalls
 why-line-closing = Beim Schließen verloren
 why-line-tightness = Verloren, weil es nicht enger wurde
 why-line-opening = Beim Öffnen verloren
 why-line-tilt = Durch Neigung und Ungleichheit verloren
 why-line-owed = Verglichen mit den nötigen Drehungen
 why-line-owed-about = Die nötigen Drehungen und die Drehungen insgesamt.
-why-line-gain-about = Drehungen, die dieser kleine Schritt allein bringt.
-why-line-caution = Vorsicht
+why-line-gain-about = Drehungen, die dieser kleine Schritt bringt, alles andere wie jetzt.
+why-line-caution = Bitte beachten
 why-line-caution-about = Was man wissen muss, bevor man es versucht.
 why-beyond-seen = Jenseits dessen, was gesehen wurde: { $what } { $value }. { $source }
 why-gain-beyond-seen = { $gain }. { $beyond }
 
 ## Gewinn.
 
-goal-season = Was das Training einer Saison an jedem Hebel bringen könnte, um sie gegeneinander abzuwägen: unsere Annahme, übliche Praxis, ohne Quelle.
-goal-limits = Was der Springer erreichen kann, vom Kleinsten bis zum Größten. Solange nichts eingestellt ist, gilt die Änderung einer Saison von jetzt an.
-goal-verdict-already = hat sie schon jetzt
-goal-verdict-within-reach = kann der Springer erreichen
-goal-verdict-within-measured = bei Menschen schon gesehen
-goal-verdict-at-edge = am Rand des Gemessenen
+goal-season = Wie viel das Training einer Saison an jedem davon ändern mag. Damit werden sie gegeneinander abgewogen. Unsere Annahme (übliche Praxis, ohne Quelle).
+goal-limits = Wie wenig und wie viel diese Person kann. Solange nichts eingestellt ist, gilt die Änderung einer Saison von jetzt an.
+goal-verdict-already = ist schon jetzt da
+goal-verdict-within-reach = für diese Person erreichbar
+goal-verdict-within-measured = bei Menschen gesehen
+goal-verdict-at-edge = an der Grenze des bei Menschen Gemessenen
 goal-verdict-not-known = für diese Körpergröße nicht bekannt
-goal-verdict-beyond-measured = jenseits von allem, was gesehen wurde
+goal-verdict-beyond-measured = mehr als je bei Menschen gesehen
 goal-verdict-cannot-alone = reicht allein nicht
-goal-size-not-known = was Springer dieser Größe hier können, ist nicht bekannt
-goal-has-target = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da.
-goal-has-target-over-rotated = Dieser Sprung hat { $turns } Drehungen: die gewünschten { $target } sind da, aber er ist um { $degrees }° überrotiert.
-goal-question = { $target } Drehungen gewünscht, { $missing } mehr als jetzt. Was würde sie bringen?
+goal-size-not-known = nicht bekannt: was Menschen dieser Größe hier können
+goal-has-target = Dieser Sprung hat { $turns } Drehungen. Gewünscht sind { $target }: Sie sind da.
+goal-has-target-over-rotated = Dieser Sprung hat { $turns } Drehungen. Gewünscht sind { $target }: Sie sind da, aber er ist um { $degrees }° überrotiert.
+goal-question = Gewünscht sind { $target } Drehungen, { $missing } mehr als jetzt. Was würde sie bringen?
 goal-most = höchstens { $turns } Drehungen, bei { $at }
-goal-basis-jumper = Dieser Springer: { $what } { $range }. { $source }
+goal-basis-jumper = Diese Person: { $what } { $range }. { $source }
 goal-basis-seen = Bei Menschen gesehen: { $what } { $range }. { $source }
 goal-basis-admissible = Einstellbar: { $what } { $range }. { $source }
 goal-landing = Landebelastung, eine Schätzung: jetzt das { $low }- bis { $high }-Fache des Körpergewichts, dann das { $then_low }- bis { $then_high }-Fache.
-goal-effort = Zusammen die Arbeit von { $seasons } Saisons.
-goal-effort-less = Zusammen die Arbeit von { $seasons } Saisons; der leichteste Hebel allein braucht { $single }.
+goal-effort = Zusammen ist das die Arbeit von { $seasons } Saisons.
+goal-effort-less = Zusammen ist das die Arbeit von { $seasons } Saisons. Die leichteste einzelne Änderung braucht { $single }.
 goal-limit-unknown = nicht bekannt
 goal-limit-season = { $range } (eine Saison)
 goal-season-held = bleibt
@@ -283,39 +283,39 @@ weights-keeps-energy = behält die Drehenergie
 weights-keeps-momentum = behält den Drehimpuls
 weights-turns = { $turns } Drehungen ({ $gain })
 weights-more = { $mass } mehr in jeder Hand
-weights-held = { $mass } in jeder Hand, gegen leere Hände:
+weights-held = { $mass } in jeder Hand, verglichen mit leeren Händen:
 weights-needed = { $mass } in jeder Hand
 weights-cannot = reicht nicht: höchstens { $turns } Drehungen, bei { $at }
-weights-no-technique = Gewichte sind keine Technik: Was sie brächten, hängt an der Annahme, was der Springer behält.
+weights-no-technique = Gewichte sind keine Technik. Was sie bringen, hängt davon ab, was beim Absprung gleich bleibt.
 reading-turns-keeping-rate = Drehrate behalten
 reading-turns-keeping-energy = Energie behalten
 reading-turns-keeping-momentum = Drehimpuls behalten
-weights-known = Was zu Gewichten zu wissen ist
+weights-known = Über Gewichte
 weights-known-about = Was man bei Menschen beobachtet hat, und was man wissen muss, bevor man Gewichte versucht.
 
 ## Karte.
 
-map-hands-keep-rate = Hier wird angenommen, dass der Springer mit schwereren Händen die Drehrate beim Absprung behält.
-map-hands-keep-momentum = Hier wird angenommen, dass der Springer mit schwereren Händen den Drehimpuls behält.
-map-hands-keep-energy = Hier wird angenommen, dass der Springer mit schwereren Händen die Drehenergie behält.
+map-hands-keep-rate = Mit schwereren Händen bleibt hier die Drehrate beim Absprung gleich.
+map-hands-keep-momentum = Mit schwereren Händen bleibt hier der Drehimpuls gleich.
+map-hands-keep-energy = Mit schwereren Händen bleibt hier die Drehenergie gleich.
 map-line-across = Quer
 map-line-upwards = Aufwärts
 map-span = { $what } von { $from } bis { $to }
-map-line-here-about = Drehungen des jetzigen Sprungs.
+map-line-here-about = Drehungen dieses Sprungs.
 map-line-flown = Geflogen
-map-line-flown-about = Die Knoten der Karte, jeder ein eigener Flug.
+map-line-flown-about = Die Punkte der Karte. Jeder ist ein eigener Flug.
 map-all-flown = { $nodes } x { $nodes } geflogen
 map-flown = { $flown } von { $nodes } geflogen
 map-line-needed = Drehungen gleich { $turns }, alles andere wie jetzt
-map-line-needed-about = Wo die Linie so vieler Drehungen am jetzigen Sprung vorbeiläuft.
+map-line-needed-about = Wo die Linie so vieler Drehungen an diesem Sprung vorbeiläuft.
 map-and = { $one } und { $other }
 
 ## Vergleich.
 
-compare-order = Eines nach dem anderen geändert, in dieser Reihenfolge: Was jedes wert ist, hängt von ihr ab. Zusammen sind sie der ganze Unterschied.
+compare-order = Die Eingaben werden nacheinander geändert, in dieser Reihenfolge. In einer anderen wären die Teile etwas anders. Die Summe ist der ganze Unterschied.
 compare-line-sentence = Verglichen
 compare-line-turns = Drehungen von beiden
-compare-line-turns-about = Drehungen insgesamt des Versuchs daneben und des jetzigen.
+compare-line-turns-about = Drehungen insgesamt, vom anderen Sprung und von diesem.
 compare-line-beyond-seen = { $reference }: jenseits des Gesehenen
 compare-turns = von { $from } auf { $to }: { $turns }
 compare-difference = von { $from } auf { $to }: { $turns } Drehungen
@@ -324,16 +324,16 @@ compare-line-kept-about = Ein Sprung, der auf diesem Gerät gemerkt ist.
 compare-kept-came-to = { $name }: { $turns } Drehungen, { $call }
 compare-kept-beyond-seen = { $said }, jenseits des Gesehenen
 compare-as-opened = { $name }, wie geöffnet
-compare-nothing-differs = Dieser Sprung und „{ $reference }“ sind gleich: Nichts unterscheidet sie.
+compare-nothing-differs = Dieser Sprung und „{ $reference }“ sind gleich.
 compare-as-much = Dieser Sprung dreht genauso viel wie „{ $reference }“
 compare-more = Dieser Sprung dreht { $turns } mehr als „{ $reference }“
 compare-less = Dieser Sprung dreht { $turns } weniger als „{ $reference }“
 # $said ist einer der letzten drei.
 compare-no-largest = { $said }.
-compare-cancels = { $said }; die Unterschiede heben sich auf, der größte: { $what } ({ $turns }).
-compare-all-by = { $said }, alles davon durch: { $what }.
-compare-most-by = { $said }; das meiste davon durch: { $what } ({ $turns }).
-compare-largest = { $said }; der größte Teil: { $what } ({ $turns }).
+compare-cancels = { $said }. Die Unterschiede heben sich auf. Der größte ist: { $what } ({ $turns }).
+compare-all-by = { $said }. Das kommt alles davon: { $what }.
+compare-most-by = { $said }. Das meiste kommt davon: { $what } ({ $turns }).
+compare-largest = { $said }. Der größte Teil kommt davon: { $what } ({ $turns }).
 
 ## Was keine Zahl eines Sprungs ist: wie es heißt, allein und im Satz, und was es sein kann.
 

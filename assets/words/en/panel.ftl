@@ -117,12 +117,12 @@ panel-down-at = down at { $time } s
 ## Why
 
 panel-where-turns-went = Where the turns went
-panel-ideal = Ideal
+panel-ideal = Best possible
 panel-turned-before-take-off = Turned before take-off
 panel-turns-in-all = Turns in all
 panel-try-step = Try: { $step }, { $gain }
 panel-what-matters-most = What matters most
-panel-steps-hint = Turns that one small step gives: tap to try
+panel-steps-hint = Turns that one small step gives. Tap one to try it.
 panel-try-it = Try it
 panel-go-back = Go back
 
@@ -134,11 +134,11 @@ panel-turns-wanted = Turns wanted
 # Beside "Go back".
 panel-go-back-to = to the jump before
 panel-one-change = One change alone
-panel-no-single-change = No single change does it.
-panel-several = A little of several
-panel-no-mix = No mix of these was found that gives the turns.
-panel-being-worked-out = Being worked out…
-panel-cannot-alone = Cannot do it alone
+panel-no-single-change = No single change is enough.
+panel-several = Several small changes
+panel-no-mix = No mix of these was found that gives so many turns.
+panel-being-worked-out = Computing…
+panel-cannot-alone = Not enough alone
 panel-together = Together
 panel-weights-needed = Weights: no technique
 panel-try-change = Try it: { $what }, { $change }
@@ -150,8 +150,8 @@ panel-limits-of = Limits of { $what }: { $limit }
 panel-least = Least
 panel-most = Most
 panel-forget-limits = Forget these limits
-panel-season = What a season may bring
-panel-season-held = 0 holds a lever as it is: it takes no part in a little of several.
+panel-season = What one season may change
+panel-season-held = 0 means: this stays as it is in “Several small changes”.
 panel-step-less = { $what }, { $value }: less
 panel-step-more = { $what }, { $value }: more
 
@@ -166,14 +166,14 @@ panel-map-owed = { $turns } turns needed
 panel-map-line-owed = { $turns } needed
 panel-map-edge = edge of what is seen in people
 panel-map-not-seen = not seen in people
-panel-map-not-known = Not everything is known for a jumper of this size: the edge then is where nobody at all has been seen.
-panel-map-use = Touch the map and the jump goes there, the sliders with it. Hold the point and move it for small changes.
+panel-map-not-known = Not everything is known for a jumper of this size. There the edge shows what nobody of any size has been seen to do.
+panel-map-use = Touch the map: the jump and its sliders go there. Hold the point and move it for small changes.
 panel-landing-load = Landing load now, an estimate: { $low } to { $high } body weights.
 
 ## Compare
 
-panel-compare-none = Lay another attempt beside this jump.
-panel-compare-how = Then you see both at once, and what each difference is worth in turns. Keep this jump, change it and compare; or choose another one below.
+panel-compare-none = Compare this jump with another one.
+panel-compare-how = You see both jumps at once, and how many turns each difference makes. Keep this jump, change it, and compare. Or choose another jump below.
 panel-compare-with = Compare with
 panel-compare-with-one = Compare with { $name }
 panel-compare-with-result = Compare with { $name }, { $result }

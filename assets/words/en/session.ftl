@@ -213,66 +213,66 @@ range-change = ± { $turns } turns
 
 ## Why.
 
-why-ideal = What this take-off could give: as tight as this body gets from the first instant to touch-down, upright, with the same angular momentum and the same time in the air.
+why-ideal = The most turns that this take-off could give: as tight as this body gets all the time from take-off to touch-down, upright, with the same angular momentum and the same time in the air.
 why-ice = Turned while the foot was still on the ground. It counts towards the jump.
 why-turns = The ideal, less what was lost, plus what was turned before take-off.
-why-order = Each cause is taken away in turn, from the top down. Another order would share the same whole out a little differently.
-why-back = Pale: no further than this; what a step back would do.
+why-order = The causes are taken away one after the other, from the top down. In another order the parts would be a little different. The sum would be the same.
+why-back = Pale: it cannot go further this way. Shown is what a step back would do.
 why-not-possible = not possible
-why-closing-about = Until arms and legs are in, the body turns more slowly; here they were in { $time } s after take-off.
-why-tightness-about = What stays far from the axis slows the turning; here the arms came in { $arms } % and the legs { $legs } % of their way.
-why-opening-about = Opening for the landing slows the turning again; here it began { $time } s before touch-down.
-why-tilt-about = An axis that leans, or an arm late or left out, lets the body wobble; here it leaned up to { $tilt } degrees.
+why-closing-about = The body turns more slowly until arms and legs are in. Here they were in { $time } s after take-off.
+why-tightness-about = What stays far from the axis makes the turning slower. Here the arms came in { $arms } % and the legs { $legs } % of their way.
+why-opening-about = Opening for the landing makes the turning slower again. Here it began { $time } s before touch-down.
+why-tilt-about = A body that leans, or one arm that is late or stays out, makes the body wobble. Here it leaned up to { $tilt } degrees.
 why-owed-all-there = { $owed } turns needed: all there
 why-owed-missing = { $owed } turns needed: { $turns } missing
 why-owed-more = { $owed } turns needed: { $turns } more than that
 why-owed-over-rotated = { $owed } turns needed: over-rotated, { $turns } more than that
-why-back-wins = back wins { $turns }
-why-back-costs = back costs { $turns }
+why-back-wins = a step back gives { $turns }
+why-back-costs = a step back takes { $turns }
 why-loads = Landing load, an estimate, in body weights: { $now } now; { $then }.
 why-load-then = { $what }, { $load }
 why-load-with-it = with it
 why-line-sentence = What cost most
-why-line-sentence-about = The largest loss, and the one change to try against it.
-why-line-ideal = Ideal
+why-line-sentence-about = The largest loss, and one change that would make it smaller.
+why-line-ideal = Best possible
 why-line-closing = Lost by closing
 why-line-tightness = Lost by not getting tighter
 why-line-opening = Lost by opening
 why-line-tilt = Lost by tilt and asymmetry
 why-line-owed = Compared with the turns needed
 why-line-owed-about = The turns needed and the turns in all.
-why-line-gain-about = Turns that this small step alone gives.
-why-line-caution = To be known
-why-line-caution-about = What has to be known before it is tried.
+why-line-gain-about = Turns that this small step gives, with everything else as now.
+why-line-caution = Please note
+why-line-caution-about = What to know before trying it.
 why-beyond-seen = Beyond what has been seen: { $what } { $value }. { $source }
 why-gain-beyond-seen = { $gain }. { $beyond }
 
 ## Goal.
 
-goal-season = What a season's training might bring of each, to weigh them against each other: our assumption, common practice, no source.
-goal-limits = How far this jumper gets, from the least to the most. Until you set it, one season's change from now is taken.
-goal-verdict-already = has them as it is
-goal-verdict-within-reach = within this jumper's reach
-goal-verdict-within-measured = people have been seen there
-goal-verdict-at-edge = at the edge of what has been measured
+goal-season = How much one season of training may change each of these. It is used to weigh them against each other. Our assumption (common practice, no source).
+goal-limits = How little and how much this jumper can do. Until you set it, the change of one season from now is taken.
+goal-verdict-already = is there already
+goal-verdict-within-reach = this jumper can reach it
+goal-verdict-within-measured = seen in people
+goal-verdict-at-edge = at the limit of what was measured in people
 goal-verdict-not-known = not known for a jumper of this size
-goal-verdict-beyond-measured = beyond anything seen
-goal-verdict-cannot-alone = cannot do it alone
-goal-size-not-known = what jumpers of this size can do here is not known
+goal-verdict-beyond-measured = more than ever seen in people
+goal-verdict-cannot-alone = not enough alone
+goal-size-not-known = not known: what jumpers of this size can do here
 
-goal-has-target = This jump has { $turns } turns: the { $target } asked for are there.
-goal-has-target-over-rotated = This jump has { $turns } turns: the { $target } asked for are there, but it is over-rotated by { $degrees }°.
-goal-question = { $target } turns asked for, { $missing } more than now. What would win them?
+goal-has-target = This jump has { $turns } turns. You asked for { $target }: they are there.
+goal-has-target-over-rotated = This jump has { $turns } turns. You asked for { $target }: they are there, but it is over-rotated by { $degrees }°.
+goal-question = You asked for { $target } turns, { $missing } more than now. What would give them?
 goal-most = { $turns } turns at most, at { $at }
 goal-basis-jumper = This jumper: { $what } { $range }. { $source }
 goal-basis-seen = Seen in people: { $what } { $range }. { $source }
 goal-basis-admissible = Can be set: { $what } { $range }. { $source }
 goal-landing = Landing load, an estimate: now { $low } to { $high } times the body's weight, then { $then_low } to { $then_high }.
-goal-effort = Together { $seasons } seasons' work.
-goal-effort-less = Together { $seasons } seasons' work; the easiest lever alone takes { $single }.
+goal-effort = Together this is the work of { $seasons } seasons.
+goal-effort-less = Together this is the work of { $seasons } seasons. The easiest single change takes { $single }.
 goal-limit-unknown = not known
 goal-limit-season = { $range } (a season)
-goal-season-held = held
+goal-season-held = stays
 goal-line-target = Turns asked for
 goal-line-combination = Several together
 
@@ -284,40 +284,40 @@ weights-keeps-energy = keeps the rotational energy
 weights-keeps-momentum = keeps the angular momentum
 weights-turns = { $turns } turns ({ $gain })
 weights-more = { $mass } more in each hand
-weights-held = { $mass } in each hand, against bare hands:
+weights-held = { $mass } in each hand, compared with empty hands:
 weights-needed = { $mass } in each hand
-weights-cannot = cannot: { $turns } turns at most, at { $at }
-weights-no-technique = Weights are no technique: what they would give hangs on what is taken to be kept.
+weights-cannot = not enough: { $turns } turns at most, at { $at }
+weights-no-technique = Weights are no technique. What they would give depends on what stays the same at take-off.
 reading-turns-keeping-rate = Rate kept
 reading-turns-keeping-energy = Energy kept
 reading-turns-keeping-momentum = Angular momentum kept
-weights-known = To be known of weights
-weights-known-about = What has been observed of people, and what has to be known before weights are tried.
+weights-known = About weights
+weights-known-about = What was seen in people, and what to know before trying weights.
 
 ## Map.
 
-map-hands-keep-rate = With heavier hands the jumper is taken to keep the take-off rate here.
-map-hands-keep-momentum = With heavier hands the jumper is taken to keep the angular momentum here.
-map-hands-keep-energy = With heavier hands the jumper is taken to keep the rotational energy here.
+map-hands-keep-rate = With heavier hands the take-off rate stays the same here.
+map-hands-keep-momentum = With heavier hands the angular momentum stays the same here.
+map-hands-keep-energy = With heavier hands the rotational energy stays the same here.
 map-line-across = Across
 map-line-upwards = Upwards
 map-span = { $what } from { $from } to { $to }
-map-line-here-about = Turns of the jump at hand.
+map-line-here-about = Turns of this jump.
 map-line-flown = Flown
-map-line-flown-about = The map's nodes, each a flight of its own.
+map-line-flown-about = The points of the map. Each is a flight of its own.
 map-all-flown = { $nodes } x { $nodes } flown
 map-flown = { $flown } of { $nodes } flown
 map-line-needed = { $turns } turns, all else as now
-map-line-needed-about = Where the line of so many turns passes the jump at hand.
+map-line-needed-about = Where the line of so many turns runs near this jump.
 map-and = { $one } and { $other }
 
 ## Compare.
 
-compare-order = Changed one at a time, in this order: what each is worth depends on it. Together they are the whole difference.
+compare-order = The inputs are changed one after the other, in this order. In another order the parts would be a little different. The sum is the whole difference.
 
 compare-line-sentence = Compared
 compare-line-turns = Turns of both
-compare-line-turns-about = Turns in all of the attempt beside and of the present one.
+compare-line-turns-about = Turns in all, of the other jump and of this one.
 compare-line-beyond-seen = { $reference }: beyond what has been seen
 compare-turns = { $from } to { $to }: { $turns }
 compare-difference = { $from } to { $to }: { $turns } turns
@@ -326,16 +326,16 @@ compare-line-kept-about = A jump kept on this device.
 compare-kept-came-to = { $name }: { $turns } turns, { $call }
 compare-kept-beyond-seen = { $said }, beyond what has been seen
 compare-as-opened = { $name }, as opened
-compare-nothing-differs = This jump and “{ $reference }” are the same: nothing differs.
+compare-nothing-differs = This jump and “{ $reference }” are the same.
 compare-as-much = This jump turns as much as “{ $reference }”
 compare-more = This jump turns { $turns } more than “{ $reference }”
 compare-less = This jump turns { $turns } less than “{ $reference }”
 # $said is one of the last three.
 compare-no-largest = { $said }.
-compare-cancels = { $said }; the differences cancel out, the largest is { $what } ({ $turns }).
-compare-all-by = { $said }, all of it by { $what }.
-compare-most-by = { $said }; most of it by { $what } ({ $turns }).
-compare-largest = { $said }; the largest part is { $what } ({ $turns }).
+compare-cancels = { $said }. The differences cancel out. The largest is { $what } ({ $turns }).
+compare-all-by = { $said }. All of it comes from { $what }.
+compare-most-by = { $said }. Most of it comes from { $what } ({ $turns }).
+compare-largest = { $said }. The largest part comes from { $what } ({ $turns }).
 
 ## What is no number of a jump: its name, alone and inside a sentence, and what it can be.
 
