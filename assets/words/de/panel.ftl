@@ -8,7 +8,7 @@ panel-undo = Rückgängig
 panel-undo-what = Rückgängig: { $what }
 panel-redo = Wiederherstellen
 panel-redo-what = Wiederherstellen: { $what }
-panel-settings = Sprache und Einheiten
+panel-settings = Einstellungen
 panel-save = Als Datei speichern
 panel-link-to-it = Link dazu kopieren
 panel-link-to-both = Link zu beiden kopieren
@@ -16,13 +16,13 @@ panel-starts-open = Ausgangspunkte. Offen: { $name }
 panel-starts-invented = Ausgangspunkte, alle erfunden
 panel-changed = { $name } (geändert)
 panel-language = Sprache
-panel-greeting = Regler ziehen, Drehungen beobachten.
-panel-greeting-away = Diese Zeile wegräumen
-panel-light = Helligkeit
-panel-light-device = Gerät
+panel-greeting = Einen Regler ziehen und die Drehungen beobachten.
+panel-greeting-away = Diese Zeile schließen
+panel-light = Farben
+panel-light-device = Wie das Gerät
 panel-light-day = Hell
 panel-light-night = Dunkel
-panel-type = Schrift
+panel-type = Schriftgröße
 panel-type-usual = Normal
 panel-type-large = Groß
 panel-unit-of-rate = Drehrate
@@ -40,27 +40,27 @@ panel-call-is = { $jump }: { $call }
 panel-call-may-be = { $jump }, möglich: { $call }
 panel-uncertainty = Unsicherheit
 panel-uncertainty-inputs = Unsicherheit der Eingaben
-panel-uncertainty-meaning = Von jeder Eingabe wird angenommen, dass sie in 95 von 100 Fällen innerhalb ihres ± liegt, unabhängig von den anderen; ebenso liegen die Drehungen in ihrem Bereich.
-panel-nothing-uncertain = Nichts gilt als unsicher.
-panel-matters-most = Am meisten zählt: { $what }.
-panel-back-to-usual = Zurück zum Üblichen
+panel-uncertainty-meaning = Von jeder Eingabe wird angenommen, dass sie in 95 von 100 Fällen innerhalb ihres ± liegt. Die Eingaben hängen nicht voneinander ab. Dann liegen die Drehungen in 95 von 100 Fällen in ihrem Bereich.
+panel-nothing-uncertain = Alle Eingaben gelten als genau.
+panel-matters-most = Das meiste davon kommt von: { $what }.
+panel-back-to-usual = Zurück zu den üblichen Werten
 
 ## Der Sprung
 
 panel-meaning = Was bedeutet: { $what }?
 panel-typed = { $what } als Zahl
 panel-seen = bei Menschen gesehen
-panel-out-of-reach = unerreichbar
-panel-reset-all = Alles zurückstellen
+panel-out-of-reach = nicht erreichbar
+panel-reset-all = Alles zurücksetzen
 panel-charts = Kurven über den Flug
 panel-readouts = Alle Werte
 panel-which-jump = Welcher Sprung
 panel-turns-in-name = Drehungen im Namen (ein Axel braucht eine halbe mehr)
-panel-hands-keep = Mit schwereren Händen behält der Springer
+panel-hands-keep = Mit schwereren Händen bleibt beim Absprung gleich
 panel-hands-keep-rate = Drehrate
 panel-hands-keep-momentum = Drehimpuls
 panel-hands-keep-energy = Energie
-panel-the-jumper = Der Springer
+panel-the-jumper = Wer springt
 panel-table = Massentabelle von Erwachsenen; für ein Kind eine Schätzung
 panel-table-female = Weiblich
 panel-table-male = Männlich
@@ -82,7 +82,7 @@ panel-simulation = Eine Simulation, kein Rat.
 panel-view-front = Vorn
 panel-view-above = Oben
 panel-view-axis = Achse
-panel-dismiss = Mitteilung wegräumen
+panel-dismiss = Mitteilung schließen
 panel-play = Abspielen
 panel-pause = Anhalten
 panel-picture-back = Ein Bild zurück
@@ -104,7 +104,7 @@ panel-curve-torque = Größtes Moment
 panel-equation = L = I · ω
 panel-equation-about = L ist der Drehimpuls, I das Trägheitsmoment, ω die Drehrate der Hüfte. Solange sich Arme und Beine bewegen oder der Körper geneigt ist, kommt durch ihre eigene Bewegung ein kleiner Rest dazu. L bleibt in der Luft gleich.
 panel-equation-rest = Arme, Beine, Neigung
-panel-torques-note = Nettomomente der Gelenke: was Muskeln, Bänder und Knochen zusammen aufbringen, nicht die Kraft eines Muskels.
+panel-torques-note = Nettomomente der Gelenke: was Muskeln, Bänder und Knochen zusammen aufbringen. Es ist nicht die Kraft eines Muskels.
 panel-torques-up-to = höchstens { $torque }
 panel-torque-now = { $joints } { $torque }
 panel-this-jump = Dieser Sprung
@@ -116,17 +116,17 @@ panel-down-at = unten nach { $time } s
 
 ## Warum
 
-panel-where-turns-went = Wo die Drehungen blieben
+panel-where-turns-went = Wo Drehungen verloren gingen
 panel-ideal = Bestenfalls
 panel-turned-before-take-off = Vor dem Absprung gedreht
 panel-turns-in-all = Drehungen insgesamt
 panel-try-step = Ausprobieren: { $step }, { $gain }
-panel-what-matters-most = Was am meisten zählt
+panel-what-matters-most = Welche Änderung am meisten bringt
 panel-steps-hint = Drehungen, die ein kleiner Schritt bringt. Zum Probieren antippen.
 panel-try-it = Probieren
 panel-go-back = Zurück
 
-## Gewinn
+## Ziel
 
 panel-target-full = Volle Drehungen
 panel-target-not-called = Kein q, < oder <<

@@ -19,10 +19,10 @@ key-jump-height-m-inline = Sprunghöhe
 key-jump-height-m-about = Wie weit der Schwerpunkt vom Absprung bis zum höchsten Punkt steigt.
 key-stature-m = Körpergröße
 key-stature-m-inline = Körpergröße
-key-stature-m-about = Größe des Springers; alle Längen des Körpers wachsen mit ihr.
+key-stature-m-about = Größe der Person. Alle Längen des Körpers ändern sich mit ihr.
 key-body-mass-kg = Körpermasse
 key-body-mass-kg-inline = Körpermasse
-key-body-mass-kg-about = Masse des Springers ohne Schlittschuhe; die Masse jedes Körperteils wächst mit ihr.
+key-body-mass-kg-about = Masse der Person ohne Schlittschuhe. Die Masse jedes Körperteils ändert sich mit ihr.
 key-boot-mass-kg = Masse je Schlittschuh
 key-boot-mass-kg-inline = Masse je Schlittschuh
 key-boot-mass-kg-about = Masse eines Schlittschuhs mit seiner Kufe.
@@ -140,25 +140,25 @@ jump-off-ice-turns = { $turns ->
 ## Die Ausgangspunkte; in ihren Dateien heißen sie englisch.
 
 start-half-a-turn-short-name = Eine halbe Drehung zu wenig
-start-half-a-turn-short-note = Ein erfundener Springer. Ein doppelter Salchow mit zwölf Jahren: hoch genug und beim Absprung schnell genug, aber spät und nicht eng geschlossen. Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
+start-half-a-turn-short-note = Eine erfundene Person. Ein doppelter Salchow mit zwölf Jahren: hoch genug und beim Absprung schnell genug, aber spät und nicht eng geschlossen. Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
 start-child-single-name = Einfachsprung eines Kindes
-start-child-single-note = Ein erfundener Springer. Ein einfacher Rittberger mit zehn Jahren; die Arme kommen spät und nicht weit heran. Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
+start-child-single-note = Eine erfundene Person. Ein einfacher Rittberger mit zehn Jahren; die Arme kommen spät und nicht weit heran. Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
 start-junior-double-name = Doppelsprung der Junioren
-start-junior-double-note = Ein erfundener Springer. Ein doppelter Flip mit vierzehn Jahren, gelandet. Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
+start-junior-double-note = Eine erfundene Person. Ein doppelter Flip mit vierzehn Jahren, gelandet. Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
 start-senior-triple-name = Dreifachsprung der Senioren
-start-senior-triple-note = Ein erfundener Springer. Ein dreifacher Toeloop, klein, kräftig und erwachsen, gelandet.
+start-senior-triple-note = Eine erfundene Person. Ein dreifacher Toeloop, klein, kräftig und erwachsen, gelandet.
 start-four-turns-name = Vier Drehungen
-start-four-turns-note = Ein erfundener Springer. Ein vierfacher Toeloop, gelandet. Er verlangt von den Hüften mehr, als man an Hüften gemessen hat; Beine, die einander halten, was hier nicht mitzählt, nähmen einen Teil davon ab.
+start-four-turns-note = Eine erfundene Person. Ein vierfacher Toeloop, gelandet. Er verlangt von den Hüften mehr, als man an Hüften gemessen hat; Beine, die einander halten, was hier nicht mitzählt, nähmen einen Teil davon ab.
 start-five-turn-attempt-name = Versuch mit fünf Drehungen
-start-five-turn-attempt-note = Ein erfundener Springer. Was fünf Drehungen verlangen würden: alles fast sofort eng, eine Drehrate über der höchsten, die gesehen wurde, und Hüften, stärker als alle gemessenen; und selbst dann ist die Landung vor der Wertung nicht sicher.
+start-five-turn-attempt-note = Eine erfundene Person. Was fünf Drehungen verlangen würden: alles fast sofort eng, eine Drehrate über der höchsten, die gesehen wurde, und Hüften, stärker als alle gemessenen; und selbst dann ist die Landung vor der Wertung nicht sicher.
 start-floor-turn-name = Auf dem Boden, in Schuhen
-start-floor-turn-note = Ein erfundener Springer. Eine doppelte Drehung, auf dem Boden geübt, in Schuhen.
+start-floor-turn-note = Eine erfundene Person. Eine doppelte Drehung, auf dem Boden geübt, in Schuhen.
 start-trampoline-name = Auf dem Trampolin
-start-trampoline-note = Ein erfundener Springer. Etwa doppelt so lange in der Luft wie bei einem Sprung auf dem Eis: vier Drehungen ohne Eile. Die geschätzte Landebelastung setzt voraus, dass das Tuch nachgibt.
+start-trampoline-note = Eine erfundene Person. Etwa doppelt so lange in der Luft wie bei einem Sprung auf dem Eis: vier Drehungen ohne Eile. Die geschätzte Landebelastung setzt voraus, dass das Tuch nachgibt.
 start-weighted-hands-name = Gewichte in den Händen
-start-weighted-hands-note = Ein erfundener Springer. Der Dreifachsprung der Senioren mit einem halben Kilogramm in jeder Hand und demselben Drehimpuls: ein physikalisches Experiment, im Wettkampf nicht erlaubt.
+start-weighted-hands-note = Eine erfundene Person. Der Dreifachsprung der Senioren mit einem halben Kilogramm in jeder Hand und demselben Drehimpuls: ein physikalisches Experiment, im Wettkampf nicht erlaubt.
 start-crooked-takeoff-name = Schiefer Absprung
-start-crooked-takeoff-note = Ein erfundener Springer. Der Dreifachsprung der Senioren, beim Absprung geneigt, ein Arm spät und zum Teil draußen: Die Achse taumelt, und Drehungen gehen verloren.
+start-crooked-takeoff-note = Eine erfundene Person. Der Dreifachsprung der Senioren, beim Absprung geneigt, ein Arm spät und zum Teil draußen: Die Achse taumelt, und Drehungen gehen verloren.
 
 ## Eine Zahl, die nicht sein kann. Der Schlüssel steht wie in der Datei.
 

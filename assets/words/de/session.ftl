@@ -91,10 +91,10 @@ reading-hand-force-left-now-n = Links jetzt
 reading-hand-force-right-now-n = Rechts jetzt
 reading-hand-force-now-about = Kraft des Unterarms auf diese Hand samt dem, was sie hält: Sie hält die Hand auf ihrem Kreis und schwingt sie nach innen und außen.
 reading-hand-force-peak-n = Größte
-reading-hand-force-peak-n-about = Die größere von beiden Händen im ganzen Flug; schnelles Schließen und schnelles Drehen lassen sie wachsen.
-reading-hand-force-peak-n-about-rate = Die größere von beiden Händen im ganzen Flug; schnelles Schließen und schnelles Drehen lassen sie wachsen; die schwereren Hände behalten hier die Drehrate beim Absprung.
-reading-hand-force-peak-n-about-momentum = Die größere von beiden Händen im ganzen Flug; schnelles Schließen und schnelles Drehen lassen sie wachsen; die schwereren Hände behalten hier den Drehimpuls.
-reading-hand-force-peak-n-about-energy = Die größere von beiden Händen im ganzen Flug; schnelles Schließen und schnelles Drehen lassen sie wachsen; die schwereren Hände behalten hier die Energie des Absprungs.
+reading-hand-force-peak-n-about = Die größere von beiden Händen im ganzen Flug. Schnelles Schließen und schnelles Drehen lassen sie wachsen.
+reading-hand-force-peak-n-about-rate = Die größere von beiden Händen im ganzen Flug. Schnelles Schließen und schnelles Drehen lassen sie wachsen. Mit den schwereren Händen bleibt hier die Drehrate beim Absprung gleich.
+reading-hand-force-peak-n-about-momentum = Die größere von beiden Händen im ganzen Flug. Schnelles Schließen und schnelles Drehen lassen sie wachsen. Mit den schwereren Händen bleibt hier der Drehimpuls gleich.
+reading-hand-force-peak-n-about-energy = Die größere von beiden Händen im ganzen Flug. Schnelles Schließen und schnelles Drehen lassen sie wachsen. Mit den schwereren Händen bleibt hier die Energie beim Absprung gleich.
 reading-grip-force-peak-n = Griff, größte Kraft
 reading-grip-force-peak-n-about = Was die Finger höchstens halten müssen: die Kraft auf das Gewicht allein, ohne die Masse der Hand selbst.
 joint-shoulders = Schultern
@@ -200,7 +200,7 @@ strength-spine = Wirbelsäule
 strength-meaning = Das sind Nettodrehmomente, was Muskeln, Bänder und Knochen zusammen geben, je Kilogramm Körpermasse. Maschinen messen ein Gelenk für sich, in seiner stärksten Richtung; gegen einen Zug gehalten wurde bis zum 1,4-Fachen gemessen, und das ist hier eingerechnet. Glieder, die einander halten, wie gekreuzte Beine und verschränkte Hände, nehmen einen Teil davon ab, der hier nicht mitzählt.
 reading-beyond-seen = Jenseits des Gesehenen
 
-picture = Der Springer, { $phase }, { $time } nach dem Absprung, bisher { $turns } Drehungen.
+picture = Die Figur, { $phase }, { $time } nach dem Absprung, bisher { $turns } Drehungen.
 
 ## Was eine unsichere Eingabe allein an den Drehungen ausmacht.
 
@@ -247,7 +247,7 @@ why-line-caution-about = Was man wissen muss, bevor man es versucht.
 why-beyond-seen = Jenseits dessen, was gesehen wurde: { $what } { $value }. { $source }
 why-gain-beyond-seen = { $gain }. { $beyond }
 
-## Gewinn.
+## Ziel
 
 goal-season = Wie viel das Training einer Saison an jedem davon ändern mag. Damit werden sie gegeneinander abgewogen. Unsere Annahme (übliche Praxis, ohne Quelle).
 goal-limits = Wie wenig und wie viel diese Person kann. Solange nichts eingestellt ist, gilt die Änderung einer Saison von jetzt an.
@@ -275,21 +275,21 @@ goal-season-held = bleibt
 goal-line-target = Gewünschte Drehungen
 goal-line-combination = Mehreres zusammen
 
-## Gewichte in den Händen, je nachdem, was der Springer behält.
+## Gewichte in den Händen, je nachdem, was gleich bleibt.
 
 weights = Gewichte
-weights-keeps-rate = behält die Drehrate beim Absprung
-weights-keeps-energy = behält die Drehenergie
-weights-keeps-momentum = behält den Drehimpuls
+weights-keeps-rate = Drehrate beim Absprung bleibt gleich
+weights-keeps-energy = Drehenergie bleibt gleich
+weights-keeps-momentum = Drehimpuls bleibt gleich
 weights-turns = { $turns } Drehungen ({ $gain })
 weights-more = { $mass } mehr in jeder Hand
 weights-held = { $mass } in jeder Hand, verglichen mit leeren Händen:
 weights-needed = { $mass } in jeder Hand
 weights-cannot = reicht nicht: höchstens { $turns } Drehungen, bei { $at }
 weights-no-technique = Gewichte sind keine Technik. Was sie bringen, hängt davon ab, was beim Absprung gleich bleibt.
-reading-turns-keeping-rate = Drehrate behalten
-reading-turns-keeping-energy = Energie behalten
-reading-turns-keeping-momentum = Drehimpuls behalten
+reading-turns-keeping-rate = Gleiche Drehrate
+reading-turns-keeping-energy = Gleiche Energie
+reading-turns-keeping-momentum = Gleicher Drehimpuls
 weights-known = Über Gewichte
 weights-known-about = Was man bei Menschen beobachtet hat, und was man wissen muss, bevor man Gewichte versucht.
 
@@ -354,8 +354,8 @@ word-turning = Dreht sich, von oben gesehen
 word-turning-inline = Drehsinn
 word-turning-anticlockwise = gegen den Uhrzeigersinn
 word-turning-clockwise = im Uhrzeigersinn
-word-hands-keep = Schwerere Hände behalten
-word-hands-keep-inline = was schwerere Hände behalten
+word-hands-keep = Mit schwereren Händen bleibt gleich
+word-hands-keep-inline = was mit schwereren Händen gleich bleibt
 word-hands-keep-rate = Drehrate
 word-hands-keep-momentum = Drehimpuls
 word-hands-keep-energy = Energie
@@ -419,6 +419,6 @@ input-locked = Gesperrt, darum nicht geändert: { $what }.
 # Was getan wurde, hinter „Rückgängig: “ und „Wiederherstellen: “.
 change-several-inputs = mehrere Eingaben
 change-tried = ausprobierte Änderung
-change-reset-all = alles zurückgestellt
+change-reset-all = alles zurückgesetzt
 change-opened = geöffneter Sprung
 change-reference = verglichener Sprung

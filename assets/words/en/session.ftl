@@ -91,10 +91,10 @@ reading-hand-force-left-now-n = Left now
 reading-hand-force-right-now-n = Right now
 reading-hand-force-now-about = Force of the forearm on this hand with what it holds: it keeps the hand on its circle and swings it in and out.
 reading-hand-force-peak-n = Largest
-reading-hand-force-peak-n-about = The larger of both hands over the flight; fast closing and fast turning both make it grow.
-reading-hand-force-peak-n-about-rate = The larger of both hands over the flight; fast closing and fast turning both make it grow; the heavier hands here keep the take-off rate.
-reading-hand-force-peak-n-about-momentum = The larger of both hands over the flight; fast closing and fast turning both make it grow; the heavier hands here keep the angular momentum.
-reading-hand-force-peak-n-about-energy = The larger of both hands over the flight; fast closing and fast turning both make it grow; the heavier hands here keep the energy of take-off.
+reading-hand-force-peak-n-about = The larger of both hands over the flight. Fast closing and fast turning both make it grow.
+reading-hand-force-peak-n-about-rate = The larger of both hands over the flight. Fast closing and fast turning both make it grow. With the heavier hands the take-off rate stays the same here.
+reading-hand-force-peak-n-about-momentum = The larger of both hands over the flight. Fast closing and fast turning both make it grow. With the heavier hands the angular momentum stays the same here.
+reading-hand-force-peak-n-about-energy = The larger of both hands over the flight. Fast closing and fast turning both make it grow. With the heavier hands the energy at take-off stays the same here.
 reading-grip-force-peak-n = Grip, largest
 reading-grip-force-peak-n-about = What the fingers must hold at most: the force on the weight alone, without the hand's own mass.
 joint-shoulders = Shoulders
@@ -200,7 +200,7 @@ strength-spine = spine
 strength-meaning = These are net torques, what muscles, ligaments and bone give together, for each kilogram of body mass. Machines measure one joint at a time, in its strongest direction; held against a pull people have been measured at up to 1.4 times as much, which is counted here. Limbs that hold each other, as crossed legs and clasped hands do, take a part that is not counted.
 reading-beyond-seen = Beyond what has been seen
 
-picture = The jumper, { $phase }, { $time } after take-off, { $turns } turns so far.
+picture = The figure, { $phase }, { $time } after take-off, { $turns } turns so far.
 
 ## What an uncertain input alone makes of the turns.
 
@@ -276,21 +276,21 @@ goal-season-held = stays
 goal-line-target = Turns asked for
 goal-line-combination = Several together
 
-## Weights in the hands, by what the jumper keeps.
+## Weights in the hands, by what stays the same.
 
 weights = Weights
-weights-keeps-rate = keeps the take-off rate
-weights-keeps-energy = keeps the rotational energy
-weights-keeps-momentum = keeps the angular momentum
+weights-keeps-rate = take-off rate stays the same
+weights-keeps-energy = rotational energy stays the same
+weights-keeps-momentum = angular momentum stays the same
 weights-turns = { $turns } turns ({ $gain })
 weights-more = { $mass } more in each hand
 weights-held = { $mass } in each hand, compared with empty hands:
 weights-needed = { $mass } in each hand
 weights-cannot = not enough: { $turns } turns at most, at { $at }
 weights-no-technique = Weights are no technique. What they would give depends on what stays the same at take-off.
-reading-turns-keeping-rate = Rate kept
-reading-turns-keeping-energy = Energy kept
-reading-turns-keeping-momentum = Angular momentum kept
+reading-turns-keeping-rate = Same take-off rate
+reading-turns-keeping-energy = Same energy
+reading-turns-keeping-momentum = Same angular momentum
 weights-known = About weights
 weights-known-about = What was seen in people, and what to know before trying weights.
 
@@ -356,8 +356,8 @@ word-turning = Turns, seen from above
 word-turning-inline = turns, seen from above
 word-turning-anticlockwise = anticlockwise
 word-turning-clockwise = clockwise
-word-hands-keep = Heavier hands keep
-word-hands-keep-inline = heavier hands keep
+word-hands-keep = With heavier hands stays the same
+word-hands-keep-inline = what stays the same with heavier hands
 word-hands-keep-rate = rate
 word-hands-keep-momentum = angular momentum
 word-hands-keep-energy = energy
@@ -421,6 +421,6 @@ input-locked = Locked, so not changed: { $what }.
 # What was done, behind "Undo: " and "Redo: ".
 change-several-inputs = several inputs
 change-tried = tried change
-change-reset-all = put everything back
+change-reset-all = reset everything
 change-opened = opened jump
 change-reference = jump compared with
