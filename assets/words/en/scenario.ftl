@@ -13,7 +13,7 @@ key-leg-tuck-inline = leg tuck
 key-leg-tuck-about = How far the legs come together: 0 stays as at take-off, 100 % is as tight as this body can get.
 key-hand-mass-kg = Added hand mass
 key-hand-mass-kg-inline = added hand mass
-key-hand-mass-kg-about = Mass held in each hand; a physics experiment, not allowed in competition.
+key-hand-mass-kg-about = Mass held in each hand. It is a physics experiment, not allowed in competition.
 key-jump-height-m = Jump height
 key-jump-height-m-inline = jump height
 key-jump-height-m-about = How far the centre of mass rises from take-off to the top.
@@ -37,7 +37,7 @@ key-pre-rotation-turns-inline = turned before take-off
 key-pre-rotation-turns-about = The part that the body turns while the foot is still on the ground. It counts towards the jump.
 key-arm-asymmetry = Arm left out
 key-arm-asymmetry-inline = arm left out
-key-arm-asymmetry-about = Part of its way in that the trailing arm never makes.
+key-arm-asymmetry-about = How much of its way in one arm does not go.
 key-close-delay-s = Close delay
 key-close-delay-s-inline = close delay
 key-close-delay-s-about = Time from take-off until the closing starts.
@@ -46,46 +46,46 @@ key-close-time-s-inline = close time
 key-close-time-s-about = Time the arms and legs take to close.
 key-arm-lag-s = Arm lag
 key-arm-lag-s-inline = arm lag
-key-arm-lag-s-about = How much later than the rest the trailing arm closes.
+key-arm-lag-s-about = How much later than the rest one arm closes.
 key-open-lead-s = Open lead
 key-open-lead-s-inline = open lead
 key-open-lead-s-about = How long before touch-down the opening begins.
 key-open-time-s = Open time
 key-open-time-s-inline = open time
-key-open-time-s-about = Time the whole opening would take; touch-down may come first.
+key-open-time-s-about = Time that the whole opening would take. Touch-down may come first.
 
 ## What is uncertain of four inputs: three of the numbers above, and the ratio of inertia.
 
 key-inertia-ratio-share = Inertia, open to tight
 key-inertia-ratio-share-inline = open-to-tight ratio of inertia
-half-width-jump-height-m-about = One picture of a 60-a-second video more or less in half a second of hang time is 2 cm of height.
-half-width-takeoff-rate-rad-s-about = A heading read to 2° on two pictures a tenth of a second apart gives the rate to 0.5 rad/s, about 5 rpm; that it can be read so well is our assumption.
-half-width-close-time-s-about = One picture of a 60-a-second video.
-half-width-inertia-ratio-share-about = How many times the moment of inertia of the open body is that of the tight one: it says how much faster closing makes the jumper, and bodies differ in it. The usual half-width is what nine bodies from outside make of the turns: five measured people and four published tables, each given the jumper's stature and mass and flown through the same plan, for every starting point. They are all adults. Below 1.55 m it is half as wide again, which is our choice: no child's body was found to compare.
+half-width-jump-height-m-about = In a video with 60 frames a second, one frame more or less in half a second of hang time is 2 cm of height.
+half-width-takeoff-rate-rad-s-about = A direction read to 2° on two frames a tenth of a second apart gives the rate to 0.5 rad/s, about 5 rpm. That it can be read so well is our assumption.
+half-width-close-time-s-about = One frame of a video with 60 frames a second.
+half-width-inertia-ratio-share-about = How many times larger the moment of inertia is with the body open than with it tight. This says how much faster closing makes the turning, and bodies differ in it. The usual value comes from nine bodies from outside: five measured people and four published tables. Each was given the jumper's stature and mass and flown in every starting point. They are all adults. Below 1.55 m the value is half as large again. That is our choice, because no child's body was found.
 
 ## Where the marks on a number come from.
 
-marks-tuck = The body's shape allows the whole range; no published measure of tuck was found. Marked where a joint of this jump, while closing and held tight, meets the strength that people have been measured at, all else as now.
+marks-tuck = The body's shape allows the whole range. No published measure of tuck was found. The mark shows where a joint in this jump reaches the strength measured in people, while closing or held tight. Everything else stays as now.
 marks-close-delay = Closing can begin right at take-off (common practice, no source).
 marks-close-delay-not-known = Not known for a jumper of this size. Grown jumpers can begin to close right at take-off (common practice, no source).
-marks-close-time = How fast people close was not found to have been measured: marked where a joint of this jump, while closing, meets the strength that people have been measured at, all else as now.
-marks-open-time = How fast people open was not found to have been measured: marked where a joint of this jump, while opening, meets the strength that people have been measured at, all else as now.
-marks-effort-not-known = Not known for a jumper of this size: no child's strength of shoulder and hip was found. Hatched: what would take more than 1.4 times the strength of the strongest grown people of the same sex that were measured, all else as now.
-marks-open-lead = A landing prepared for less than 0.05 s is not known to us (common practice, no source).
+marks-close-time = No measurement was found of how fast people close. The mark shows where a joint in this jump reaches the strength measured in people, while closing. Everything else stays as now.
+marks-open-time = No measurement was found of how fast people open. The mark shows where a joint in this jump reaches the strength measured in people, while opening. Everything else stays as now.
+marks-effort-not-known = Not known for a jumper of this size: no measurement of children's shoulders and hips was found. Hatched is what would need more than 1.4 times the strength of the strongest grown people of the same sex that were measured. Everything else stays as now.
+marks-open-lead = We know of no landing that was prepared for less than 0.05 s (common practice, no source).
 marks-open-lead-not-known = Not known for a jumper of this size: no measured opening of a child was found.
-marks-hand-mass = Training gloves weigh a few hundred grams (common practice, no source). Beyond: holding the weight would take more than the median adult hand grip (Dodds et al. 2014), moved as in this jump.
-marks-hand-mass-not-known = Not known for a jumper of this size: no child's grip was found. Beyond: holding the weight would take more than the median grip of grown people of the same sex (Dodds et al. 2014), moved as in this jump.
+marks-hand-mass = Training gloves weigh a few hundred grams (common practice, no source). Beyond that mark, holding the weight in this jump would take more than the grip of the median adult (Dodds et al. 2014).
+marks-hand-mass-not-known = Not known for a jumper of this size: no measurement of children's grip was found. Beyond the mark, holding the weight in this jump would take more than the grip of the median adult of the same sex (Dodds et al. 2014).
 marks-trampoline = Trampoline flights of about 1.7 s have been scored (press, secondary): the whole range is in reach.
 marks-trampoline-not-known = Not known for a jumper of this size: the trampoline flights that were found are those of grown jumpers.
 marks-jump-height-girl = Girls below 1.55 m: up to 38.7 cm, the mean and two deviations of 19 girls of 10 to 16 who skate, off the ice (29.1 cm, 4.8 cm; Myklebust & Kjellstadli). Beyond 90 cm no jump from the feet alone is known to us (from memory).
 marks-jump-height-boy = Boys below 1.55 m: up to 39.9 cm, the largest yearly mean of boys of 12 to 15 (30.8 to 39.9 cm; Tian et al. 2023, abstract); single boys jump higher. Beyond 90 cm no jump from the feet alone is known to us (from memory).
 marks-jump-height-woman = Women: up to 43.5 cm, the mean and two deviations of double Axels landed off the ice by women (38.3 cm, 2.6 cm; congress abstract ECSS 985). Beyond 90 cm no jump from the feet alone is known to us (from memory).
 marks-jump-height-man = Men: up to 60 cm, from 0.7 s quoted for four turns (press, secondary, 2003). Beyond 90 cm no jump from the feet alone is known to us (from memory).
-marks-jump-height-not-known = Not known for a jumper of this size: nobody below 1.25 m was found to have been measured. Beyond 60 cm nobody of any size has been seen: 0.7 s quoted for four turns (press, secondary, 2003).
-marks-takeoff-rate = Marked by the peak that this body and plan make of it: up to 440 rpm has been seen, 500 rpm by nobody (common practice, no source).
-marks-takeoff-rate-not-known = Not known for a jumper of this size. Marked by the peak that this body and plan make of it: beyond 440 rpm nobody has been seen, grown people included (common practice, no source).
-seen-peak-rate = Common practice, no source; spins on the ice of 342 rpm are on record, and 500 rpm has been seen in nobody.
-seen-peak-rate-not-known = That is of grown people, common practice, no source: how fast children of this size turn is not known.
+marks-jump-height-not-known = Not known for a jumper of this size: no measurement below 1.25 m was found. Nobody of any size has been seen above 60 cm: 0.7 s quoted for four turns (press, secondary, 2003).
+marks-takeoff-rate = The marks go by the fastest turning rate of this jump. People have been seen at up to 440 rpm. Nobody has been seen at 500 rpm (common practice, no source).
+marks-takeoff-rate-not-known = Not known for a jumper of this size. The mark goes by the fastest turning rate of this jump. Nobody, grown people included, has been seen at more than 440 rpm (common practice, no source).
+seen-peak-rate = Common practice, no source. Spins on the ice at 342 rpm are on record. Nobody has been seen at 500 rpm.
+seen-peak-rate-not-known = This is for grown people (common practice, no source). How fast children of this size turn is not known.
 
 ## How strong joints have been measured to be.
 
