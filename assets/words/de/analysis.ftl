@@ -6,7 +6,7 @@ caution-no-safe-number = Eine unbedenkliche Zahl von Sprüngen ist nicht bekannt
 caution-adults = Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
 caution-hands = Gewichte in den Händen sind ein physikalisches Experiment oder eine Trainingshilfe unter Aufsicht. Die Regeln des Sports verbieten sie im Wettkampf.
 caution-later = Wer später öffnet, hat weniger Zeit, sich auf die Landung vorzubereiten, und muss mehr Drehung abfangen (übliche Praxis, ohne Quelle). Die Landebelastung hier rechnet nur den Fall.
-caution-ask = Wie oft, wie hoch und ob mit Gewichten, das sagen Trainerin oder Trainer, die Regeln des Sports und zugelassene Ärztinnen und Ärzte.
+caution-ask = Wie oft, wie hoch und ob mit Gewichten: Das entscheiden Trainerin oder Trainer, die Regeln des Sports und zugelassene Ärztinnen und Ärzte.
 
 ## Was man bei Menschen mit Gewichten beobachtet hat.
 

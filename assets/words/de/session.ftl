@@ -367,8 +367,8 @@ not-kept = Nicht gemerkt: { $why }.
 not-renamed = Nicht umbenannt: { $why }.
 not-deleted = Nicht gelöscht: { $why }.
 not-brought-back = Nicht zurückgeholt: { $why }.
-last-visit-jump-only = Der Sprung des letzten Besuchs ist hier; was sonst aufgehoben war, ließ sich nicht lesen.
-last-visit-unreadable = Was vom letzten Besuch aufgehoben war, ließ sich nicht lesen; hier ist der übliche Anfang.
+last-visit-jump-only = Der Sprung des letzten Besuchs ist hier. Was sonst von ihm aufgehoben war, ließ sich nicht lesen.
+last-visit-unreadable = Der letzte Besuch ließ sich nicht lesen. Hier ist der übliche Anfang.
 changed-jump-kept = Der geänderte Sprung ist gemerkt: siehe „{ $name }“ unter Vergleich.
 collection-empty = In dieser Datei ist kein Sprung.
 collection-added = { $jumps ->
@@ -376,10 +376,10 @@ collection-added = { $jumps ->
    *[other] { $jumps } Sprünge aus dieser Datei sind jetzt unter den gemerkten.
 }
 earlier-body = { $jumps ->
-    [one] Dieser Sprung wurde gespeichert, bevor das Körpermodell genauer wurde: Seine Drehungen sind neu berechnet und können von den früheren abweichen.
-   *[other] Diese Sprünge wurden gespeichert, bevor das Körpermodell genauer wurde: Ihre Drehungen sind neu berechnet und können von den früheren abweichen.
+    [one] Dieser Sprung wurde mit einem früheren Körpermodell gespeichert. Seine Drehungen sind neu berechnet und können anders sein.
+   *[other] Diese Sprünge wurden mit einem früheren Körpermodell gespeichert. Ihre Drehungen sind neu berechnet und können anders sein.
 }
-earlier-body-kept = Seit dem letzten Besuch ist das Körpermodell genauer geworden: Die Drehungen der Sprünge sind neu berechnet und können von den früheren abweichen.
+earlier-body-kept = Seit dem letzten Besuch ist das Körpermodell genauer geworden. Die Drehungen der Sprünge sind neu berechnet und können anders sein.
 
 ## Warum etwas mit den gemerkten Sprüngen nicht getan wurde, als Teil eines Satzes.
 
@@ -388,7 +388,7 @@ kept-long-name = Der Name eines gemerkten Sprungs hat höchstens { $most } Zeich
 kept-too-many = Mehr als { $most } Sprünge werden nicht gemerkt; bitte als Datei speichern und dann einige löschen
 kept-too-large = Ein gemerkter Sprung darf { $each } kB groß sein und alle zusammen { $all } MB; bitte Notizen kürzen oder einige löschen
 kept-gone = Dieser Sprung ist nicht mehr gemerkt; bitte einen anderen wählen
-kept-nothing-deleted = Seit die Seite geöffnet wurde, ist kein Sprung gelöscht worden, der sich zurückholen ließe
+kept-nothing-deleted = Seit die Seite geöffnet wurde, ist kein Sprung gelöscht worden
 
 ## Warum die Datei einer Sammlung nicht geöffnet wurde, als Teil eines Satzes.
 

@@ -6,7 +6,7 @@ caution-no-safe-number = No safe number of jumps is known. Most injuries in sing
 caution-adults = The mass tables describe adults: for a child this is an estimate.
 caution-hands = Weights in the hands are a physics experiment, or a training aid for use with a coach. The sport's rules forbid them in competition.
 caution-later = Opening later leaves less time to get ready for the landing, and more turning to stop (common practice, no source). The landing load here counts the fall alone.
-caution-ask = How often, how high and whether with weights is for the coach, the rules of the sport and licensed medical practice to say.
+caution-ask = How often, how high, and whether with weights: that is decided by the coach, the rules of the sport and licensed doctors.
 
 ## What people have been observed to do with weights.
 

@@ -130,7 +130,7 @@ reading-tilt-touchdown-rad-about = How far from upright the body comes down.
 reading-landing-load-bw = Landing load, estimate
 reading-landing-load-bw-value = { $low } to { $high } body weights
 reading-landing-load-bw-about = An estimate, not a measurement, of the largest force when the fall is stopped within { $from } to { $to } s by a half-sine push (assumed). No safe number of jumps is known. What is too much is for the coach and a clinician to say.
-reading-landing-angular-momentum-kg-m2-s = Turning left to stop
+reading-landing-angular-momentum-kg-m2-s = Turning to be stopped
 reading-landing-angular-momentum-kg-m2-s-about = Angular momentum about the vertical at touch-down. It is the same as at take-off. The landing has to stop it, besides the fall.
 reading-landing-torque-n-m = Stopping torque, estimate
 reading-landing-torque-n-m-about = An estimate, not a measurement: the mean torque that would stop the turning in the same time as the fall, { $from } to { $to } s (assumed). In skating it is less, because part of the turning goes on in the curve of the landing edge (common practice, no source).
@@ -206,7 +206,7 @@ picture = The figure, { $phase }, { $time } after take-off, { $turns } turns so 
 
 range-by-jump-height = By jump height
 range-by-takeoff-rate = By take-off rate
-range-by-close-time = By close time
+range-by-close-time = By closing time
 range-by-inertia-ratio = By inertia, open to tight
 range-by-about = How much { $what } ± { $half_width } alone changes the turns. { $source }
 range-change = ± { $turns } turns
@@ -369,19 +369,19 @@ not-kept = Not kept: { $why }.
 not-renamed = Not renamed: { $why }.
 not-deleted = Not deleted: { $why }.
 not-brought-back = Not brought back: { $why }.
-last-visit-jump-only = The jump of the last visit is here; what else was kept of it could not be read.
-last-visit-unreadable = What was kept of the last visit could not be read; here is the usual start.
-changed-jump-kept = The jump you had changed is kept: see “{ $name }” under Compare.
+last-visit-jump-only = The jump of the last visit is here. The rest of that visit could not be read.
+last-visit-unreadable = Your last visit could not be read. Here is the usual start.
+changed-jump-kept = The jump that you changed is kept: see “{ $name }” under Compare.
 collection-empty = There is no jump in this file.
 collection-added = { $jumps ->
     [one] One jump of this file is among the kept ones now.
    *[other] { $jumps } jumps of this file are among the kept ones now.
 }
 earlier-body = { $jumps ->
-    [one] This jump was saved before the body was refined: its turns are computed anew and may differ from before.
-   *[other] These jumps were saved before the body was refined: their turns are computed anew and may differ from before.
+    [one] This jump was saved with an earlier model of the body. Its turns are computed again and may be different.
+   *[other] These jumps were saved with an earlier model of the body. Their turns are computed again and may be different.
 }
-earlier-body-kept = The body has been refined since your last visit: the turns of your jumps are computed anew and may differ from before.
+earlier-body-kept = The model of the body has become more exact since your last visit. The turns of your jumps are computed again and may be different.
 
 ## Why something was not done to the kept jumps, as part of a sentence.
 
@@ -390,7 +390,7 @@ kept-long-name = the name of a kept jump has at most { $most } characters; short
 kept-too-many = no more than { $most } jumps are kept; save them as a file, then delete some
 kept-too-large = a kept jump may take { $each } kB and all of them { $all } MB; shorten notes or delete some
 kept-gone = this jump is no longer kept; choose another
-kept-nothing-deleted = there is no deleted jump to bring back since the page was opened
+kept-nothing-deleted = no jump was deleted since the page was opened
 
 ## Why a collection's file was not opened, as part of a sentence.
 
