@@ -1,7 +1,10 @@
 //! The panels, run natively: every control is found by role and name, operated, and checked for
 //! room, at four sizes and in both languages.
 
+mod finger;
 mod harness;
 mod names;
 mod operation;
 mod room;
+mod steady;
+mod swipe;
