@@ -21,6 +21,7 @@ mod picture_text;
 mod playback;
 mod questions;
 mod readouts;
+mod round_steps;
 mod style;
 mod text;
 mod turns;
