@@ -11,7 +11,7 @@ use turns_aloft::figure::forms::{Form, Forms, foot, shank};
 use turns_aloft::figure::landing::Landing;
 use turns_aloft::figure::leg::{LEFT, Leg, RIGHT};
 use turns_aloft::figure::pose::FigurePose;
-use turns_aloft::figure::shown::{bed_m, shown_pose};
+use turns_aloft::figure::shown::{bed_m, lowest_bed_m, shown_pose};
 use turns_aloft::physics::body::{Body, Segment};
 use turns_aloft::physics::flight::Flight;
 use turns_aloft::physics::plan::Turning;
@@ -299,6 +299,11 @@ fn a_bed_swings_up_before_takeoff() {
     let bed = |t_s: f64| bed_m(flight, Ground::Trampoline, t_s);
     assert!(bed(-BEFORE_S) < -0.2);
     assert!((bed(-1e-6) + 1e-6 * flight.takeoff_speed_m_s).abs() < 1e-9);
+    let moments = times(flight, 100).map(bed);
+    assert_eq!(
+        moments.fold(0.0, f64::min),
+        lowest_bed_m(flight, Ground::Trampoline)
+    );
     let pose = shown_pose(flight, Ground::Trampoline, -0.1);
     assert!((pose.lowest_m(&flight.table.body) - bed(-0.1)).abs() < 1e-9);
 }

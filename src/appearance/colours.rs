@@ -57,6 +57,8 @@ pub struct Colours {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Stage {
     pub ice: Rgb,
+    /// Light on the ice.
+    pub sheen: Rgb,
     /// Between ice and air.
     pub haze: Rgb,
     pub air: Rgb,
@@ -126,10 +128,11 @@ pub const DAY: Colours = Colours {
         Rgb(0x67, 0x96, 0xC4),
     ],
     stage: Stage {
-        ice: Rgb(0xF4, 0xF8, 0xFB),
+        ice: Rgb(0xE6, 0xF1, 0xF8),
+        sheen: Rgb(0xFF, 0xFF, 0xFF),
         haze: Rgb(0xD3, 0xE1, 0xEB),
         air: Rgb(0xCC, 0xDC, 0xE7),
-        scratch: Rgb(0xC4, 0xD5, 0xE2),
+        scratch: Rgb(0xB9, 0xCF, 0xDF),
         floor: Rgb(0xF4, 0xE7, 0xD0),
         joint: Rgb(0xB9, 0x97, 0x6A),
         bed: Rgb(0xF1, 0xF0, 0xEA),
@@ -186,7 +189,8 @@ pub const NIGHT: Colours = Colours {
         Rgb(0x35, 0x6A, 0x9C),
     ],
     stage: Stage {
-        ice: Rgb(0x2B, 0x42, 0x57),
+        ice: Rgb(0x26, 0x3D, 0x53),
+        sheen: Rgb(0x3B, 0x57, 0x70),
         haze: Rgb(0x1B, 0x2D, 0x3E),
         air: Rgb(0x12, 0x1F, 0x2D),
         scratch: Rgb(0x4A, 0x66, 0x7E),

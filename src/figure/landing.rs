@@ -71,7 +71,7 @@ const fn style(ground: Ground) -> Style {
     };
     match ground {
         Ground::Ice => Style {
-            turning_rad: 0.5,
+            turning_rad: 0.35,
             glides: true,
             ..on_one_leg
         },

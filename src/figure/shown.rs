@@ -26,3 +26,9 @@ pub fn bed_m(flight: &Flight, ground: Ground, t_s: f64) -> f64 {
         0.0
     }
 }
+
+/// The lowest that a bed is under the jumper's feet, m: before take-off, since the legs take a part of
+/// the landing.
+pub fn lowest_bed_m(flight: &Flight, ground: Ground) -> f64 {
+    bed_m(flight, ground, f64::NEG_INFINITY)
+}

@@ -13,6 +13,7 @@ use crate::orbit::Orbit;
 use crate::order::{StageArea, StageSystems};
 use crate::shown::{ShownFlight, ShownReference};
 use crate::{axis, dial};
+use turns_aloft_figure::shown::lowest_bed_m;
 use turns_aloft_physics::flight::Flight;
 
 /// Half of the vertical field of view, rad: small, so that perspective hardly distorts the figure.
@@ -79,6 +80,7 @@ fn frame(shown: Res<ShownFlight>, reference: Res<ShownReference>, mut orbit: Res
     let subject = Subject {
         dial_m: dial::outer_radius_m(&shown, reference.flight().map(|flight| &**flight)),
         arms_m: [stepped_m + 0.25 * stature_m, 0.52 * stature_m],
+        low_m: lowest_bed_m(&shown.flight, shown.ground) as f32,
         top_m: stepped_m + axis::arrow_top_m(&shown),
     };
     orbit.set_subject(subject);

@@ -1,15 +1,18 @@
-//! Lines on the ground: on ice the traces of edges that were skated there, arcs with a cusp here and
-//! there where somebody turned.
+//! Lines on the ground: on ice, which has a sheen, the traces of edges that were skated there, arcs
+//! with a cusp here and there where somebody turned.
 
 use bevy::math::{Vec2, Vec3};
 
 use crate::level;
-use crate::mesh_builder::MeshBuilder;
+use crate::mesh_builder::{MeshBuilder, circle};
 use crate::palette::{self, BevyColour as _, Rgb};
 
 /// Distance from the jumper at which lines have faded out, m.
 pub const EDGE_M: f32 = 10.0;
 
+/// Radius and strength of the sheen, m.
+const SHEEN_M: f32 = 2.6;
+const SHEEN: f32 = 0.9;
 /// How many traces there are, and their width, m.
 const TRACES: u32 = 46;
 const WIDTH_M: f32 = 0.014;
@@ -52,6 +55,27 @@ pub fn line(
     }
 }
 
+/// The light of a lamp overhead on the ice, brightest under the jumper.
+fn sheen(mesh_builder: &mut MeshBuilder) {
+    const ROWS: u32 = 8;
+    let mut inner: Option<Vec<u32>> = None;
+    for i in 0..=ROWS {
+        let part = i as f32 / ROWS as f32;
+        let color = palette::now()
+            .sheen
+            .linear_alpha(SHEEN * smooth(1.0 - part));
+        let row: Vec<u32> = circle(32)
+            .map(|p| {
+                let at = Vec3::new(p.x, 0.0, -p.y) * SHEEN_M * part;
+                mesh_builder.vertex(at, Vec3::Y, color)
+            })
+            .collect();
+        if let Some(inner) = inner.replace(row.clone()) {
+            mesh_builder.join(&inner, &row);
+        }
+    }
+}
+
 /// Numbers that look like chance and are the same in every picture.
 struct Chance(u32);
 
@@ -70,6 +94,7 @@ impl Chance {
 /// The traces of blades around the jumper.
 pub fn traces() -> MeshBuilder {
     let mut mesh_builder = MeshBuilder::default();
+    sheen(&mut mesh_builder);
     let mut chance = Chance(17);
     for _ in 0..TRACES {
         let distance = EDGE_M * chance.between([0.06, 0.85]).sqrt();
