@@ -27,6 +27,9 @@ const TRUNK: [(f32, f32, f32); 12] = [
     (1.11, 0.030, 0.036),
 ];
 
+/// How far the middle of the trunk reaches into its neighbours, m.
+const BEND_M: f32 = 0.03;
+
 /// A hand mass is drawn as a steel ball of its mass enlarged by this factor, to be visible beside a
 /// hand.
 const HAND_MASS_SHOWN: f32 = 2.2;
@@ -93,7 +96,8 @@ impl<'a> Mannequin<'a> {
         let (top, bottom) = (TRUNK[TRUNK.len() - 1].0, TRUNK[0].0);
         let (base_m, from_m, to_m) = match segment {
             Segment::LowerTrunk => (0.0, bottom * shoulders_m, lengths[0]),
-            Segment::MiddleTrunk => (lengths[0], 0.0, lengths[1]),
+            // Into its neighbours, so that no gap shows where the back bends.
+            Segment::MiddleTrunk => (lengths[0], -BEND_M, lengths[1] + BEND_M),
             _ => (
                 lengths[0] + lengths[1],
                 0.0,

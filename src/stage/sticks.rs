@@ -32,7 +32,7 @@ pub fn stick(body: &Body, segment: Segment) -> MeshBuilder {
             line(Vec3::ZERO, middle);
             mesh_builder.ball(middle, Vec3::splat(radius), color);
             let nose = middle + Vec3::X * radius;
-            mesh_builder.ball(nose, Vec3::new(0.03, 0.014, 0.014), color);
+            mesh_builder.ball(nose, Vec3::new(0.042, 0.018, 0.018), color);
         }
         LeftFoot | RightFoot => {
             let [heel, toe] = body.sole_m.map(DVec3::as_vec3);

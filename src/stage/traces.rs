@@ -12,9 +12,9 @@ pub const EDGE_M: f32 = 10.0;
 
 /// Radius and strength of the sheen, m.
 const SHEEN_M: f32 = 2.6;
-const SHEEN: f32 = 0.9;
+const SHEEN: f32 = 0.5;
 /// How many traces there are, and their width, m.
-const TRACES: u32 = 46;
+const TRACES: u32 = 70;
 const WIDTH_M: f32 = 0.014;
 /// Least and greatest radius of an edge, and how long one is skated, m.
 const RADIUS_M: [f32; 2] = [1.3, 6.5];
@@ -97,10 +97,10 @@ pub fn traces() -> MeshBuilder {
     sheen(&mut mesh_builder);
     let mut chance = Chance(17);
     for _ in 0..TRACES {
-        let distance = EDGE_M * chance.between([0.06, 0.85]).sqrt();
+        let distance = EDGE_M * chance.between([0.04, 0.7]);
         let mut at = Vec2::from_angle(std::f32::consts::TAU * chance.next()) * distance;
         let mut heading = std::f32::consts::TAU * chance.next();
-        let strong = chance.between([0.4, 1.0]);
+        let strong = chance.between([0.5, 1.2]);
         // Every third one has a turn: the next edge leaves its cusp the other way round.
         let edges = if chance.next() < 0.33 { 2 } else { 1 };
         for edge in 0..edges {

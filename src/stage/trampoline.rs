@@ -22,6 +22,10 @@ const PAD_THICK_M: f32 = 0.05;
 /// Distance between two springs, and the width of one, m.
 const SPRING_EVERY_M: f32 = 0.115;
 const SPRING_M: f32 = 0.022;
+/// Width of the bed's threads that are drawn, m, how far they are apart, and how strong their colour is.
+const THREAD_M: f32 = 0.012;
+const THREADS_EVERY_M: f32 = 0.21;
+const THREAD: f32 = 0.2;
 /// Radii of rows of the bed, m: as it is pressed down (`material.wgsl`).
 const ROWS_M: [f32; 3] = [0.0, 0.12, 1.3];
 const AROUND: u32 = 72;
@@ -46,6 +50,29 @@ pub fn bed() -> MeshBuilder {
     // To the edge of the rectangle, corners included.
     let to_edge = |p: Vec2| p * (BED_M / p.abs().max(Vec2::splat(1e-6))).min_element();
     row(directions().map(to_edge).collect());
+
+    // Threads, which show how the bed is pressed down.
+    let mut thread = |from: Vec2, to: Vec2| {
+        let points: Vec<Vec2> = (0..=24).map(|i| from.lerp(to, i as f32 / 24.0)).collect();
+        line(
+            &mut mesh_builder,
+            &points,
+            THREAD_M,
+            0.5 * level::SCRATCH,
+            colours.pad.over(colours.bed, THREAD),
+            |_| 1.0,
+        );
+    };
+    let threads = |half_m: f32| {
+        let most = (half_m / THREADS_EVERY_M) as i32;
+        (-most..=most).map(|i| THREADS_EVERY_M * i as f32)
+    };
+    for x in threads(BED_M.x) {
+        thread(Vec2::new(x, -BED_M.y), Vec2::new(x, BED_M.y));
+    }
+    for z in threads(BED_M.y) {
+        thread(Vec2::new(-BED_M.x, z), Vec2::new(BED_M.x, z));
+    }
 
     let mark = colours.bed_mark;
     let mut rectangle = |half_m: Vec2, width_m: f32| {
