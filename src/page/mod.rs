@@ -10,8 +10,10 @@ mod frame_times;
 mod kept_jumps_storage;
 mod language;
 mod panels;
+mod picture;
 mod readout_elements;
 mod resize_redraw;
+mod share_sheet;
 mod visit_storage;
 mod wake;
 
@@ -71,6 +73,7 @@ pub fn run() {
             readout_elements::plugin,
             controls::plugin,
             address::plugin,
+            picture::plugin,
             frame_pacing::plugin,
             resize_redraw::plugin,
             frame_times::plugin,

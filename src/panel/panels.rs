@@ -4,7 +4,7 @@ use std::borrow::Cow;
 
 use egui::{Context, LayerId, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
 
-use crate::bar::PageCommand;
+use crate::command::PageCommand;
 use crate::controls::{Button, NumberEdit, fold, touch_targets};
 use crate::folded_charts::folded_charts;
 use crate::layout::Layout;
@@ -26,6 +26,8 @@ pub struct Panels {
     /// The key of the number or readout that is explained.
     about: Option<Cow<'static, str>>,
     kept: compare::KeptJumps,
+    /// Whether the device has a sheet of its own for sharing.
+    pub has_share_sheet: bool,
     /// The theme that egui's style was last set to.
     applied_theme: Option<Theme>,
 }
@@ -70,7 +72,7 @@ pub fn show(
             .max_rect(screen),
     );
     undo::keys(ctx, session);
-    let of_bar = bar::show(&mut ui, session, &layout);
+    let of_bar = bar::show(&mut ui, session, &layout, panels.has_share_sheet);
     timeline(&mut ui, session, &layout);
     if let Some(rect) = layout.controls {
         let rest = header(&mut ui, rect, |ui| turns_header(ui, session, &layout));

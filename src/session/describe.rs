@@ -12,7 +12,6 @@ pub mod reading;
 pub mod readings;
 pub mod result;
 pub mod uncertainty;
-pub mod units;
 pub mod weights;
 pub mod why_lines;
 pub mod why_words;

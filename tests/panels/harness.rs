@@ -27,7 +27,7 @@ pub const TABLET: [f32; 2] = SIZES[1];
 /// The state of the panels, and the commands they have sent to the page.
 pub struct App {
     pub session: Session,
-    panels: Panels,
+    pub panels: Panels,
     pub frame: Option<Frame>,
     pub view: Option<View>,
     pub commands: Vec<PageCommand>,
