@@ -173,7 +173,7 @@ fn jump_answer(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layout: 
     }
     controls(ui, session, panels);
     if !layout.charts_under_stage() {
-        folded_charts(ui, session, 230.0);
+        folded_charts(ui, session);
     }
     all_readouts(ui, session, panels, layout.narrow);
     folded_sections(ui, session, panels);
@@ -233,8 +233,14 @@ fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
     let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, GAP));
     let (row, rest) = inside.split_top_bottom_at_y(inside.top() + playback::HEIGHT);
+    let has_charts = layout.charts_under_stage();
+    let row = if has_charts {
+        charts::choice_button(ui, session, row, rest)
+    } else {
+        row
+    };
     playback::show(ui, session, row);
-    if layout.charts_under_stage() {
+    if has_charts {
         charts::show(ui, session, rest);
     } else {
         charts::time_line(ui, session, rest);

@@ -1,6 +1,7 @@
 //! The panels, run natively: every control is found by role and name, operated, and checked for
 //! room, at four sizes and in both languages.
 
+mod charts;
 mod harness;
 mod names;
 mod operation;

@@ -118,7 +118,7 @@ fn a_double_click_resets_a_slider() {
 #[test]
 fn one_button_resets_everything() {
     let mut page = jump();
-    assert!(!has(&page, "Put everything back"));
+    assert!(!has(&page, "Reset everything"));
     let before = page.state().session.scenario().clone();
     set(
         &mut page,
@@ -126,7 +126,7 @@ fn one_button_resets_everything() {
         "Leg tuck",
         ActionData::NumericValue(20.0),
     );
-    press(&mut page, "Put everything back");
+    press(&mut page, "Reset everything");
     assert_eq!(*page.state().session.scenario(), before);
 }
 
@@ -161,7 +161,7 @@ fn text_that_is_not_a_number_gives_a_notice_and_changes_nothing() {
     type_and_press(&mut page, "tight", Key::Enter);
     assert_eq!(*page.state().session.scenario(), before);
     assert!(says(&page, "needs a number"));
-    press(&mut page, "Put the message away");
+    press(&mut page, "Close the message");
     assert!(!says(&page, "needs a number"));
 }
 
@@ -219,7 +219,7 @@ fn weights_are_compared_under_each_assumption() {
             .map(|held| held.outcomes.len()),
         Some(3)
     );
-    press(&mut page, "momentum");
+    press(&mut page, "angular momentum");
     assert_eq!(
         page.state().session.scenario().hands_keep,
         HandsKeep::AngularMomentum
@@ -256,8 +256,8 @@ fn changing_the_language_changes_nothing_else() {
     let done_before = done(&page);
     let before = targets().into_keys().collect::<Vec<_>>();
     for (menu, name, spoken) in [
-        ("Language and units", "Deutsch", Language::German),
-        ("Sprache und Einheiten", "English", Language::English),
+        ("Settings", "Deutsch", Language::German),
+        ("Einstellungen", "English", Language::English),
     ] {
         press(&mut page, menu);
         press(&mut page, name);
@@ -325,9 +325,9 @@ fn the_playhead_is_moved_by_its_buttons_and_its_slider() {
     );
     assert_eq!(page.state().session.playhead_s(), 0.2);
     // A frame of video: 60 are shown in a second.
-    press(&mut page, "One picture on");
+    press(&mut page, "One frame on");
     assert!((page.state().session.playhead_s() - 0.2 - 1.0 / 60.0).abs() < 1e-12);
-    press(&mut page, "One picture back");
+    press(&mut page, "One frame back");
     assert!((page.state().session.playhead_s() - 0.2).abs() < 1e-12);
     press(&mut page, "Play");
     assert!(page.state().session.playback.playing);
@@ -383,8 +383,8 @@ fn a_view_button_sets_the_view() {
 #[test]
 fn the_greeting_is_dismissed() {
     let mut page = jump();
-    press(&mut page, "Put this line away");
-    assert!(!has(&page, "Put this line away"));
+    press(&mut page, "Close this line");
+    assert!(!has(&page, "Close this line"));
     assert!(!page.state().session.shows_greeting());
 }
 
@@ -452,7 +452,7 @@ fn a_sheet_for_sharing_is_offered_where_the_device_has_one() {
 fn units_change_what_is_shown_and_not_the_jump() {
     let mut page = jump();
     let before = page.state().session.scenario().clone();
-    press(&mut page, "Language and units");
+    press(&mut page, "Settings");
     for name in ["in", "deg/s", "lb"] {
         press(&mut page, name);
     }
@@ -546,7 +546,7 @@ fn a_click_on_a_bar_explains_it() {
 #[test]
 fn the_goal_is_changed_and_its_proposals_are_tried() {
     let mut page = open(TABLET, Language::English, Question::Goal);
-    press(&mut page, "Not called");
+    press(&mut page, "No q, < or <<");
     assert_eq!(page.state().session.target(), GoalTurns::NotCalled);
     press(&mut page, "Full turns");
     let wanted = page.state().session.goal_turns();

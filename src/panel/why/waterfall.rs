@@ -133,7 +133,7 @@ fn bars(session: &Session, budget_answer: &BudgetAnswer) -> Vec<Bar> {
     }
     bars.push(Bar {
         name: "ice",
-        label: text("panel-turned-on-ice"),
+        label: text("panel-turned-before-take-off"),
         from: level,
         to: budget.turns,
         number: signed_text(shown.ice),
