@@ -24,7 +24,6 @@ pub mod readings {
     pub use crate::describe::reading::{Group, Reading};
     pub use crate::describe::readings::readings;
     pub use crate::describe::result::summary;
-    pub use crate::describe::units::{INERTIA, JOULES, MOMENTUM};
 }
 
 /// Why the jump has the turns it has.

@@ -2,7 +2,10 @@
 //! room, at four sizes and in both languages.
 
 mod charts;
+mod finger;
 mod harness;
 mod names;
 mod operation;
 mod room;
+mod steady;
+mod swipe;
