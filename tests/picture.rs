@@ -78,7 +78,7 @@ fn texts(group: &usvg::Group, found: &mut Vec<(String, Rect)>) {
             Node::Group(group) => texts(group, found),
             Node::Text(text) => {
                 let said = text.chunks().iter().map(usvg::TextChunk::text).collect();
-                found.push((said, text.abs_bounding_box()));
+                found.push((said, text.flattened().abs_bounding_box()));
             }
             _ => {}
         }

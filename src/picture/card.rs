@@ -83,7 +83,7 @@ fn heading(picture: &Picture<'_>) -> Vec<Text> {
     }
     let several = lines.len() > 1;
     let size = if several { Type::bold(38.0) } else { big };
-    let step_px = size.size_px * 1.15;
+    let step_px = size.size_px * 1.22;
     let mut said: Vec<Text> = lines
         .into_iter()
         .enumerate()
@@ -150,7 +150,7 @@ fn answer(picture: &Picture<'_>) -> Vec<Text> {
                 "picture-of",
                 turns = with_decimal_sign(owed.turns.to_string())
             );
-            line(Type::bold(44.0), &of, 262.0, DAY.weak_text);
+            line(Type::bold(44.0), &of, 254.0, DAY.weak_text);
             line(
                 Type::bold(56.0),
                 &shortfall_text(owed.shortfall_deg),

@@ -15,6 +15,9 @@ const DRAWN_STATURE_M: f64 = 1.735;
 pub struct Shape {
     pub corners_m: Vec<DVec2>,
     pub colour: Rgb,
+    /// Whether a light line parts it from its neighbours: not the parts of the trunk, which are one to the
+    /// eye, and not what is too thin for a line.
+    pub is_edged: bool,
     nearness_m: f64,
 }
 
@@ -23,8 +26,9 @@ pub fn shapes(body: &Body, pose: &Pose, side: &Side) -> Vec<Shape> {
     let mut shapes: Vec<Shape> = Segment::ALL
         .into_iter()
         .zip(solids(body))
-        .map(|(segment, solid)| {
-            of_solid(
+        .map(|(segment, solid)| Shape {
+            is_edged: !matches!(solid, Solid::Board { .. }),
+            ..of_solid(
                 solid,
                 colour(segment),
                 |own_m| pose.point_m(segment, own_m),
@@ -74,6 +78,7 @@ fn shape(
     Shape {
         corners_m: around(&ends),
         colour,
+        is_edged: true,
         nearness_m: side.nearness_m(middle_m),
     }
 }
@@ -93,9 +98,12 @@ fn details(body: &Body, pose: &Pose, side: &Side) -> Vec<Shape> {
         of_head(0.088, 0.135, 0.018, DAY.stage.skin),
     ];
     for foot in [Segment::LeftFoot, Segment::RightFoot] {
-        let blade = body.sole_m.map(|end| (end, 0.006 * scale));
+        let blade = body.sole_m.map(|end| (end, 0.009 * scale));
         let place = |own_m: DVec3| pose.point_m(foot, own_m);
-        details.push(shape(&blade, DAY.stage.steel, place, side));
+        details.push(Shape {
+            is_edged: false,
+            ..shape(&blade, DAY.stage.steel, place, side)
+        });
     }
     for held in body
         .parts

@@ -126,7 +126,12 @@ fn body(shapes: &[Shape], place: impl Fn(DVec2) -> (f64, f64)) -> Group {
         let data = corners
             .fold(Data::new().move_to(first), Data::line_to)
             .close();
-        group = group.add(Path::new().set("d", data).set("fill", hex(shape.colour)));
+        let path = Path::new().set("d", data).set("fill", hex(shape.colour));
+        group = group.add(if shape.is_edged {
+            path
+        } else {
+            path.set("stroke", "none")
+        });
     }
     group
 }
