@@ -1,6 +1,8 @@
 //! The outline of a segment of the body, seen from one side without perspective.
 
-use glam::{DQuat, DVec2, DVec3};
+use glam::{DVec2, DVec3};
+
+use turns_aloft_physics::rotation::about;
 
 /// Points around each round end: the outline is within 1 % of the radius.
 const ROUND: usize = 24;
@@ -24,7 +26,7 @@ pub struct Side {
 impl Side {
     /// `yaw_rad` 0 looks along -Z and π/2 along -X; `pitch_rad` is the angle below the horizontal.
     pub fn new(yaw_rad: f64, pitch_rad: f64) -> Self {
-        let turn = DQuat::from_rotation_y(yaw_rad) * DQuat::from_rotation_x(-pitch_rad);
+        let turn = about(DVec3::Y, yaw_rad) * about(DVec3::X, -pitch_rad);
         Self {
             right: turn * DVec3::X,
             up: turn * DVec3::Y,
@@ -50,7 +52,7 @@ pub fn around(ends: &[End]) -> Vec<DVec2> {
         .flat_map(|end| {
             (0..ROUND).map(|i| {
                 let angle = std::f64::consts::TAU * i as f64 / ROUND as f64;
-                end.middle_m + end.radius_m * DVec2::from_angle(angle)
+                end.middle_m + end.radius_m * DVec2::new(libm::cos(angle), libm::sin(angle))
             })
         })
         .collect();

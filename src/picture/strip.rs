@@ -142,7 +142,7 @@ fn below(picture: &Picture<'_>, instant: &Instant, middle_px: f32, ground_px: f3
     let centre_px = [middle_px, ground_px + 20.0 + DIAL_PX];
     // Seen from above with the direction of travel to the right; anticlockwise is upwards from there.
     let hand = |heading_rad: f64, from: f32, to: f32| {
-        let (sin, cos) = (heading_rad.sin() as f32, heading_rad.cos() as f32);
+        let (sin, cos) = (libm::sin(heading_rad) as f32, libm::cos(heading_rad) as f32);
         Line::new()
             .set("x1", centre_px[0] + from * cos)
             .set("y1", centre_px[1] - from * sin)
