@@ -54,7 +54,12 @@ const LENGTHS: [(LengthUnit, &str); 3] = [
 ];
 const MASSES: [(MassUnit, &str); 2] = [(MassUnit::Kg, "kg"), (MassUnit::Lb, "lb")];
 
-pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageCommand> {
+pub fn show(
+    ui: &mut Ui,
+    session: &mut Session,
+    layout: &Layout,
+    help: &mut bool,
+) -> Option<PageCommand> {
     let (rect, narrow) = (layout.bar, layout.narrow);
     ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
     let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, 0.5 * (rect.height() - TOUCH_SIZE)));
@@ -92,7 +97,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageC
         pos2(right.min(left + 320.0), inside.bottom()),
     );
     starting_points(ui, session, picked);
-    settings_menu(session, &settings);
+    settings_menu(session, &settings, help);
     let shared = share_menu(&share, session.reference().is_some());
     open.clicked().then_some(PageCommand::Open).or(shared)
 }
@@ -159,7 +164,7 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     });
 }
 
-fn settings_menu(session: &mut Session, response: &Response) {
+fn settings_menu(session: &mut Session, response: &Response, help: &mut bool) {
     Popup::menu(response)
         .width(MENU)
         .gap(4.0)
@@ -167,6 +172,11 @@ fn settings_menu(session: &mut Session, response: &Response) {
         .show(|ui| {
             ui.set_width(MENU);
             scrolling(ui, response, |ui| {
+                let label = text("help-title");
+                if Button::labelled("help", label).show_in_row(ui).clicked() {
+                    *help = true;
+                    ui.close();
+                }
                 language(ui, session);
                 appearance(ui);
                 let mut chosen = *session.units();

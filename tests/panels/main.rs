@@ -3,6 +3,7 @@
 
 mod charts;
 mod harness;
+mod help;
 mod names;
 mod operation;
 mod room;
