@@ -2,9 +2,9 @@
 //! decides about jumping.
 
 use egui::text::{LayoutJob, TextFormat};
-use egui::{Key, Label, Rect, RichText, ScrollArea, Ui, UiBuilder, vec2};
+use egui::{Align2, Key, Label, Rect, RichText, ScrollArea, Ui, UiBuilder, pos2, vec2};
 
-use crate::controls::Button;
+use crate::controls::{Button, scrolling};
 use crate::style::{self, BACKGROUND, GAP, TEXT, TOUCH_SIZE, WIDE_GAP};
 use crate::text::heading;
 use turns_aloft_analysis::caution::Caution;
@@ -33,8 +33,8 @@ pub fn show(ui: &mut Ui, open: &mut bool, screen: Rect) {
     let title_line = text("help-title");
     let size = style::fitting(ui.painter(), title_line, 22.0, title.width() - GAP);
     ui.painter().text(
-        egui::pos2(title.left(), title.top() + 0.5 * TOUCH_SIZE),
-        egui::Align2::LEFT_CENTER,
+        pos2(title.left(), title.top() + 0.5 * TOUCH_SIZE),
+        Align2::LEFT_CENTER,
         title_line,
         style::bold(size),
         TEXT.get(),
@@ -49,14 +49,12 @@ pub fn show(ui: &mut Ui, open: &mut bool, screen: Rect) {
         *open = false;
     }
     let mut child = ui.new_child(UiBuilder::new().max_rect(rest).id_salt("help"));
-    ScrollArea::vertical()
-        .id_salt("help")
-        .auto_shrink(false)
-        .show(&mut child, |ui| {
-            // Clear of the scroll bar.
-            ui.set_max_width(width - WIDE_GAP);
-            content(ui);
-        });
+    let area = ScrollArea::vertical().id_salt("help").auto_shrink(false);
+    scrolling(&mut child, area, |ui| {
+        // Clear of the scroll bar.
+        ui.set_max_width(width - WIDE_GAP);
+        content(ui);
+    });
 }
 
 fn content(ui: &mut Ui) {

@@ -5,7 +5,7 @@ use std::borrow::Cow;
 use egui::{Context, LayerId, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
 
 use crate::bar::PageCommand;
-use crate::controls::{Button, NumberEdit, fold, touch_targets};
+use crate::controls::{Button, NumberEdit, fold, scrolling, touch_targets};
 use crate::folded_charts::folded_charts;
 use crate::layout::Layout;
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
@@ -127,14 +127,14 @@ fn column(ui: &mut Ui, name: &str, rect: Rect, add: impl FnOnce(&mut Ui)) {
     ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
     let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, 0.0));
     let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt(name));
-    ScrollArea::vertical()
+    let area = ScrollArea::vertical()
         .id_salt(name)
         .auto_shrink(false)
-        .scroll_bar_visibility(egui::scroll_area::ScrollBarVisibility::AlwaysHidden)
-        .show(&mut child, |ui| {
-            add(ui);
-            ui.add_space(WIDE_GAP);
-        });
+        .scroll_bar_visibility(egui::scroll_area::ScrollBarVisibility::AlwaysHidden);
+    scrolling(&mut child, area, |ui| {
+        add(ui);
+        ui.add_space(WIDE_GAP);
+    });
 }
 
 /// The header of a column, which does not scroll; returns the area below it.
@@ -189,7 +189,11 @@ fn jump_answer(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layout: 
 }
 
 fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
-    for parameter in Parameter::of_section(Section::Main) {
+    // The weights last, because of what is said below them.
+    let weights_last = Parameter::of_section(Section::Main)
+        .filter(|parameter| *parameter != Parameter::HandMass)
+        .chain([Parameter::HandMass]);
+    for parameter in weights_last {
         let marks = session.marks(parameter);
         number::show(
             ui,
@@ -205,11 +209,11 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
         }
     }
     number::legend(ui);
-    if session.differs_from_base() {
-        let reset = Button::labelled("reset all", text("panel-reset-all"));
-        if reset.show_in_row(ui).clicked() {
-            session.reset_all();
-        }
+    // Always there, so that the first change moves nothing.
+    let reset = Button::labelled("reset all", text("panel-reset-all"));
+    let reset = reset.enabled(session.differs_from_base());
+    if reset.show_in_row(ui).clicked() {
+        session.reset_all();
     }
     turns::note(ui, session);
     cautions::show(ui);

@@ -2,8 +2,11 @@
 //! room, at four sizes and in both languages.
 
 mod charts;
+mod finger;
 mod harness;
 mod help;
 mod names;
 mod operation;
 mod room;
+mod steady;
+mod swipe;

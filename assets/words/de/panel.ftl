@@ -122,7 +122,7 @@ panel-turned-before-take-off = Vor dem Absprung gedreht
 panel-turns-in-all = Drehungen insgesamt
 panel-try-step = Ausprobieren: { $step }, { $gain }
 panel-what-matters-most = Welche Änderung am meisten bringt
-panel-steps-hint = Drehungen, die ein kleiner Schritt bringt. Zum Probieren antippen.
+panel-steps-hint = Drehungen je kleinem Schritt: antippen
 panel-try-it = Probieren
 panel-go-back = Zurück
 
@@ -204,7 +204,7 @@ panel-save-all-about = „Öffnen“ ganz oben öffnet eine solche Datei wieder.
 
 ## Hilfe
 
-help-title = Hilfe: Was diese Seite ist
+help-title = Hilfe
 help-close = Schließen
 help-about = Diese Seite zeigt einen Sprung mit Drehungen. Sie sagt, wie viele Drehungen der Körper bis zur Landung schafft, und warum. Jeder Flug ist nach den Gesetzen der Mechanik berechnet.
 help-use = Einen Regler ziehen: Der Sprung wird neu geflogen. Auf ein „?“ tippen: Da steht, was eine Zahl bedeutet. Auf den Kurven ziehen: So geht es durch den Flug. Nichts wird irgendwohin gesendet.

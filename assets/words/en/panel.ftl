@@ -122,7 +122,7 @@ panel-turned-before-take-off = Turned before take-off
 panel-turns-in-all = Turns in all
 panel-try-step = Try: { $step }, { $gain }
 panel-what-matters-most = Which change gives most
-panel-steps-hint = Turns that one small step gives. Tap one to try it.
+panel-steps-hint = Turns from one small step: tap to try
 panel-try-it = Try it
 panel-go-back = Go back
 
@@ -204,7 +204,7 @@ panel-save-all-about = “Open” at the top opens such a file again.
 
 ## Help
 
-help-title = Help: what this page is
+help-title = Help
 help-close = Close
 help-about = This page shows a jump with turns. It tells how many turns the body makes before it lands, and why. Every flight is computed by the laws of mechanics.
 help-use = Drag a slider, and the jump is flown again. Touch a “?” to read what a number means. Drag on the charts to move through the flight. Nothing is sent anywhere.
