@@ -49,6 +49,7 @@ pub fn show(
     session: &mut Session,
     layout: &Layout,
     has_share_sheet: bool,
+    help: &mut bool,
 ) -> Option<PageCommand> {
     let (rect, narrow) = (layout.bar, layout.narrow);
     ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
@@ -87,7 +88,7 @@ pub fn show(
         pos2(right.min(left + 320.0), inside.bottom()),
     );
     starting_points(ui, session, picked);
-    settings_menu(session, &settings);
+    settings_menu(session, &settings, help);
     let shared = share_menu::show(&share, session.reference().is_some(), has_share_sheet);
     open.clicked().then_some(PageCommand::Open).or(shared)
 }
@@ -132,7 +133,7 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     });
 }
 
-fn settings_menu(session: &mut Session, response: &Response) {
+fn settings_menu(session: &mut Session, response: &Response, help: &mut bool) {
     Popup::menu(response)
         .width(MENU)
         .gap(4.0)
@@ -140,6 +141,11 @@ fn settings_menu(session: &mut Session, response: &Response) {
         .show(|ui| {
             ui.set_width(MENU);
             as_high_as_fits(ui, response, |ui| {
+                let label = text("help-title");
+                if Button::labelled("help", label).show_in_row(ui).clicked() {
+                    *help = true;
+                    ui.close();
+                }
                 language(ui, session);
                 appearance(ui);
                 let mut chosen = *session.units();

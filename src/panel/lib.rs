@@ -13,6 +13,7 @@ mod folded_charts;
 mod folded_inputs;
 mod goal;
 mod greeting;
+mod help;
 mod layout;
 mod map;
 mod notice;

@@ -10,8 +10,8 @@ use crate::folded_charts::folded_charts;
 use crate::layout::Layout;
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::{
-    bar, beyond, cautions, charts, compare, folded_inputs, goal, greeting, map, notice, number,
-    playback, questions, readouts, style, turns, uncertainty, undo, views, weights, why,
+    bar, beyond, cautions, charts, compare, folded_inputs, goal, greeting, help, map, notice,
+    number, playback, questions, readouts, style, turns, uncertainty, undo, views, weights, why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};
@@ -28,6 +28,8 @@ pub struct Panels {
     kept: compare::KeptJumps,
     /// Whether the device has a sheet of its own for sharing.
     pub has_share_sheet: bool,
+    /// Whether the help is shown, in place of all else.
+    help: bool,
     /// The theme that egui's style was last set to.
     applied_theme: Option<Theme>,
 }
@@ -71,8 +73,18 @@ pub fn show(
             .layer_id(LayerId::background())
             .max_rect(screen),
     );
+    if panels.help {
+        help::show(&mut ui, &mut panels.help, screen);
+        session.set_dragging(false);
+        return Some(Frame {
+            stage: layout.stage,
+            view: None,
+            command: None,
+        });
+    }
     undo::keys(ctx, session);
-    let of_bar = bar::show(&mut ui, session, &layout, panels.has_share_sheet);
+    let (sheet, help) = (panels.has_share_sheet, &mut panels.help);
+    let of_bar = bar::show(&mut ui, session, &layout, sheet, help);
     timeline(&mut ui, session, &layout);
     if let Some(rect) = layout.controls {
         let rest = header(&mut ui, rect, |ui| turns_header(ui, session, &layout));

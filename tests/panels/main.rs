@@ -4,6 +4,7 @@
 mod charts;
 mod finger;
 mod harness;
+mod help;
 mod names;
 mod operation;
 mod room;

@@ -541,7 +541,7 @@ fn a_click_on_a_bar_explains_it() {
     let mut page = open(NARROW, Language::English, Question::Why);
     let about = controls(&page)
         .into_iter()
-        .find(|control| control.name.ends_with("Where the turns went, Closing"))
+        .find(|control| control.name.ends_with("Where the turns were lost, Closing"))
         .and_then(|control| control.about)
         .expect("an explanation");
     for opened in [true, false] {

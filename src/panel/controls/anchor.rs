@@ -78,12 +78,13 @@ pub(super) fn within<R>(ui: &mut Ui, column: Id, add: impl FnOnce(&mut Ui) -> R)
     inner
 }
 
-/// After a column has been shown: scrolls it to where the touched control is in its place. Without one
-/// in it, it ends where its content ends.
-pub(super) fn hold<R>(ui: &Ui, column: Id, output: &ScrollAreaOutput<R>) {
+/// After a column has been shown, scrolled by `offset`: scrolls it to where the touched control is in its
+/// place. Without one in it, it ends where its content ends.
+///
+/// The offset in `output` is another one where the content has become too short for it.
+pub(super) fn hold<R>(ui: &Ui, column: Id, output: &ScrollAreaOutput<R>, offset: f32) {
     let before: Slack = ui.data(|data| data.get_temp(column).unwrap_or_default());
     let drift = ui.data(|data| data.get_temp::<Drift>(Id::NULL));
-    let offset = output.state.offset.y;
     let (offset, slack) = match drift {
         Some(Drift(drift)) if drift.abs() <= ROUNDING => return,
         Some(Drift(drift)) => {

@@ -194,10 +194,12 @@ pub fn scrolling<R>(ui: &mut Ui, area: ScrollArea, add: impl FnOnce(&mut Ui) -> 
     };
     let layer = ui.layer_id();
     let id = ui.id().with("slack");
-    let output = area
-        .scroll_source(by)
-        .show(ui, |ui| anchor::within(ui, id, add));
-    anchor::hold(ui, id, &output);
+    let mut top = 0.0;
+    let output = area.scroll_source(by).show(ui, |ui| {
+        top = ui.max_rect().top();
+        anchor::within(ui, id, add)
+    });
+    anchor::hold(ui, id, &output, output.inner_rect.top() - top);
     let column = Column {
         id: output.id,
         rect: output.inner_rect.intersect(ui.clip_rect()),
