@@ -154,7 +154,10 @@ fn a_range_has_it_among_its_calls() {
     assert_eq!(reading(&session, "over_rotated_deg"), None);
     session.change(|jump| jump.jump = JumpName::OffIce);
     let said = reading(&session, "call");
-    assert_eq!(said.as_deref(), Some("may be over-rotated, no call for this"));
+    assert_eq!(
+        said.as_deref(),
+        Some("may be over-rotated, no call for this")
+    );
 }
 
 /// Neither Win nor Why nor the kept jumps take it for a jump that is as it has to be.

@@ -96,7 +96,8 @@ fn the_comparison_follows_the_jump_and_the_units() {
     assert!(rate.contains(" rpm to ") && rate.contains(": +"), "{rate}");
     let sentence = text(&mut session, "compare:sentence");
     assert!(
-        sentence.contains(" more than ") && sentence.ends_with(". All of it comes from take-off rate."),
+        sentence.contains(" more than ")
+            && sentence.ends_with(". All of it comes from take-off rate."),
         "{sentence}"
     );
     session.set_units(Units {

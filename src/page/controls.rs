@@ -5,7 +5,7 @@
 //! canvas. They are updated from the AccessKit tree that egui makes of the panels; what is done to them
 //! goes back to egui as AccessKit's requests.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::time::Duration;
 
@@ -21,6 +21,7 @@ use web_sys::{Element, HtmlElement, HtmlInputElement, KeyboardEvent};
 
 use crate::page::dom;
 use crate::page::wake::wake;
+use crate::session::Moment;
 use crate::stage::current_session::CurrentSession;
 
 pub fn plugin(app: &mut App) {
@@ -48,6 +49,8 @@ const NODE_ATTRIBUTE: &str = "data-node";
 thread_local! {
     /// Events of the elements, to be sent to the panels in the next frame.
     static PENDING: RefCell<Vec<Event>> = const { RefCell::new(Vec::new()) };
+    /// Whether a text field on the canvas is being typed into.
+    static TYPING: Cell<bool> = const { Cell::new(false) };
 }
 
 /// A control, as AccessKit describes it.
@@ -60,6 +63,8 @@ struct Control {
     kind: Kind,
     /// It is shown, but does nothing at present.
     disabled: bool,
+    /// Whether its menu is open, if it has one.
+    expanded: Option<bool>,
     rect: Option<Rect>,
 }
 
@@ -101,7 +106,7 @@ fn skip_canvas() {
     }
 }
 
-/// Adds the listeners for the events of all elements, and for the keys of undo and redo.
+/// Adds the listeners for the events of all elements, and for the keys.
 fn listen() {
     let Some(place) = dom::element(CONTAINER_ID) else {
         return;
@@ -120,26 +125,68 @@ fn listen() {
     }
     listener.forget();
     let pressed = Closure::<dyn FnMut(KeyboardEvent)>::new(|event: KeyboardEvent| {
-        if let Some(key) = undo_key(&event) {
-            event.prevent_default();
-            PENDING.with_borrow_mut(|all| all.push(key));
+        let events = press(&event);
+        if !events.is_empty() {
+            PENDING.with_borrow_mut(|all| all.extend(events));
             wake();
         }
     });
     if let Some(document) = dom::document() {
         let pressed = pressed.as_ref().unchecked_ref();
-        (document.add_event_listener_with_callback("keydown", pressed)).ok();
+        // Before the canvas gets it.
+        (document.add_event_listener_with_callback_and_bool("keydown", pressed, true)).ok();
     }
     pressed.forget();
 }
 
-/// The event for a key that undoes or redoes, wherever on the page it is pressed; none on the
-/// canvas, where egui gets it anyway, and in a text field, which handles it itself.
+/// Handles a key, wherever on the page it is pressed; returns the events for egui.
+///
+/// The canvas has the focus from the start and after each click on it, and winit lets the browser do
+/// nothing with a key that is pressed there: neither go on to the next control nor reload the page. So
+/// the canvas gets none but those that are typed into a text field on it.
+fn press(event: &KeyboardEvent) -> Vec<Event> {
+    let Some(target) = event.target().and_then(|it| it.dyn_into::<Element>().ok()) else {
+        return Vec::new();
+    };
+    let on_canvas = target.tag_name() == "CANVAS";
+    let goes_on = event.key() == "Tab";
+    if on_canvas && TYPING.get() {
+        if goes_on {
+            event.stop_propagation();
+            // What has been typed is taken.
+            return key(Key::Enter).to_vec();
+        }
+        return Vec::new();
+    }
+    if on_canvas {
+        event.stop_propagation();
+    }
+    let is_field = |it: &HtmlInputElement| it.type_() == "text";
+    if target.dyn_ref::<HtmlInputElement>().is_some_and(is_field) {
+        // A text field of the page handles its keys itself.
+        return Vec::new();
+    }
+    let undo = undo_key(event);
+    if undo.is_some() {
+        event.prevent_default();
+    }
+    undo.into_iter().collect()
+}
+
+/// A key that is pressed and let go.
+fn key(key: Key) -> [Event; 2] {
+    [true, false].map(|pressed| Event::Key {
+        key,
+        physical_key: None,
+        pressed,
+        repeat: false,
+        modifiers: Modifiers::NONE,
+    })
+}
+
+/// The event for a key that undoes or redoes.
 fn undo_key(event: &KeyboardEvent) -> Option<Event> {
-    let target: Element = event.target()?.dyn_into().ok()?;
-    let field = target.dyn_ref::<HtmlInputElement>();
-    let elsewhere = target.tag_name() == "CANVAS" || field.is_some_and(|it| it.type_() == "text");
-    if elsewhere || !(event.ctrl_key() || event.meta_key()) {
+    if !(event.ctrl_key() || event.meta_key()) {
         return None;
     }
     let key = match event.key().to_lowercase().as_str() {
@@ -198,14 +245,7 @@ fn translate(event: &web_sys::Event) -> Option<Vec<Event>> {
                 if let Some(field) = element.dyn_ref::<HtmlInputElement>() {
                     field.set_value(&field.default_value());
                 }
-                let key = |pressed| Event::Key {
-                    key: Key::Escape,
-                    physical_key: None,
-                    pressed,
-                    repeat: false,
-                    modifiers: Modifiers::NONE,
-                };
-                vec![key(true), key(false)]
+                key(Key::Escape).to_vec()
             })
         }
         _ => None,
@@ -231,13 +271,20 @@ fn update(
     session: Res<CurrentSession>,
     time: Res<Time<Real>>,
     mut next: Local<Duration>,
+    mut last: Local<Option<Moment>>,
 ) {
+    let moment = Some(session.moment());
     let moves = session.playback.playing || session.is_dragging();
     let due = !moves || time.elapsed() >= *next;
     for (output, mut context) in &mut contexts {
         let context = context.get_mut();
+        TYPING.set(context.text_edit_focused());
         if !due {
             context.disable_accesskit();
+            // A finger that lies still on a slider gives no further frames of itself.
+            if *last != moment {
+                context.request_repaint();
+            }
             continue;
         }
         let Some(update) = &output.platform_output.accesskit_update else {
@@ -247,6 +294,7 @@ fn update(
             continue;
         };
         *next = time.elapsed() + UPDATE_INTERVAL;
+        *last = moment;
         let controls = controls(update, f64::from(context.zoom_factor()));
         if elements.shown != controls {
             elements.show(controls);
@@ -254,17 +302,20 @@ fn update(
     }
 }
 
-/// The widgets that can be operated and have a name, in reading order.
+/// The widgets that can be operated and have a name, in reading order: what a menu contains follows the
+/// button that opens it.
 fn controls(update: &TreeUpdate, zoom: f64) -> Vec<Control> {
     let mut nodes: BTreeMap<NodeId, &Node> = BTreeMap::new();
     nodes.extend(update.nodes.iter().map(|(id, node)| (*id, node)));
     let mut left = vec![accesskit_root_id().accesskit_id()];
     let mut controls = Vec::new();
+    // Each is removed as it is come by, because a menu is come by twice.
     while let Some(id) = left.pop() {
-        let Some(node) = nodes.get(&id) else {
+        let Some(node) = nodes.remove(&id) else {
             continue;
         };
         left.extend(node.children().iter().rev());
+        left.extend(node.controls().iter().rev());
         controls.extend(Control::of(id, node, zoom));
     }
     controls
@@ -288,6 +339,7 @@ impl Control {
             about: node.description().map(str::to_owned),
             kind,
             disabled: node.is_disabled(),
+            expanded: node.is_expanded(),
             rect: node.bounds().map(|rect| Rect {
                 x0: rect.x0 * zoom,
                 y0: rect.y0 * zoom,
@@ -330,6 +382,9 @@ impl Control {
         }
         if let Some(disabled) = changed(|control| control.disabled.then(|| "true".to_owned())) {
             set("aria-disabled", disabled)?;
+        }
+        if let Some(expanded) = changed(|control| control.expanded.map(|open| open.to_string())) {
+            set("aria-expanded", expanded)?;
         }
         if before.and_then(|before| before.rect) != self.rect
             && let (Some(rect), Some(element)) = (self.rect, element.dyn_ref::<HtmlElement>())

@@ -3,11 +3,11 @@
 use egui::scroll_area::ScrollBarVisibility;
 use egui::text::LayoutJob;
 use egui::{
-    Align2, Painter, Popup, PopupCloseBehavior, Pos2, Rect, Response, RichText, ScrollArea, Shape,
-    Stroke, Ui, Vec2, pos2, vec2,
+    Align2, Painter, PopupCloseBehavior, Pos2, Rect, Response, RichText, ScrollArea, Shape, Stroke,
+    Ui, Vec2, pos2, vec2,
 };
 
-use crate::controls::{Button, choice, menu_item, scrolling};
+use crate::controls::{Button, choice, menu, menu_item, scrolling};
 use crate::layout::Layout;
 use crate::style::{self, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use crate::undo;
@@ -109,7 +109,7 @@ fn share_menu(response: &Response, has_reference: bool) -> Option<PageCommand> {
         (PageCommand::Link, "Link", link),
     ];
     let mut command = None;
-    Popup::menu(response).width(240.0).gap(4.0).show(|ui| {
+    menu(response).width(240.0).gap(4.0).show(|ui| {
         for (item, name, label) in commands {
             if menu_item(ui, name, label, 228.0, false).clicked() {
                 command = Some(item);
@@ -145,7 +145,7 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
         WEAK_TEXT.get(),
         Stroke::NONE,
     ));
-    Popup::menu(&response).width(MENU).gap(4.0).show(|ui| {
+    menu(&response).width(MENU).gap(4.0).show(|ui| {
         ui.label(RichText::new(text("panel-starts-invented")).color(WEAK_TEXT.get()));
         as_high_as_fits(ui, &response, |ui| {
             for start in starts::all() {
@@ -160,7 +160,7 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
 }
 
 fn settings_menu(session: &mut Session, response: &Response) {
-    Popup::menu(response)
+    menu(response)
         .width(MENU)
         .gap(4.0)
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
