@@ -6,6 +6,7 @@ mod finger;
 mod harness;
 mod names;
 mod operation;
+mod ring;
 mod room;
 mod steady;
 mod swipe;
