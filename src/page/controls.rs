@@ -5,7 +5,7 @@
 //! canvas. They are updated from the AccessKit tree that egui makes of the panels; what is done to them
 //! goes back to egui as AccessKit's requests.
 
-use std::cell::{Cell, RefCell};
+use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::time::Duration;
 
@@ -13,14 +13,14 @@ use bevy::prelude::*;
 use bevy_egui::egui::accesskit::{
     Action, ActionData, ActionRequest, Node, NodeId, Rect, Role, Toggled, TreeId, TreeUpdate,
 };
-use bevy_egui::egui::{Event, Key, Modifiers, accesskit_root_id};
+use bevy_egui::egui::{Event, Key, accesskit_root_id};
 use bevy_egui::{EguiContext, EguiInput, EguiOutput, EguiPreUpdateSet};
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::{Element, HtmlElement, HtmlInputElement, KeyboardEvent};
 
-use crate::page::dom;
 use crate::page::wake::wake;
+use crate::page::{dom, keys};
 use crate::session::Moment;
 use crate::stage::current_session::CurrentSession;
 
@@ -49,8 +49,6 @@ const NODE_ATTRIBUTE: &str = "data-node";
 thread_local! {
     /// Events of the elements, to be sent to the panels in the next frame.
     static PENDING: RefCell<Vec<Event>> = const { RefCell::new(Vec::new()) };
-    /// Whether a text field on the canvas is being typed into.
-    static TYPING: Cell<bool> = const { Cell::new(false) };
 }
 
 /// A control, as AccessKit describes it.
@@ -106,7 +104,7 @@ fn skip_canvas() {
     }
 }
 
-/// Adds the listeners for the events of all elements, and for the keys.
+/// Adds the listeners for the events of all elements.
 fn listen() {
     let Some(place) = dom::element(CONTAINER_ID) else {
         return;
@@ -124,87 +122,6 @@ fn listen() {
             .ok();
     }
     listener.forget();
-    let pressed = Closure::<dyn FnMut(KeyboardEvent)>::new(|event: KeyboardEvent| {
-        let events = press(&event);
-        if !events.is_empty() {
-            PENDING.with_borrow_mut(|all| all.extend(events));
-            wake();
-        }
-    });
-    if let Some(document) = dom::document() {
-        let pressed = pressed.as_ref().unchecked_ref();
-        // Before the canvas gets it.
-        (document.add_event_listener_with_callback_and_bool("keydown", pressed, true)).ok();
-    }
-    pressed.forget();
-}
-
-/// Handles a key, wherever on the page it is pressed; returns the events for egui.
-///
-/// The canvas has the focus from the start and after each click on it, and winit lets the browser do
-/// nothing with a key that is pressed there: neither go on to the next control nor reload the page. So
-/// the canvas gets none but those that are typed into a text field on it.
-fn press(event: &KeyboardEvent) -> Vec<Event> {
-    let Some(target) = event.target().and_then(|it| it.dyn_into::<Element>().ok()) else {
-        return Vec::new();
-    };
-    let on_canvas = target.tag_name() == "CANVAS";
-    let goes_on = event.key() == "Tab";
-    if on_canvas && TYPING.get() {
-        if goes_on {
-            event.stop_propagation();
-            // What has been typed is taken.
-            return key(Key::Enter).to_vec();
-        }
-        return Vec::new();
-    }
-    if on_canvas {
-        event.stop_propagation();
-    }
-    let is_field = |it: &HtmlInputElement| it.type_() == "text";
-    if target.dyn_ref::<HtmlInputElement>().is_some_and(is_field) {
-        // A text field of the page handles its keys itself.
-        return Vec::new();
-    }
-    let undo = undo_key(event);
-    if undo.is_some() {
-        event.prevent_default();
-    }
-    undo.into_iter().collect()
-}
-
-/// A key that is pressed and let go.
-fn key(key: Key) -> [Event; 2] {
-    [true, false].map(|pressed| Event::Key {
-        key,
-        physical_key: None,
-        pressed,
-        repeat: false,
-        modifiers: Modifiers::NONE,
-    })
-}
-
-/// The event for a key that undoes or redoes.
-fn undo_key(event: &KeyboardEvent) -> Option<Event> {
-    if !(event.ctrl_key() || event.meta_key()) {
-        return None;
-    }
-    let key = match event.key().to_lowercase().as_str() {
-        "z" => Key::Z,
-        "y" => Key::Y,
-        _ => return None,
-    };
-    Some(Event::Key {
-        key,
-        physical_key: None,
-        pressed: true,
-        repeat: false,
-        modifiers: Modifiers {
-            alt: event.alt_key(),
-            shift: event.shift_key(),
-            ..Modifiers::COMMAND
-        },
-    })
 }
 
 /// Translates an event of an element into events of egui.
@@ -245,7 +162,7 @@ fn translate(event: &web_sys::Event) -> Option<Vec<Event>> {
                 if let Some(field) = element.dyn_ref::<HtmlInputElement>() {
                     field.set_value(&field.default_value());
                 }
-                key(Key::Escape).to_vec()
+                keys::stroke(Key::Escape).to_vec()
             })
         }
         _ => None,
@@ -278,7 +195,6 @@ fn update(
     let due = !moves || time.elapsed() >= *next;
     for (output, mut context) in &mut contexts {
         let context = context.get_mut();
-        TYPING.set(context.text_edit_focused());
         if !due {
             context.disable_accesskit();
             // A finger that lies still on a slider gives no further frames of itself.
