@@ -48,6 +48,8 @@ impl FileInput {
         input.set_accept(".json,application/json");
         input.set_id(INPUT_ID);
         input.set_class_name("unseen");
+        // The keyboard has the button on the bar.
+        input.set_tab_index(-1);
         input
             .set_attribute("aria-label", text("page-open-file"))
             .ok()?;

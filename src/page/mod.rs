@@ -8,6 +8,7 @@ mod files;
 mod frame_pacing;
 mod frame_times;
 mod kept_jumps_storage;
+mod keys;
 mod language;
 mod panels;
 mod picture;
@@ -72,6 +73,7 @@ pub fn run() {
             kept_jumps_storage::plugin,
             readout_elements::plugin,
             controls::plugin,
+            keys::plugin,
             address::plugin,
             picture::plugin,
             frame_pacing::plugin,

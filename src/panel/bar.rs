@@ -3,12 +3,12 @@
 use egui::scroll_area::ScrollBarVisibility;
 use egui::text::LayoutJob;
 use egui::{
-    Align2, Painter, Popup, PopupCloseBehavior, Pos2, Rect, Response, RichText, ScrollArea, Shape,
-    Stroke, Ui, Vec2, pos2, vec2,
+    Align2, Painter, PopupCloseBehavior, Pos2, Rect, Response, RichText, ScrollArea, Shape, Stroke,
+    Ui, Vec2, pos2, vec2,
 };
 
 use crate::command::PageCommand;
-use crate::controls::{Button, choice, menu_item, scrolling};
+use crate::controls::{Button, choice, menu, menu_item, scrolling};
 use crate::layout::Layout;
 use crate::style::{self, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use crate::{share_menu, undo};
@@ -119,7 +119,7 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
         WEAK_TEXT.get(),
         Stroke::NONE,
     ));
-    Popup::menu(&response).width(MENU).gap(4.0).show(|ui| {
+    menu(&response).width(MENU).gap(4.0).show(|ui| {
         ui.label(RichText::new(text("panel-starts-invented")).color(WEAK_TEXT.get()));
         as_high_as_fits(ui, &response, |ui| {
             for start in starts::all() {
@@ -134,7 +134,7 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
 }
 
 fn settings_menu(session: &mut Session, response: &Response, help: &mut bool) {
-    Popup::menu(response)
+    menu(response)
         .width(MENU)
         .gap(4.0)
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)

@@ -83,9 +83,10 @@ pub fn show(
         });
     }
     undo::keys(ctx, session);
+    // In the order in which the screen is read, which keyboards and screen readers follow: the bar, the
+    // answer and what it is made of, the picture and its time.
     let (sheet, help) = (panels.has_share_sheet, &mut panels.help);
     let of_bar = bar::show(&mut ui, session, &layout, sheet, help);
-    timeline(&mut ui, session, &layout);
     if let Some(rect) = layout.controls {
         let rest = header(&mut ui, rect, |ui| turns_header(ui, session, &layout));
         column(&mut ui, "controls", rest, |ui| {
@@ -116,6 +117,7 @@ pub fn show(
     if !layout.undo_in_bar() {
         undo::on_stage(&ui, session, layout.stage);
     }
+    timeline(&mut ui, session, &layout);
     session.set_dragging(ui.ctx().dragged_id().is_some());
     notice::show(&ui, session, layout.stage);
     Some(Frame {

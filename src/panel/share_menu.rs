@@ -1,9 +1,9 @@
 //! The menu of ways to share the jump, and the reference attempt if there is one.
 
-use egui::{Popup, Response};
+use egui::Response;
 
 use crate::command::PageCommand;
-use crate::controls::menu_item;
+use crate::controls::{menu, menu_item};
 use turns_aloft_words::text;
 
 const WIDTH: f32 = 260.0;
@@ -38,7 +38,7 @@ pub fn show(
     ];
     let of_sheet = of_sheet.into_iter().filter(|_| has_share_sheet);
     let mut command = None;
-    Popup::menu(response).width(WIDTH).gap(4.0).show(|ui| {
+    menu(response).width(WIDTH).gap(4.0).show(|ui| {
         for (item, name, label) in of_sheet.chain(of_browser) {
             if menu_item(ui, name, label, WIDTH - 12.0, false).clicked() {
                 command = Some(item);

@@ -9,6 +9,7 @@ pub mod goal_words;
 pub mod loads;
 pub mod map;
 pub mod moment;
+pub mod pace;
 pub mod reading;
 pub mod readings;
 pub mod result;
