@@ -2,6 +2,9 @@
 //! room, at four sizes and in both languages.
 
 mod harness;
+mod legible;
+mod letters;
 mod names;
 mod operation;
+mod picture;
 mod room;
