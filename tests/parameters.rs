@@ -109,7 +109,7 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ),
         ("session/describe/result.rs", &[PreRotation]),
         ("session/describe/why_words.rs", &[ArmTuck, LegTuck]),
-        ("panel/charts.rs", &[CloseDelay, OpenLead]),
+        ("panel/charts/time_axis.rs", &[CloseDelay, OpenLead]),
         // What the picture is as large as.
         ("stage/axis.rs", &[Stature]),
         ("stage/camera.rs", &[JumpHeight, Stature]),

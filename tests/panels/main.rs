@@ -1,6 +1,8 @@
 //! The panels, run natively: every control is found by role and name, operated, and checked for
 //! room, at four sizes and in both languages.
 
+mod charts;
+mod finger;
 mod harness;
 mod legible;
 mod letters;
@@ -8,3 +10,5 @@ mod names;
 mod operation;
 mod picture;
 mod room;
+mod steady;
+mod swipe;
