@@ -10,10 +10,9 @@ use crate::style::{self, CARD, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 /// Greatest width.
 const WIDTH: f32 = 560.0;
 
-/// Font size, usual and in less room than `NARROW`.
-const USUAL: f32 = 17.0;
-const SMALLER: f32 = 15.0;
-const NARROW: f32 = 260.0;
+/// Font sizes, the first of which is taken that makes it no higher than `MOST` of the picture.
+const SIZES: [f32; 3] = [17.0, 15.0, 13.0];
+const MOST: f32 = 0.3;
 
 /// Half the size of the cross at the end.
 const CROSS: f32 = 5.0;
@@ -31,7 +30,8 @@ impl Strip<'_> {
     /// area, and whether it was clicked.
     pub fn show(self, ui: &Ui, stage: Rect, others: &[Rect]) -> (Rect, bool) {
         let inside = stage.shrink2(vec2(WIDE_GAP, GAP));
-        let (rect, _) = self.placed(ui, inside);
+        let most = MOST * stage.height();
+        let (rect, _) = self.placed(ui, inside, most);
         let meets = |other: &&Rect| other.bottom() + GAP > rect.top();
         let free = others.iter().filter(meets).fold(inside, |free, other| {
             if other.center().x < stage.center().x {
@@ -40,7 +40,7 @@ impl Strip<'_> {
                 free.with_max_x(other.left() - GAP)
             }
         });
-        let (rect, galley) = self.placed(ui, free);
+        let (rect, galley) = self.placed(ui, free, most);
         let response = button_area(ui, self.name, rect, self.accessible_name);
         let painter = ui.painter();
         painter.rect(
@@ -60,16 +60,20 @@ impl Strip<'_> {
         (rect, response.clicked())
     }
 
-    /// Its place, as wide as the sentence needs, in the middle of the foot of `free`; and the letters.
-    fn placed(&self, ui: &Ui, free: Rect) -> (Rect, Arc<Galley>) {
+    /// Its place, as wide as the sentence needs, in the middle of the foot of `free`, and the letters:
+    /// smaller ones where it would be higher than `most`.
+    fn placed(&self, ui: &Ui, free: Rect, most: f32) -> (Rect, Arc<Galley>) {
         let room = free.width().min(WIDTH) - WIDE_GAP - TOUCH_SIZE;
-        let size = if room < NARROW { SMALLER } else { USUAL };
-        let galley = ui.painter().layout(
-            self.sentence.to_owned(),
-            style::text(size),
-            TEXT.get(),
-            room,
-        );
+        let laid_out = |size| {
+            let (sentence, font) = (self.sentence.to_owned(), style::text(size));
+            ui.painter().layout(sentence, font, TEXT.get(), room)
+        };
+        let least = style::least_size(ui.ctx());
+        let galley = SIZES
+            .into_iter()
+            .map(laid_out)
+            .find(|galley| galley.size().y + 2.0 * GAP <= most)
+            .unwrap_or_else(|| laid_out(least));
         let size = vec2(
             galley.size().x + WIDE_GAP + TOUCH_SIZE,
             (galley.size().y + 2.0 * GAP).max(TOUCH_SIZE),

@@ -90,6 +90,11 @@ pub fn bold(size: f32) -> FontId {
 /// Least font size, CSS pixels.
 const LEAST_PX: f32 = 13.0;
 
+/// Least font size, points.
+pub fn least_size(ctx: &Context) -> f32 {
+    LEAST_PX / ctx.zoom_factor()
+}
+
 /// The font size, at most `size`, at which a line of bold text is no wider than `width`; but not so
 /// small that it cannot be read.
 pub fn fitting(painter: &Painter, line: &str, size: f32, width: f32) -> f32 {
@@ -111,8 +116,7 @@ pub fn fitting_in(painter: &Painter, line: &str, font: FontId, width: f32) -> f3
     // In half points, because the font atlas has separate glyphs for every font size.
     let most = size * (width / needed).min(1.0);
     if most < size {
-        let least = LEAST_PX / painter.ctx().zoom_factor();
-        ((2.0 * most).floor() / 2.0).max(least.min(size))
+        ((2.0 * most).floor() / 2.0).max(least_size(painter.ctx()).min(size))
     } else {
         size
     }

@@ -87,7 +87,8 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
         );
         let y = rect.bottom() - 0.5 * foot - 4.0;
         let mut x = rect.left() + WIDE_GAP;
-        for line in &lines[1..] {
+        let verdict = shrunk(ui, &lines[1..], rect.width() - 2.0 * WIDE_GAP);
+        for line in verdict {
             line.write(ui, pos2(x, y));
             x += line.width(ui) + WIDE_GAP;
         }
@@ -185,6 +186,20 @@ fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
         ui.painter().galley(pos2(left, y), row, TEXT.get());
         y += height;
     }
+}
+
+/// The lines side by side in `room`, smaller if they need more.
+fn shrunk(ui: &Ui, lines: &[Line], room: f32) -> Vec<Line> {
+    let gaps = WIDE_GAP * (lines.len() - 1) as f32;
+    let needed: f32 = lines.iter().map(|line| line.width(ui)).sum();
+    let share = ((room - gaps) / needed).min(1.0);
+    let size = |size: f32| (2.0 * share * size).floor() / 2.0;
+    let shrunk = lines.iter().map(|line| Line {
+        text: line.text.clone(),
+        size: size(line.size),
+        colour: line.colour,
+    });
+    shrunk.collect()
 }
 
 /// A line of the verdict.

@@ -234,10 +234,6 @@ pub struct Text {
     /// The bounds of its glyphs, and the clip rectangle.
     pub letters: Rect,
     pub clip: Rect,
-    /// Whether it ends with an ellipsis because it is too long.
-    pub elided: bool,
-    /// Its smallest font size, points.
-    pub size: f32,
 }
 
 /// Every text of the last frame.
@@ -257,13 +253,10 @@ fn collect(shape: &Shape, clip: Rect, all: &mut Vec<Text>) {
             }
         }
         Shape::Text(TextShape { pos, galley, .. }) if !galley.text().trim().is_empty() => {
-            let sizes = galley.job.sections.iter().map(|it| it.format.font_id.size);
             all.push(Text {
                 text: galley.text().to_owned(),
                 letters: galley.mesh_bounds.translate(pos.to_vec2()),
                 clip,
-                elided: galley.elided,
-                size: sizes.fold(f32::INFINITY, f32::min),
             });
         }
         _ => (),

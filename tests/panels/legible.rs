@@ -66,11 +66,7 @@ impl Walk {
     }
 
     fn look(&mut self, state: &str) {
-        self.look_below(state, false);
-    }
-
-    fn look_below(&mut self, state: &str, covered: bool) {
-        for fault in faults(&self.page, covered, &[LONG, UNBROKEN]) {
+        for fault in faults(&self.page, &[LONG, UNBROKEN]) {
             self.found
                 .insert(format!("{} {state}: {fault}", self.state));
         }
@@ -83,7 +79,7 @@ impl Walk {
             let at = pos2(x * self.size[0], 0.95 * self.size[1]);
             let mut before = String::new();
             loop {
-                self.scroll(at, -0.25 * self.size[1]);
+                self.scroll(at, -0.3 * self.size[1]);
                 let now = format!("{:?}", targets());
                 if now == before {
                     break;
@@ -139,7 +135,7 @@ impl Walk {
             self.look_through(&format!("{question:?}"));
             self.session().show_range(true);
             settle(&mut self.page);
-            self.look_through(&format!("{question:?} with the range"));
+            self.look(&format!("{question:?} with the range"));
             self.session().show_range(false);
             if let Some(beyond) = targets()
                 .contains_key("beyond seen")
@@ -154,21 +150,22 @@ impl Walk {
 
     /// The labels on the charts move with the playhead.
     fn moments(&mut self) {
-        for start in starts::all() {
+        const PARTS: [f64; 6] = [0.0, 0.12, 0.35, 0.5, 0.81, 1.0];
+        for (i, start) in starts::all().iter().enumerate() {
+            let turn = self.turn + i;
             self.session().open(start.scenario.clone());
-            for question in [Question::Jump, Question::Compare] {
-                self.ask(question);
-                for part in [0.0, 0.12, 0.5, 0.81, 1.0] {
-                    let session = self.session();
-                    session.scrub(part * session.end_s());
-                    self.page.run_steps(2);
-                    self.look(&format!("{} {question:?} at {part}", start.name));
-                }
-                self.session().play_or_pause();
+            self.ask([Question::Jump, Question::Compare][turn % 2]);
+            for step in 0..3 {
+                let part = PARTS[(turn + 2 * step) % PARTS.len()];
+                let session = self.session();
+                session.scrub(part * session.end_s());
                 self.page.run_steps(2);
-                self.look(&format!("{} {question:?} playing", start.name));
-                self.session().play_or_pause();
+                self.look(&format!("{} at {part}", start.name));
             }
+            self.session().play_or_pause();
+            self.page.run_steps(2);
+            self.look(&format!("{} playing", start.name));
+            self.session().play_or_pause();
         }
     }
 
@@ -216,7 +213,7 @@ impl Walk {
             // It appears gradually.
             self.page.run_steps(10);
             assert!(targets().len() > before, "{button} opens");
-            self.look_below(&format!("the menu {button}"), true);
+            self.look(&format!("the menu {button}"));
             self.page.key_press(egui::Key::Escape);
             settle(&mut self.page);
         }
@@ -228,7 +225,7 @@ impl Walk {
         press_target(&mut self.page, "try it");
         for question in Question::ALL {
             self.ask(question);
-            self.look_through(&format!("{question:?} tried"));
+            self.look(&format!("{question:?} tried"));
         }
     }
 

@@ -1,7 +1,7 @@
 //! The letters on the screen as they are drawn: how large, where, and what is drawn over them.
 
 use egui::epaint::{ClippedShape, TextShape};
-use egui::{Rect, Shape};
+use egui::{Order, Pos2, Rect, Shape};
 
 use crate::harness::Page;
 
@@ -11,8 +11,8 @@ const LEAST_PX: f32 = 13.0;
 /// What is cut by less than this, in points, is only the soft edge of a letter.
 const EDGE: f32 = 1.0;
 
-/// A lower clip rectangle is that of a button or a row, a higher one that of something that scrolls.
-const LEAST_SCROLLED: f32 = 60.0;
+/// A lower clip rectangle is not of something that scrolls.
+const LEAST_SCROLLED: f32 = 40.0;
 
 /// One line of a text.
 struct Row {
@@ -108,11 +108,13 @@ fn without(parts: Vec<Rect>, hole: Rect) -> Vec<Rect> {
     all.filter(|part| part.is_positive()).collect()
 }
 
-/// What is wrong with the letters of the last frame. `covered`: something lies over the panels, as an
-/// open menu does, and may hide what is below it. Texts with the user's own `names` may end with an
+/// What is wrong with the letters of the last frame. Texts with the user's own `names` may end with an
 /// ellipsis.
-pub fn faults(page: &Page, covered: bool, names: &[&str]) -> Vec<String> {
+pub fn faults(page: &Page, names: &[&str]) -> Vec<String> {
     let screen = page.ctx.viewport_rect();
+    // An open menu or an explanation may hide what is below it.
+    let layers = page.ctx.memory(|memory| memory.areas().visible_layer_ids());
+    let covered = layers.iter().any(|layer| layer.order > Order::Background);
     let mut drawn = Drawn::default();
     for ClippedShape { clip_rect, shape } in &page.output().shapes {
         drawn.add(shape, *clip_rect, page.ctx.zoom_factor());
@@ -148,7 +150,7 @@ pub fn faults(page: &Page, covered: bool, names: &[&str]) -> Vec<String> {
             fault("cut above or below");
         }
         if own.intersects(room)
-            && let Some(ground) = ground(&drawn, row)
+            && let Some(ground) = ground(&drawn, row, own.intersect(room).center())
             && !ground.expand(EDGE).contains_rect(own.intersect(room))
         {
             fault(&format!("runs out of its ground {ground:?}"));
@@ -177,13 +179,15 @@ pub fn faults(page: &Page, covered: bool, names: &[&str]) -> Vec<String> {
     said
 }
 
-/// The smallest rectangle that a line of text stands on, if that is higher than the line.
-fn ground(drawn: &Drawn, row: &Row) -> Option<Rect> {
+/// The rectangle that a line of text stands on, if that is higher than the line: the last one that was
+/// drawn before it at the `middle` of what is seen of it.
+fn ground(drawn: &Drawn, row: &Row, middle: Pos2) -> Option<Rect> {
     let below = drawn
         .grounds
         .iter()
-        .filter(|ground| ground.order < row.order)
-        .map(|ground| ground.rect)
-        .filter(|rect| rect.contains(row.letters.center()) && rect.height() > row.letters.height());
-    below.min_by(|a, b| a.area().total_cmp(&b.area()))
+        .take_while(|ground| ground.order < row.order);
+    let rects = below.map(|ground| ground.rect);
+    rects
+        .filter(|rect| rect.contains(middle) && rect.height() > row.letters.height())
+        .last()
 }

@@ -60,13 +60,13 @@ fn nothing_lies_on_the_figure() {
                 let mut page = open(size, language, Question::Jump);
                 settle(&mut page);
                 assert!(targets().contains_key("greeting"));
-                check_free(&mut page, 0.5, &format!("{state} greeting"));
+                check_free(&mut page, 0.4, &format!("{state} greeting"));
                 let session = &mut page.state_mut().session;
                 session.set(Parameter::JumpHeight, 9.0);
                 assert!(session.notice().is_some(), "held at the limit");
                 settle(&mut page);
                 assert!(targets().contains_key("notice"));
-                check_free(&mut page, 0.4, &format!("{state} notice"));
+                check_free(&mut page, 0.35, &format!("{state} notice"));
                 press_target(&mut page, "notice");
                 assert!(!targets().contains_key("notice"));
                 check_free(&mut page, 0.6, &format!("{state} nothing else"));

@@ -1,12 +1,13 @@
 //! Layout: touch targets are large enough, do not overlap and are on the screen, and no text is cut
 //! off.
 
-use egui::{Rect, pos2, vec2};
+use egui::Rect;
 
 use crate::harness::{
     LANGUAGES, Page, SIZES, TABLET, control, controls, open, press_target, says, settle, show,
-    targets, texts,
+    targets,
 };
+use crate::letters::faults;
 use turns_aloft::appearance;
 use turns_aloft::describe::beyond;
 use turns_aloft::scenario::starts;
@@ -64,23 +65,12 @@ fn check(page: &Page, size: [f32; 2], state: &str, menu: Option<&str>) {
             );
         }
     }
-    check_texts(page, size, state);
+    check_texts(page, state);
 }
 
-fn check_texts(page: &Page, size: [f32; 2], state: &str) {
-    let screen = Rect::from_min_size(pos2(0.0, 0.0), vec2(size[0], size[1]));
-    let texts = texts(page);
-    assert!(texts.len() > 20, "{state}: {} texts", texts.len());
-    for text in texts {
-        assert!(!text.elided, "{state}: cut off: {text:?}");
-        let room = text.clip.intersect(screen);
-        // Vertically a text may be scrolled out of view.
-        let seen = text.letters.intersects(room);
-        let fits =
-            text.letters.left() >= room.left() - 1.0 && text.letters.right() <= room.right() + 1.0;
-        assert!(!seen || fits, "{state}: runs out of its place: {text:?}");
-        assert!(text.size >= 11.0, "{state}: too small to read: {text:?}");
-    }
+fn check_texts(page: &Page, state: &str) {
+    let found = faults(page, &[]);
+    assert!(found.is_empty(), "{state}: {}", found.join("\n"));
 }
 
 fn everywhere(mut check: impl FnMut([f32; 2], Language)) {
