@@ -30,7 +30,7 @@ const RINGED: f32 = style::TOUCH_SIZE + 10.0;
 /// Distance of the tooltip above the finger, so that the hand does not cover it.
 const ABOVE: f32 = 58.0;
 
-/// The label of the point is placed clear of the `numbers` on the map if possible.
+/// The label of the point is placed clear of the `numbers` on the map.
 pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
     let response = pan_area(ui, "map", rect);
     let id = response.id;
@@ -145,7 +145,7 @@ fn outside(painter: &Painter, at: Pos2, direction: Vec2) {
     ));
 }
 
-/// The turns, beside the point.
+/// The turns, beside the point where there is a free place; they are shown above the map as well.
 fn label(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
     let text = decimal(session.jump().turns, 2);
     let galley = ui
@@ -158,14 +158,18 @@ fn label(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
         vec2(-1.0, -1.0),
         vec2(1.0, 1.0),
         vec2(-1.0, 1.0),
+        vec2(1.0, 0.0),
+        vec2(-1.0, 0.0),
     ];
-    let places = directions.map(|direction| Rect::from_center_size(at + direction * away, size));
-    let inside = || places.iter().filter(|place| rect.contains_rect(**place));
-    let place = inside()
-        .find(|place| numbers.iter().all(|other| !other.intersects(**place)))
-        .or_else(|| inside().next())
-        .unwrap_or(&places[0]);
-    board(ui.painter(), place.center(), size, &[galley]);
+    let mut places = directions
+        .into_iter()
+        .map(|direction| Rect::from_center_size(at + direction * away, size));
+    let free = places.find(|place| {
+        rect.contains_rect(*place) && numbers.iter().all(|other| !other.intersects(*place))
+    });
+    if let Some(place) = free {
+        board(ui.painter(), place.center(), size, &[galley]);
+    }
 }
 
 /// The tooltip above the pointer: turns and both inputs.
