@@ -4,7 +4,7 @@ use std::borrow::Cow;
 
 use egui::{Context, LayerId, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
 
-use crate::bar::PageCommand;
+use crate::command::PageCommand;
 use crate::controls::{Button, NumberEdit, fold, scrolling, touch_targets};
 use crate::folded_charts::folded_charts;
 use crate::layout::Layout;
@@ -26,6 +26,8 @@ pub struct Panels {
     /// The key of the number or readout that is explained.
     about: Option<Cow<'static, str>>,
     kept: compare::KeptJumps,
+    /// Whether the device has a sheet of its own for sharing.
+    pub has_share_sheet: bool,
     /// Whether the help is shown, in place of all else.
     help: bool,
     /// The theme that egui's style was last set to.
@@ -81,8 +83,10 @@ pub fn show(
         });
     }
     undo::keys(ctx, session);
-    let of_bar = bar::show(&mut ui, session, &layout, &mut panels.help);
-    timeline(&mut ui, session, &layout);
+    // In the order in which the screen is read, which keyboards and screen readers follow: the bar, the
+    // answer and what it is made of, the picture and its time.
+    let (sheet, help) = (panels.has_share_sheet, &mut panels.help);
+    let of_bar = bar::show(&mut ui, session, &layout, sheet, help);
     if let Some(rect) = layout.controls {
         let rest = header(&mut ui, rect, |ui| turns_header(ui, session, &layout));
         column(&mut ui, "controls", rest, |ui| {
@@ -113,6 +117,7 @@ pub fn show(
     if !layout.undo_in_bar() {
         undo::on_stage(&ui, session, layout.stage);
     }
+    timeline(&mut ui, session, &layout);
     session.set_dragging(ui.ctx().dragged_id().is_some());
     notice::show(&ui, session, layout.stage);
     Some(Frame {

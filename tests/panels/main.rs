@@ -7,6 +7,7 @@ mod harness;
 mod help;
 mod names;
 mod operation;
+mod ring;
 mod room;
 mod steady;
 mod swipe;

@@ -194,12 +194,10 @@ pub fn scrolling<R>(ui: &mut Ui, area: ScrollArea, add: impl FnOnce(&mut Ui) -> 
     };
     let layer = ui.layer_id();
     let id = ui.id().with("slack");
-    let mut top = 0.0;
-    let output = area.scroll_source(by).show(ui, |ui| {
-        top = ui.max_rect().top();
-        anchor::within(ui, id, add)
-    });
-    anchor::hold(ui, id, &output, output.inner_rect.top() - top);
+    let output = area
+        .scroll_source(by)
+        .show(ui, |ui| anchor::within(ui, id, add));
+    anchor::hold(ui, id, &output);
     let column = Column {
         id: output.id,
         rect: output.inner_rect.intersect(ui.clip_rect()),
@@ -207,7 +205,7 @@ pub fn scrolling<R>(ui: &mut Ui, area: ScrollArea, add: impl FnOnce(&mut Ui) -> 
     };
     let swipes = ui.ctx().plugin_or_default::<Swipes>();
     swipes.lock().shown.push(column);
-    output.inner
+    output.inner.0
 }
 
 /// Says that the press that has just begun is on a handle, which follows a finger in every direction.
