@@ -57,12 +57,15 @@ fn list(ui: &mut Ui, session: &mut Session, room: usize) {
             }
         }
     }
-    if shown >= room {
-        small(ui, text("panel-curves-full"));
-    }
-    if curves.equation {
-        small(ui, text("panel-equation-about"));
-    }
+    // A menu would spread the words over its width.
+    ui.vertical(|ui| {
+        if shown >= room {
+            small(ui, text("panel-curves-full"));
+        }
+        if curves.equation {
+            small(ui, text("panel-equation-about"));
+        }
+    });
     session.set_curves(curves);
 }
 
