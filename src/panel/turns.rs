@@ -28,7 +28,7 @@ use turns_aloft_words::{decimal, say, text, with_decimal_sign};
 const FIGURES: f32 = 116.0;
 
 /// Font size of the figures where there is little room, and in a column lower than `LOW_COLUMN`.
-const LINE_FIGURES: f32 = 56.0;
+const LINE_FIGURES: f32 = 50.0;
 const LOW_FIGURES: f32 = 42.0;
 
 /// Height of a comma's tail, as a share of the figures' size.
