@@ -24,6 +24,17 @@ const LAYERS: [(&str, &[&str]); 10] = [
     ),
     ("appearance", &[]),
     (
+        "picture",
+        &[
+            "physics",
+            "scenario",
+            "analysis",
+            "words",
+            "describe",
+            "appearance",
+        ],
+    ),
+    (
         "panel",
         &[
             "physics",

@@ -8,10 +8,13 @@ mod files;
 mod frame_pacing;
 mod frame_times;
 mod kept_jumps_storage;
+mod keys;
 mod language;
 mod panels;
+mod picture;
 mod readout_elements;
 mod resize_redraw;
+mod share_sheet;
 mod visit_storage;
 mod wake;
 
@@ -64,16 +67,16 @@ pub fn run() {
             StagePlugin,
             panels::plugin,
             appearance::plugin,
-            files::plugin,
             visit_storage::plugin,
             language::plugin,
             kept_jumps_storage::plugin,
             readout_elements::plugin,
             controls::plugin,
-            address::plugin,
+            keys::plugin,
             frame_pacing::plugin,
             resize_redraw::plugin,
             frame_times::plugin,
+            (files::plugin, address::plugin, picture::plugin),
         ))
         .run();
 }

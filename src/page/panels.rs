@@ -3,6 +3,7 @@
 use bevy::prelude::*;
 use bevy_egui::{EguiContexts, EguiPrimaryContextPass, egui};
 
+use crate::page::share_sheet;
 use crate::panel::{self, HandDistance, PageCommand, Panels};
 use crate::stage::current_session::CurrentSession;
 use crate::stage::{HandDistances, Orbit, StageArea};
@@ -15,11 +16,13 @@ pub struct PanelSystems;
 #[derive(Message, Debug, Clone, Copy)]
 pub struct PageCommandSent(pub PageCommand);
 
-#[derive(Resource, Default)]
+#[derive(Resource)]
 struct PanelState(Panels);
 
 pub fn plugin(app: &mut App) {
-    app.init_resource::<PanelState>()
+    let mut panels = Panels::default();
+    panels.has_share_sheet = share_sheet::is_there();
+    app.insert_resource(PanelState(panels))
         .add_message::<PageCommandSent>()
         .add_systems(EguiPrimaryContextPass, show.in_set(PanelSystems));
 }
@@ -28,7 +31,7 @@ fn show(
     mut contexts: EguiContexts,
     mut panels: ResMut<PanelState>,
     mut session: ResMut<CurrentSession>,
-    mut area: ResMut<StageArea>,
+    mut stage_area: ResMut<StageArea>,
     mut orbit: ResMut<Orbit>,
     hands: Res<HandDistances>,
     mut commands: MessageWriter<PageCommandSent>,
@@ -49,14 +52,18 @@ fn show(
         })
         .collect();
     panel::hand_distances(ctx, &session, frame.stage, &hands);
-    let stage = frame.stage * zoom;
-    area.set_if_neq(StageArea {
-        rect: Some(Rect::new(
-            stage.left(),
-            stage.top(),
-            stage.right(),
-            stage.bottom(),
-        )),
+    let area = |rect: egui::Rect| {
+        let rect = rect * zoom;
+        Some(Rect::new(
+            rect.left(),
+            rect.top(),
+            rect.right(),
+            rect.bottom(),
+        ))
+    };
+    stage_area.set_if_neq(StageArea {
+        rect: area(frame.stage),
+        figure: area(frame.figure),
     });
     if let Some(view) = frame.view {
         orbit.set_view(view);

@@ -20,23 +20,24 @@ const SIZE: f32 = 15.0;
 /// Between a number and its hand.
 const BESIDE: f32 = 12.0;
 
-/// Says under the jumper that the landing is not computed, while it is shown.
-pub fn landing(ui: &Ui, session: &Session, stage: Rect) {
-    if session.playhead_s() <= session.flight().touchdown_s || session.notice().is_some() {
-        return;
-    }
+/// Says under the jumper that the landing is not computed, while it is shown; above the `strip` at the foot
+/// of the picture, if there is one. Returns its place, which is kept free all the time, so that the figure
+/// does not move.
+pub fn landing(ui: &Ui, session: &Session, stage: Rect, strip: Option<Rect>) -> Rect {
     let painter = ui.painter().with_clip_rect(stage);
     let line = text("panel-landing-shown");
     let room = stage.width() - 2.0 * WIDE_GAP;
-    let letters = style::fitting_text(&painter, line, SIZE, room).max(13.0);
+    let least = style::least_size(ui.ctx());
+    let letters = style::fitting_text(&painter, line, SIZE, room).max(least);
     let galley = painter.layout(line.to_owned(), style::text(letters), WEAK_TEXT.get(), room);
-    let size = galley.size();
-    let at = pos2(
-        stage.center().x - 0.5 * size.x,
-        stage.bottom() - GAP - size.y,
-    );
-    ground(&painter, Rect::from_min_size(at, size));
-    painter.galley(at, galley, WEAK_TEXT.get());
+    let foot = strip.map_or(stage.bottom(), |strip| strip.top());
+    let place =
+        Align2::CENTER_BOTTOM.anchor_size(pos2(stage.center().x, foot - GAP), galley.size());
+    if session.playhead_s() > session.flight().touchdown_s {
+        ground(&painter, place);
+        painter.galley(place.min, galley, WEAK_TEXT.get());
+    }
+    place
 }
 
 /// Writes the hands' distances from the axis in the user's unit, each on the far side of its hand.

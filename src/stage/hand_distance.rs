@@ -119,7 +119,8 @@ fn write(
 ) {
     let mut now = HandDistances::default();
     if is_measured(&flight, &sample) {
-        let on_screen = |at_m: Vec3| camera::on_screen(&eye, area.on(&window), at_m);
+        let on_screen =
+            |at_m: Vec3| camera::on_screen(&eye, camera::on(area.figure, &window), at_m);
         for (hand, _) in hands() {
             let [hand_m, axis_m] = ends_m(&flight, &sample, hand);
             now.0.push(HandDistance {
