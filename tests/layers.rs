@@ -11,7 +11,7 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 10] = [
+const LAYERS: [(&str, &[&str]); 11] = [
     ("physics", &[]),
     ("scenario", &["physics"]),
     ("figure", &["physics", "scenario"]),
