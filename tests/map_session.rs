@@ -251,7 +251,8 @@ fn more_height_or_mass_is_cautioned() {
     let mut session = asked();
     let about_hands = |session: &Session| {
         let said = session.map_cautions();
-        said.iter().any(|sentence| sentence.contains("Hand masses"))
+        said.iter()
+            .any(|sentence| sentence.contains("Weights in the hands"))
     };
     assert!(!session.map_cautions().is_empty() && !about_hands(&session));
     session.choose_map_lever(1, key("hand_mass_kg"));

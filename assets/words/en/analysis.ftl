@@ -57,7 +57,7 @@ limit-already = The jump has these turns as it is.
 limit-flown = Flown over the whole range that can be set. The most turns in it are given.
 limit-own = The limits that were set for this jumper.
 limit-season = Taken as reachable: the change of one season from now. This is our assumption (common practice, no source). You can set your own limits in its place.
-limit-season-not-known = Taken as reachable: the change of one season from now. This is our assumption (common practice, no source). What has been seen there is not known for a jumper of this size. You can set your own limits in its place.
+limit-season-not-known = Taken as reachable: the change of one season from now. This is our assumption (common practice, no source). It is not known what jumpers of this size can do here. You can set your own limits in its place.
 season-source = Our assumption, common practice, no source.
 
 ## A setting that cannot be. The key stands as in the scenario file.
