@@ -20,9 +20,10 @@ const LONG: &str = "Anneliese-Katharina, second attempt after the long summer br
 const UNBROKEN: &str = "Donaudampfschifffahrtsgesellschaftskapitänsanwärterinnensprungversuch";
 
 /// Buttons that open a menu, and the question under which they are found.
-const MENUS: [(&str, Question); 4] = [
+const MENUS: [(&str, Question); 5] = [
     ("starts", Question::Jump),
     ("Units", Question::Why),
+    ("Share", Question::Compare),
     ("map:x", Question::Map),
     ("map:y", Question::Map),
 ];
