@@ -5,6 +5,7 @@
 pub use turns_aloft_analysis as analysis;
 pub use turns_aloft_appearance as appearance;
 pub use turns_aloft_describe as describe;
+pub use turns_aloft_figure as figure;
 #[cfg(feature = "panels")]
 pub use turns_aloft_panel as panel;
 pub use turns_aloft_physics as physics;

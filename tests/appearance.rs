@@ -147,14 +147,10 @@ fn figures_and_curves_stand_out() {
     let mut faults = Vec::new();
     for (name, c) in BOTH {
         let s = &c.stage;
-        let mut pairs = vec![
-            (s.suit, s.ice),
-            (s.suit, s.air),
-            (s.mark, s.ice),
-            (s.reference_mark, s.ice),
-            (s.long_axis, s.air),
-            (s.momentum, s.air),
-        ];
+        let mut pairs = vec![(s.suit, s.air), (s.long_axis, s.air), (s.momentum, s.air)];
+        for ground in [s.ice, s.floor, s.bed] {
+            pairs.extend([s.suit, s.mark, s.reference_mark].map(|drawn| (drawn, ground)));
+        }
         for span in [c.card, c.closing, c.tight, c.opening] {
             pairs.extend([(c.inertia, span), (c.reference, span), (c.accent, span)]);
             pairs.extend(c.torques.map(|torque| (torque, span)));

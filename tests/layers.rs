@@ -14,6 +14,7 @@ use packages::packages;
 const LAYERS: [(&str, &[&str]); 10] = [
     ("physics", &[]),
     ("scenario", &["physics"]),
+    ("figure", &["physics", "scenario"]),
     ("analysis", &["physics", "scenario"]),
     ("words", &[]),
     ("describe", &["physics", "scenario", "analysis", "words"]),
@@ -45,7 +46,10 @@ const LAYERS: [(&str, &[&str]); 10] = [
             "appearance",
         ],
     ),
-    ("stage", &["physics", "scenario", "session", "appearance"]),
+    (
+        "stage",
+        &["physics", "scenario", "figure", "session", "appearance"],
+    ),
 ];
 
 /// What draws, and what is the browser's, by the beginnings of the packages' names.

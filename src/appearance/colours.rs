@@ -57,11 +57,20 @@ pub struct Colours {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Stage {
     pub ice: Rgb,
+    /// Light on the ice.
+    pub sheen: Rgb,
     /// Between ice and air.
     pub haze: Rgb,
     pub air: Rgb,
-    /// Circles drawn on the ice.
+    /// Traces of blades in the ice.
     pub scratch: Rgb,
+    /// Wooden floor: its boards, and the joints between them.
+    pub floor: Rgb,
+    pub joint: Rgb,
+    /// Trampoline: bed, marks on it, and the pads over its springs.
+    pub bed: Rgb,
+    pub bed_mark: Rgb,
+    pub pad: Rgb,
     /// Marks and pointers.
     pub mark: Rgb,
     /// The jumper's shadow and hair; mixed into the colour of boots and shoes.
@@ -119,10 +128,16 @@ pub const DAY: Colours = Colours {
         Rgb(0x67, 0x96, 0xC4),
     ],
     stage: Stage {
-        ice: Rgb(0xF4, 0xF8, 0xFB),
+        ice: Rgb(0xE6, 0xF1, 0xF8),
+        sheen: Rgb(0xFF, 0xFF, 0xFF),
         haze: Rgb(0xD3, 0xE1, 0xEB),
         air: Rgb(0xCC, 0xDC, 0xE7),
-        scratch: Rgb(0xD3, 0xE0, 0xE9),
+        scratch: Rgb(0xB9, 0xCF, 0xDF),
+        floor: Rgb(0xF4, 0xE7, 0xD0),
+        joint: Rgb(0xB9, 0x97, 0x6A),
+        bed: Rgb(0xF1, 0xF0, 0xEA),
+        bed_mark: Rgb(0xC9, 0x5B, 0x5B),
+        pad: Rgb(0x4E, 0x86, 0xB8),
         mark: Rgb(0x12, 0x26, 0x3A),
         dark: Rgb(0x12, 0x26, 0x3A),
         suit: Rgb(0x22, 0x42, 0x66),
@@ -174,10 +189,16 @@ pub const NIGHT: Colours = Colours {
         Rgb(0x35, 0x6A, 0x9C),
     ],
     stage: Stage {
-        ice: Rgb(0x2B, 0x42, 0x57),
+        ice: Rgb(0x26, 0x3D, 0x53),
+        sheen: Rgb(0x3B, 0x57, 0x70),
         haze: Rgb(0x1B, 0x2D, 0x3E),
         air: Rgb(0x12, 0x1F, 0x2D),
-        scratch: Rgb(0x3F, 0x59, 0x6F),
+        scratch: Rgb(0x4A, 0x66, 0x7E),
+        floor: Rgb(0x4C, 0x3C, 0x2A),
+        joint: Rgb(0x2E, 0x23, 0x17),
+        bed: Rgb(0x3A, 0x45, 0x50),
+        bed_mark: Rgb(0xA8, 0x55, 0x5E),
+        pad: Rgb(0x2D, 0x56, 0x80),
         mark: Rgb(0xEA, 0xF2, 0xF8),
         dark: Rgb(0x0B, 0x15, 0x20),
         suit: Rgb(0xC4, 0xD6, 0xE8),
@@ -226,6 +247,16 @@ impl Theme {
     }
 }
 
+/// How the jumper is drawn.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+pub enum Figure {
+    /// As thick as a body.
+    #[default]
+    Body,
+    /// As sticks and joints, as teachers draw it, with the hands' distances from the axis.
+    Sticks,
+}
+
 /// What the user has chosen of the appearance.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
 pub struct Choice {
@@ -233,6 +264,7 @@ pub struct Choice {
     pub theme: Option<Theme>,
     /// Large type, legible from the back of a classroom.
     pub large: bool,
+    pub figure: Figure,
 }
 
 impl Choice {
@@ -245,7 +277,9 @@ impl Choice {
 thread_local! {
     /// The page has one thread.
     static SHOWN: Cell<Theme> = const { Cell::new(Theme::Day) };
-    static CHOSEN: Cell<Choice> = const { Cell::new(Choice { theme: None, large: false }) };
+    static CHOSEN: Cell<Choice> = const {
+        Cell::new(Choice { theme: None, large: false, figure: Figure::Body })
+    };
 }
 
 pub fn chosen() -> Choice {

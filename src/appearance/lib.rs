@@ -4,5 +4,5 @@ mod colours;
 pub mod view;
 
 pub use colours::{
-    Choice, Colours, DAY, NIGHT, Rgb, Stage, Theme, choose, chosen, colours, show, shown,
+    Choice, Colours, DAY, Figure, NIGHT, Rgb, Stage, Theme, choose, chosen, colours, show, shown,
 };

@@ -1,4 +1,4 @@
-//! Theme and type size: as the user has chosen, which is stored, or as the device is set.
+//! Theme, type size and the way the jumper is drawn: as the user has chosen, which is stored, or as the device is set.
 //!
 //! `web/theme.js` sets the root element's theme before the app starts. Later choices are made on
 //! the panels; this module passes them to the root element and the storage.
@@ -8,15 +8,17 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::MediaQueryList;
 
-use crate::appearance::{self, Choice, Theme};
+use crate::appearance::{self, Choice, Figure, Theme};
 use crate::page::dom;
 use crate::page::visit_storage::storage;
 use crate::page::wake::wake;
 
-/// Names of the choices in the storage; `web/theme.js` reads them.
+/// Names of the choices in the storage; `web/theme.js` reads the first.
 const THEME: &str = "turns-aloft/light";
 const TYPE: &str = "turns-aloft/type";
 const LARGE: &str = "large";
+const FIGURE: &str = "turns-aloft/figure";
+const STICKS: &str = "sticks";
 
 /// The device's setting: whether it prefers dark colours.
 struct Device(MediaQueryList);
@@ -37,6 +39,10 @@ pub fn restore() {
             .into_iter()
             .find(|it| theme.as_deref() == Some(it.name())),
         large: stored(TYPE).as_deref() == Some(LARGE),
+        figure: match stored(FIGURE).as_deref() {
+            Some(STICKS) => Figure::Sticks,
+            _ => Figure::Body,
+        },
     });
     if dom::theme().as_deref() == Some(Theme::Night.name()) {
         appearance::show(Theme::Night);
@@ -83,4 +89,5 @@ fn store(mut last: Local<Option<Choice>>) {
     };
     set(THEME, choice.theme.map(Theme::name));
     set(TYPE, choice.large.then_some(LARGE));
+    set(FIGURE, (choice.figure == Figure::Sticks).then_some(STICKS));
 }

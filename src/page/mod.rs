@@ -67,18 +67,16 @@ pub fn run() {
             StagePlugin,
             panels::plugin,
             appearance::plugin,
-            files::plugin,
             visit_storage::plugin,
             language::plugin,
             kept_jumps_storage::plugin,
             readout_elements::plugin,
             controls::plugin,
             keys::plugin,
-            address::plugin,
-            picture::plugin,
             frame_pacing::plugin,
             resize_redraw::plugin,
             frame_times::plugin,
+            (files::plugin, address::plugin, picture::plugin),
         ))
         .run();
 }

@@ -4,9 +4,9 @@ use bevy::prelude::*;
 use bevy_egui::{EguiContexts, EguiPrimaryContextPass, egui};
 
 use crate::page::share_sheet;
-use crate::panel::{self, PageCommand, Panels};
+use crate::panel::{self, HandDistance, PageCommand, Panels};
 use crate::stage::current_session::CurrentSession;
-use crate::stage::{Orbit, StageArea};
+use crate::stage::{HandDistances, Orbit, StageArea};
 
 /// The system that shows the panels.
 #[derive(SystemSet, Debug, Clone, PartialEq, Eq, Hash)]
@@ -33,6 +33,7 @@ fn show(
     mut session: ResMut<CurrentSession>,
     mut stage_area: ResMut<StageArea>,
     mut orbit: ResMut<Orbit>,
+    hands: Res<HandDistances>,
     mut commands: MessageWriter<PageCommandSent>,
 ) -> Result {
     let ctx = contexts.ctx_mut()?;
@@ -40,6 +41,17 @@ fn show(
     let Some(frame) = panel::show(ctx, &mut panels.0, &mut session, orbit.view()) else {
         return Ok(());
     };
+    let on_screen = |at: Vec2| egui::pos2(at.x, at.y) / zoom;
+    let hands: Vec<HandDistance> = hands
+        .0
+        .iter()
+        .map(|hand| HandDistance {
+            distance_m: hand.distance_m,
+            at: on_screen(hand.at),
+            axis_at: on_screen(hand.axis_at),
+        })
+        .collect();
+    panel::hand_distances(ctx, &session, frame.stage, &hands);
     let area = |rect: egui::Rect| {
         let rect = rect * zoom;
         Some(Rect::new(

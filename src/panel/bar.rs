@@ -12,7 +12,7 @@ use crate::controls::{Button, choice, menu, menu_item, scrolling};
 use crate::layout::Layout;
 use crate::style::{self, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use crate::{share_menu, undo};
-use turns_aloft_appearance::{Theme, choose, chosen as look_chosen};
+use turns_aloft_appearance::{Figure, Theme, choose, chosen as look_chosen};
 use turns_aloft_describe::Label;
 use turns_aloft_describe::start::shown_name;
 use turns_aloft_describe::unit::UnitText;
@@ -196,7 +196,7 @@ fn units(ui: &mut Ui, units: &mut Units) {
     }
 }
 
-/// Light or dark, and the size of the type.
+/// Light or dark, the size of the type, and how the jumper is drawn.
 fn appearance(ui: &mut Ui) {
     let mut chosen = look_chosen();
     ui.label(text("panel-light"));
@@ -215,6 +215,14 @@ fn appearance(ui: &mut Ui) {
     ];
     if let Some(large) = choice(ui, "type", chosen.large, &sizes) {
         chosen.large = large;
+    }
+    ui.label(text("panel-figure"));
+    let figures = [
+        (Figure::Body, "body", text("panel-figure-body")),
+        (Figure::Sticks, "sticks", text("panel-figure-sticks")),
+    ];
+    if let Some(figure) = choice(ui, "figure", chosen.figure, &figures) {
+        chosen.figure = figure;
     }
     choose(chosen);
 }

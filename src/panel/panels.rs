@@ -11,7 +11,8 @@ use crate::layout::{self, Layout};
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::{
     bar, beyond, cautions, charts, compare, folded_inputs, goal, greeting, help, map, notice,
-    number, playback, questions, readouts, style, turns, uncertainty, undo, views, weights, why,
+    number, picture_text, playback, questions, readouts, style, turns, uncertainty, undo, views,
+    weights, why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};
@@ -151,6 +152,7 @@ fn on_picture(
     let notice = notice::show(ui, session, stage, &over);
     let strip = notice.or_else(|| greeting::show(ui, session, stage, &over));
     over.extend(strip);
+    over.push(picture_text::landing(ui, session, stage, strip));
     let figure = layout::figure_area(stage, &over);
     // A notice moves the figure gradually.
     let eased = |name: &str, to: f32| {

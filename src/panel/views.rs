@@ -12,8 +12,8 @@ use turns_aloft_words::text;
 pub fn show(ui: &Ui, present: Option<View>, stage: Rect) -> (Rect, Option<View>) {
     let views = [
         (View::Front, "view Front", text("panel-view-front")),
+        (View::Side, "view Side", text("panel-view-side")),
         (View::Above, "view Above", text("panel-view-above")),
-        (View::AlongAxis, "view Axis", text("panel-view-axis")),
     ];
     let size = vec2(56.0, TOUCH_SIZE);
     let step = vec2(0.0, size.y + GAP);

@@ -1,9 +1,11 @@
 //! The angular momentum as an arrow over the head with a line along it, and the body's long axis.
 
+use bevy::camera::visibility::VisibilitySystems;
 use bevy::prelude::*;
 
 use crate::material::{StageMaterials, mesh_bundle};
 use crate::mesh_builder::MeshBuilder;
+use crate::orbit::Orbit;
 use crate::order::StageSystems;
 use crate::palette::{self, BevyColour as _};
 use crate::shown::{ShownFlight, ShownSample};
@@ -19,7 +21,14 @@ const GAP_M: f32 = 0.11;
 const CROWN_PER_STATURE: f32 = 0.475;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(BuildScene, spawn).add_systems(
+    app.add_systems(BuildScene, spawn);
+    app.add_systems(
+        PostUpdate,
+        hide.run_if(resource_exists::<ShownSample>)
+            .after(StageSystems::Follow)
+            .before(VisibilitySystems::VisibilityPropagate),
+    );
+    app.add_systems(
         PostUpdate,
         (
             draw.run_if(resource_exists_and_changed::<ShownFlight>),
@@ -98,6 +107,26 @@ fn draw(
     long_axis.0 = meshes.add(mesh_builder.mesh());
 }
 
+/// Hides what holds in the air only once the jumper has landed, and from straight above what would
+/// hide the jumper.
+fn hide(
+    flight: Res<ShownFlight>,
+    shown: Res<ShownSample>,
+    orbit: Res<Orbit>,
+    parts: Query<(&mut Visibility, Has<LongAxis>), Of<Momentum, Line, LongAxis>>,
+) {
+    let landed = shown.playhead_s > flight.flight.touchdown_s;
+    for (mut visibility, is_long_axis) in parts {
+        let hidden = landed || (!is_long_axis && orbit.looks_down());
+        visibility.set_if_neq(if hidden {
+            Visibility::Hidden
+        } else {
+            Visibility::Inherited
+        });
+    }
+}
+
+type Of<A, B, C> = Or<(With<A>, With<B>, With<C>)>;
 type Moved<T, Other1, Other2> = (With<T>, Without<Other1>, Without<Other2>);
 
 fn follow(
@@ -107,11 +136,11 @@ fn follow(
     mut line: Single<&mut Transform, Moved<Line, Momentum, LongAxis>>,
     mut long_axis: Single<&mut Transform, Moved<LongAxis, Momentum, Line>>,
 ) {
-    let sample = &shown.pose.sample;
-    let cm = sample.cm_m().as_vec3();
+    let cm = shown.pose.cm_m.as_vec3();
     momentum.translation = cm;
     long_axis.translation = cm;
-    long_axis.rotation = Quat::from_rotation_arc(Vec3::Y, sample.long_axis().as_vec3().normalize());
+    long_axis.rotation =
+        Quat::from_rotation_arc(Vec3::Y, shown.flown.long_axis().as_vec3().normalize());
     // From the arrow to 12 cm below the feet, but not below the ice.
     let top = crown_m(&flight) + GAP_M;
     let under_feet = flight.flight.takeoff_cm_m as f32 + 0.12;

@@ -13,6 +13,7 @@ use crate::orbit::Orbit;
 use crate::order::{StageArea, StageSystems};
 use crate::shown::{ShownFlight, ShownReference};
 use crate::{axis, dial};
+use turns_aloft_figure::shown::lowest_bed_m;
 use turns_aloft_physics::flight::Flight;
 
 /// Half of the vertical field of view, rad: small, so that perspective hardly distorts the figure.
@@ -70,15 +71,16 @@ fn frame(shown: Res<ShownFlight>, reference: Res<ShownReference>, mut orbit: Res
     if !shown.is_changed() && !reference.is_changed() {
         return;
     }
-    let flights = || std::iter::once(&shown.flight).chain(&reference.flight);
+    let flights = || std::iter::once(&shown.flight).chain(reference.flight());
     let most =
         |of: fn(&Flight) -> f64| flights().map(|flight| of(flight)).fold(0.0, f64::max) as f32;
     let stature_m = most(|flight| flight.table.body.spec.stature_m);
     let apex_m = most(|flight| flight.takeoff_cm_m + flight.launch.jump_height_m);
     let stepped_m = (apex_m / FRAMED_STEP_M).ceil() * FRAMED_STEP_M;
     let subject = Subject {
-        dial_m: dial::outer_radius_m(&shown, reference.flight.as_deref()),
+        dial_m: dial::outer_radius_m(&shown, reference.flight().map(|flight| &**flight)),
         arms_m: [stepped_m + 0.25 * stature_m, 0.52 * stature_m],
+        low_m: lowest_bed_m(&shown.flight, shown.ground) as f32,
         top_m: stepped_m + axis::arrow_top_m(&shown),
     };
     orbit.set_subject(subject);
@@ -107,7 +109,7 @@ fn steer(
     redraw.write(RequestRedraw);
 }
 
-fn place(
+pub fn place(
     orbit: Res<Orbit>,
     area: Res<StageArea>,
     window: Single<Ref<Window>, With<PrimaryWindow>>,
@@ -132,6 +134,14 @@ fn place(
     camera.sub_camera_view = Some(sub_view(rect, &window));
 }
 
+/// Where a point of the world is drawn on the window, logical px, for this camera and area.
+pub fn on_screen(eye: &Transform, rect: Rect, at_m: Vec3) -> Vec2 {
+    let seen = eye.rotation.inverse() * (at_m - eye.translation);
+    let up = HALF_FIELD_RAD.tan() * -seen.z;
+    let part = Vec2::new(seen.x * rect.height() / rect.width(), -seen.y) / up.max(1e-3);
+    rect.center() + 0.5 * rect.size() * part
+}
+
 /// A view whose full size is the area: the picture fits there, and the rest of the window shows its
 /// surroundings.
 fn sub_view(rect: Rect, window: &Window) -> SubCameraView {
@@ -144,7 +154,7 @@ fn sub_view(rect: Rect, window: &Window) -> SubCameraView {
 }
 
 /// An area clipped to this window, logical px; never empty.
-fn on(area: Option<Rect>, window: &Window) -> Rect {
+pub fn on(area: Option<Rect>, window: &Window) -> Rect {
     let whole = Rect::from_corners(Vec2::ZERO, window.size());
     let rect = area.map_or(whole, |rect| rect.intersect(whole));
     if rect.width() < 1.0 || rect.height() < 1.0 {

@@ -5,7 +5,7 @@ use std::f32::consts::{FRAC_PI_4, TAU};
 
 use bevy::prelude::*;
 
-use crate::ice::level;
+use crate::level;
 use crate::material::{StageMaterials, mesh_bundle};
 use crate::mesh_builder::MeshBuilder;
 use crate::order::StageSystems;
@@ -280,7 +280,7 @@ fn draw_turned_band(
     turned_band: Single<(&mut Mesh3d, &mut Visibility), With<TurnedBand>>,
 ) {
     let spiral = Spiral::new(&flight);
-    let turned_rad = sample.pose.sample.turned_rad as f32;
+    let turned_rad = sample.flown.turned_rad as f32;
     let (mut mesh, mut visibility) = turned_band.into_inner();
     if turned_rad <= 0.0 {
         *visibility = Visibility::Hidden;
@@ -323,7 +323,7 @@ pub fn needle(color: Rgb) -> MeshBuilder {
 }
 
 fn point(sample: Res<ShownSample>, mut pointer: Single<&mut Transform, With<Pointer>>) {
-    **pointer = pointing(&sample.pose.sample, level::POINTER);
+    **pointer = pointing(&sample.flown, level::POINTER);
 }
 
 /// The transform of a needle that points in the heading of the pelvis.

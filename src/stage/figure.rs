@@ -1,10 +1,9 @@
 //! The jumper, and the shadow under the jumper.
 
 use bevy::prelude::*;
-use glam::DVec3;
 
-use crate::ice::level;
-use crate::mannequin::Mannequin;
+use crate::drawn::segment_meshes;
+use crate::level;
 use crate::material::{StageMaterial, StageMaterials, mesh_bundle};
 use crate::mesh_builder::{MeshBuilder, circle};
 use crate::order::StageSystems;
@@ -12,9 +11,9 @@ use crate::palette;
 use crate::palette::BevyColour as _;
 use crate::shown::{ShownFlight, ShownSample};
 use crate::theme::BuildScene;
-use turns_aloft_appearance::{self as appearance, Theme};
+use turns_aloft_appearance::{Figure, Theme, chosen, shown as theme};
+use turns_aloft_figure::pose::FigurePose;
 use turns_aloft_physics::body::{BodySpec, Segment};
-use turns_aloft_physics::flight::Pose;
 
 pub fn plugin(app: &mut App) {
     app.add_systems(BuildScene, (spawn_figure, spawn_shadow))
@@ -44,21 +43,21 @@ fn spawn_figure(mut commands: Commands, materials: Res<StageMaterials>) {
     }
 }
 
-/// Builds new meshes when the body or the theme has changed.
+/// Builds new meshes when the body, the theme or the way of drawing has changed.
 fn rebuild_meshes(
     shown: Res<ShownFlight>,
     limbs: Query<(&Limb, &mut Mesh3d)>,
     mut meshes: ResMut<Assets<Mesh>>,
-    mut built_for: Local<Option<(Theme, BodySpec)>>,
+    mut built_for: Local<Option<(Theme, Figure, BodySpec)>>,
 ) {
     let body = &shown.flight.table.body;
-    let key = (appearance::shown(), body.spec);
+    let key = (theme(), chosen().figure, body.spec);
     if built_for.replace(key) == Some(key) {
         return;
     }
-    let mannequin = Mannequin::new(body);
+    let build = segment_meshes(body);
     for (limb, mut mesh) in limbs {
-        mesh.0 = meshes.add(mannequin.segment(limb.0).mesh());
+        mesh.0 = meshes.add(build(limb.0).mesh());
     }
 }
 
@@ -69,10 +68,10 @@ fn pose_figure(shown: Res<ShownSample>, limbs: Query<(&Limb, &mut Transform)>) {
 }
 
 /// Position and orientation of a segment in a pose, world frame.
-pub fn segment_transform(pose: &Pose, segment: Segment) -> Transform {
+pub fn segment_transform(pose: &FigurePose, segment: Segment) -> Transform {
     Transform {
-        translation: pose.point_m(segment, DVec3::ZERO).as_vec3(),
-        rotation: pose.orientation(segment).as_quat(),
+        translation: pose.joint_m[segment as usize].as_vec3(),
+        rotation: pose.rotation[segment as usize].as_quat(),
         ..default()
     }
 }
@@ -115,15 +114,16 @@ fn spawn_shadow(
 }
 
 fn place_shadow(
+    flight: Res<ShownFlight>,
     shown: Res<ShownSample>,
     mut transform: Single<&mut Transform, With<Shadow>>,
     materials: Res<StageMaterials>,
     mut all: ResMut<Assets<StageMaterial>>,
 ) {
-    let sample = &shown.pose.sample;
-    let height_m = (sample.lowest_m as f32).max(0.0);
+    let pose = &shown.pose;
+    let height_m = (pose.lowest_m(&flight.flight.table.body) as f32).max(0.0);
     let fading = 0.5_f32.powf(height_m / SHADOW_HALF_M);
-    transform.translation = Vec3::Y * level::SHADOW;
+    transform.translation = pose.cm_m.as_vec3().with_y(level::SHADOW);
     transform.scale = Vec3::splat(SHADOW_RADIUS_M * (0.7 + 0.3 * fading));
     if let Some(mut material) = all.get_mut(&materials.shadow) {
         material.set_opacity(SHADOW_DARK * fading);

@@ -9,9 +9,13 @@ pub struct Subject {
     pub dial_m: f32,
     /// Height and radius of the spread arms at the apex of the flight, m.
     pub arms_m: [f32; 2],
-    /// Height of the highest point, m.
+    /// Heights of the lowest point that the feet come to and of the highest point, m.
+    pub low_m: f32,
     pub top_m: f32,
 }
+
+/// Radius around the axis that the feet keep to while a bed carries them, m.
+const FEET_M: f32 = 0.25;
 
 impl Subject {
     fn points(&self) -> impl Iterator<Item = Vec3> {
@@ -23,11 +27,12 @@ impl Subject {
         };
         ring(0.0, self.dial_m)
             .chain(ring(self.arms_m[0], self.arms_m[1]))
+            .chain(ring(self.low_m, FEET_M))
             .chain(ring(self.top_m, 0.06))
     }
 
     fn middle(&self) -> Vec3 {
-        Vec3::Y * 0.5 * self.top_m
+        Vec3::Y * 0.5 * (self.low_m + self.top_m)
     }
 
     /// Interpolates to another subject; `part` 1 is the other.
@@ -45,6 +50,7 @@ impl Subject {
                 mix(self.arms_m[0], other.arms_m[0]),
                 mix(self.arms_m[1], other.arms_m[1]),
             ],
+            low_m: mix(self.low_m, other.low_m),
             top_m: mix(self.top_m, other.top_m),
         }
     }
@@ -96,6 +102,7 @@ mod tests {
     const JUMP: Subject = Subject {
         dial_m: 1.1,
         arms_m: [1.9, 0.9],
+        low_m: -0.4,
         top_m: 2.7,
     };
 

@@ -7,10 +7,8 @@ use bevy::math::Vec3;
 
 use crate::mesh_builder::{MeshBuilder, Section};
 use crate::palette::{self, BevyColour as _, Rgb};
+use turns_aloft_figure::forms::{self, Form, Forms, Stuff};
 use turns_aloft_physics::body::{Body, Part, Segment};
-
-/// The stature that the thicknesses below belong to, m; they scale with stature.
-const DRAWN_STATURE_M: f64 = 1.735;
 
 /// Rows of height over the hips as a fraction of the distance from hips to shoulders, half depth
 /// (m) and half width (m) of the trunk.
@@ -44,7 +42,7 @@ impl<'a> Mannequin<'a> {
     pub fn new(body: &'a Body) -> Self {
         Self {
             body,
-            scale: (body.spec.stature_m / DRAWN_STATURE_M) as f32,
+            scale: forms::scale(body),
         }
     }
 
@@ -63,15 +61,15 @@ impl<'a> Mannequin<'a> {
             LeftForearm | RightForearm => self.limb(segment, 0.037, 0.027, tint),
             LeftHand | RightHand => self.hand(segment),
             LeftThigh | RightThigh => self.limb(segment, 0.082, 0.053, tint),
-            LeftShank | RightShank => self.shank(segment, tint),
-            LeftFoot | RightFoot => self.foot(tint),
+            LeftShank | RightShank => solid(&forms::shank(self.body, segment), tint),
+            LeftFoot | RightFoot => solid(&forms::foot(self.body), tint),
         }
     }
 
     /// From the segment's joint to the next one.
     fn limb(&self, segment: Segment, from_m: f32, to_m: f32, tint: Rgb) -> MeshBuilder {
         let mut mesh_builder = MeshBuilder::default();
-        let scale = self.scale;
+        let scale = forms::girth(self.body);
         mesh_builder.limb(
             Vec3::ZERO,
             self.end(segment),
@@ -198,19 +196,6 @@ impl<'a> Mannequin<'a> {
         mesh_builder
     }
 
-    /// With a calf behind and, on skates, the shaft of the boot.
-    fn shank(&self, segment: Segment, tint: Rgb) -> MeshBuilder {
-        let mut mesh_builder = self.limb(segment, 0.053, 0.036, tint);
-        self.add_shaft(&mut mesh_builder, self.end(segment), tint);
-        let calf = self.end(segment) * 0.30 - Vec3::X * 0.014 * self.scale;
-        mesh_builder.ball(
-            calf,
-            Vec3::new(0.050, 0.120, 0.048) * self.scale,
-            tint.linear(),
-        );
-        mesh_builder
-    }
-
     fn end(&self, segment: Segment) -> Vec3 {
         self.body.link(segment).end_m.as_vec3()
     }
@@ -220,8 +205,34 @@ impl<'a> Mannequin<'a> {
     }
 }
 
+/// Forms in the colours of what they are made of.
+fn solid(forms: &Forms, tint: Rgb) -> MeshBuilder {
+    let mut mesh_builder = MeshBuilder::default();
+    let colours = palette::now();
+    for (form, stuff) in forms {
+        let color = match stuff {
+            Stuff::Leg => tint,
+            Stuff::Boot => tint.over(colours.dark, 0.45),
+            Stuff::Shoe => tint.over(colours.dark, 0.5),
+            Stuff::Skin => colours.skin,
+            Stuff::Sole => colours.sole,
+            Stuff::Steel => colours.steel,
+        }
+        .linear();
+        match *form {
+            Form::Limb {
+                ends_m: [from, to],
+                radii_m: [from_m, to_m],
+            } => mesh_builder.limb(from, to, from_m, to_m, color),
+            Form::Ball { centre_m, radii_m } => mesh_builder.ball(centre_m, radii_m, color),
+            Form::Block { centre_m, half_m } => mesh_builder.block(centre_m, half_m, color),
+        }
+    }
+    mesh_builder
+}
+
 /// Left and right limbs have different colours.
-fn tint(segment: Segment) -> Rgb {
+pub fn tint(segment: Segment) -> Rgb {
     use Segment::{LeftFoot, LeftForearm, LeftHand, LeftShank, LeftThigh, LeftUpperArm};
     match segment {
         LeftUpperArm | LeftForearm | LeftHand | LeftThigh | LeftShank | LeftFoot => {

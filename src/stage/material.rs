@@ -35,7 +35,10 @@ struct MaterialUniform {
     opacity: f32,
     /// 1: lit, 0: unlit.
     shaded: f32,
-    padding: Vec2,
+    /// How far what lies on the ground is pressed down under the jumper, m: as a cone, so that
+    /// whatever is flat and drawn about the axis fits on what is under it.
+    sag: f32,
+    padding: f32,
 }
 
 /// Which faces are drawn.
@@ -56,7 +59,8 @@ impl StageMaterial {
         let uniform = MaterialUniform {
             opacity: 1.0,
             shaded,
-            padding: Vec2::ZERO,
+            sag: 0.0,
+            padding: 0.0,
         };
         Self {
             uniform,
@@ -70,6 +74,10 @@ impl StageMaterial {
         self.transparent = true;
         self.uniform.opacity = opacity;
         self
+    }
+
+    pub const fn set_sag(&mut self, sag_m: f32) {
+        self.uniform.sag = sag_m;
     }
 
     pub const fn set_opacity(&mut self, opacity: f32) {

@@ -7,8 +7,10 @@ struct Material {
     opacity: f32,
     // 1: lit, 0: unlit.
     shaded: f32,
+    // How far what lies on the ground is pressed down under the jumper, m.
+    sag: f32,
     // WebGL 2 requires the size of uniforms to be a multiple of 16 bytes.
-    padding: vec2<f32>,
+    padding: f32,
 }
 
 @group(#{MATERIAL_BIND_GROUP}) @binding(0) var<uniform> material: Material;
@@ -31,10 +33,18 @@ const LAMP = vec3(0.4575, 0.7625, 0.4575);
 const LAMP_LIGHT = vec3(0.86, 0.84, 0.82);
 const AMBIENT_LIGHT = vec3(0.48, 0.51, 0.54);
 
+// Height below which something lies on the ground, and the radii between which that slopes, m.
+const LYING = 0.03;
+const SLOPE = vec2(0.12, 1.3);
+
 @vertex
 fn vertex(in: Vertex) -> Varyings {
     let world_from_local = mesh_functions::get_world_from_local(in.instance);
-    let world = mesh_functions::mesh_position_local_to_world(world_from_local, vec4(in.position, 1.0));
+    var world = mesh_functions::mesh_position_local_to_world(world_from_local, vec4(in.position, 1.0));
+    if abs(world.y) < LYING {
+        let part = (length(world.xz) - SLOPE.x) / (SLOPE.y - SLOPE.x);
+        world.y -= material.sag * (1.0 - clamp(part, 0.0, 1.0));
+    }
     var out: Varyings;
     out.position = position_world_to_clip(world.xyz);
     out.normal = mesh_functions::mesh_normal_local_to_world(in.normal, in.instance);

@@ -10,6 +10,8 @@ use turns_aloft_appearance::view::View;
 /// Rotation of the camera by a drag, rad per logical px.
 const TURN_PER_PX: f32 = 0.008;
 const PITCH_RAD: [f32; 2] = [0.04, FRAC_PI_2];
+/// Pitch from which the camera looks straight down for all that matters.
+const STEEP_RAD: f32 = 1.35;
 const ZOOM: [f32; 2] = [0.75, 2.6];
 
 /// The camera's direction and distance relative to the jump.
@@ -25,11 +27,7 @@ struct Viewpoint {
 
 impl Viewpoint {
     const fn of(view: View) -> Self {
-        let (yaw_rad, pitch_rad) = match view {
-            View::Front => (1.15, 0.30),
-            View::Above => (1.15, 0.92),
-            View::AlongAxis => (FRAC_PI_2, FRAC_PI_2),
-        };
+        let [yaw_rad, pitch_rad] = view.yaw_and_pitch_rad();
         Self {
             yaw_rad,
             pitch_rad,
@@ -117,6 +115,11 @@ impl Orbit {
 
     pub(super) fn zoom(&self) -> f32 {
         self.now.zoom
+    }
+
+    /// Whether the camera looks down so steeply that what is over the head hides the jumper.
+    pub(super) fn looks_down(&self) -> bool {
+        self.now.pitch_rad > STEEP_RAD
     }
 
     pub(super) fn is_settled(&self) -> bool {

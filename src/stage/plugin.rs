@@ -8,7 +8,9 @@ use bevy_egui::EguiPostUpdateSet;
 use crate::current_session::CurrentSession;
 use crate::order::{StageArea, StageSystems};
 use crate::shown::{ReferenceSample, ShownReference, read_reference, read_session};
-use crate::{axis, camera, dial, figure, ice, material, reference, theme, trails};
+use crate::{
+    axis, camera, dial, figure, ground, hand_distance, material, reference, theme, trails,
+};
 
 /// The plugin of the 3D picture. Needs a [`CurrentSession`], Bevy's default plugins and egui's.
 pub struct StagePlugin;
@@ -36,13 +38,14 @@ impl Plugin for StagePlugin {
             .add_plugins((
                 theme::plugin,
                 material::plugin,
-                ice::plugin,
+                ground::plugin,
                 dial::plugin,
                 axis::plugin,
                 trails::plugin,
                 figure::plugin,
                 reference::plugin,
                 camera::plugin,
+                hand_distance::plugin,
             ));
     }
 }

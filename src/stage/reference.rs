@@ -5,15 +5,15 @@
 
 use bevy::prelude::*;
 
+use crate::drawn::segment_meshes;
 use crate::figure::segment_transform;
-use crate::ice::level;
-use crate::mannequin::Mannequin;
+use crate::level;
 use crate::material::{StageMaterials, mesh_bundle};
 use crate::order::StageSystems;
 use crate::palette::BevyColour as _;
 use crate::shown::{ReferenceSample, ShownReference};
 use crate::{dial, palette};
-use turns_aloft_appearance::{Theme, shown};
+use turns_aloft_appearance::{Figure, Theme, chosen, shown};
 use turns_aloft_physics::body::{BodySpec, Segment};
 
 pub fn plugin(app: &mut App) {
@@ -41,17 +41,17 @@ enum Part {
 /// Width of the pointer relative to the jumper's, so that the two differ without colour as well.
 const WIDTH_RATIO: f32 = 0.55;
 
-/// Builds the figure, rebuilds it for another body or theme, or removes it.
+/// Builds the figure, rebuilds it for another body, theme or way of drawing, or removes it.
 fn rebuild_meshes(
     mut commands: Commands,
     reference: Res<ShownReference>,
     parts: Query<Entity, With<Part>>,
     mut meshes: ResMut<Assets<Mesh>>,
     materials: Res<StageMaterials>,
-    mut built_for: Local<Option<(Theme, BodySpec)>>,
+    mut built_for: Local<Option<(Theme, Figure, BodySpec)>>,
 ) {
-    let body = reference.flight.as_ref().map(|flight| &flight.table.body);
-    let key = body.map(|body| (shown(), body.spec));
+    let body = reference.flight().map(|flight| &flight.table.body);
+    let key = body.map(|body| (shown(), chosen().figure, body.spec));
     if *built_for == key {
         return;
     }
@@ -62,10 +62,10 @@ fn rebuild_meshes(
     let Some(body) = body else {
         return;
     };
-    let mannequin = Mannequin::new(body);
+    let build = segment_meshes(body);
     let color = palette::now().reference.linear();
     for segment in Segment::ALL {
-        let mesh = mannequin.segment(segment).single_colored(color).mesh();
+        let mesh = build(segment).single_colored(color).mesh();
         commands.spawn((
             Part::Limb(segment),
             mesh_bundle(meshes.add(mesh), &materials.translucent),
@@ -88,18 +88,18 @@ fn pose(
     sample: Res<ReferenceSample>,
     parts: Query<(&Part, &mut Transform)>,
 ) {
-    let (Some(flight), Some(pose)) = (&reference.flight, &sample.pose) else {
+    let (Some(flight), Some((flown, pose))) = (reference.flight(), &sample.moment) else {
         return;
     };
     for (part, mut transform) in parts {
-        *transform =
-            match *part {
-                Part::Limb(segment) => segment_transform(pose, segment),
-                Part::Pointer => dial::pointing(&pose.sample, level::REFERENCE)
-                    .with_scale(Vec3::new(1.0, 1.0, WIDTH_RATIO)),
-                Part::Bead => Transform::from_translation(
-                    dial::turned_to(flight, pose.sample.turned_rad) + Vec3::Y * level::REFERENCE,
-                ),
-            };
+        *transform = match *part {
+            Part::Limb(segment) => segment_transform(pose, segment),
+            Part::Pointer => {
+                dial::pointing(flown, level::REFERENCE).with_scale(Vec3::new(1.0, 1.0, WIDTH_RATIO))
+            }
+            Part::Bead => Transform::from_translation(
+                dial::turned_to(flight, flown.turned_rad) + Vec3::Y * level::REFERENCE,
+            ),
+        };
     }
 }

@@ -5,33 +5,65 @@ use std::sync::Arc;
 use bevy::prelude::*;
 
 use crate::current_session::CurrentSession;
-use turns_aloft_physics::flight::{Flight, Pose};
+use turns_aloft_figure::pose::FigurePose;
+use turns_aloft_figure::shown::shown_pose;
+use turns_aloft_physics::flight::{Flight, FlightSample};
+use turns_aloft_scenario::ground::Ground;
 
 /// The flight shown; marked changed only when the session has another one.
 #[derive(Resource)]
 pub struct ShownFlight {
     pub flight: Arc<Flight>,
+    pub ground: Ground,
     pub owed_heading_rad: Option<f64>,
 }
 
-/// The pose shown; marked changed only when playhead or flight have changed.
+/// The moment shown; marked changed only when playhead or flight have changed.
 #[derive(Resource)]
 pub struct ShownSample {
     pub playhead_s: f64,
-    pub pose: Pose,
+    /// The flight at the playhead, held at its ends.
+    pub flown: FlightSample,
+    /// The jumper, who lands after touch-down.
+    pub pose: FigurePose,
 }
 
 /// The flight of the reference attempt; marked changed only when it is another one or removed.
 #[derive(Resource, Default)]
 pub struct ShownReference {
-    pub flight: Option<Arc<Flight>>,
+    pub attempt: Option<(Arc<Flight>, Ground)>,
 }
 
-/// The pose of the reference attempt at the same time after take-off.
+/// The reference attempt at the same time after take-off.
 #[derive(Resource, Default)]
 pub struct ReferenceSample {
     pub playhead_s: f64,
-    pub pose: Option<Pose>,
+    pub moment: Option<(FlightSample, FigurePose)>,
+}
+
+impl ShownFlight {
+    /// The moment at the playhead.
+    fn at(&self, playhead_s: f64) -> ShownSample {
+        let (flown, pose) = moment(&self.flight, self.ground, playhead_s);
+        ShownSample {
+            playhead_s,
+            flown,
+            pose,
+        }
+    }
+}
+
+impl ShownReference {
+    pub fn flight(&self) -> Option<&Arc<Flight>> {
+        self.attempt.as_ref().map(|(flight, _)| flight)
+    }
+}
+
+fn moment(flight: &Flight, ground: Ground, playhead_s: f64) -> (FlightSample, FigurePose) {
+    (
+        flight.at(playhead_s),
+        shown_pose(flight, ground, playhead_s),
+    )
 }
 
 pub fn read_session(
@@ -40,31 +72,25 @@ pub fn read_session(
     flight: Option<ResMut<ShownFlight>>,
     sample: Option<ResMut<ShownSample>>,
 ) {
-    let owed_heading_rad = session.owed_heading_rad();
     let playhead_s = session.playhead_s();
-    let pose = || session.flight().pose_at(playhead_s);
+    let now = || ShownFlight {
+        flight: Arc::clone(session.flight()),
+        ground: session.scenario().ground,
+        owed_heading_rad: session.owed_heading_rad(),
+    };
     let (Some(mut flight), Some(mut sample)) = (flight, sample) else {
-        commands.insert_resource(ShownFlight {
-            flight: Arc::clone(session.flight()),
-            owed_heading_rad,
-        });
-        commands.insert_resource(ShownSample {
-            playhead_s,
-            pose: pose(),
-        });
+        let flight = now();
+        commands.insert_resource(flight.at(playhead_s));
+        commands.insert_resource(flight);
         return;
     };
     let same_flight = Arc::ptr_eq(&flight.flight, session.flight())
-        && flight.owed_heading_rad == owed_heading_rad;
+        && flight.owed_heading_rad == session.owed_heading_rad();
     if !same_flight {
-        flight.flight = Arc::clone(session.flight());
-        flight.owed_heading_rad = owed_heading_rad;
+        *flight = now();
     }
     if !same_flight || sample.playhead_s != playhead_s {
-        *sample = ShownSample {
-            playhead_s,
-            pose: pose(),
-        };
+        *sample = flight.at(playhead_s);
     }
 }
 
@@ -73,17 +99,24 @@ pub fn read_reference(
     mut reference: ResMut<ShownReference>,
     mut sample: ResMut<ReferenceSample>,
 ) {
-    let flight = session.reference().map(|reference| &reference.jump.flight);
+    let attempt = session.reference();
+    let flight = attempt.map(|reference| &reference.jump.flight);
     let playhead_s = session.playhead_s();
-    let same_flight = reference.flight.as_ref().map(Arc::as_ptr) == flight.map(Arc::as_ptr);
+    let same_flight = reference.flight().map(Arc::as_ptr) == flight.map(Arc::as_ptr);
     if same_flight && (flight.is_none() || sample.playhead_s == playhead_s) {
         return;
     }
     if !same_flight {
-        reference.flight = flight.cloned();
+        reference.attempt = attempt.map(|reference| {
+            (
+                Arc::clone(&reference.jump.flight),
+                reference.scenario.ground,
+            )
+        });
     }
+    let shown = reference.attempt.as_ref();
     *sample = ReferenceSample {
         playhead_s,
-        pose: flight.map(|flight| flight.pose_at(playhead_s)),
+        moment: shown.map(|(flight, ground)| moment(flight, *ground, playhead_s)),
     };
 }

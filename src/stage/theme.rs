@@ -1,11 +1,11 @@
-//! Rebuilds the 3D picture when the theme changes.
+//! Rebuilds the 3D picture when the theme, or the way of drawing the jumper, changes.
 
 use bevy::ecs::schedule::ScheduleLabel;
 use bevy::prelude::*;
 use bevy::window::RequestRedraw;
 
 use crate::shown::{ReferenceSample, ShownFlight, ShownReference, ShownSample};
-use turns_aloft_appearance::{Theme, shown};
+use turns_aloft_appearance::{Figure, Theme, chosen, shown};
 
 /// Runs the systems that spawn the picture's entities in the colours of the current theme.
 #[derive(ScheduleLabel, Debug, Clone, PartialEq, Eq, Hash)]
@@ -13,12 +13,13 @@ pub struct BuildScene;
 
 pub fn plugin(app: &mut App) {
     app.init_schedule(BuildScene)
-        .add_systems(PreUpdate, rebuild.run_if(theme_changed));
+        .add_systems(PreUpdate, rebuild.run_if(look_changed));
 }
 
-/// True at the first call, and whenever the theme differs from that of the last call.
-fn theme_changed(mut last: Local<Option<Theme>>) -> bool {
-    last.replace(shown()) != Some(shown())
+/// True at the first call, and whenever the look differs from that of the last call.
+fn look_changed(mut last: Local<Option<(Theme, Figure)>>) -> bool {
+    let look = (shown(), chosen().figure);
+    last.replace(look) != Some(look)
 }
 
 fn rebuild(world: &mut World) {

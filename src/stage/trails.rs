@@ -10,7 +10,6 @@ use crate::palette::{self, BevyColour as _, Rgb};
 use crate::shown::{ShownFlight, ShownSample};
 use crate::theme::BuildScene;
 use turns_aloft_physics::body::{Body, Segment};
-use turns_aloft_physics::flight::Pose;
 
 /// Age of the oldest point of a trail, s.
 const AGE_S: f64 = 0.25;
@@ -67,15 +66,16 @@ fn trace(shown: Res<ShownFlight>, mut trails: Query<&mut Trail>) {
     for i in 0..=steps {
         let pose = flight.pose_at(STEP_S * f64::from(i));
         for mut trail in &mut trails {
-            let at = hand_at(&pose, &flight.table.body, trail.hand);
+            let knuckle_m = knuckle_m(&flight.table.body, trail.hand);
+            let at = pose.point_m(trail.hand, knuckle_m).as_vec3();
             trail.points.push(at);
         }
     }
 }
 
-fn hand_at(pose: &Pose, body: &Body, hand: Segment) -> Vec3 {
-    let knuckle: DVec3 = body.link(hand).end_m;
-    pose.point_m(hand, knuckle).as_vec3()
+/// In the hand's own frame.
+pub fn knuckle_m(body: &Body, hand: Segment) -> DVec3 {
+    body.link(hand).end_m
 }
 
 fn draw(
@@ -84,11 +84,10 @@ fn draw(
     mut meshes: ResMut<Assets<Mesh>>,
     trails: Query<(&Trail, &mut Mesh3d, &mut Visibility)>,
 ) {
-    let now_s = sample.pose.sample.t_s;
-    // The trail ages after touch-down too, while the pose no longer changes.
+    let now_s = sample.flown.t_s;
+    // The trail ends where the flight does, and ages on after that.
     let oldest_s = sample.playhead_s - AGE_S;
     for (trail, mut mesh, mut visibility) in trails {
-        let hand = hand_at(&sample.pose, &flight.flight.table.body, trail.hand);
         let mut points: Vec<(Vec3, f32)> = trail
             .points
             .iter()
@@ -97,7 +96,11 @@ fn draw(
             .filter(|&(_, t_s)| t_s >= oldest_s && t_s < now_s - 0.2 * STEP_S)
             .map(|(at, t_s)| (at, ((t_s - oldest_s) / AGE_S) as f32))
             .collect();
-        points.push((hand, ((now_s - oldest_s) / AGE_S) as f32));
+        if sample.playhead_s <= now_s {
+            let knuckle_m = knuckle_m(&flight.flight.table.body, trail.hand);
+            let hand = sample.pose.point_m(trail.hand, knuckle_m).as_vec3();
+            points.push((hand, 1.0));
+        }
         if points.len() < 2 || sample.playhead_s <= 0.0 {
             *visibility = Visibility::Hidden;
             continue;

@@ -1,11 +1,12 @@
-"""Theme and type size: as the device is set or as chosen; changing them changes nothing else."""
+"""Theme, type size and figure: as the device is set or as chosen; changing them changes nothing
+else."""
 
 import pytest
 
 import touch
 from command import assert_equal, fly_stored
 from page import wait_for_output
-from test_jump import at_rest
+from test_jump import at_rest, stage_image
 
 
 def choose(page, what):
@@ -58,6 +59,21 @@ def test_a_chosen_theme_is_applied_at_once_and_stored(page, tmp_path):
     choose(page, "light:device")
     page.wait_until("a light picture", lambda: brightness(page) > 180)
     assert page.outputs() == before
+
+
+@pytest.mark.window(1366, 1024)
+def test_sticks_are_drawn_at_once_and_stored(page):
+    at_rest(page)
+    body = stage_image(page).tobytes()
+    before = page.outputs()
+    choose(page, "figure:sticks")
+    page.wait_until("another picture", lambda: stage_image(page).tobytes() != body)
+    assert page.outputs() == before
+    page.open().wait_ready()
+    assert page.run("return localStorage.getItem('turns-aloft/figure')") == "sticks"
+    assert stage_image(at_rest(page)).tobytes() != body
+    choose(page, "figure:body")
+    page.wait_until("the picture as it was", lambda: stage_image(page).tobytes() == body)
 
 
 @pytest.mark.window(1024, 768)

@@ -9,7 +9,7 @@ use egui_kittest::kittest::{NodeT, Queryable};
 use egui_kittest::{Harness, Node};
 
 use turns_aloft::appearance::view::View;
-use turns_aloft::panel::{self, Frame, PageCommand, Panels, touch_targets};
+use turns_aloft::panel::{self, Frame, HandDistance, PageCommand, Panels, touch_targets};
 use turns_aloft::session::{Question, Session};
 use turns_aloft::words::{Language, set_language};
 
@@ -37,6 +37,8 @@ pub struct App {
     pub frame: Option<Frame>,
     pub view: Option<View>,
     pub commands: Vec<PageCommand>,
+    /// Where the picture says that the hands are.
+    pub hands: Vec<HandDistance>,
 }
 
 pub type Page = Harness<'static, App>;
@@ -58,6 +60,7 @@ pub fn show(size: [f32; 2], session: Session) -> Page {
         frame: None,
         view: Some(View::Front),
         commands: Vec::new(),
+        hands: Vec::new(),
     };
     let mut page = Harness::builder()
         .with_size(vec2(size[0], size[1]))
@@ -69,6 +72,7 @@ pub fn show(size: [f32; 2], session: Session) -> Page {
                 if let Some(frame) = app.frame {
                     app.view = frame.view.or(app.view);
                     app.commands.extend(frame.command);
+                    panel::hand_distances(ui.ctx(), &app.session, frame.stage, &app.hands);
                 }
             },
             app,

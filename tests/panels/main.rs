@@ -10,6 +10,7 @@ mod letters;
 mod names;
 mod operation;
 mod picture;
+mod picture_text;
 mod ring;
 mod room;
 mod steady;

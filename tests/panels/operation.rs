@@ -376,7 +376,7 @@ fn a_view_button_sets_the_view() {
     let mut page = jump();
     for (name, view) in [
         ("Above", View::Above),
-        ("Axis", View::AlongAxis),
+        ("Side", View::Side),
         ("Front", View::Front),
     ] {
         press(&mut page, name);

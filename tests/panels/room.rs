@@ -265,7 +265,7 @@ fn large_type_has_room() {
             "on",
             "back",
             "view Front",
-            "view Axis",
+            "view Side",
         ] {
             let rect = all[name];
             assert!(rect.min.x >= 0.0 && rect.min.y >= 0.0, "{size:?} {name}");

@@ -29,6 +29,9 @@ panel-light-night = Dunkel
 panel-type = Schriftgröße
 panel-type-usual = Normal
 panel-type-large = Groß
+panel-figure = Figur
+panel-figure-body = Körper
+panel-figure-sticks = Striche
 panel-unit-of-rate = Drehrate
 panel-unit-of-length = Längen
 panel-unit-of-mass = Massen
@@ -84,8 +87,9 @@ panel-simulation = Eine Simulation, kein Rat.
 ## Das Bild und die Kurven
 
 panel-view-front = Vorn
+panel-view-side = Seite
 panel-view-above = Oben
-panel-view-axis = Achse
+panel-landing-shown = Landung nur gezeigt, nicht berechnet
 panel-dismiss = Mitteilung schließen
 panel-play = Abspielen
 panel-pause = Anhalten

@@ -29,6 +29,9 @@ panel-light-night = Dark
 panel-type = Text size
 panel-type-usual = Usual
 panel-type-large = Large
+panel-figure = Figure
+panel-figure-body = Body
+panel-figure-sticks = Sticks
 panel-unit-of-rate = Turning rate
 panel-unit-of-length = Lengths
 panel-unit-of-mass = Masses
@@ -84,8 +87,9 @@ panel-simulation = A simulation, not advice.
 ## The picture and the charts
 
 panel-view-front = Front
+panel-view-side = Side
 panel-view-above = Above
-panel-view-axis = Axis
+panel-landing-shown = Landing shown, not computed
 panel-dismiss = Close the message
 panel-play = Play
 panel-pause = Pause

@@ -2,7 +2,7 @@
 
 /// Shown before take-off and after touch-down, s.
 pub const BEFORE_S: f64 = 0.25;
-pub const AFTER_S: f64 = 0.35;
+pub const AFTER_S: f64 = 0.7;
 
 /// One frame of the playhead's single step, s: video of 60 pictures a second.
 pub const FRAME_S: f64 = 1.0 / 60.0;
