@@ -219,3 +219,24 @@ fn the_styles_have_the_same_colours() {
         }
     }
 }
+
+/// No text of the page around the picture is smaller than 13 px, the least of the panels; a browser's
+/// usual text has 16 px to the rem.
+#[test]
+fn the_styles_have_no_small_text() {
+    const LEAST_PX: f64 = 13.0;
+    const REM_PX: f64 = 16.0;
+    let styles = std::fs::read_to_string("web/style.css").unwrap();
+    let sizes: Vec<&str> = styles
+        .lines()
+        .filter_map(|line| line.trim().split_once(": "))
+        .filter(|(name, value)| matches!(*name, "font" | "font-size") && *value != "inherit;")
+        .map(|(_, value)| value.split(['/', ';']).next().unwrap_or_default())
+        .collect();
+    assert!(sizes.len() >= 3, "{sizes:?}");
+    for size in sizes {
+        let rem = size.strip_suffix("rem").expect("a size in rem");
+        let px = REM_PX * rem.parse::<f64>().expect("a number");
+        assert!(px >= LEAST_PX, "{size}");
+    }
+}

@@ -10,6 +10,7 @@ use crate::harness::{
 };
 use crate::letters::faults;
 use turns_aloft::appearance;
+use turns_aloft::describe::Label;
 use turns_aloft::scenario::starts;
 use turns_aloft::session::compare::Which;
 use turns_aloft::session::{Question, Session};
@@ -20,9 +21,10 @@ const LONG: &str = "Anneliese-Katharina, second attempt after the long summer br
 const UNBROKEN: &str = "Donaudampfschifffahrtsgesellschaftskapitänsanwärterinnensprungversuch";
 
 /// Buttons that open a menu, and the question under which they are found.
-const MENUS: [(&str, Question); 4] = [
+const MENUS: [(&str, Question); 5] = [
     ("starts", Question::Jump),
     ("Units", Question::Why),
+    ("Share", Question::Compare),
     ("map:x", Question::Map),
     ("map:y", Question::Map),
 ];
@@ -66,7 +68,12 @@ impl Walk {
     }
 
     fn look(&mut self, state: &str) {
-        for fault in faults(&self.page, &[LONG, UNBROKEN]) {
+        let mut names = vec![LONG, UNBROKEN];
+        // The bar of the smallest layout has no room for the whole name of any jump.
+        if self.page.ctx.viewport_rect().width() < 300.0 {
+            names.extend(starts::all().iter().map(Label::label));
+        }
+        for fault in faults(&self.page, &names) {
             self.found
                 .insert(format!("{} {state}: {fault}", self.state));
         }
