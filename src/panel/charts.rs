@@ -19,7 +19,7 @@ use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_session::compare::Reference;
-use turns_aloft_session::readings::{phase, turns_of};
+use turns_aloft_session::readings::{phase, turns_of, turns_so_far_text};
 use turns_aloft_session::{FRAME_S, Session};
 use turns_aloft_words::{decimal, say, text};
 
@@ -53,7 +53,7 @@ const CURVES: [Curve; 3] = [
         name: "panel-curve-turns",
         colour: ACCENT,
         of: turns_of,
-        text: |_, value| decimal(value, 2),
+        text: |session, value| turns_so_far_text(session.jump(), value),
         mark: |session| session.jump().owed.map(|owed| owed.turns),
     },
 ];

@@ -12,6 +12,7 @@ mod folded_charts;
 mod folded_inputs;
 mod goal;
 mod greeting;
+mod hang_time;
 mod layout;
 mod map;
 mod notice;

@@ -12,14 +12,16 @@ use crate::style::{
 use crate::uncertainty;
 use turns_aloft_analysis::uncertainty::Range;
 use turns_aloft_describe::call::{
-    call_text, possible_calls, shortfall_range_text, shortfall_text, uncalled_text, verdict_text,
+    Standing, call_text, calls_text, shortfall_range_text, shortfall_text, uncalled_text,
+    verdict_text,
 };
 use turns_aloft_describe::jump::notation;
 use turns_aloft_describe::range::range_figures;
 use turns_aloft_describe::start::shown_note;
+use turns_aloft_describe::turns::{turns_in_all, turns_text};
 use turns_aloft_scenario::call::Call;
 use turns_aloft_session::Session;
-use turns_aloft_words::{decimal, say, text, with_decimal_sign};
+use turns_aloft_words::{say, text, with_decimal_sign};
 
 /// Font size of the large figures. A digit is then about 80 CSS pixels high, 15 mm on a tablet:
 /// 1/200 of a reading distance of three metres, a usual height for signs.
@@ -29,13 +31,12 @@ const FIGURES: f32 = 116.0;
 const TAIL: f32 = 0.06;
 
 pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
-    let jump = session.jump();
     let figures = if narrow { 0.8 * FIGURES } else { FIGURES };
     if let Some(range) = session.range() {
         range_card(ui, session, range, figures);
         return;
     }
-    let turns = decimal(jump.turns, 2);
+    let turns = turns_text(turns_in_all(session.jump()));
     // The tail of a decimal comma extends below the figures.
     let tail = if turns.contains(',') {
         TAIL * figures
@@ -93,8 +94,11 @@ pub fn line(ui: &mut Ui, session: &Session) {
     const SIZE: f32 = 18.0;
     const LEAST: f32 = 13.0;
     let (turns, lines) = match session.range() {
-        Some(range) => (range_figures(range), possible_verdict(session, range)),
-        None => (decimal(session.jump().turns, 2), verdict(session)),
+        Some(range) => (
+            range_figures(range, owed(session)),
+            possible_verdict(session, range),
+        ),
+        None => (turns_text(turns_in_all(session.jump())), verdict(session)),
     };
     let width = ui.available_width();
     let painter = ui.painter();
@@ -131,7 +135,7 @@ pub fn line(ui: &mut Ui, session: &Session) {
 /// The turns as a range: figures as wide as the card, and the verdict below.
 fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
     let width = ui.available_width() - 2.0 * WIDE_GAP;
-    let text = range_figures(range);
+    let text = range_figures(range, owed(session));
     let size = style::fitting(ui.painter(), &text, figures, width);
     let number = ui
         .painter()
@@ -205,16 +209,16 @@ fn verdict(session: &Session) -> Vec<Line> {
         return vec![line(text("panel-turns").to_owned(), 22.0, WEAK_TEXT.get())];
     };
     let scenario = session.scenario();
-    let colour = colour(session, owed.call.as_slice(), [owed.shortfall_deg; 2]);
+    let colour = colour(session, [owed.shortfall_deg; 2]);
     let call = if scenario.jump.is_called() {
         let sign = owed.call.map_or("", Call::sign);
         format!(
             "{}{sign}  {}",
             notation(scenario.jump, scenario.jump_turns),
-            without_sign(verdict_text(Some(owed)))
+            without_sign(&verdict_text(Some(owed)))
         )
     } else {
-        verdict_text(Some(owed)).to_owned()
+        verdict_text(Some(owed))
     };
     let of = say!("panel-turns-of", owed = owed_text(owed.turns));
     vec![
@@ -224,18 +228,13 @@ fn verdict(session: &Session) -> Vec<Line> {
     ]
 }
 
-/// The accent colour if every possible call is full and the jump is not beyond what has been seen, else
-/// the warning colour. Where there is no call, up to a quarter turn either way counts as full.
-fn colour(session: &Session, calls: &[Call], shortfall_deg: [f64; 2]) -> Color32 {
-    let full = if calls.is_empty() {
-        shortfall_deg.iter().all(|deg| deg.abs() <= 90.0)
-    } else {
-        calls.iter().all(|&call| call == Call::Full)
-    };
-    if full && session.beyond_seen().is_empty() {
-        ACCENT.get()
-    } else {
-        WARNING.get()
+/// The accent colour if nothing is missing, and none where some is missing that the rule lets pass; the
+/// warning colour if any call is possible, or the jump is beyond what has been seen.
+fn colour(session: &Session, shortfall_deg: [f64; 2]) -> Color32 {
+    match Standing::of(shortfall_deg, session.beyond_seen()) {
+        Standing::AllThere => ACCENT.get(),
+        Standing::LetPass => TEXT.get(),
+        Standing::Wanting | Standing::Beyond => WARNING.get(),
     }
 }
 
@@ -246,14 +245,13 @@ fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
         return vec![line(text("panel-turns").to_owned(), 20.0, WEAK_TEXT.get())];
     };
     let scenario = session.scenario();
-    let calls = range.calls.as_deref().unwrap_or_default();
-    let colour = colour(session, calls, shortfall_deg);
+    let colour = colour(session, shortfall_deg);
     let call = range.calls.as_ref().map_or_else(
         || uncalled_text(shortfall_deg).to_owned(),
         |calls| {
             let jump = notation(scenario.jump, scenario.jump_turns);
             // No line break between a word and its sign.
-            let call = possible_calls(calls, call_text).replace(" (", "\u{a0}(");
+            let call = calls_text(calls, shortfall_deg, call_text).replace(" (", "\u{a0}(");
             if calls.len() > 1 {
                 say!("panel-call-may-be", jump = jump, call = call)
             } else {
@@ -267,6 +265,11 @@ fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
         short = shortfall_range_text(shortfall_deg)
     );
     vec![line(of, 21.0, colour), line(call, 17.0, colour)]
+}
+
+/// The turns that the jump's name owes, if it owes any.
+fn owed(session: &Session) -> Option<f64> {
+    session.jump().owed.map(|owed| owed.turns)
 }
 
 /// The turns of a full jump, without trailing zeros.

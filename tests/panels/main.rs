@@ -3,5 +3,6 @@
 
 mod harness;
 mod names;
+mod numbers;
 mod operation;
 mod room;

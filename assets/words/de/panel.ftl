@@ -157,6 +157,7 @@ panel-map-line-owed = { $turns } verlangt
 panel-map-edge = Rand des bei Menschen Gesehenen
 panel-map-not-seen = bei Menschen nicht gesehen
 panel-map-not-known = Für jemanden dieser Größe ist nicht alles bekannt: Der Rand liegt dann dort, wo überhaupt niemand gesehen wurde.
+panel-map-also-beyond = Der Rand gilt für Drehrate, Sprunghöhe und die zwei Größen der Karte. Dieser Sprung geht auch in dem, was er von den Gelenken verlangt, über alles Gesehene hinaus: { $what }.
 panel-map-use = Auf die Karte tippen, und der Sprung geht dorthin, die Regler mit ihm. Den Punkt festhalten und bewegen für kleine Änderungen.
 panel-landing-load = Landebelastung jetzt, eine Schätzung: das { $low }- bis { $high }-Fache des Körpergewichts.
 

@@ -157,6 +157,7 @@ panel-map-line-owed = { $turns } owed
 panel-map-edge = edge of what is seen in people
 panel-map-not-seen = not seen in people
 panel-map-not-known = Not everything is known for a jumper of this size: the edge then is where nobody at all has been seen.
+panel-map-also-beyond = The edge is that of turning rate, jump height and the two inputs of the map. This jump is also beyond what has been seen in what it asks of the joints: { $what }.
 panel-map-use = Touch the map and the jump goes there, the sliders with it. Hold the point and move it for small changes.
 panel-landing-load = Landing load now, an estimate: { $low } to { $high } body weights.
 

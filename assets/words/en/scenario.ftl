@@ -59,6 +59,7 @@ key-open-time-s-about = Time the whole opening would take; touch-down may come f
 key-inertia-ratio-share = Inertia, open to tight
 key-inertia-ratio-share-inline = open-to-tight ratio of inertia
 half-width-jump-height-m-about = One picture of a 60-a-second video more or less in half a second of hang time is 2 cm of height.
+half-width-hang-time-s-about = The uncertainty of the jump height, told as time in the air: one of the two, entered either way. Stopped by hand, a time in the air is good to about 0.05 s (common practice, no source). In a video of 30 pictures a second it is good to 0.027 s, in one of 60 to 0.013 s: take-off and landing each lie between two pictures.
 half-width-takeoff-rate-rad-s-about = A heading read to 2° on two pictures a tenth of a second apart gives the rate to 0.5 rad/s, about 5 rpm; that it can be read so well is our assumption.
 half-width-close-time-s-about = One picture of a 60-a-second video.
 half-width-inertia-ratio-share-about = How many times the moment of inertia of the open body is that of the tight one: it says how much faster closing makes the jumper, and bodies differ in it. The usual half-width is what nine bodies from outside make of the turns: five measured people and four published tables, each given the jumper's stature and mass and flown through the same plan, for every starting point. They are all adults. Below 1.55 m it is half as wide again, which is our choice: no child's body was found to compare.
@@ -150,7 +151,7 @@ start-senior-triple-note = An invented jumper. A triple toe loop by a small, str
 start-four-turns-name = Four turns
 start-four-turns-note = An invented jumper. A quadruple toe loop, landed. It asks more of the hips than hips have been measured to give; legs that hold each other, which is not counted, would take a part.
 start-five-turn-attempt-name = Five-turn attempt
-start-five-turn-attempt-note = An invented jumper. What five turns would ask for: everything tight almost at once, a rate beyond the highest seen and hips stronger than any measured, and the landing is still not safe from the call.
+start-five-turn-attempt-note = An invented jumper. What five turns would ask for: everything tight almost at once, a rate beyond the highest seen and hips stronger than any measured. Nobody has been seen to do that; and even so a little is missing, which the rule lets pass.
 start-floor-turn-name = Floor turn in shoes
 start-floor-turn-note = An invented jumper. A double turn practised on the floor, in shoes.
 start-trampoline-name = Trampoline turn
@@ -172,6 +173,10 @@ key-unknown = { $key } = { $value }: no such key; the keys are { $known }
 half-width-out-of-range = half-width of { $key } = { $value } is out of range: it goes from 0 to { $most }
 half-width-not-a-number = half-width of { $key } = { $value } is not a number: it goes from 0 to { $most }
 half-width-unknown = half-width of { $key } = { $value }: no such half-width; they are { $known }
+half-width-hang-time = half-width of { $key } = { $value }: it goes from 0 to { $most }
+hang-time-not-a-number = { $key } = { $value } is not a number: give seconds
+hang-time-out-of-range = { $key } = { $value } is out of range: with this body and motion the heights that can be set are in the air from { $least } to { $most }
+hang-time-not-flown = { $key } = { $value }: no height gives just that, since a foot meets the ice on the way; the nearest is { $nearest }
 
 ## Why a scenario's file or a link was not opened, as part of a sentence.
 

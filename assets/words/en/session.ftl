@@ -143,6 +143,7 @@ either-or = { $first } or { $last }
 
 shortfall-short = { $degrees }° short
 shortfall-too-far = { $degrees }° too far
+shortfall-none = all there
 shortfall-both-short = { $from }° to { $to }° short
 shortfall-both-too-far = { $from }° to { $to }° too far
 shortfall-either = { $from }° too far to { $to }° short
@@ -155,6 +156,7 @@ call-none-over-rotated = over-rotated, not called
 call-none-may-be-over-rotated = may be over-rotated, not called
 call-over-rotated = over-rotated
 call-full = full rotation
+call-full-let-pass = counts as full below { $from }°
 call-quarter = on the quarter (q)
 call-under = under-rotated (<)
 call-downgraded = downgraded (<<)
@@ -263,11 +265,14 @@ goal-size-not-known = what jumpers of this size can do here is not known
 goal-has-target = This jump has { $turns } turns: the { $target } asked for are there.
 goal-has-target-over-rotated = This jump has { $turns } turns: the { $target } asked for are there, but it is over-rotated by { $degrees }°.
 goal-question = { $target } turns asked for, { $missing } more than now. What would win them?
+goal-and-beyond = { $said } { $beyond }
+goal-and-let-pass = { $question } It counts as full as it is, since the rule lets less than { $from }° pass.
 goal-most = { $turns } turns at most, at { $at }
 goal-basis-jumper = This jumper: { $what } { $range }. { $source }
 goal-basis-seen = Seen in people: { $what } { $range }. { $source }
 goal-basis-admissible = Can be set: { $what } { $range }. { $source }
 goal-landing = Landing load, an estimate: now { $low } to { $high } times the body's weight, then { $then_low } to { $then_high }.
+goal-hang-time = { $from } to { $to } in the air
 goal-effort = Together { $seasons } seasons' work.
 goal-effort-less = Together { $seasons } seasons' work; the easiest lever alone takes { $single }.
 goal-limit-unknown = not known
@@ -416,6 +421,9 @@ kept-twice = a jump that cannot be told from another
 
 number-needed = { $what } needs a number; it stays as it was.
 number-held = { $what } goes from { $least } to { $most }; it is held at { $held }.
+number-likely = { $what } { $value } is out of range, { $least } to { $most }: did you mean { $meant }? It stays as it was.
+hang-time-set-about = Time in the air, from take-off to the first touch of the ice. Typed, it sets the jump height to the one that is in the air so long with this body and motion. That is found by flights and is near what a ball thrown for that time would rise; not quite, because the legs are bent otherwise at landing than at take-off.
+rate-with-weights = { $bare } with empty hands; { $flown } with what they hold, since the jumper { $keeps }.
 input-locked = Locked, so not changed: { $what }.
 
 # What was done, behind "Undo: " and "Redo: ".

@@ -33,13 +33,8 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
             ui.set_opacity(style::FADED);
         }
         card(ui, |ui| {
-            let change = words::change(session.units(), single.lever, proposal.change);
-            let values = words::from_to(
-                session.units(),
-                single.lever.parameter(),
-                single.now,
-                proposal.value,
-            );
+            let values = [single.now, proposal.value];
+            let [values, change] = words::from_to_and_change(session.units(), single.lever, values);
             let change = format!("{values}  ({change})");
             if title_row(
                 ui,
@@ -51,6 +46,9 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
                 session.apply_single(single.lever);
             }
             track(ui, session, single, proposal);
+            if let Some(said) = words::hang_time(session.jump(), proposal.hang_time_s) {
+                small(ui, &said);
+            }
             let open = verdict(
                 ui,
                 single.lever.key(),
