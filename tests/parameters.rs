@@ -90,7 +90,7 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         // What is flown, as other means compute it again.
         ("scenario/export.rs", &[HandMass, CloseTime, OpenTime]),
         // What stands beside the hands' mass, the rate and the height alone.
-        ("panel/panels.rs", &[TakeoffRate, HandMass, JumpHeight]),
+        ("panel/panels.rs", &[HandMass, JumpHeight]),
         ("describe/report/weights.rs", &[HandMass]),
         ("session/answers/hand_weights.rs", &[HandMass]),
         ("session/operations/weights.rs", &[HandMass]),
@@ -111,7 +111,7 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ),
         ("session/describe/result.rs", &[PreRotation]),
         ("session/describe/why_words.rs", &[ArmTuck, LegTuck]),
-        ("panel/charts.rs", &[CloseDelay, OpenLead]),
+        ("panel/charts/time_axis.rs", &[CloseDelay, OpenLead]),
         // What the picture is as large as.
         ("stage/axis.rs", &[Stature]),
         ("stage/camera.rs", &[JumpHeight, Stature]),

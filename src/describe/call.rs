@@ -79,6 +79,18 @@ pub fn uncalled_text(shortfall_deg: [f64; 2]) -> &'static str {
     }
 }
 
+/// The same in a few words, to stand below the degrees that are missing.
+pub fn short_verdict_text(owed: Owed) -> String {
+    let is_let_pass = Standing::of([owed.shortfall_deg; 2], &[]) == Standing::LetPass;
+    if owed.call == Some(Call::Full) && is_let_pass {
+        return say!(
+            "call-full-let-pass-in-short",
+            from = decimal(QUARTER_BAND_FROM_DEG, 0)
+        );
+    }
+    verdict_text(Some(owed))
+}
+
 /// How a jump's rotation is called, or that it is not; nothing is owed by a free one.
 pub fn verdict_text(owed: Option<Owed>) -> String {
     let Some(owed) = owed else {
@@ -127,7 +139,7 @@ pub fn over_rotated_text(owed: &Owed, over_deg: f64) -> String {
     }
 }
 
-/// Which way the landing faces: "as it has to, 4°".
+/// Which way the landing faces: "the right way, 4°".
 pub fn facing_text(past_deg: f64) -> String {
     let degrees = DEGREES.number(past_deg);
     match Facing::of(past_deg) {

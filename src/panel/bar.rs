@@ -7,7 +7,7 @@ use egui::{
     Stroke, Ui, Vec2, pos2, vec2,
 };
 
-use crate::controls::{Button, choice, menu_item};
+use crate::controls::{Button, choice, menu_item, scrolling};
 use crate::layout::Layout;
 use crate::style::{self, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use crate::undo;
@@ -147,7 +147,7 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     ));
     Popup::menu(&response).width(MENU).gap(4.0).show(|ui| {
         ui.label(RichText::new(text("panel-starts-invented")).color(WEAK_TEXT.get()));
-        scrolling(ui, &response, |ui| {
+        as_high_as_fits(ui, &response, |ui| {
             for start in starts::all() {
                 let name = format!("start:{}", start.name);
                 let row = menu_item(ui, &name, start.label(), MENU - 12.0, false);
@@ -166,7 +166,7 @@ fn settings_menu(session: &mut Session, response: &Response) {
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
         .show(|ui| {
             ui.set_width(MENU);
-            scrolling(ui, response, |ui| {
+            as_high_as_fits(ui, response, |ui| {
                 language(ui, session);
                 appearance(ui);
                 let mut chosen = *session.units();
@@ -178,14 +178,14 @@ fn settings_menu(session: &mut Session, response: &Response) {
 
 /// Makes a menu scroll if it is longer than the room between its button and the bottom of the
 /// screen.
-fn scrolling(ui: &mut Ui, below: &Response, add: impl FnOnce(&mut Ui)) {
+fn as_high_as_fits(ui: &mut Ui, below: &Response, add: impl FnOnce(&mut Ui)) {
     let room = ui.ctx().viewport_rect().bottom() - below.rect.bottom() - 2.0 * WIDE_GAP;
-    ScrollArea::vertical()
+    let area = ScrollArea::vertical()
         .max_height(room)
         // egui's default would make it scroll below a fixed height.
         .min_scrolled_height(room)
-        .scroll_bar_visibility(ScrollBarVisibility::AlwaysHidden)
-        .show(ui, add);
+        .scroll_bar_visibility(ScrollBarVisibility::AlwaysHidden);
+    scrolling(ui, area, add);
 }
 
 fn language(ui: &mut Ui, session: &mut Session) {

@@ -5,7 +5,7 @@ use std::borrow::Cow;
 use egui::{Align2, Rect, Sense, Ui, pos2, vec2};
 
 use crate::controls::{
-    EXPLANATION_MARK_RADIUS, NumberEdit, NumberText, StepperRow, explanation_area,
+    EXPLANATION_MARK_RADIUS, NumberEdit, NumberText, StepperRow, explained, explanation_area,
     explanation_mark, number_field, stepper,
 };
 use crate::number::VALUE_WIDTH;
@@ -55,9 +55,8 @@ pub fn show(
     if let Some(typed) = number_field(ui, edit, &field, value, accessible_name, shown) {
         session.set_typed_hang_time(&typed);
     }
-    if open {
-        small(ui, text("hang-time-set-about"));
-        ui.add_space(GAP);
+    if open && explained(ui, name, row, |ui| small(ui, text("hang-time-set-about"))) {
+        *about = None;
     }
 }
 

@@ -21,6 +21,7 @@ mod panels;
 mod playback;
 mod questions;
 mod readouts;
+mod round_steps;
 mod style;
 mod text;
 mod turns;

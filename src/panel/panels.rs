@@ -5,7 +5,7 @@ use std::borrow::Cow;
 use egui::{Context, LayerId, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
 
 use crate::bar::PageCommand;
-use crate::controls::{Button, NumberEdit, fold, touch_targets};
+use crate::controls::{Button, NumberEdit, fold, scrolling, touch_targets};
 use crate::folded_charts::folded_charts;
 use crate::layout::Layout;
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
@@ -116,14 +116,14 @@ fn column(ui: &mut Ui, name: &str, rect: Rect, add: impl FnOnce(&mut Ui)) {
     ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
     let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, 0.0));
     let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt(name));
-    ScrollArea::vertical()
+    let area = ScrollArea::vertical()
         .id_salt(name)
         .auto_shrink(false)
-        .scroll_bar_visibility(egui::scroll_area::ScrollBarVisibility::AlwaysHidden)
-        .show(&mut child, |ui| {
-            add(ui);
-            ui.add_space(WIDE_GAP);
-        });
+        .scroll_bar_visibility(egui::scroll_area::ScrollBarVisibility::AlwaysHidden);
+    scrolling(&mut child, area, |ui| {
+        add(ui);
+        ui.add_space(WIDE_GAP);
+    });
 }
 
 /// The header of a column, which does not scroll; returns the area below it.
@@ -171,14 +171,18 @@ fn jump_answer(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layout: 
     }
     controls(ui, session, panels);
     if !layout.charts_under_stage() {
-        folded_charts(ui, session, 230.0);
+        folded_charts(ui, session);
     }
     all_readouts(ui, session, panels, layout.narrow);
     folded_sections(ui, session, panels);
 }
 
 fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
-    for parameter in Parameter::of_section(Section::Main) {
+    // The weights last, because of what is said below them.
+    let weights_last = Parameter::of_section(Section::Main)
+        .filter(|parameter| *parameter != Parameter::HandMass)
+        .chain([Parameter::HandMass]);
+    for parameter in weights_last {
         let marks = session.marks(parameter);
         number::show(
             ui,
@@ -189,7 +193,6 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
             marks.as_ref(),
         );
         match parameter {
-            Parameter::TakeoffRate => weights::rate_with_them(ui, session),
             Parameter::JumpHeight => {
                 hang_time::show(ui, session, &mut panels.edit, &mut panels.about);
             }
@@ -201,11 +204,11 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
         }
     }
     number::legend(ui);
-    if session.differs_from_base() {
-        let reset = Button::labelled("reset all", text("panel-reset-all"));
-        if reset.show_in_row(ui).clicked() {
-            session.reset_all();
-        }
+    // Always there, so that the first change moves nothing.
+    let reset = Button::labelled("reset all", text("panel-reset-all"));
+    let reset = reset.enabled(session.differs_from_base());
+    if reset.show_in_row(ui).clicked() {
+        session.reset_all();
     }
     turns::note(ui, session);
     cautions::show(ui);
@@ -238,8 +241,14 @@ fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
     let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, GAP));
     let (row, rest) = inside.split_top_bottom_at_y(inside.top() + playback::HEIGHT);
+    let has_charts = layout.charts_under_stage();
+    let row = if has_charts {
+        charts::choice_button(ui, session, row, rest)
+    } else {
+        row
+    };
     playback::show(ui, session, row);
-    if layout.charts_under_stage() {
+    if has_charts {
         charts::show(ui, session, rest);
     } else {
         charts::time_line(ui, session, rest);

@@ -1,7 +1,7 @@
 //! The answer: turns at landing in figures legible from three metres, and the call.
 
 use egui::{
-    Align2, Color32, CornerRadius, FontId, Pos2, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
+    Align2, Color32, CornerRadius, FontId, Id, Pos2, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
     pos2, vec2,
 };
 
@@ -12,14 +12,15 @@ use crate::style::{
 use crate::uncertainty;
 use turns_aloft_analysis::uncertainty::Range;
 use turns_aloft_describe::call::{
-    Standing, call_text, calls_text, shortfall_range_text, shortfall_text, uncalled_text,
-    verdict_text,
+    Standing, call_text, calls_text, short_verdict_text, shortfall_range_text, shortfall_text,
+    uncalled_text,
 };
 use turns_aloft_describe::jump::notation;
 use turns_aloft_describe::range::range_figures;
 use turns_aloft_describe::start::shown_note;
 use turns_aloft_describe::turns::{turns_in_all, turns_text};
 use turns_aloft_scenario::call::Call;
+use turns_aloft_scenario::fly::Owed;
 use turns_aloft_session::Session;
 use turns_aloft_words::{say, text, with_decimal_sign};
 
@@ -29,6 +30,8 @@ const FIGURES: f32 = 116.0;
 
 /// Height of a comma's tail, as a share of the figures' size.
 const TAIL: f32 = 0.06;
+
+const HEIGHT_ID: &str = "height of the answer";
 
 pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     let figures = if narrow { 0.8 * FIGURES } else { FIGURES };
@@ -48,13 +51,15 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
         .layout_no_wrap(turns, style::bold(figures), TEXT.get());
     let lines = verdict(session);
     let room = ui.available_width() - number.size().x - 3.0 * WIDE_GAP;
-    let side_by_side = lines.iter().all(|line| line.width(ui) <= room);
+    let widest = widest_verdicts(session).into_iter().flatten();
+    let side_by_side = widest
+        .chain(verdict(session))
+        .all(|line| line.width(ui) <= room);
     let height = 0.98 * figures;
     let foot = if side_by_side { 0.0 } else { 36.0 };
-    let (rect, _) = ui.allocate_exact_size(
-        vec2(ui.available_width(), height + tail + foot),
-        Sense::hover(),
-    );
+    let whole = height + tail + foot;
+    ui.data_mut(|data| data.insert_temp(Id::new(HEIGHT_ID), whole));
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), whole), Sense::hover());
     ui.painter()
         .rect_filled(rect, CornerRadius::same(style::CORNER_RADIUS), CARD.get());
 
@@ -149,8 +154,11 @@ fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
         .collect();
     let top = 0.98 * size;
     let foot: f32 = rows.iter().map(|row| row.size().y).sum();
-    let (rect, _) =
-        ui.allocate_exact_size(vec2(ui.available_width(), top + foot + GAP), Sense::hover());
+    // As high as the card of the single number, so that the button below, which changes between them,
+    // stays where it is.
+    let least: Option<f32> = ui.data(|data| data.get_temp(Id::new(HEIGHT_ID)));
+    let whole = least.unwrap_or_default().max(top + foot + GAP);
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), whole), Sense::hover());
     ui.painter()
         .rect_filled(rect, CornerRadius::same(style::CORNER_RADIUS), CARD.get());
     let left = rect.left() + WIDE_GAP;
@@ -208,6 +216,27 @@ fn verdict(session: &Session) -> Vec<Line> {
     let Some(owed) = session.jump().owed else {
         return vec![line(text("panel-turns").to_owned(), 22.0, WEAK_TEXT.get())];
     };
+    verdict_of(session, owed)
+}
+
+/// Verdicts that the jump could get, so that the card is as high whichever it gets: nothing below it moves
+/// while a slider does.
+fn widest_verdicts(session: &Session) -> Vec<Vec<Line>> {
+    let Some(owed) = session.jump().owed else {
+        return Vec::new();
+    };
+    let with = |shortfall_deg: f64| Owed {
+        shortfall_deg,
+        call: owed.call.map(|_| Call::of(shortfall_deg)),
+        ..owed
+    };
+    [-188.0, 0.0, 68.0, 80.0, 108.0, 188.0]
+        .map(|shortfall_deg| verdict_of(session, with(shortfall_deg)))
+        .into()
+}
+
+fn verdict_of(session: &Session, owed: Owed) -> Vec<Line> {
+    let line = |text, size, colour| Line { text, size, colour };
     let scenario = session.scenario();
     let colour = colour(session, [owed.shortfall_deg; 2]);
     let call = if scenario.jump.is_called() {
@@ -215,10 +244,10 @@ fn verdict(session: &Session) -> Vec<Line> {
         format!(
             "{}{sign}  {}",
             notation(scenario.jump, scenario.jump_turns),
-            without_sign(&verdict_text(Some(owed)))
+            without_sign(&short_verdict_text(owed))
         )
     } else {
-        verdict_text(Some(owed))
+        short_verdict_text(owed)
     };
     let of = say!("panel-turns-of", owed = owed_text(owed.turns));
     vec![

@@ -40,14 +40,6 @@ pub fn held(ui: &mut Ui, session: &Session) {
     ui.add_space(GAP);
 }
 
-/// Below the slider of the take-off rate: what it becomes with what the hands hold.
-pub fn rate_with_them(ui: &mut Ui, session: &Session) {
-    if let Some(said) = session.rate_with_weights_text() {
-        small(ui, &said);
-        ui.add_space(GAP);
-    }
-}
-
 /// Below the steps: slightly heavier weights than now.
 pub fn more(ui: &mut Ui, session: &Session) {
     let Some(weights) = session.more_weights() else {

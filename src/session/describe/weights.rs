@@ -7,27 +7,21 @@ use turns_aloft_describe::Text;
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_describe::weights::{held, keeps, name, to_be_known, turns_and_gain};
 use turns_aloft_scenario::HandsKeep;
-use turns_aloft_scenario::parameter::Kind;
+use turns_aloft_scenario::parameter::{Kind, Parameter};
 use turns_aloft_words::{say, text};
 
 impl Session {
-    /// What the take-off rate that is set is the rate of, and what it becomes with what the hands hold; none
-    /// where it is the one that is flown.
-    pub fn rate_with_weights_text(&self) -> Option<String> {
+    /// What a number that is set is the number of, where another one is flown: the take-off rate is that of
+    /// empty hands where heavier ones keep the angular momentum or the energy.
+    pub fn beside_text(&self, parameter: Parameter) -> Option<String> {
         let scenario = self.scenario();
-        if scenario.hand_mass_kg == 0.0 || scenario.hands_keep == HandsKeep::Rate {
+        let keeps_it = scenario.hand_mass_kg == 0.0 || scenario.hands_keep == HandsKeep::Rate;
+        if parameter != Parameter::TakeoffRate || keeps_it {
             return None;
         }
         let unit = self.units().of(Kind::Rate);
         let flown = unit.text(self.jump().readout.takeoff_rate_rad_s);
-        let bare = unit.set_text(scenario.takeoff_rate_rad_s);
-        let keeps = keeps(scenario.hands_keep);
-        Some(say!(
-            "rate-with-weights",
-            bare = bare,
-            flown = flown,
-            keeps = keeps
-        ))
+        Some(say!("rate-with-weights", flown = flown))
     }
 }
 

@@ -34,6 +34,7 @@ impl Session {
             map: self.map_levers().clone(),
             reference: self.reference().map(SavedReference::of),
             greeted: self.preferences.greeted,
+            curves: self.preferences.curves,
             history: self.history.saved(),
         })
         .expect("a session holds nothing that JSON cannot say")
@@ -52,6 +53,7 @@ impl Session {
                 self.question = visit.question;
                 self.map_levers = visit.map;
                 self.preferences.greeted = visit.greeted;
+                self.preferences.curves = visit.curves;
                 self.earlier_body_unreported |= read.earlier_body;
                 let history =
                     (visit.history).and_then(|saved| History::restore(saved, &read.document));
