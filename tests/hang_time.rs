@@ -14,6 +14,7 @@ use turns_aloft::analysis::hang_time::{
 };
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::{Scenario, starts};
+use turns_aloft::session::Session;
 
 const G_M_S2: f64 = 9.806_65;
 
@@ -73,6 +74,15 @@ fn a_ball_in_the_air_so_long_would_rise_a_little_otherwise() {
         let off_m = (ball_m - start.scenario.jump_height_m).abs();
         assert!((1e-4..0.02).contains(&off_m), "{}: {off_m}", start.name);
     }
+}
+
+/// Where there is room it stands with the height; any other number stands alone.
+#[test]
+fn it_is_told_with_the_height() {
+    let session = Session::default();
+    let told = |parameter| session.value_text(parameter);
+    assert_eq!(told(Parameter::JumpHeight), "28 cm, 0.48 s in the air");
+    assert_eq!(told(Parameter::ArmTuck), "60 %");
 }
 
 #[test]

@@ -12,7 +12,10 @@ use turns_aloft::describe::rounding::{
 use turns_aloft::describe::unit::UnitText;
 use turns_aloft::scenario::call::Call;
 use turns_aloft::scenario::parameter::{Kind, Parameter};
+use turns_aloft::scenario::starts;
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit, Unit, Units};
+use turns_aloft::session::Session;
+use turns_aloft::session::readings::readings;
 
 fn all_units() -> Vec<Units> {
     let mut all = Vec::new();
@@ -148,6 +151,39 @@ proptest! {
         prop_assert!(decimals(&shown) <= places.max(unit.decimals), "{} as {}", typed, shown);
         let other = unit.to_si(value + 0.1 * std::f64::consts::E.fract());
         prop_assert_eq!(decimals(&unit.set_number(other)), unit.decimals);
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(60))]
+
+    /// The readouts add up as they stand: turns in the air and on the ice, the energy of take-off and both
+    /// works; and an input is the same number on its slider and among them.
+    #[test]
+    fn the_readouts_add_up(
+        start in 0..starts::all().len(),
+        height_m in 0.2..0.7_f64,
+        on_ice in 0.0..0.5_f64,
+    ) {
+        let mut session = Session::default();
+        session.open(starts::all()[start].scenario.clone());
+        session.set(Parameter::JumpHeight, height_m);
+        session.set(Parameter::PreRotation, on_ice);
+        let lines = readings(&session);
+        let said = |quantity: &str| {
+            let line = lines.iter().find(|line| line.quantity == quantity);
+            line.map(|line| number(&line.text)).unwrap_or_else(|| panic!("{quantity}"))
+        };
+        let turns = said("air_turns") + said("pre_rotation_turns") - said("turns");
+        prop_assert!(turns.abs() < 1e-9, "{}", turns);
+        let energy = said("energy_takeoff_j") + said("closing_work_j") + said("opening_work_j");
+        prop_assert!((energy - said("energy_touchdown_j")).abs() < 1e-9);
+        let missing = said("turns_owed") - said("turns");
+        let short = lines.iter().find(|line| line.quantity == "shortfall_deg").expect("a named jump");
+        prop_assert_eq!(missing > 0.0, short.text.contains("short"), "{}", short.text);
+        let height = Units::default().of(Kind::Length).set_text(height_m);
+        let shown = lines.iter().find(|line| line.quantity == "jump_height_m").expect("a line");
+        prop_assert_eq!(&shown.text, &height);
     }
 }
 

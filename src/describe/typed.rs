@@ -83,6 +83,9 @@ impl Admissible {
     /// there: 1.48 is a stature in metres, 148 one in centimetres. None if it is no number, or the unit is
     /// none of its kind.
     pub fn typed(&self, text: &str, units: &Units) -> Option<f64> {
+        if let Some(si) = feet_and_inches(text).filter(|_| self.kind == Kind::Length) {
+            return Some(si);
+        }
         let (value, unit) = number_and_unit(text)?;
         if !unit.is_empty() {
             return si_size(self.kind, unit).map(|si| si * value);
@@ -135,6 +138,21 @@ impl Admissible {
 
 /// As many meanings are offered at most.
 const MOST_MEANT: usize = 2;
+
+/// Feet with inches behind them, as a length: "4 ft 10 in", "4'10\"", "5 ft".
+fn feet_and_inches(text: &str) -> Option<f64> {
+    let text = text.trim().to_lowercase();
+    let (feet, inches) = text
+        .split_once("ft")
+        .or_else(|| text.split_once(['\'', '′']))?;
+    let inches = inches.trim_end_matches(|c: char| c.is_alphabetic() || "\"″".contains(c));
+    let inches = match inches.trim() {
+        "" => 0.0,
+        inches => number(inches)?,
+    };
+    let inch = LengthUnit::In.unit();
+    Some(inch.to_si(12.0 * number(feet)? + inches))
+}
 
 /// A typed number, and what stands behind it. None if it is no number.
 fn number_and_unit(text: &str) -> Option<(f64, &str)> {

@@ -424,6 +424,7 @@ number-needed = { $what } needs a number; it stays as it was.
 number-held = { $what } goes from { $least } to { $most }; it is held at { $held }.
 number-likely = { $what } { $value } is out of range, { $least } to { $most }: did you mean { $meant }? It stays as it was.
 hang-time-set-about = Time in the air, from take-off to the first touch of the ice. Typed, it sets the jump height to the one that is in the air so long with this body and motion. That is found by flights and is near what a ball thrown for that time would rise; not quite, because the legs are bent otherwise at landing than at take-off.
+value-and-hang-time = { $value }, { $time } in the air
 rate-with-weights = with empty hands; { $flown } with what they hold
 input-locked = Locked, so not changed: { $what }.
 

@@ -16,7 +16,6 @@ use crate::controls::{Scale, pan_area, point_slider, take_hold};
 use crate::style::{self, ACCENT, CARD, ON_ACCENT, TEXT, WEAK_TEXT};
 use turns_aloft_describe::Label;
 use turns_aloft_describe::turns::{turns_in_all, turns_text};
-use turns_aloft_describe::unit::UnitText;
 use turns_aloft_session::Session;
 use turns_aloft_words::say;
 
@@ -164,10 +163,9 @@ fn label(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
 /// The tooltip above the pointer: turns and both inputs.
 fn tooltip(ui: &Ui, session: &Session, finger: Pos2, id: Id) {
     let painter = ui.ctx().layer_painter(LayerId::new(Order::Tooltip, id));
-    let numbers = session.map_sides().map(|side| {
-        let unit = session.units().of(side.parameter().kind());
-        unit.text(side.parameter().get(session.scenario()))
-    });
+    let numbers = session
+        .map_sides()
+        .map(|side| session.value_text(side.parameter()));
     let turns = say!(
         "panel-turns-count",
         turns = turns_text(turns_in_all(session.jump()))

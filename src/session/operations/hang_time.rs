@@ -5,7 +5,7 @@ use crate::session::Session;
 use turns_aloft_analysis::hang_time::{self, RefusedHangTime, height_m, range_s};
 use turns_aloft_describe::typed::Admissible;
 use turns_aloft_describe::unit::UnitText;
-use turns_aloft_scenario::parameter::Kind;
+use turns_aloft_scenario::parameter::{Kind, Parameter};
 use turns_aloft_words::{say, text};
 
 /// What one touch makes the half-width of the hang time larger or smaller by, s.
@@ -15,6 +15,17 @@ impl Session {
     /// How long the jump is in the air, s.
     pub fn hang_time_s(&self) -> f64 {
         self.jump.readout.hang_time_s
+    }
+
+    /// A number of the jump as it stands, the height with the time in the air.
+    pub fn value_text(&self, parameter: Parameter) -> String {
+        let unit = self.units().of(parameter.kind());
+        let value = unit.set_text(parameter.get(self.scenario()));
+        if parameter != hang_time::OF {
+            return value;
+        }
+        let time = self.units().of(Kind::Time).set_text(self.hang_time_s());
+        say!("value-and-hang-time", value = value, time = time)
     }
 
     /// Sets the jump height from a typed hang time: to the one that is in the air so long, by flights.
