@@ -1,8 +1,9 @@
 //! Runs the panels as a Bevy system, and passes their results to the page and the 3D picture.
 
 use bevy::prelude::*;
-use bevy_egui::{EguiContexts, EguiPrimaryContextPass};
+use bevy_egui::{EguiContexts, EguiPrimaryContextPass, egui};
 
+use crate::page::share_sheet;
 use crate::panel::{self, PageCommand, Panels};
 use crate::stage::current_session::CurrentSession;
 use crate::stage::{Orbit, StageArea};
@@ -15,11 +16,13 @@ pub struct PanelSystems;
 #[derive(Message, Debug, Clone, Copy)]
 pub struct PageCommandSent(pub PageCommand);
 
-#[derive(Resource, Default)]
+#[derive(Resource)]
 struct PanelState(Panels);
 
 pub fn plugin(app: &mut App) {
-    app.init_resource::<PanelState>()
+    let mut panels = Panels::default();
+    panels.has_share_sheet = share_sheet::is_there();
+    app.insert_resource(PanelState(panels))
         .add_message::<PageCommandSent>()
         .add_systems(EguiPrimaryContextPass, show.in_set(PanelSystems));
 }
@@ -28,7 +31,7 @@ fn show(
     mut contexts: EguiContexts,
     mut panels: ResMut<PanelState>,
     mut session: ResMut<CurrentSession>,
-    mut area: ResMut<StageArea>,
+    mut stage_area: ResMut<StageArea>,
     mut orbit: ResMut<Orbit>,
     mut commands: MessageWriter<PageCommandSent>,
 ) -> Result {
@@ -37,14 +40,18 @@ fn show(
     let Some(frame) = panel::show(ctx, &mut panels.0, &mut session, orbit.view()) else {
         return Ok(());
     };
-    let stage = frame.stage * zoom;
-    area.set_if_neq(StageArea {
-        rect: Some(Rect::new(
-            stage.left(),
-            stage.top(),
-            stage.right(),
-            stage.bottom(),
-        )),
+    let area = |rect: egui::Rect| {
+        let rect = rect * zoom;
+        Some(Rect::new(
+            rect.left(),
+            rect.top(),
+            rect.right(),
+            rect.bottom(),
+        ))
+    };
+    stage_area.set_if_neq(StageArea {
+        rect: area(frame.stage),
+        figure: area(frame.figure),
     });
     if let Some(view) = frame.view {
         orbit.set_view(view);

@@ -3,14 +3,15 @@
 use egui::scroll_area::ScrollBarVisibility;
 use egui::text::LayoutJob;
 use egui::{
-    Align2, Painter, Popup, PopupCloseBehavior, Pos2, Rect, Response, RichText, ScrollArea, Shape,
-    Stroke, Ui, Vec2, pos2, vec2,
+    Align2, Painter, PopupCloseBehavior, Pos2, Rect, Response, RichText, ScrollArea, Shape, Stroke,
+    Ui, Vec2, pos2, vec2,
 };
 
-use crate::controls::{Button, choice, menu_item, scrolling};
+use crate::command::PageCommand;
+use crate::controls::{Button, choice, menu, menu_item, scrolling};
 use crate::layout::Layout;
 use crate::style::{self, BACKGROUND, CARD, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
-use crate::undo;
+use crate::{share_menu, undo};
 use turns_aloft_appearance::{Theme, choose, chosen as look_chosen};
 use turns_aloft_describe::Label;
 use turns_aloft_describe::start::shown_name;
@@ -19,17 +20,6 @@ use turns_aloft_scenario::starts;
 use turns_aloft_scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use turns_aloft_session::Session;
 use turns_aloft_words::{self as words, Language, say, text};
-
-/// A command that needs the browser; `page` carries it out.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum PageCommand {
-    Open,
-    Save,
-    /// Puts the present jump, and the reference attempt, into the page's address.
-    Link,
-    /// Saves all kept jumps as one file.
-    SaveAll,
-}
 
 /// Width of a button, usual and on a narrow page.
 const BUTTON: f32 = 68.0;
@@ -54,7 +44,13 @@ const LENGTHS: [(LengthUnit, &str); 3] = [
 ];
 const MASSES: [(MassUnit, &str); 2] = [(MassUnit::Kg, "kg"), (MassUnit::Lb, "lb")];
 
-pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageCommand> {
+pub fn show(
+    ui: &mut Ui,
+    session: &mut Session,
+    layout: &Layout,
+    has_share_sheet: bool,
+    help: &mut bool,
+) -> Option<PageCommand> {
     let (rect, narrow) = (layout.bar, layout.narrow);
     ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
     let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, 0.5 * (rect.height() - TOUCH_SIZE)));
@@ -92,31 +88,9 @@ pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageC
         pos2(right.min(left + 320.0), inside.bottom()),
     );
     starting_points(ui, session, picked);
-    settings_menu(session, &settings);
-    let shared = share_menu(&share, session.reference().is_some());
+    settings_menu(session, &settings, help);
+    let shared = share_menu::show(&share, session.reference().is_some(), has_share_sheet);
     open.clicked().then_some(PageCommand::Open).or(shared)
-}
-
-/// The menu of ways to share the jump, and the reference attempt if there is one.
-fn share_menu(response: &Response, has_reference: bool) -> Option<PageCommand> {
-    let link = if has_reference {
-        text("panel-link-to-both")
-    } else {
-        text("panel-link-to-it")
-    };
-    let commands = [
-        (PageCommand::Save, "Save", text("panel-save")),
-        (PageCommand::Link, "Link", link),
-    ];
-    let mut command = None;
-    Popup::menu(response).width(240.0).gap(4.0).show(|ui| {
-        for (item, name, label) in commands {
-            if menu_item(ui, name, label, 228.0, false).clicked() {
-                command = Some(item);
-            }
-        }
-    });
-    command
 }
 
 /// The name of the jump on the screen, which opens the list of starting points.
@@ -145,7 +119,7 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
         WEAK_TEXT.get(),
         Stroke::NONE,
     ));
-    Popup::menu(&response).width(MENU).gap(4.0).show(|ui| {
+    menu(&response).width(MENU).gap(4.0).show(|ui| {
         ui.label(RichText::new(text("panel-starts-invented")).color(WEAK_TEXT.get()));
         as_high_as_fits(ui, &response, |ui| {
             for start in starts::all() {
@@ -159,14 +133,19 @@ fn starting_points(ui: &Ui, session: &mut Session, rect: Rect) {
     });
 }
 
-fn settings_menu(session: &mut Session, response: &Response) {
-    Popup::menu(response)
+fn settings_menu(session: &mut Session, response: &Response, help: &mut bool) {
+    menu(response)
         .width(MENU)
         .gap(4.0)
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
         .show(|ui| {
             ui.set_width(MENU);
             as_high_as_fits(ui, response, |ui| {
+                let label = text("help-title");
+                if Button::labelled("help", label).show_in_row(ui).clicked() {
+                    *help = true;
+                    ui.close();
+                }
                 language(ui, session);
                 appearance(ui);
                 let mut chosen = *session.units();

@@ -9,6 +9,7 @@ use crate::controls::{
     EXPLANATION_MARK_RADIUS, NumberEdit, NumberText, Scale, explained, explanation_area,
     explanation_mark, number_field, slider,
 };
+use crate::fitted::fitted;
 use crate::style::{
     self, ACCENT, CARD, GAP, LINE, ON_ACCENT, SEEN, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
 };
@@ -47,16 +48,22 @@ pub fn show(
     let value_rect = Rect::from_min_max(pos2(head.right() - VALUE_WIDTH, head.top()), head.max);
     let label_rect = Rect::from_min_max(head.min, pos2(value_rect.left() - GAP, head.bottom()));
 
-    track(ui, session, parameter, marks, track_rect);
     label(ui, about, parameter, marks, label_rect);
     value(ui, session, edit, parameter, value_rect);
+    track(ui, session, parameter, marks, track_rect);
     if let Some(beside) = session.beside_text(parameter) {
         // Below label and field, and clear of the knob: nothing moves for it.
         let at = head.left_bottom() - vec2(0.0, BESIDE);
-        let size = style::fitting_text(ui.painter(), &beside, 14.0, width);
-        let font = style::text(size);
-        ui.painter()
-            .text(at, Align2::LEFT_CENTER, &beside, font, WEAK_TEXT.get());
+        let font = style::text(14.0);
+        fitted(
+            ui.painter(),
+            Align2::LEFT_CENTER,
+            &beside,
+            font,
+            WEAK_TEXT.get(),
+            width,
+        )
+        .draw(ui.painter(), at);
     }
     if about.as_deref() == Some(parameter.key())
         && explained(ui, parameter.key(), row, |ui| explain(ui, parameter, marks))

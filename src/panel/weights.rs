@@ -1,7 +1,7 @@
 //! Weights in the hands under each assumption of what the jumper keeps constant. These are no
 //! proposals: no button tries them.
 
-use egui::{Sense, Stroke, Ui, pos2, vec2};
+use egui::{Galley, Sense, Stroke, Ui, pos2, vec2};
 
 use crate::style::{self, GAP, TEXT, WEAK_TEXT};
 use crate::text::{card, heading, small};
@@ -13,7 +13,7 @@ use turns_aloft_scenario::HandsKeep;
 use turns_aloft_session::Session;
 use turns_aloft_words::text;
 
-/// Height of a line of text.
+/// Least height of a text.
 const ROW_HEIGHT: f32 = 23.0;
 /// Width of the disc that marks the chosen assumption.
 const DISC: f32 = 20.0;
@@ -94,30 +94,30 @@ fn caveats(ui: &mut Ui) {
 fn row(ui: &mut Ui, session: &Session, keep: HandsKeep, said: &str) {
     let chosen = session.scenario().hands_keep == keep;
     let font = if chosen { style::bold } else { style::text };
-    let [label, said] = [(words::keeps(keep), 15.0), (said, 16.0)].map(|(text, size)| {
-        let painter = ui.painter();
-        painter.layout_no_wrap(text.to_owned(), font(size), TEXT.get())
-    });
-    let width = ui.available_width();
-    let side_by_side = DISC + label.size().x + GAP + said.size().x <= width;
-    let lines = if side_by_side { 1.0 } else { 2.0 };
-    let (rect, _) = ui.allocate_exact_size(vec2(width, lines * ROW_HEIGHT), Sense::hover());
-    let middle = |line: f32| rect.top() + (line + 0.5) * ROW_HEIGHT;
     let painter = ui.painter();
-    let disc = pos2(rect.left() + 6.0, middle(0.0));
+    let width = ui.available_width();
+    let [label, said] = [(words::keeps(keep), 15.0), (said, 16.0)]
+        .map(|(text, size)| painter.layout(text.to_owned(), font(size), TEXT.get(), width - DISC));
+    let side_by_side = DISC + label.size().x + GAP + said.size().x <= width;
+    let line = |galley: &Galley| galley.size().y.max(ROW_HEIGHT);
+    let (upper, lower) = (line(&label), line(&said));
+    let height = if side_by_side { upper } else { upper + lower };
+    let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+    let painter = ui.painter();
+    let disc = pos2(rect.left() + 6.0, rect.top() + 0.5 * ROW_HEIGHT);
     if chosen {
         painter.circle_filled(disc, 5.0, TEXT.get());
     } else {
         painter.circle_stroke(disc, 4.5, Stroke::new(1.5, WEAK_TEXT.get()));
     }
     let left = rect.left() + DISC;
-    let label_at = pos2(left, middle(0.0) - 0.5 * label.size().y);
-    painter.galley(label_at, label, TEXT.get());
+    let middle = rect.top() + 0.5 * (upper - label.size().y);
+    painter.galley(pos2(left, middle), label, TEXT.get());
     let said_left = if side_by_side {
         rect.right() - said.size().x
     } else {
         left
     };
-    let said_at = pos2(said_left, middle(lines - 1.0) - 0.5 * said.size().y);
-    painter.galley(said_at, said, TEXT.get());
+    let middle = rect.bottom() - 0.5 * (lower + said.size().y);
+    painter.galley(pos2(said_left, middle), said, TEXT.get());
 }

@@ -21,13 +21,19 @@ pub const SIZES: [[f32; 2]; 4] = [
     [390.0, 844.0],
 ];
 
+/// A small phone, and a phone on its side.
+pub const SMALL_PHONE: [f32; 2] = [320.0, 640.0];
+pub const PHONE_ON_ITS_SIDE: [f32; 2] = [844.0, 390.0];
+
+pub const LANGUAGES: [Language; 2] = [Language::English, Language::German];
+
 /// The size whose layout has one column beside the 3D picture.
 pub const TABLET: [f32; 2] = SIZES[1];
 
 /// The state of the panels, and the commands they have sent to the page.
 pub struct App {
     pub session: Session,
-    panels: Panels,
+    pub panels: Panels,
     pub frame: Option<Frame>,
     pub view: Option<View>,
     pub commands: Vec<PageCommand>,
@@ -143,7 +149,7 @@ pub fn press(page: &mut Page, name: &str) {
 
 /// The control at the touch target of that name, if AccessKit has one there.
 pub fn at_target<'a>(page: &'a Page, target: &str) -> Option<Node<'a>> {
-    let place = targets()[target];
+    let place = targets()[target] / page.ctx.zoom_factor();
     let near = |node: &Node<'_>| {
         let rect = node.rect();
         rect.min.distance(place.min) < 1.0 && rect.max.distance(place.max) < 1.0
@@ -216,6 +222,15 @@ pub fn targets() -> BTreeMap<String, Rect> {
         .collect()
 }
 
+/// What scrolls below the buttons of the questions.
+pub fn panel(size: [f32; 2]) -> Rect {
+    let [first, last] = ["question:Jump", "question:Compare"].map(|name| targets()[name]);
+    Rect::from_min_max(
+        pos2(first.left(), first.bottom() + 8.0),
+        pos2(last.right(), size[1]),
+    )
+}
+
 /// The middle of a touch target.
 pub fn centre(target: &str) -> Pos2 {
     targets()[target].center()
@@ -228,10 +243,6 @@ pub struct Text {
     /// The bounds of its glyphs, and the clip rectangle.
     pub letters: Rect,
     pub clip: Rect,
-    /// Whether it ends with an ellipsis because it is too long.
-    pub elided: bool,
-    /// Its smallest font size, points.
-    pub size: f32,
 }
 
 /// Every text of the last frame.
@@ -251,13 +262,10 @@ fn collect(shape: &Shape, clip: Rect, all: &mut Vec<Text>) {
             }
         }
         Shape::Text(TextShape { pos, galley, .. }) if !galley.text().trim().is_empty() => {
-            let sizes = galley.job.sections.iter().map(|it| it.format.font_id.size);
             all.push(Text {
                 text: galley.text().to_owned(),
                 letters: galley.mesh_bounds.translate(pos.to_vec2()),
                 clip,
-                elided: galley.elided,
-                size: sizes.fold(f32::INFINITY, f32::min),
             });
         }
         _ => (),

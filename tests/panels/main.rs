@@ -4,9 +4,14 @@
 mod charts;
 mod finger;
 mod harness;
+mod help;
+mod legible;
+mod letters;
 mod names;
 mod numbers;
 mod operation;
+mod picture;
+mod ring;
 mod room;
 mod steady;
 mod swipe;

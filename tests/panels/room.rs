@@ -1,11 +1,13 @@
 //! Layout: touch targets are large enough, do not overlap and are on the screen, and no text is cut
 //! off.
 
-use egui::{Rect, pos2, vec2};
+use egui::Rect;
 
 use crate::harness::{
-    Page, SIZES, TABLET, control, controls, open, press_target, says, settle, show, targets, texts,
+    LANGUAGES, Page, SIZES, TABLET, control, controls, open, press_target, says, settle, show,
+    targets,
 };
+use crate::letters::faults;
 use turns_aloft::appearance;
 use turns_aloft::describe::beyond;
 use turns_aloft::scenario::starts;
@@ -18,8 +20,6 @@ use turns_aloft::words::{Language, set_language};
 const LEAST: f32 = 44.0;
 
 const ROUNDING: f32 = 0.01;
-
-const LANGUAGES: [Language; 2] = [Language::English, Language::German];
 
 /// Whether two touch targets belong to one control and may overlap: the point is on the map.
 fn is_one_control(a: &str, b: &str) -> bool {
@@ -65,23 +65,12 @@ fn check(page: &Page, size: [f32; 2], state: &str, menu: Option<&str>) {
             );
         }
     }
-    check_texts(page, size, state);
+    check_texts(page, state);
 }
 
-fn check_texts(page: &Page, size: [f32; 2], state: &str) {
-    let screen = Rect::from_min_size(pos2(0.0, 0.0), vec2(size[0], size[1]));
-    let texts = texts(page);
-    assert!(texts.len() > 20, "{state}: {} texts", texts.len());
-    for text in texts {
-        assert!(!text.elided, "{state}: cut off: {text:?}");
-        let room = text.clip.intersect(screen);
-        // Vertically a text may be scrolled out of view.
-        let seen = text.letters.intersects(room);
-        let fits =
-            text.letters.left() >= room.left() - 1.0 && text.letters.right() <= room.right() + 1.0;
-        assert!(!seen || fits, "{state}: runs out of its place: {text:?}");
-        assert!(text.size >= 11.0, "{state}: too small to read: {text:?}");
-    }
+fn check_texts(page: &Page, state: &str) {
+    let found = faults(page, &[]);
+    assert!(found.is_empty(), "{state}: {}", found.join("\n"));
 }
 
 fn everywhere(mut check: impl FnMut([f32; 2], Language)) {

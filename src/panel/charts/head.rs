@@ -3,6 +3,7 @@
 use egui::{Align2, Rect, Ui, pos2, vec2};
 
 use crate::charts::curve;
+use crate::fitted::fitted;
 use crate::style::{self, GAP, REFERENCE, WEAK_TEXT};
 use turns_aloft_session::{Curve, Session};
 
@@ -74,13 +75,6 @@ pub fn beside(ui: &Ui, session: &Session, curve: Curve, rect: Rect) {
 pub fn above(ui: &Ui, session: &Session, curve: Curve, row: Rect) {
     let head = Head::of(session, curve);
     let painter = ui.painter();
-    painter.text(
-        row.left_center(),
-        Align2::LEFT_CENTER,
-        head.label,
-        style::text(14.0),
-        WEAK_TEXT.get(),
-    );
     let right = match head.reference {
         Some(reference) => {
             let font = style::bold(14.0);
@@ -90,11 +84,16 @@ pub fn above(ui: &Ui, session: &Session, curve: Curve, row: Rect) {
         }
         None => row.right(),
     };
-    painter.text(
+    let own = painter.text(
         pos2(right, row.center().y),
         Align2::RIGHT_CENTER,
         head.own,
         style::bold(17.0),
         curve::colour(curve).get(),
     );
+    let font = style::text(14.0);
+    let room = own.left() - GAP - row.left();
+    let left = Align2::LEFT_CENTER;
+    let label = fitted(painter, left, head.label, font, WEAK_TEXT.get(), room);
+    label.draw(painter, row.left_center());
 }

@@ -1,6 +1,7 @@
 //! The legend of two attempts.
 
-use egui::{Align2, Rect, Shape, Stroke, Ui, pos2};
+use egui::text::{LayoutJob, TextWrapping};
+use egui::{Rect, Shape, Stroke, Ui, pos2};
 
 use crate::style::{self, GAP, REFERENCE, TEXT, WIDE_GAP};
 use turns_aloft_session::compare::Reference;
@@ -27,14 +28,14 @@ pub fn show(ui: &Ui, reference: &Reference, rect: Rect) -> Rect {
         } else {
             painter.line_segment(ends, stroke);
         }
-        let text = painter.text(
-            pos2(left + SWATCH + GAP, y),
-            Align2::LEFT_CENTER,
-            name,
-            style::text(14.0),
-            colour,
-        );
-        left = text.right() + WIDE_GAP;
+        let from = left + SWATCH + GAP;
+        // A long name of the user's own ends with an ellipsis.
+        let mut job = LayoutJob::simple_singleline(name.to_owned(), style::text(14.0), colour);
+        job.wrap = TextWrapping::truncate_at_width(row.right() - from);
+        let text = painter.layout_job(job);
+        let at = pos2(from, y - 0.5 * text.size().y);
+        left = from + text.size().x + WIDE_GAP;
+        painter.galley(at, text, colour);
     }
     rest
 }

@@ -104,10 +104,11 @@ fn marks(bottom: f64, top: f64, height: f32) -> Vec<(f64, String)> {
     let stride = [1.0, 2.0, 3.0, 4.0].into_iter().find(|&it| has_room(it));
     let stride = stride.unwrap_or(5.0);
     let [first, last] = [(first / stride).ceil(), (last / stride).floor()];
+    let is_whole = (stride * step.size).fract() == 0.0;
     (first as i64..=last as i64)
         .map(|i| {
             let value = i as f64 * stride * step.size;
-            let decimals = if value == 0.0 { 0 } else { step.decimals };
+            let decimals = if is_whole || i == 0 { 0 } else { step.decimals };
             (value, decimal(value, decimals))
         })
         .collect()

@@ -5,6 +5,7 @@ use egui::{Align2, CornerRadius, CursorIcon, Rect, Sense, Stroke, StrokeKind, Ui
 use crate::controls::interact::{id, interact};
 use crate::controls::text_field::{Edit, Edited, edit_in};
 use crate::controls::{accessibility, touch_targets};
+use crate::fitted::fitted;
 use crate::style::{self, ACCENT, CARD, LINE, TEXT, WEAK_TEXT};
 
 /// The number field that is being edited; at most one at a time.
@@ -12,6 +13,9 @@ use crate::style::{self, ACCENT, CARD, LINE, TEXT, WEAK_TEXT};
 pub struct NumberEdit {
     open: Option<(String, Edit)>,
 }
+
+/// Distance of the letters from the sides.
+const EDGE: f32 = 7.0;
 
 /// The field is drawn this much less high than its touch target, at the top.
 const LOWER: f32 = 8.0;
@@ -62,13 +66,17 @@ pub fn number_field(
         Stroke::new(1.0, stroke),
         StrokeKind::Inside,
     );
-    ui.painter().text(
-        shown.right_center() - vec2(10.0, 0.0),
+    let font = style::bold(17.0);
+    let room = shown.width() - 2.0 * EDGE;
+    let written = fitted(
+        ui.painter(),
         Align2::RIGHT_CENTER,
         &text.value,
-        style::bold(17.0),
+        font,
         TEXT.get(),
+        room,
     );
+    written.draw(ui.painter(), shown.right_center() - vec2(EDGE, 0.0));
     accessibility::number_field(ui, &response, accessible_name, &text.value);
     if response.clicked() {
         state.open = Some((name.to_owned(), Edit::of(text.number)));

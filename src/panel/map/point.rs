@@ -24,10 +24,13 @@ const KNOB: f32 = 13.0;
 /// A press within this distance is on the point, which is dragged from where it is.
 const GRAB_RADIUS: f32 = 30.0;
 
+/// Side of the square that the ring of the keyboard's focus is drawn round the point in.
+const RINGED: f32 = style::TOUCH_SIZE + 10.0;
+
 /// Distance of the tooltip above the finger, so that the hand does not cover it.
 const ABOVE: f32 = 58.0;
 
-/// The label of the point is placed clear of the `numbers` on the map if possible.
+/// The label of the point is placed clear of the `numbers` on the map.
 pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
     let response = pan_area(ui, "map", rect);
     let id = response.id;
@@ -84,6 +87,11 @@ fn sliders(ui: &Ui, session: &mut Session, rect: Rect) {
     }
 }
 
+/// Where labels would be covered by the ring of the keyboard's focus.
+pub fn ringed(session: &Session, rect: Rect) -> Rect {
+    Rect::from_center_size(place(session, rect), Vec2::splat(RINGED))
+}
+
 /// The position of the jump; clamped to the border if it is outside the map.
 fn place(session: &Session, rect: Rect) -> Pos2 {
     let [u, v] = session.map_point().map(|part| part.clamp(0.0, 1.0) as f32);
@@ -137,27 +145,31 @@ fn outside(painter: &Painter, at: Pos2, direction: Vec2) {
     ));
 }
 
-/// The turns, beside the point.
+/// The turns, beside the point where there is a free place; they are shown above the map as well.
 fn label(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
     let text = turns_text(turns_in_all(session.jump()));
     let galley = ui
         .painter()
         .layout_no_wrap(text, style::bold(19.0), TEXT.get());
     let size = galley.size() + vec2(14.0, 6.0);
-    let away = vec2(KNOB + 5.0 + 0.5 * size.x, KNOB + 0.5 * size.y);
+    let away = vec2(0.5 * (RINGED + size.x), KNOB + 0.5 * size.y);
     let directions = [
         vec2(1.0, -1.0),
         vec2(-1.0, -1.0),
         vec2(1.0, 1.0),
         vec2(-1.0, 1.0),
+        vec2(1.0, 0.0),
+        vec2(-1.0, 0.0),
     ];
-    let places = directions.map(|direction| Rect::from_center_size(at + direction * away, size));
-    let inside = || places.iter().filter(|place| rect.contains_rect(**place));
-    let place = inside()
-        .find(|place| numbers.iter().all(|other| !other.intersects(**place)))
-        .or_else(|| inside().next())
-        .unwrap_or(&places[0]);
-    board(ui.painter(), place.center(), size, &[galley]);
+    let mut places = directions
+        .into_iter()
+        .map(|direction| Rect::from_center_size(at + direction * away, size));
+    let free = places.find(|place| {
+        rect.contains_rect(*place) && numbers.iter().all(|other| !other.intersects(*place))
+    });
+    if let Some(place) = free {
+        board(ui.painter(), place.center(), size, &[galley]);
+    }
 }
 
 /// The tooltip above the pointer: turns and both inputs.

@@ -1,9 +1,8 @@
 //! The moment at the playhead in words.
 
-use crate::describe::units::SECONDS;
 use crate::session::Session;
 use turns_aloft_describe::turns::{hundredths_of, turns_text};
-use turns_aloft_describe::unit::UnitText;
+use turns_aloft_describe::unit::{SECONDS, UnitText};
 use turns_aloft_physics::flight::FlightSample;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::fly::Jump;

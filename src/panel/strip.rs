@@ -1,0 +1,84 @@
+//! A sentence at the foot of the picture, put away by a click.
+
+use std::sync::Arc;
+
+use egui::{CornerRadius, Galley, Rect, Stroke, StrokeKind, Ui, pos2, vec2};
+
+use crate::controls::button_area;
+use crate::style::{self, CARD, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
+
+/// Greatest width.
+const WIDTH: f32 = 560.0;
+
+/// Font sizes, the first of which is taken that makes it no higher than `MOST` of the picture.
+const SIZES: [f32; 3] = [17.0, 15.0, 13.0];
+const MOST: f32 = 0.3;
+
+/// Half the size of the cross at the end.
+const CROSS: f32 = 5.0;
+
+pub struct Strip<'a> {
+    /// The name of its control.
+    pub name: &'a str,
+    pub accessible_name: &'a str,
+    pub sentence: &'a str,
+    pub frame: Stroke,
+}
+
+impl Strip<'_> {
+    /// Shows it on the picture, between the `others` there if it is as high as they reach. Returns its
+    /// area, and whether it was clicked.
+    pub fn show(self, ui: &Ui, stage: Rect, others: &[Rect]) -> (Rect, bool) {
+        let inside = stage.shrink2(vec2(WIDE_GAP, GAP));
+        let most = MOST * stage.height();
+        let (rect, _) = self.placed(ui, inside, most);
+        let meets = |other: &&Rect| other.bottom() + GAP > rect.top();
+        let free = others.iter().filter(meets).fold(inside, |free, other| {
+            if other.center().x < stage.center().x {
+                free.with_min_x(other.right() + GAP)
+            } else {
+                free.with_max_x(other.left() - GAP)
+            }
+        });
+        let (rect, galley) = self.placed(ui, free, most);
+        let response = button_area(ui, self.name, rect, self.accessible_name);
+        let painter = ui.painter();
+        painter.rect(
+            rect,
+            CornerRadius::same(style::CORNER_RADIUS),
+            CARD.get(),
+            self.frame,
+            StrokeKind::Inside,
+        );
+        let top = rect.center().y - 0.5 * galley.size().y;
+        painter.galley(pos2(rect.left() + WIDE_GAP, top), galley, TEXT.get());
+        let cross = rect.right_center() - vec2(0.5 * TOUCH_SIZE, 0.0);
+        for diagonal in [vec2(CROSS, CROSS), vec2(CROSS, -CROSS)] {
+            let stroke = Stroke::new(2.0, WEAK_TEXT.get());
+            painter.line_segment([cross - diagonal, cross + diagonal], stroke);
+        }
+        (rect, response.clicked())
+    }
+
+    /// Its place, as wide as the sentence needs, in the middle of the foot of `free`, and the letters:
+    /// smaller ones where it would be higher than `most`.
+    fn placed(&self, ui: &Ui, free: Rect, most: f32) -> (Rect, Arc<Galley>) {
+        let room = free.width().min(WIDTH) - WIDE_GAP - TOUCH_SIZE;
+        let laid_out = |size| {
+            let (sentence, font) = (self.sentence.to_owned(), style::text(size));
+            ui.painter().layout(sentence, font, TEXT.get(), room)
+        };
+        let least = style::least_size(ui.ctx());
+        let galley = SIZES
+            .into_iter()
+            .map(laid_out)
+            .find(|galley| galley.size().y + 2.0 * GAP <= most)
+            .unwrap_or_else(|| laid_out(least));
+        let size = vec2(
+            galley.size().x + WIDE_GAP + TOUCH_SIZE,
+            (galley.size().y + 2.0 * GAP).max(TOUCH_SIZE),
+        );
+        let corner = pos2(free.center().x - 0.5 * size.x, free.bottom() - size.y);
+        (Rect::from_min_size(corner, size), galley)
+    }
+}
