@@ -174,7 +174,7 @@ fn a_picture_at_every_stage() {
 }
 
 /// A node is inside the outline if and only if both numbers are within the marks of the jump flown
-/// there, and so is the rate at which it left the ice.
+/// there, and so are its height and the rate at which it left the ice.
 #[test]
 fn the_outline_is_that_of_the_marks() {
     let scenario = starts::named("four-turns")
@@ -200,7 +200,8 @@ fn the_outline_is_that_of_the_marks() {
                 }
                 let jump = then.fly();
                 let within = Parameter::ALL.into_iter().all(|key| {
-                    let counts = keys.contains(&key.key()) || key.key() == "takeoff_rate_rad_s";
+                    let always = ["takeoff_rate_rad_s", "jump_height_m"];
+                    let counts = keys.contains(&key.key()) || always.contains(&key.key());
                     let marks = then.marks(key, &jump).filter(|_| counts);
                     marks.is_none_or(|marks| {
                         let value = match key.key() {

@@ -57,7 +57,7 @@ fn a_whole_turn_too_many() {
         "3.01 turns of 2: over-rotated by 364°, a whole turn more; the landing faces the right way, 4°."
     );
     assert_eq!(
-        (verdict_text(Some(owed)), mark(Some(owed))),
+        (verdict_text(Some(owed)).as_str(), mark(Some(owed))),
         ("over-rotated", "too far")
     );
 }

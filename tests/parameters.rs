@@ -58,7 +58,7 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 34] = [
+    let all: [(&str, &[Parameter]); 35] = [
         // What is removed from a flight to see what it cost, and what a change calls for.
         (
             "analysis/budget.rs",
@@ -66,6 +66,8 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ),
         ("analysis/caution.rs", &[HandMass, JumpHeight, OpenLead]),
         ("analysis/weights.rs", &[HandMass]),
+        // What a hang time sets.
+        ("analysis/hang_time.rs", &[JumpHeight]),
         // The rate as flown, which heavier hands may keep from being the one that was set.
         ("analysis/judge.rs", &[TakeoffRate]),
         ("analysis/seen.rs", &[TakeoffRate]),
@@ -87,8 +89,8 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ("describe/rounded_budget.rs", &[PreRotation]),
         // What is flown, as other means compute it again.
         ("scenario/export.rs", &[HandMass, CloseTime, OpenTime]),
-        // What stands beside the hands' mass alone.
-        ("panel/panels.rs", &[HandMass]),
+        // What stands beside the hands' mass, the rate and the height alone.
+        ("panel/panels.rs", &[HandMass, JumpHeight]),
         ("describe/report/weights.rs", &[HandMass]),
         ("session/answers/hand_weights.rs", &[HandMass]),
         ("session/operations/weights.rs", &[HandMass]),
@@ -99,10 +101,10 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
             "session/state/levers.rs",
             &[TakeoffRate, HandMass, JumpHeight],
         ),
-        ("session/operations/map.rs", &[TakeoffRate]),
         // Readouts of the flight that are called as what they came of.
         ("session/describe/flight.rs", &[TakeoffRate, JumpHeight]),
         ("session/describe/loads.rs", &[HandMass]),
+        ("session/describe/weights.rs", &[TakeoffRate, HandMass]),
         (
             "session/describe/moment.rs",
             &[PreRotation, CloseDelay, OpenLead],

@@ -3,7 +3,7 @@
 
 use std::f64::consts::TAU;
 
-use turns_aloft::describe::typed::typed;
+use turns_aloft::describe::typed::{Admissible, typed};
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use turns_aloft::words::{Language, set_language};
@@ -33,6 +33,36 @@ fn a_stature_may_be_written_in_any_unit_of_length() {
         for text in ["58 in", "58\"", "58 inches"] {
             assert_typed(text, Parameter::Stature, &units, 58.0 * 0.0254);
         }
+    }
+}
+
+#[test]
+fn a_stature_may_be_written_in_feet_and_inches() {
+    for text in ["4 ft 10 in", "4ft10", "4'10\"", "4' 10", "4′10″"] {
+        assert_typed(text, Parameter::Stature, &Units::default(), 58.0 * 0.0254);
+    }
+    assert_typed("5 ft", Parameter::Stature, &Units::default(), 60.0 * 0.0254);
+}
+
+/// What may have been meant, the likeliest first; nothing where nothing fits.
+#[test]
+fn what_is_out_of_range_has_its_likely_meanings() {
+    let likely = |text, parameter| Admissible::of(parameter).likely_meant(text, &Units::default());
+    for (text, parameter, meant) in [
+        ("14.8", Parameter::Stature, vec!["148 cm"]),
+        ("14.8 cm", Parameter::Stature, vec!["148 cm"]),
+        ("5.5", Parameter::Stature, vec!["167.64 cm (5.5 ft)"]),
+        ("485", Parameter::BodyMass, vec!["48.50 kg"]),
+        ("80", Parameter::CloseTime, vec!["0.08 s (80 ms)", "0.80 s"]),
+        (
+            "2",
+            Parameter::TakeoffRate,
+            vec!["120 rpm (2 turns/s)", "19 rpm (2 rad/s)"],
+        ),
+        ("99999", Parameter::JumpHeight, vec![]),
+        ("tall", Parameter::Stature, vec![]),
+    ] {
+        assert_eq!(likely(text, parameter), meant, "{text}");
     }
 }
 

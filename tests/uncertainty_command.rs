@@ -137,7 +137,7 @@ fn a_bad_half_width_is_refused() {
         ),
         (
             "arm_tuck=0.1",
-            "half-width of arm_tuck = 0.1: no such half-width; they are jump_height_m, takeoff_rate_rad_s, close_time_s, inertia_ratio_share",
+            "half-width of arm_tuck = 0.1: no such half-width; they are jump_height_m, takeoff_rate_rad_s, close_time_s, inertia_ratio_share, hang_time_s",
         ),
         (
             "inertia_ratio_share",

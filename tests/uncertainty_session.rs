@@ -186,7 +186,7 @@ fn large_figures_say_as_much_as_they_can() {
         (3.461, 3.538, "3.46–3.54"),
         (3.5, 3.5, "3.50"),
     ] {
-        assert_eq!(range_figures(&between(low, high)), figures);
+        assert_eq!(range_figures(&between(low, high), None), figures);
     }
 }
 

@@ -69,7 +69,7 @@ fn the_answer_is_that_of_the_analyses() {
 /// What is shown of a budget: its sum as shown, and how far each part is from the exact one.
 #[track_caller]
 fn adds_up(budget: &Budget) {
-    let shown = Shown::new(budget);
+    let shown = Shown::new(budget, None);
     let lost: i64 = shown.losses.iter().sum();
     assert_eq!(shown.ideal - lost + shown.ice, shown.turns, "{budget:?}");
     let parts = [shown.ideal, shown.ice, shown.turns].map(turns_text);
@@ -133,7 +133,7 @@ fn what_was_rounded_most_gives_way() {
         largest: Some(Cause::Tightness),
         one_change: None,
     };
-    let shown = Shown::new(&budget);
+    let shown = Shown::new(&budget, None);
     assert_eq!(shown.losses, [11, 20, 0, 0]);
     assert_eq!((shown.ideal, shown.ice, shown.turns), (251, 30, 250));
 }

@@ -19,6 +19,9 @@ pub const GOAL_TURNS: [f64; 2] = [0.5, 10.0];
 /// A proposal, set and flown, has the wanted turns to within this.
 pub const MET_TURNS: f64 = 1e-3;
 
+/// A jump that misses less than half a degree of the wanted turns has them: no degree is shown as missing.
+pub const HAS_THEM_TURNS: f64 = 0.5 / 360.0;
+
 /// Parts in which a lever's range is searched for the wanted turns.
 const PARTS: usize = 40;
 
@@ -41,6 +44,8 @@ pub struct Proposal {
     pub change: f64,
     /// Turns in all, flown with the change.
     pub turns: f64,
+    /// Time in the air with the change, s.
+    pub hang_time_s: f64,
     /// Estimate, lowest and highest, in body weights.
     pub landing_load_bw: [f64; 2],
     /// In which respects the jump with the change is beyond what has been seen.
@@ -81,6 +86,7 @@ impl Single {
                 value: now,
                 change: 0.0,
                 turns: goal.now.turns,
+                hang_time_s: goal.now.readout.hang_time_s,
                 landing_load_bw: goal.now.readout.landing_load_bw,
                 beyond_seen: goal.scenario.beyond_seen(goal.now),
                 cautions: Vec::new(),
@@ -109,7 +115,7 @@ impl<'a> Goal<'a> {
 
     /// Whether the jump has the wanted turns as it is.
     pub fn reached(&self) -> bool {
-        self.now.turns >= self.goal_turns - MET_TURNS
+        self.now.turns > self.goal_turns - HAS_THEM_TURNS
     }
 
     pub(super) const fn judge(&self) -> Judge<'a> {
@@ -162,6 +168,7 @@ impl<'a> Goal<'a> {
                 value,
                 change: value - now,
                 turns: jump.turns,
+                hang_time_s: jump.readout.hang_time_s,
                 landing_load_bw: jump.readout.landing_load_bw,
                 beyond_seen: then.beyond_seen(&jump),
                 cautions: caution::of(self.scenario, &then),

@@ -8,6 +8,7 @@ pub mod contour;
 pub mod effort_marks;
 pub mod field;
 pub mod goal;
+pub mod hang_time;
 pub mod judge;
 pub mod lever;
 pub mod limits;

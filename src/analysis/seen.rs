@@ -4,13 +4,22 @@ use turns_aloft_physics::flight_summary::FlightSummary;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::parameter::{Evidence, Parameter};
 
+/// Whether a number counts on every map, whatever lies along its axes.
+pub const fn always_counts(parameter: Parameter) -> bool {
+    matches!(
+        parameter.row().evidence,
+        Evidence::PeakRate | Evidence::Height
+    )
+}
+
 /// How far inside its marks the nearest of these numbers is in a flown jump, in parts of its
 /// admissible range; negative outside, 0 on a mark. A number without marks does not count, nor a
 /// mark at the end of what can be set: 1 where nothing does. Where it isn't known what jumpers of this
 /// size do, the mark is the one beyond which nobody at all has been seen.
 ///
 /// The take-off rate always counts, as it was flown: its mark is the highest peak rate seen, and a
-/// body that closes more gets there without leaving the ice any faster.
+/// body that closes more gets there without leaving the ice any faster. So does the height: a jump that
+/// is beyond what has been seen in either is so on every map.
 ///
 /// `grip_m_s2`, the largest acceleration of what the hands hold, is only asked for where it is needed.
 pub fn margin(
@@ -20,9 +29,9 @@ pub fn margin(
     grip_m_s2: impl Fn() -> f64,
 ) -> f64 {
     let is_rate = |parameter: &Parameter| parameter.row().evidence == Evidence::PeakRate;
-    let rate = Parameter::ALL.into_iter().filter(is_rate);
-    let rate = rate.filter(|rate| !numbers.contains(rate));
-    let margins = numbers.into_iter().chain(rate).filter_map(|parameter| {
+    let always = Parameter::ALL.into_iter().filter(|it| always_counts(*it));
+    let always = always.filter(|parameter| !numbers.contains(parameter));
+    let margins = numbers.into_iter().chain(always).filter_map(|parameter| {
         let value = if is_rate(&parameter) {
             summary.takeoff_rate_rad_s
         } else {

@@ -128,6 +128,11 @@ pub enum RefusedHalfWidth {
         input: UncertainInput,
         written: String,
     },
+    /// Of the hang time, which stands for the height's: from nothing to the most that the height's makes.
+    HangTime {
+        written: String,
+        most_s: f64,
+    },
     Unknown {
         key: String,
         written: String,

@@ -2,6 +2,7 @@
 
 use crate::Text;
 use crate::joint::joint_text;
+use crate::rounding::beyond_and_limit;
 use crate::unit::{UnitText, fixed};
 use turns_aloft_scenario::beyond::{Respect, RespectOf};
 use turns_aloft_scenario::parameter::{Kind, Movement};
@@ -19,6 +20,17 @@ fn unit(respect: &Respect, units: &Units) -> Unit {
     }
 }
 
+/// The value, and as far as people have been seen to go: beyond that as it is shown where it is.
+fn value_and_limit(respect: &Respect, units: &Units) -> [String; 2] {
+    let unit = unit(respect, units);
+    match respect.seen_up_to {
+        Some(up_to) if respect.value > up_to => beyond_and_limit(&unit, [respect.value, up_to]),
+        up_to => {
+            [Some(respect.value), up_to].map(|si| si.map_or_else(String::new, |si| unit.text(si)))
+        }
+    }
+}
+
 fn name(respect: &Respect) -> String {
     let joint = respect.joint.map_or("", joint_text);
     match respect.of {
@@ -32,7 +44,7 @@ fn name(respect: &Respect) -> String {
 /// "peak rate 494 rpm, jump height 66 cm"; empty where there is nothing.
 pub fn list(respects: &[Respect], units: &Units) -> String {
     let one = |respect: &Respect| {
-        let value = unit(respect, units).text(respect.value);
+        let [value, _] = value_and_limit(respect, units);
         say!("respect-value", what = name(respect), value = value)
     };
     respects.iter().map(one).collect::<Vec<_>>().join(", ")
@@ -58,11 +70,12 @@ pub fn meaning(respects: &[Respect], units: &Units) -> String {
     let one = |respect: &Respect| {
         let what = name(respect);
         let source = respect.source.text();
+        let [_, limit] = value_and_limit(respect, units);
         match respect.seen_up_to {
-            Some(up_to) => say!(
+            Some(_) => say!(
                 "beyond-seen-up-to",
                 what = what,
-                limit = unit(respect, units).text(up_to),
+                limit = limit.as_str(),
                 source = source
             ),
             None => source.to_owned(),

@@ -1,10 +1,11 @@
 //! Where the turns went, in words.
 
 use crate::input::remedy;
+use crate::unit::UnitText;
 use crate::{Label, Sentence};
 use turns_aloft_analysis::budget::{Budget, Cause};
 use turns_aloft_analysis::one_change::OneChange;
-use turns_aloft_scenario::parameter::Kind;
+use turns_aloft_scenario::units::Units;
 use turns_aloft_words::{decimal, say, text};
 
 impl Label for Cause {
@@ -45,12 +46,12 @@ impl Sentence for Budget {
 /// How it was, and what the change would have done to the whole jump; stands behind a colon.
 impl Sentence for OneChange {
     fn sentence(&self) -> String {
-        let [from, to] = [self.from, self.to].map(|value| match self.parameter.kind() {
-            Kind::Share => decimal(100.0 * value, 0),
-            // Which way a body leans is not told.
-            Kind::Angle => decimal(value.abs().to_degrees(), 1),
-            Kind::Length | Kind::Mass | Kind::Rate | Kind::Time | Kind::Turns => decimal(value, 2),
-        });
+        // Which way a body leans is not told.
+        let values = [self.from, self.to].map(f64::abs);
+        // No remedy has a unit of the user's choice; the sentence has the unit.
+        let unit = Units::default().of(self.parameter.kind());
+        let unit = unit.fine_enough_for(&values);
+        let [from, to] = values.map(|value| unit.number(value));
         let turns = more_or_fewer(self.turns_change);
         remedy(self.parameter, [&from, &to], &turns)
     }

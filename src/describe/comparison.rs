@@ -3,7 +3,8 @@
 
 use std::borrow::Cow;
 
-use crate::turns::{hundredths, signed_text, turns_text};
+use crate::rounding::{adding_up, from_to};
+use crate::turns::{hundredths_of, signed_text, turns_text};
 use crate::unit::UnitText;
 use crate::{Inline, Label};
 use turns_aloft_analysis::compare::Comparison;
@@ -11,9 +12,7 @@ use turns_aloft_physics::plan::Turning;
 use turns_aloft_physics::segments::SegmentTable;
 use turns_aloft_scenario::ground::Ground;
 use turns_aloft_scenario::input::{Choice, Input};
-use turns_aloft_scenario::order::by_number;
-use turns_aloft_scenario::parameter::Parameter;
-use turns_aloft_scenario::units::{Unit, Units};
+use turns_aloft_scenario::units::Units;
 use turns_aloft_scenario::{HandsKeep, Scenario};
 use turns_aloft_words::{Message, say, text};
 
@@ -35,7 +34,12 @@ pub struct Compared {
 impl Compared {
     pub fn new(name: &str, reference: &Scenario, present: &Scenario) -> Self {
         let comparison = Comparison::new(reference, present);
-        let turns = comparison.turns.map(hundredths);
+        let owed = |it: &Scenario| it.jump.turns_owed(it.jump_turns);
+        let [first, second] = comparison.turns;
+        let turns = [
+            hundredths_of(first, owed(reference)),
+            hundredths_of(second, owed(present)),
+        ];
         let exact: Vec<f64> = comparison
             .differences
             .iter()
@@ -67,7 +71,12 @@ impl Compared {
     /// What it was and what it is.
     pub fn change(&self, place: usize, units: &Units) -> [String; 2] {
         match self.comparison.differences[place].input {
-            Input::Number(parameter) => numbers(parameter, &self.scenarios, units),
+            Input::Number(parameter) => {
+                let unit = units.of(parameter.kind());
+                let values = self.scenarios.each_ref().map(|it| parameter.get(it));
+                let unit = from_to(&unit, values).unit;
+                values.map(|value| unit.text(value))
+            }
             Input::Choice(choice) => self
                 .scenarios
                 .each_ref()
@@ -123,35 +132,9 @@ impl Compared {
     }
 }
 
-/// Whole numbers near the exact ones that add up to `whole`, which is nearer than 1 to the sum of
-/// the exact ones (largest remainder: all are rounded down, and those that lost most get one more).
-/// What is nothing stays nothing.
+/// Hundredths near the exact ones that add up to the whole difference; what is nothing stays nothing.
 pub fn rounded(exact: &[f64], whole: i64) -> Vec<i64> {
-    let mut parts: Vec<i64> = exact.iter().map(|part| part.floor() as i64).collect();
-    let missing = whole - parts.iter().sum::<i64>();
-    let by_loss = by_number((0..exact.len()).collect(), |&i: &usize| {
-        exact[i].floor() - exact[i]
-    });
-    for i in by_loss.into_iter().take(missing.max(0) as usize) {
-        parts[i] += 1;
-    }
-    parts
-}
-
-/// Two values of a number, with as many decimals as it takes to tell them apart.
-fn numbers(parameter: Parameter, scenarios: &[Scenario; 2], units: &Units) -> [String; 2] {
-    const MOST_DECIMALS: usize = 6;
-    let unit = units.of(parameter.kind());
-    let texts = |decimals| {
-        let unit = Unit { decimals, ..unit };
-        scenarios
-            .each_ref()
-            .map(|scenario| unit.text(parameter.get(scenario)))
-    };
-    (unit.decimals..MOST_DECIMALS)
-        .map(texts)
-        .find(|[from, to]| from != to)
-        .unwrap_or_else(|| texts(MOST_DECIMALS))
+    adding_up(exact, whole, |i, _| exact[i] != 0.0)
 }
 
 fn word(choice: Choice, scenario: &Scenario) -> Cow<'static, str> {

@@ -4,6 +4,7 @@ use serde_json::Value;
 
 use crate::Sentence;
 use crate::number::{plain, shortened, shown, si};
+use turns_aloft_analysis::hang_time::{self, RefusedHangTime};
 use turns_aloft_analysis::lever::{Lever, RefusedLever};
 use turns_aloft_analysis::map::{NODES, RefusedAxis};
 use turns_aloft_analysis::uncertainty::{RefusedHalfWidth, UncertainInput};
@@ -12,7 +13,7 @@ use turns_aloft_scenario::collection::{LARGEST_BYTES, LONGEST_NAME, MOST, Refusa
 use turns_aloft_scenario::fault::{Expected, Fault, NotJson, Place};
 use turns_aloft_scenario::input::{Choice, Input, Text};
 use turns_aloft_scenario::jump::JUMP_TURNS;
-use turns_aloft_scenario::parameter::Parameter;
+use turns_aloft_scenario::parameter::{Kind, Parameter};
 use turns_aloft_scenario::reading::NotText;
 use turns_aloft_scenario::setting::Refused;
 use turns_aloft_scenario::{file, link};
@@ -83,7 +84,8 @@ impl Sentence for Refused {
 
 fn every_key() -> String {
     let texts = Text::ALL.map(Text::key).into_iter();
-    let keys: Vec<&str> = texts.chain(Input::all().map(Input::key)).collect();
+    let keys = texts.chain(Input::all().map(Input::key));
+    let keys: Vec<&str> = keys.chain([hang_time::KEY]).collect();
     keys.join(", ")
 }
 
@@ -107,11 +109,51 @@ impl Sentence for RefusedHalfWidth {
                 value = shown(written),
                 most = si(input.kind(), input.most())
             ),
+            Self::HangTime { written, most_s } => say!(
+                "half-width-hang-time",
+                key = hang_time::KEY,
+                value = shown(written),
+                most = seconds(*most_s)
+            ),
             Self::Unknown { key, written } => say!(
                 "half-width-unknown",
                 key = shown(key),
                 value = shown(written),
-                known = UncertainInput::ALL.map(UncertainInput::key).join(", ")
+                known = format!(
+                    "{}, {}",
+                    UncertainInput::ALL.map(UncertainInput::key).join(", "),
+                    hang_time::KEY
+                )
+            ),
+        }
+    }
+}
+
+/// A time that follows from flights: to a thousandth of a second.
+fn seconds(time_s: f64) -> String {
+    si(Kind::Time, (1000.0 * time_s).round() / 1000.0)
+}
+
+impl Sentence for RefusedHangTime {
+    fn sentence(&self) -> String {
+        match self {
+            Self::NotANumber { written } => say!(
+                "hang-time-not-a-number",
+                key = hang_time::KEY,
+                value = shown(written)
+            ),
+            Self::OutOfRange { value_s, range_s } => say!(
+                "hang-time-out-of-range",
+                key = hang_time::KEY,
+                value = plain(*value_s),
+                least = seconds(range_s[0]),
+                most = seconds(range_s[1])
+            ),
+            Self::NotFlown { value_s, nearest_s } => say!(
+                "hang-time-not-flown",
+                key = hang_time::KEY,
+                value = plain(*value_s),
+                nearest = seconds(*nearest_s)
             ),
         }
     }

@@ -1,15 +1,16 @@
 //! What would win the missing turns, in words.
 
+use crate::rounding::{self, FromTo};
 use crate::unit::UnitText;
 use crate::{Inline, Label, Text, beyond};
 use turns_aloft_analysis::combination::{Change, Combination};
-use turns_aloft_analysis::goal::Single;
+use turns_aloft_analysis::goal::{Proposal, Single};
 use turns_aloft_analysis::lever::Lever;
 use turns_aloft_analysis::limits::{Judgement, LimitOf, Verdict};
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::order::by_number;
-use turns_aloft_scenario::parameter::Parameter;
+use turns_aloft_scenario::parameter::{Kind, Parameter};
 use turns_aloft_scenario::units::Units;
 use turns_aloft_words::{decimal, say, text};
 
@@ -44,17 +45,38 @@ pub fn judgement(units: &Units, judgement: &Judgement, beyond_seen: &[Respect]) 
 
 /// "98 to 131 rpm".
 pub fn from_to(units: &Units, parameter: Parameter, from: f64, to: f64) -> String {
-    let unit = units.of(parameter.kind());
-    say!("from-to", from = unit.number(from), to = unit.text(to))
+    let FromTo { from, to, .. } = rounding::from_to(&units.of(parameter.kind()), [from, to]);
+    say!("from-to", from = from, to = to)
 }
 
-/// "+33 rpm".
-pub fn change(units: &Units, lever: Lever, change: f64) -> String {
-    let sign = if change < 0.0 { "−" } else { "+" };
-    format!(
-        "{sign}{}",
-        units.of(lever.parameter().kind()).text(change.abs())
-    )
+/// "98 to 131 rpm", and what that is more: "+33 rpm".
+pub fn from_to_and_change(units: &Units, lever: Lever, values: [f64; 2]) -> [String; 2] {
+    let unit = units.of(lever.parameter().kind());
+    let FromTo {
+        from, to, change, ..
+    } = rounding::from_to(&unit, values);
+    [say!("from-to", from = from, to = to), change]
+}
+
+/// The value that a lever needs, and what it is more than now: "131 rpm (+33 rpm)".
+pub fn value_and_change(units: &Units, single: &Single, proposal: &Proposal) -> String {
+    let unit = units.of(single.lever.parameter().kind());
+    let FromTo { to, change, .. } = rounding::from_to(&unit, [single.now, proposal.value]);
+    format!("{to} ({change})")
+}
+
+/// How long the jump is in the air, now and then, where that is to be seen: "0.55 to 0.58 s in the air".
+pub fn hang_time(now: &Jump, then_s: f64) -> Option<String> {
+    let unit = Units::default().of(Kind::Time);
+    let now_s = now.readout.hang_time_s;
+    let is_seen = unit.number(now_s) != unit.number(then_s);
+    is_seen.then(|| {
+        say!(
+            "goal-hang-time",
+            from = unit.number(now_s),
+            to = unit.text(then_s)
+        )
+    })
 }
 
 /// A value in the user's units.
@@ -118,12 +140,8 @@ pub fn landing(now: &Jump, then_bw: [f64; 2]) -> String {
 
 /// One line of the joint change.
 pub fn part(units: &Units, change: &Change) -> String {
-    format!(
-        "{} {} ({})",
-        change.lever.parameter().label(),
-        from_to(units, change.lever.parameter(), change.now, change.value),
-        self::change(units, change.lever, change.change)
-    )
+    let [values, by] = from_to_and_change(units, change.lever, [change.now, change.value]);
+    format!("{} {values} ({by})", change.lever.parameter().label())
 }
 
 /// The levers of a joint change worth telling: what would be shown as no change is left out.

@@ -17,6 +17,7 @@ pub mod number;
 pub mod range;
 pub mod report;
 pub mod rounded_budget;
+pub mod rounding;
 pub mod source;
 pub mod start;
 pub mod turns;

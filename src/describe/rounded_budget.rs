@@ -1,6 +1,7 @@
 //! The budget as it is shown: two decimals that add up as they stand.
 
-use crate::turns::hundredths;
+use crate::rounding::adding_up;
+use crate::turns::{hundredths, hundredths_of};
 use turns_aloft_analysis::budget::{Budget, Cause};
 
 /// Hundredths of a turn. The ideal less the losses and with what was turned on the ice are the
@@ -18,29 +19,21 @@ impl Shown {
     /// Each part is rounded; what the sum then is off by goes to the parts that were rounded most
     /// that way, a hundredth each. What is told elsewhere stays as rounded there: the turns in all,
     /// those on the ice, and the loss that the sentence names. What shows as nothing stays nothing.
-    pub fn new(budget: &Budget) -> Self {
+    /// `owed` are the turns that the jump's name asks for.
+    pub fn new(budget: &Budget, owed: Option<f64>) -> Self {
         let exact: [f64; 5] = std::array::from_fn(|i| match i {
-            0 => budget.ideal_turns,
-            _ => -budget.losses[i - 1],
+            0 => 100.0 * budget.ideal_turns,
+            _ => -100.0 * budget.losses[i - 1],
         });
-        let mut shown = exact.map(hundredths);
         let ice = hundredths(budget.pre_rotation_turns);
-        let turns = hundredths(budget.turns);
+        let turns = hundredths_of(budget.turns, owed);
         let named = Cause::ORDER
             .iter()
             .position(|&cause| Some(cause) == budget.largest)
             .map(|i| i + 1);
-        let mut off = turns - ice - shown.iter().sum::<i64>();
-        while off != 0 {
-            let way = off.signum();
-            let rounded = |i: usize| way as f64 * (100.0 * exact[i] - shown[i] as f64);
-            let most = (0..exact.len())
-                .filter(|&i| i == 0 || (Some(i) != named && shown[i] != 0))
-                .max_by(|&a, &b| rounded(a).total_cmp(&rounded(b)))
-                .unwrap_or_default();
-            shown[most] += way;
-            off -= way;
-        }
+        let shown = adding_up(&exact, turns - ice, |i, shown| {
+            i == 0 || (Some(i) != named && shown != 0)
+        });
         Self {
             ideal: shown[0],
             losses: std::array::from_fn(|i| -shown[i + 1]),

@@ -69,7 +69,35 @@ pub trait UnitText {
 
     /// Number and sign.
     fn text(&self, si: f64) -> String;
+
+    /// The unit with as many decimals as it takes to show values that somebody may have typed just as they
+    /// were typed, all of them alike; no more than usual where that would take too many.
+    #[must_use]
+    fn fine_enough_for(&self, values_si: &[f64]) -> Self;
+
+    /// Number and sign of a value that is set, as it was typed.
+    fn set_text(&self, si: f64) -> String
+    where
+        Self: Sized,
+    {
+        self.fine_enough_for(&[si]).text(si)
+    }
+
+    /// The number alone of a value that is set, as it was typed.
+    fn set_number(&self, si: f64) -> String
+    where
+        Self: Sized,
+    {
+        self.fine_enough_for(&[si]).number(si)
+    }
 }
+
+/// Decimals beyond the usual ones that a typed value is shown with at most: 24.125 cm, 110.125 rpm.
+const MOST_MORE_DECIMALS: usize = 3;
+
+/// What a value may be off by to count as typed with so many decimals, in the last of them: more than
+/// rounding and a search make of it, and so little that a value nobody typed is hardly ever taken for one.
+const AS_TYPED: f64 = 1e-5;
 
 impl UnitText for Unit {
     fn sign(&self) -> &'static str {
@@ -84,6 +112,21 @@ impl UnitText for Unit {
         } else {
             shown
         })
+    }
+
+    fn fine_enough_for(&self, values_si: &[f64]) -> Self {
+        let needed = |&si: &f64| {
+            let most = self.decimals + MOST_MORE_DECIMALS;
+            (self.decimals..=most).find(|&decimals| {
+                let last = self.from_si(si) * 10.0_f64.powi(decimals as i32);
+                (last - last.round()).abs() < AS_TYPED
+            })
+        };
+        let all = values_si.iter().filter_map(needed);
+        Self {
+            decimals: all.fold(self.decimals, usize::max),
+            ..*self
+        }
     }
 
     fn text(&self, si: f64) -> String {

@@ -1,7 +1,7 @@
 //! Weights in the hands in words: what the jump comes to by what the jumper keeps.
 
 use crate::Text;
-use crate::turns::gain_text;
+use crate::turns::{hundredths_of, signed_text, turns_text};
 use crate::unit::UnitText;
 use turns_aloft_analysis::caution::{Caution, OF_WEIGHTS};
 use turns_aloft_analysis::weights::{Needed, OBSERVED, Outcome, Weights};
@@ -28,13 +28,18 @@ pub fn keeps(keep: HandsKeep) -> &'static str {
     }
 }
 
-/// What the jump comes to under an assumption: "4.33 turns (+0.300)".
-pub fn turns(outcome: &Outcome) -> String {
-    say!(
-        "weights-turns",
-        turns = decimal(outcome.turns, 2),
-        gain = gain_text(outcome.turns_gained)
-    )
+/// Turns under an assumption, and what they are more than without, both as shown beside the turns owed:
+/// "4.33", "+0.30".
+pub fn turns_and_gain(outcome: &Outcome, owed: Option<f64>) -> [String; 2] {
+    let before = outcome.turns - outcome.turns_gained;
+    let [turns, before] = [outcome.turns, before].map(|turns| hundredths_of(turns, owed));
+    [turns_text(turns), signed_text(turns - before)]
+}
+
+/// What the jump comes to under an assumption: "4.33 turns (+0.30)".
+pub fn turns(outcome: &Outcome, owed: Option<f64>) -> String {
+    let [turns, gain] = turns_and_gain(outcome, owed);
+    say!("weights-turns", turns = turns, gain = gain)
 }
 
 /// How much more is compared: "0.10 kg more in each hand".

@@ -7,7 +7,7 @@ use egui::{Align2, Rect, RichText, Sense, Ui, pos2, vec2};
 
 use crate::controls::{Button, StepperRow, fold, stepper};
 use crate::fitted::fitted;
-use crate::style::{self, ACCENT, GAP, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
+use crate::style::{self, ACCENT, GAP, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP};
 use crate::text::{heading, small};
 use crate::{cautions, weights};
 use turns_aloft_analysis::goal::Single;
@@ -74,10 +74,10 @@ fn target(ui: &mut Ui, session: &mut Session) {
 
 fn question(ui: &mut Ui, session: &mut Session) {
     let asked = words::question(session);
-    let colour = if session.has_goal() {
-        ACCENT.get()
-    } else {
-        style::TEXT.get()
+    let colour = match (session.has_goal(), session.beyond_seen().is_empty()) {
+        (true, true) => ACCENT.get(),
+        (true, false) => WARNING.get(),
+        (false, _) => style::TEXT.get(),
     };
     ui.label(RichText::new(asked).font(style::bold(18.0)).color(colour));
     if session.tried() > 0 {

@@ -14,6 +14,7 @@ mod folded_charts;
 mod folded_inputs;
 mod goal;
 mod greeting;
+mod hang_time;
 mod help;
 mod layout;
 mod map;

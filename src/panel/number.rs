@@ -6,23 +6,28 @@ use std::borrow::Cow;
 use egui::{Align2, CornerRadius, Pos2, Rect, RichText, Sense, Stroke, Ui, pos2, vec2};
 
 use crate::controls::{
-    EXPLANATION_MARK_RADIUS, NumberEdit, Scale, explained, explanation_area, explanation_mark,
-    number_field, slider,
+    EXPLANATION_MARK_RADIUS, NumberEdit, NumberText, Scale, explained, explanation_area,
+    explanation_mark, number_field, slider,
 };
+use crate::fitted::fitted;
 use crate::style::{
     self, ACCENT, CARD, GAP, LINE, ON_ACCENT, SEEN, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
 };
-use turns_aloft_describe::typed::typed;
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_describe::{About, Label, Text};
 use turns_aloft_scenario::marks::Marks;
 use turns_aloft_scenario::parameter::{Parameter, SliderScale};
+use turns_aloft_scenario::units::Unit;
 use turns_aloft_session::Session;
 use turns_aloft_words::{say, text};
 
 const KNOB: f32 = 13.0;
 const TRACK: f32 = 6.0;
-const VALUE_WIDTH: f32 = 104.0;
+/// Width of the field with the value.
+pub const VALUE_WIDTH: f32 = 104.0;
+
+/// How far above the slider the middle of a line stands that is said beside the number.
+const BESIDE: f32 = 3.0;
 
 /// Label and track are drawn this much nearer to each other than the middles of their touch targets.
 const NEARER: f32 = 4.0;
@@ -46,6 +51,20 @@ pub fn show(
     label(ui, about, parameter, marks, label_rect);
     value(ui, session, edit, parameter, value_rect);
     track(ui, session, parameter, marks, track_rect);
+    if let Some(beside) = session.beside_text(parameter) {
+        // Below label and field, and clear of the knob: nothing moves for it.
+        let at = head.left_bottom() - vec2(0.0, BESIDE);
+        let font = style::text(14.0);
+        fitted(
+            ui.painter(),
+            Align2::LEFT_CENTER,
+            &beside,
+            font,
+            WEAK_TEXT.get(),
+            width,
+        )
+        .draw(ui.painter(), at);
+    }
     if about.as_deref() == Some(parameter.key())
         && explained(ui, parameter.key(), row, |ui| explain(ui, parameter, marks))
     {
@@ -112,10 +131,13 @@ fn value(
     let value = parameter.get(session.scenario());
     let name = format!("value:{}", parameter.key());
     let accessible_name = || say!("panel-typed", what = parameter.label());
-    let texts = [unit.text(value), unit.number(value)];
-    if let Some(text) = number_field(ui, edit, &name, rect, accessible_name, texts) {
-        let value = typed(&text, parameter, session.units());
-        session.set(parameter, value.unwrap_or(f64::NAN));
+    let text = NumberText {
+        value: unit.set_text(value),
+        number: unit.set_number(value),
+        sign: unit.sign(),
+    };
+    if let Some(typed) = number_field(ui, edit, &name, rect, accessible_name, text) {
+        session.set_typed(parameter, &typed);
     }
 }
 
@@ -137,6 +159,15 @@ fn value_at(parameter: Parameter, place: f32) -> f64 {
                 SliderScale::Even => x,
                 SliderScale::FinerBelow => x * x,
             }
+}
+
+/// The nearest value that the unit shows without more decimals than usual, so that what is shown is what
+/// flies; the ends of the range stay as they are.
+fn on_step(parameter: Parameter, unit: &Unit, value: f64) -> f64 {
+    let per_unit = 10.0_f64.powi(unit.decimals as i32);
+    let steps = (unit.from_si(value) * per_unit).round();
+    unit.to_si(steps / per_unit)
+        .clamp(parameter.least(), parameter.most())
 }
 
 fn track(ui: &Ui, session: &mut Session, parameter: Parameter, marks: Option<&Marks>, rect: Rect) {
@@ -163,7 +194,7 @@ fn track(ui: &Ui, session: &mut Session, parameter: Parameter, marks: Option<&Ma
     } else if (response.dragged() || response.clicked())
         && let Some(at) = response.interact_pointer_pos()
     {
-        let value = value_at(parameter, (at.x - left) / span);
+        let value = on_step(parameter, &unit, value_at(parameter, (at.x - left) / span));
         if value != parameter.get(session.scenario()) {
             session.set(parameter, value);
         }

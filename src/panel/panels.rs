@@ -10,9 +10,9 @@ use crate::folded_charts::folded_charts;
 use crate::layout::{self, Layout};
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::{
-    bar, beyond, cautions, charts, compare, folded_inputs, goal, greeting, help, map, notice,
-    number, picture_text, playback, questions, readouts, style, turns, uncertainty, undo, views,
-    weights, why,
+    bar, beyond, cautions, charts, compare, folded_inputs, goal, greeting, hang_time, help, map,
+    notice, number, picture_text, playback, questions, readouts, style, turns, uncertainty, undo,
+    views, weights, why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};
@@ -248,9 +248,15 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
             parameter,
             marks.as_ref(),
         );
-        if parameter == Parameter::HandMass {
-            folded_inputs::hands_keep(ui, session);
-            weights::held(ui, session);
+        match parameter {
+            Parameter::JumpHeight => {
+                hang_time::show(ui, session, &mut panels.edit, &mut panels.about);
+            }
+            Parameter::HandMass => {
+                folded_inputs::hands_keep(ui, session);
+                weights::held(ui, session);
+            }
+            _ => (),
         }
     }
     number::legend(ui);

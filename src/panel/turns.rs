@@ -14,14 +14,17 @@ use crate::style::{
 use crate::uncertainty;
 use turns_aloft_analysis::uncertainty::Range;
 use turns_aloft_describe::call::{
-    call_text, possible_calls, shortfall_range_text, shortfall_text, uncalled_text, verdict_text,
+    Standing, call_text, calls_text, short_verdict_text, shortfall_range_text, shortfall_text,
+    uncalled_text,
 };
 use turns_aloft_describe::jump::notation;
 use turns_aloft_describe::range::range_figures;
 use turns_aloft_describe::start::shown_note;
+use turns_aloft_describe::turns::{turns_in_all, turns_text};
 use turns_aloft_scenario::call::Call;
+use turns_aloft_scenario::fly::Owed;
 use turns_aloft_session::Session;
-use turns_aloft_words::{decimal, say, text, with_decimal_sign};
+use turns_aloft_words::{say, text, with_decimal_sign};
 
 /// Font size of the large figures. A digit is then about 80 CSS pixels high, 15 mm on a tablet:
 /// 1/200 of a reading distance of three metres, a usual height for signs.
@@ -37,13 +40,12 @@ const TAIL: f32 = 0.06;
 const HEIGHT_ID: &str = "height of the answer";
 
 pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
-    let jump = session.jump();
     let figures = if narrow { 0.8 * FIGURES } else { FIGURES };
     if let Some(range) = session.range() {
         range_card(ui, session, range, figures);
         return;
     }
-    let turns = decimal(jump.turns, 2);
+    let turns = turns_text(turns_in_all(session.jump()));
     // The tail of a decimal comma extends below the figures.
     let tail = if turns.contains(',') {
         TAIL * figures
@@ -55,7 +57,10 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
         .layout_no_wrap(turns, style::bold(figures), TEXT.get());
     let lines = verdict(session);
     let room = ui.available_width() - number.size().x - 3.0 * WIDE_GAP;
-    let side_by_side = lines.iter().all(|line| line.width(ui) <= room);
+    let widest = widest_verdicts(session).into_iter().flatten();
+    let side_by_side = widest
+        .chain(verdict(session))
+        .all(|line| line.width(ui) <= room);
     let height = 0.98 * figures;
     let foot = if side_by_side { 0.0 } else { 36.0 };
     let whole = height + tail + foot;
@@ -99,8 +104,11 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
 pub fn line(ui: &mut Ui, session: &Session) {
     const SIZE: f32 = 18.0;
     let (turns, lines) = match session.range() {
-        Some(range) => (range_figures(range), possible_verdict(session, range)),
-        None => (decimal(session.jump().turns, 2), verdict(session)),
+        Some(range) => (
+            range_figures(range, owed(session)),
+            possible_verdict(session, range),
+        ),
+        None => (turns_text(turns_in_all(session.jump())), verdict(session)),
     };
     let width = ui.available_width();
     let figures = if ui.available_height() < LOW_COLUMN {
@@ -152,7 +160,7 @@ pub fn line(ui: &mut Ui, session: &Session) {
 /// The turns as a range: figures as wide as the card, and the verdict below.
 fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
     let width = ui.available_width() - 2.0 * WIDE_GAP;
-    let text = range_figures(range);
+    let text = range_figures(range, owed(session));
     let size = style::fitting(ui.painter(), &text, figures, width);
     let number = ui
         .painter()
@@ -242,17 +250,38 @@ fn verdict(session: &Session) -> Vec<Line> {
     let Some(owed) = session.jump().owed else {
         return vec![line(text("panel-turns").to_owned(), 22.0, WEAK_TEXT.get())];
     };
+    verdict_of(session, owed)
+}
+
+/// Verdicts that the jump could get, so that the card is as high whichever it gets: nothing below it moves
+/// while a slider does.
+fn widest_verdicts(session: &Session) -> Vec<Vec<Line>> {
+    let Some(owed) = session.jump().owed else {
+        return Vec::new();
+    };
+    let with = |shortfall_deg: f64| Owed {
+        shortfall_deg,
+        call: owed.call.map(|_| Call::of(shortfall_deg)),
+        ..owed
+    };
+    [-188.0, 0.0, 68.0, 80.0, 108.0, 188.0]
+        .map(|shortfall_deg| verdict_of(session, with(shortfall_deg)))
+        .into()
+}
+
+fn verdict_of(session: &Session, owed: Owed) -> Vec<Line> {
+    let line = |text, size, colour| Line { text, size, colour };
     let scenario = session.scenario();
-    let colour = colour(session, owed.call.as_slice(), [owed.shortfall_deg; 2]);
+    let colour = colour(session, [owed.shortfall_deg; 2]);
     let call = if scenario.jump.is_called() {
         let sign = owed.call.map_or("", Call::sign);
         format!(
             "{}{sign}  {}",
             notation(scenario.jump, scenario.jump_turns),
-            without_sign(verdict_text(Some(owed)))
+            without_sign(&short_verdict_text(owed))
         )
     } else {
-        verdict_text(Some(owed)).to_owned()
+        short_verdict_text(owed)
     };
     let of = say!("panel-turns-of", owed = owed_text(owed.turns));
     vec![
@@ -262,18 +291,13 @@ fn verdict(session: &Session) -> Vec<Line> {
     ]
 }
 
-/// The accent colour if every possible call is full and the jump is not beyond what has been seen, else
-/// the warning colour. Where there is no call, up to a quarter turn either way counts as full.
-fn colour(session: &Session, calls: &[Call], shortfall_deg: [f64; 2]) -> Color32 {
-    let full = if calls.is_empty() {
-        shortfall_deg.iter().all(|deg| deg.abs() <= 90.0)
-    } else {
-        calls.iter().all(|&call| call == Call::Full)
-    };
-    if full && session.beyond_seen().is_empty() {
-        ACCENT.get()
-    } else {
-        WARNING.get()
+/// The accent colour if nothing is missing, and none where some is missing that the rule lets pass; the
+/// warning colour if any call is possible, or the jump is beyond what has been seen.
+fn colour(session: &Session, shortfall_deg: [f64; 2]) -> Color32 {
+    match Standing::of(shortfall_deg, session.beyond_seen()) {
+        Standing::AllThere => ACCENT.get(),
+        Standing::LetPass => TEXT.get(),
+        Standing::Wanting | Standing::Beyond => WARNING.get(),
     }
 }
 
@@ -284,14 +308,13 @@ fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
         return vec![line(text("panel-turns").to_owned(), 20.0, WEAK_TEXT.get())];
     };
     let scenario = session.scenario();
-    let calls = range.calls.as_deref().unwrap_or_default();
-    let colour = colour(session, calls, shortfall_deg);
+    let colour = colour(session, shortfall_deg);
     let call = range.calls.as_ref().map_or_else(
         || uncalled_text(shortfall_deg).to_owned(),
         |calls| {
             let jump = notation(scenario.jump, scenario.jump_turns);
             // No line break between a word and its sign.
-            let call = possible_calls(calls, call_text).replace(" (", "\u{a0}(");
+            let call = calls_text(calls, shortfall_deg, call_text).replace(" (", "\u{a0}(");
             if calls.len() > 1 {
                 say!("panel-call-may-be", jump = jump, call = call)
             } else {
@@ -305,6 +328,11 @@ fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
         short = shortfall_range_text(shortfall_deg)
     );
     vec![line(of, 21.0, colour), line(call, 17.0, colour)]
+}
+
+/// The turns that the jump's name owes, if it owes any.
+fn owed(session: &Session) -> Option<f64> {
+    session.jump().owed.map(|owed| owed.turns)
 }
 
 /// The turns of a full jump, without trailing zeros.

@@ -3,7 +3,9 @@
 use egui::{Rect, RichText, Ui};
 
 use crate::controls::{Button, StepperRow, stepper};
+use crate::hang_time;
 use crate::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
+use turns_aloft_analysis::hang_time::UNCERTAIN;
 use turns_aloft_analysis::uncertainty::UncertainInput;
 use turns_aloft_describe::range::change_text;
 use turns_aloft_describe::{About, Inline, Label};
@@ -46,6 +48,9 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
                 .color(WEAK_TEXT.get()),
         );
         ui.add_space(WIDE_GAP);
+        if input == UNCERTAIN {
+            hang_time::half_width(ui, session);
+        }
     }
     if session.has_own_half_widths() {
         let usual = Button::labelled("usual half-widths", text("panel-back-to-usual"));

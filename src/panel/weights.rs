@@ -23,9 +23,15 @@ pub fn held(ui: &mut Ui, session: &Session) {
     let Some(weights) = session.weights_held() else {
         return;
     };
+    let owed = session.jump().owed.map(|owed| owed.turns);
     small(ui, &words::held(session.units(), weights));
     for outcome in &weights.outcomes {
-        row(ui, session, outcome.hands_keep, &words::turns(outcome));
+        row(
+            ui,
+            session,
+            outcome.hands_keep,
+            &words::turns(outcome, owed),
+        );
     }
     let cautions = [Caution::Hands, Caution::Ask].map(Caution::text);
     for known in [OBSERVED.text()].into_iter().chain(cautions) {
@@ -39,11 +45,17 @@ pub fn more(ui: &mut Ui, session: &Session) {
     let Some(weights) = session.more_weights() else {
         return;
     };
+    let owed = session.jump().owed.map(|owed| owed.turns);
     heading(ui, &words::more(session.units(), weights));
     card(ui, |ui| {
         small(ui, text("weights-no-technique"));
         for outcome in &weights.outcomes {
-            row(ui, session, outcome.hands_keep, &words::turns(outcome));
+            row(
+                ui,
+                session,
+                outcome.hands_keep,
+                &words::turns(outcome, owed),
+            );
         }
     });
     caveats(ui);

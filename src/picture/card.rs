@@ -8,13 +8,13 @@ use crate::lettering::{Type, hex};
 use crate::{fonts, qr, strip};
 use turns_aloft_analysis::caution::Caution;
 use turns_aloft_appearance::{DAY, Rgb};
-use turns_aloft_describe::call::{shortfall_text, verdict_text};
+use turns_aloft_describe::call::{Standing, short_verdict_text, shortfall_text};
 use turns_aloft_describe::jump::notation;
 use turns_aloft_describe::start::shown_name;
-use turns_aloft_describe::unit::{INERTIA, SECONDS, TURNS, UnitText as _};
+use turns_aloft_describe::turns::{turns_in_all, turns_text};
+use turns_aloft_describe::unit::{INERTIA, SECONDS, UnitText as _};
 use turns_aloft_describe::{Text as _, beyond};
 use turns_aloft_physics::segments::SegmentTable;
-use turns_aloft_scenario::call::Call;
 use turns_aloft_scenario::parameter::{Kind, Parameter};
 use turns_aloft_scenario::starts;
 use turns_aloft_words::{say, text, with_decimal_sign};
@@ -124,7 +124,7 @@ fn jumper(picture: &Picture<'_>) -> String {
 /// been seen.
 fn answer(picture: &Picture<'_>) -> Vec<Text> {
     const FIGURES: Type = Type::bold(230.0);
-    let figures = TURNS.number(picture.jump.turns);
+    let figures = turns_text(turns_in_all(picture.jump));
     let left_px = MARGIN_PX + FIGURES.width_px(&figures) + 44.0;
     let room_px = WIDTH_PX - MARGIN_PX - left_px;
     let mut said = vec![FIGURES.line(figures, [MARGIN_PX - 8.0, 382.0], DAY.text)];
@@ -137,14 +137,10 @@ fn answer(picture: &Picture<'_>) -> Vec<Text> {
     let beyond = picture.scenario.beyond_seen(picture.jump);
     match picture.jump.owed {
         Some(owed) => {
-            let full = owed.call.map_or(
-                owed.over_rotated_deg.is_none() && owed.shortfall_deg <= 90.0,
-                |call| call == Call::Full,
-            );
-            let colour = if full && beyond.is_empty() {
-                DAY.accent
-            } else {
-                DAY.warning
+            let colour = match Standing::of([owed.shortfall_deg; 2], &beyond) {
+                Standing::AllThere => DAY.accent,
+                Standing::LetPass => DAY.text,
+                Standing::Wanting | Standing::Beyond => DAY.warning,
             };
             let of = say!(
                 "picture-of",
@@ -157,7 +153,7 @@ fn answer(picture: &Picture<'_>) -> Vec<Text> {
                 326.0,
                 colour,
             );
-            line(Type::usual(36.0), verdict_text(Some(owed)), 378.0, colour);
+            line(Type::usual(36.0), &short_verdict_text(owed), 378.0, colour);
         }
         None => line(
             Type::bold(44.0),
@@ -181,11 +177,11 @@ fn facts(picture: &Picture<'_>) -> Group {
     let facts = [
         (
             text("reading-hang-time-s"),
-            SECONDS.text(readout.hang_time_s),
+            SECONDS.set_text(readout.hang_time_s),
         ),
         (
             text("reading-jump-height-m"),
-            length.text(readout.jump_height_m),
+            length.set_text(readout.jump_height_m),
         ),
         (
             text("picture-rate"),
@@ -252,7 +248,7 @@ fn foot(picture: &Picture<'_>) -> Group {
 /// The picture in words, for who cannot see it.
 fn described(picture: &Picture<'_>) -> String {
     let owed = picture.jump.owed;
-    let turns = TURNS.number(picture.jump.turns);
+    let turns = turns_text(turns_in_all(picture.jump));
     let name = shown_name(&picture.scenario.name);
     match owed {
         Some(owed) => say!(

@@ -9,7 +9,8 @@ use crate::figure::{Shape, shapes};
 use crate::lettering::{Type, hex};
 use crate::outline::Side;
 use turns_aloft_appearance::DAY;
-use turns_aloft_describe::unit::{SECONDS, TURNS, UnitText as _};
+use turns_aloft_describe::turns::{hundredths_of, turns_text};
+use turns_aloft_describe::unit::{SECONDS, UnitText as _};
 use turns_aloft_physics::rotation::heading_rad;
 
 /// Bodies side by side, from take-off to touch-down.
@@ -172,8 +173,13 @@ fn below(picture: &Picture<'_>, instant: &Instant, middle_px: f32, ground_px: f3
     }
     let pointer = hand(instant.heading_rad, 0.0, 0.84 * DIAL_PX);
     group = group.add(pointer.set("stroke", hex(DAY.text)).set("stroke-width", 5));
+    let owed_turns = picture.jump.owed.map(|owed| owed.turns);
     let captions = [
-        (Type::bold(26.0), TURNS.number(instant.turns), DAY.text),
+        (
+            Type::bold(26.0),
+            turns_text(hundredths_of(instant.turns, owed_turns)),
+            DAY.text,
+        ),
         (Type::usual(21.0), SECONDS.text(instant.t_s), DAY.weak_text),
     ];
     let mut y_px = centre_px[1] + DIAL_PX + 32.0;

@@ -20,7 +20,7 @@ pub use crate::state::visit::VisitState;
 /// The jump as lines of text.
 pub mod readings {
     pub use crate::describe::equation::Equation;
-    pub use crate::describe::moment::{phase, picture, turns_at, turns_of};
+    pub use crate::describe::moment::{phase, picture, turns_at, turns_of, turns_so_far_text};
     pub use crate::describe::pace::Pace;
     pub use crate::describe::reading::{Group, Reading};
     pub use crate::describe::readings::readings;

@@ -4,6 +4,7 @@ pub mod action;
 mod compare;
 mod goal;
 mod goal_limits;
+mod hang_time;
 mod inputs;
 mod language;
 mod library;

@@ -7,7 +7,7 @@ from selenium.webdriver import ActionChains, Keys
 
 import touch
 from files import drop_file, set_file, wait_for_download
-from command import VISIT, aloft, assert_equal, fly, fly_stored, stored_scenario
+from command import VISIT, aloft, assert_equal, fly, fly_stored, stored_scenario, turns_and_gain
 from page import wait_for_output
 from test_jump import at_rest
 
@@ -125,8 +125,7 @@ def test_weights_are_compared_under_each_assumption(page):
     for kept in ("rate", "energy", "angular_momentum"):
         settings = ("hand_mass_kg=0.25", f"hands_keep={kept}")
         turns = fly("half-a-turn-short", "--set", *settings)["turns"]
-        sign = "−" if turns < bare else "+"
-        text = f"{turns:.2f} ({sign}{abs(turns - bare):.3f})"
+        text = "{} ({})".format(*turns_and_gain(bare, turns))
         wait_for_output(page, f"turns_keeping:{kept}", lambda shown, text=text: shown == text)
 
 

@@ -7,7 +7,7 @@ import pytest
 
 import questions
 import touch
-from command import aloft, stored_scenario
+from command import aloft, stored_scenario, turns_and_gain
 from page import wait_for_output
 from test_jump import at_rest
 from test_session import choose_start
@@ -71,9 +71,8 @@ def assert_weights(outputs, scenario):
     """The results of slightly heavier weights equal the command's under each assumption."""
     weights = json.loads(aloft("steps", scenario))["weights"]
     for outcome in weights["outcomes"]:
-        gained = outcome["turns_gained"]
-        sign = "−" if gained < 0 else "+"
-        text = f"{outcome['turns']:.2f} turns ({sign}{abs(gained):.3f})"
+        before = outcome["turns"] - outcome["turns_gained"]
+        text = "{} turns ({})".format(*turns_and_gain(before, outcome["turns"]))
         assert outputs[f"weights:{outcome['hands_keep']}"] == text
     for known in [weights["observed"], *weights["cautions"]]:
         assert known in outputs["caution:weights"]

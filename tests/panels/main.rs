@@ -8,6 +8,7 @@ mod help;
 mod legible;
 mod letters;
 mod names;
+mod numbers;
 mod operation;
 mod picture;
 mod picture_text;

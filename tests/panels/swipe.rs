@@ -11,6 +11,7 @@ use crate::finger::{finger, swipe, swipe_in_a_frame, tap};
 use crate::harness::{Page, SIZES, centre, drag, open, panel, settle, targets};
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::parameter::{Parameter, Section, SliderScale};
+use turns_aloft::scenario::units::Units;
 use turns_aloft::session::Question;
 use turns_aloft::words::Language;
 
@@ -131,6 +132,14 @@ fn value_at(parameter: Parameter, area: Rect, x: f32) -> f64 {
     parameter.least() + (parameter.most() - parameter.least()) * part
 }
 
+/// How near a slider comes to where it is put: to half a step of what is shown, and a little for the
+/// place of a finger.
+fn near(parameter: Parameter) -> f64 {
+    let unit = Units::default().of(parameter.kind());
+    let half_step = unit.to_si(0.5 * 10.0_f64.powi(-(unit.decimals as i32)));
+    half_step + 1e-3 * (parameter.most() - parameter.least())
+}
+
 #[test]
 fn a_level_swipe_on_a_slider_sets_it_and_scrolls_nothing() {
     let mut random = StdRng::seed_from_u64(45);
@@ -160,7 +169,7 @@ fn a_level_swipe_on_a_slider_sets_it_and_scrolls_nothing() {
             settle(&mut page);
             let expected = value_at(parameter, area, (from + way).x);
             let value = parameter.get(page.state().session.scenario());
-            let tolerance = 1e-3 * (parameter.most() - parameter.least());
+            let tolerance = near(parameter);
             assert!(
                 (value - expected).abs() <= tolerance,
                 "{size:?} {name} from {from:?} by {way:?}: {value}, not {expected}"
@@ -192,7 +201,10 @@ fn a_swipe_faster_than_the_frames_counts_as_any_other() {
     swipe_in_a_frame(&mut page, area.center(), vec2(60.0, 10.0));
     let rate = page.state().session.scenario().takeoff_rate_rad_s;
     let expected = value_at(Parameter::TakeoffRate, area, area.center().x + 60.0);
-    assert!((rate - expected).abs() < 0.05, "{rate}, not {expected}");
+    assert!(
+        (rate - expected).abs() <= near(Parameter::TakeoffRate),
+        "{rate}, not {expected}"
+    );
 }
 
 #[test]
@@ -204,7 +216,10 @@ fn a_tap_sets_a_slider_where_it_is() {
         tap(&mut page, at);
         let rate = page.state().session.scenario().takeoff_rate_rad_s;
         let expected = value_at(Parameter::TakeoffRate, area, at.x);
-        assert!((rate - expected).abs() < 0.05, "{rate}, not {expected}");
+        assert!(
+            (rate - expected).abs() <= near(Parameter::TakeoffRate),
+            "{rate}, not {expected}"
+        );
         assert_eq!(targets()["slider:takeoff_rate_rad_s"], area);
     }
 }
@@ -230,7 +245,10 @@ fn the_mouse_drags_a_slider_in_every_direction() {
     drag(&mut page, area.center(), to);
     let rate = page.state().session.scenario().takeoff_rate_rad_s;
     let expected = value_at(Parameter::TakeoffRate, area, to.x);
-    assert!((rate - expected).abs() < 0.05, "{rate}, not {expected}");
+    assert!(
+        (rate - expected).abs() <= near(Parameter::TakeoffRate),
+        "{rate}, not {expected}"
+    );
     assert_eq!(targets()["slider:takeoff_rate_rad_s"], area);
 }
 

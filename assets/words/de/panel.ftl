@@ -175,6 +175,7 @@ panel-map-line-owed = { $turns } nötig
 panel-map-edge = Grenze des bei Menschen Gesehenen
 panel-map-not-seen = bei Menschen nicht gesehen
 panel-map-not-known = Für jemanden dieser Größe ist nicht alles bekannt. Dort zeigt der Rand, was überhaupt niemand gezeigt hat.
+panel-map-also-beyond = Die Grenze gilt für Drehrate, Sprunghöhe und die zwei Größen der Karte. Auch was dieser Sprung von den Gelenken verlangt, ist mehr als je bei Menschen gesehen: { $what }.
 panel-map-use = Auf die Karte tippen: Der Sprung und seine Regler gehen dorthin. Den Punkt halten und bewegen für kleine Änderungen.
 panel-landing-load = Landebelastung jetzt, eine Schätzung: das { $low }- bis { $high }-Fache des Körpergewichts.
 

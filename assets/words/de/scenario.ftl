@@ -59,6 +59,7 @@ key-open-time-s-about = Zeit, die das ganze Öffnen bräuchte. Das Aufkommen kan
 key-inertia-ratio-share = Trägheit, offen zu eng
 key-inertia-ratio-share-inline = Verhältnis der Trägheit von offen zu eng
 half-width-jump-height-m-about = In einem Video mit 60 Bildern in der Sekunde macht ein Bild mehr oder weniger bei einer halben Sekunde Flugzeit 2 cm Höhe aus.
+half-width-hang-time-s-about = Die Unsicherheit der Sprunghöhe, als Zeit in der Luft. Beides ist dasselbe und lässt sich so oder so einstellen. Eine Stoppuhr in der Hand gibt die Flugzeit auf etwa 0,05 s genau (übliche Praxis, ohne Quelle). Ein Video mit 30 Bildern in der Sekunde gibt sie auf 0,027 s, eines mit 60 auf 0,013 s, weil Absprung und Landung je zwischen zwei Bildern liegen.
 half-width-takeoff-rate-rad-s-about = Eine Richtung, auf zwei Bildern im Abstand von einer Zehntelsekunde auf 2° genau abgelesen, gibt die Rate auf 0,5 rad/s genau, etwa 5 U/min. Dass sie sich so gut ablesen lässt, ist unsere Annahme.
 half-width-close-time-s-about = Ein Bild eines Videos mit 60 Bildern in der Sekunde.
 half-width-inertia-ratio-share-about = Wie viele Male so groß das Trägheitsmoment des offenen Körpers ist wie das des engen. Davon hängt ab, wie viel schneller das Schließen die Drehung macht, und darin unterscheiden sich Körper. Der übliche Wert kommt von neun Körpern von außen: fünf vermessenen Menschen und vier veröffentlichten Tabellen. Jeder bekam Größe und Masse der Person und flog in jedem Ausgangspunkt. Es sind alles Erwachsene. Unter 1,55 m ist der Wert um die Hälfte größer. Das haben wir so gewählt, weil kein Kinderkörper gefunden wurde.
@@ -150,7 +151,7 @@ start-senior-triple-note = Eine erfundene Person. Ein dreifacher Toeloop, klein,
 start-four-turns-name = Vier Drehungen
 start-four-turns-note = Eine erfundene Person. Ein vierfacher Toeloop, gelandet. Er verlangt von den Hüften mehr, als man an Hüften gemessen hat; Beine, die einander halten, was hier nicht mitzählt, nähmen einen Teil davon ab.
 start-five-turn-attempt-name = Versuch mit fünf Drehungen
-start-five-turn-attempt-note = Eine erfundene Person. Was fünf Drehungen verlangen würden: alles fast sofort eng, eine Drehrate über der höchsten, die gesehen wurde, und Hüften, stärker als alle gemessenen; und selbst dann ist die Landung vor der Wertung nicht sicher.
+start-five-turn-attempt-note = Eine erfundene Person. Was fünf Drehungen verlangen würden: alles fast sofort eng, eine Drehrate über der höchsten, die gesehen wurde, und Hüften, stärker als alle gemessenen. Das hat noch niemand gezeigt; und selbst dann fehlt ein wenig, was die Regel durchgehen lässt.
 start-floor-turn-name = Auf dem Boden, in Schuhen
 start-floor-turn-note = Eine erfundene Person. Eine doppelte Drehung, auf dem Boden geübt, in Schuhen.
 start-trampoline-name = Auf dem Trampolin
@@ -172,6 +173,10 @@ key-unknown = { $key } = { $value }: diesen Schlüssel gibt es nicht; es gibt { 
 half-width-out-of-range = Halbbreite von { $key } = { $value } geht nicht: möglich ist 0 bis { $most }
 half-width-not-a-number = Halbbreite von { $key } = { $value } ist keine Zahl: möglich ist 0 bis { $most }
 half-width-unknown = Halbbreite von { $key } = { $value }: diese Halbbreite gibt es nicht; es gibt { $known }
+half-width-hang-time = Halbbreite von { $key } = { $value } geht nicht: möglich ist 0 bis { $most }
+hang-time-not-a-number = { $key } = { $value } ist keine Zahl: Sekunden angeben
+hang-time-out-of-range = { $key } = { $value } geht nicht: mit diesem Körper und dieser Bewegung dauern die möglichen Höhen { $least } bis { $most }
+hang-time-not-flown = { $key } = { $value }: keine Höhe ergibt genau das, weil ein Fuß unterwegs aufs Eis kommt; am nächsten liegt { $nearest }
 
 ## Warum die Datei eines Sprungs oder ein Link nicht geöffnet wurde, als Teil eines Satzes.
 

@@ -143,6 +143,7 @@ either-or = { $first } oder { $last }
 
 shortfall-short = es fehlen { $degrees }°
 shortfall-too-far = { $degrees }° zu weit
+shortfall-none = es fehlt nichts
 shortfall-both-short = es fehlen { $from }° bis { $to }°
 shortfall-both-too-far = { $from }° bis { $to }° zu weit
 shortfall-either = { $from }° zu weit bis { $to }° zu wenig
@@ -155,6 +156,8 @@ call-none-over-rotated = überrotiert, dafür keine Wertung
 call-none-may-be-over-rotated = vielleicht überrotiert, dafür keine Wertung
 call-over-rotated = überrotiert
 call-full = voll gedreht
+call-full-let-pass = gilt unter { $from }° als voll
+call-full-let-pass-in-short = unter { $from }° voll
 call-quarter = auf dem Viertel (q)
 call-under = unterrotiert (<)
 call-downgraded = herabgestuft (<<)
@@ -262,11 +265,14 @@ goal-size-not-known = nicht bekannt: was Menschen dieser Größe hier können
 goal-has-target = Dieser Sprung hat { $turns } Drehungen. Gewünscht sind { $target }: Sie sind da.
 goal-has-target-over-rotated = Dieser Sprung hat { $turns } Drehungen. Gewünscht sind { $target }: Sie sind da, aber er ist um { $degrees }° überrotiert.
 goal-question = Gewünscht sind { $target } Drehungen, { $missing } mehr als jetzt. Was würde sie bringen?
+goal-and-beyond = { $said } { $beyond }
+goal-and-let-pass = { $question } Als voll gilt er schon jetzt, denn die Regel lässt weniger als { $from }° durchgehen.
 goal-most = höchstens { $turns } Drehungen, bei { $at }
 goal-basis-jumper = Diese Person: { $what } { $range }. { $source }
 goal-basis-seen = Bei Menschen gesehen: { $what } { $range }. { $source }
 goal-basis-admissible = Einstellbar: { $what } { $range }. { $source }
 goal-landing = Landebelastung, eine Schätzung: jetzt das { $low }- bis { $high }-Fache des Körpergewichts, dann das { $then_low }- bis { $then_high }-Fache.
+goal-hang-time = { $from } auf { $to } in der Luft
 goal-effort = Zusammen ist das die Arbeit von { $seasons } Saisons.
 goal-effort-less = Zusammen ist das die Arbeit von { $seasons } Saisons. Die leichteste einzelne Änderung braucht { $single }.
 goal-limit-unknown = nicht bekannt
@@ -414,6 +420,10 @@ kept-twice = ein Sprung, der sich von einem anderen nicht unterscheiden lässt
 
 number-needed = { $what }: hier braucht es eine Zahl; der Wert bleibt, wie er war.
 number-held = { $what }: möglich ist { $least } bis { $most }; jetzt steht es auf { $held }.
+number-likely = { $what } { $value } geht nicht, möglich ist { $least } bis { $most }: waren { $meant } gemeint? Der Wert bleibt, wie er war.
+hang-time-set-about = Zeit in der Luft, vom Absprung bis zur ersten Berührung des Eises. Eingetippt setzt sie die Sprunghöhe auf die, die mit diesem Körper und dieser Bewegung so lange in der Luft ist. Gefunden wird sie durch Flüge; sie liegt nahe bei der Höhe, die ein so lange geworfener Ball erreicht, aber nicht genau dort, weil die Beine beim Aufkommen anders gebeugt sind als beim Absprung.
+value-and-hang-time = { $value }, { $time } in der Luft
+rate-with-weights = mit leeren Händen; { $flown } mit dem, was sie halten
 input-locked = Gesperrt, darum nicht geändert: { $what }.
 
 # Was getan wurde, hinter „Rückgängig: “ und „Wiederherstellen: “.

@@ -175,6 +175,7 @@ panel-map-line-owed = { $turns } needed
 panel-map-edge = edge of what is seen in people
 panel-map-not-seen = not seen in people
 panel-map-not-known = Not everything is known for a jumper of this size. There the edge shows what nobody of any size has been seen to do.
+panel-map-also-beyond = The edge is that of turning rate, jump height and the two inputs of the map. What this jump asks of the joints is also more than ever seen in people: { $what }.
 panel-map-use = Touch the map: the jump and its sliders go there. Hold the point and move it for small changes.
 panel-landing-load = Landing load now, an estimate: { $low } to { $high } body weights.
 

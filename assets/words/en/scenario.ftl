@@ -59,6 +59,7 @@ key-open-time-s-about = Time that the whole opening would take. Touch-down may c
 key-inertia-ratio-share = Inertia, open to tight
 key-inertia-ratio-share-inline = open-to-tight ratio of inertia
 half-width-jump-height-m-about = In a video with 60 frames a second, one frame more or less in half a second of hang time is 2 cm of height.
+half-width-hang-time-s-about = The uncertainty of the jump height, as time in the air. They are one and the same, and you can set either. A stop-watch in the hand gives a hang time to about 0.05 s (common practice, no source). A video with 30 frames a second gives it to 0.027 s, one with 60 to 0.013 s, because take-off and landing each lie between two frames.
 half-width-takeoff-rate-rad-s-about = A direction read to 2° on two frames a tenth of a second apart gives the rate to 0.5 rad/s, about 5 rpm. That it can be read so well is our assumption.
 half-width-close-time-s-about = One frame of a video with 60 frames a second.
 half-width-inertia-ratio-share-about = How many times larger the moment of inertia is with the body open than with it tight. This says how much faster closing makes the turning, and bodies differ in it. The usual value comes from nine bodies from outside: five measured people and four published tables. Each was given the jumper's stature and mass and flown in every starting point. They are all adults. Below 1.55 m the value is half as large again. That is our choice, because no child's body was found.
@@ -150,7 +151,7 @@ start-senior-triple-note = An invented jumper. A triple toe loop by a small, str
 start-four-turns-name = Four turns
 start-four-turns-note = An invented jumper. A quadruple toe loop, landed. It asks more of the hips than hips have been measured to give; legs that hold each other, which is not counted, would take a part.
 start-five-turn-attempt-name = Five-turn attempt
-start-five-turn-attempt-note = An invented jumper. What five turns would ask for: everything tight almost at once, a rate beyond the highest seen and hips stronger than any measured, and the landing is still not safe from the call.
+start-five-turn-attempt-note = An invented jumper. What five turns would ask for: everything tight almost at once, a rate beyond the highest seen and hips stronger than any measured. Nobody has been seen to do that; and even so a little is missing, which the rule lets pass.
 start-floor-turn-name = Floor turn in shoes
 start-floor-turn-note = An invented jumper. A double turn practised on the floor, in shoes.
 start-trampoline-name = Trampoline turn
@@ -172,6 +173,10 @@ key-unknown = { $key } = { $value }: no such key; the keys are { $known }
 half-width-out-of-range = half-width of { $key } = { $value } is out of range: it goes from 0 to { $most }
 half-width-not-a-number = half-width of { $key } = { $value } is not a number: it goes from 0 to { $most }
 half-width-unknown = half-width of { $key } = { $value }: no such half-width; they are { $known }
+half-width-hang-time = half-width of { $key } = { $value }: it goes from 0 to { $most }
+hang-time-not-a-number = { $key } = { $value } is not a number: give seconds
+hang-time-out-of-range = { $key } = { $value } is out of range: with this body and motion the heights that can be set are in the air from { $least } to { $most }
+hang-time-not-flown = { $key } = { $value }: no height gives just that, since a foot meets the ice on the way; the nearest is { $nearest }
 
 ## Why a scenario's file or a link was not opened, as part of a sentence.
 

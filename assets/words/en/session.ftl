@@ -143,6 +143,7 @@ either-or = { $first } or { $last }
 
 shortfall-short = { $degrees }° short
 shortfall-too-far = { $degrees }° too far
+shortfall-none = all there
 shortfall-both-short = { $from }° to { $to }° short
 shortfall-both-too-far = { $from }° to { $to }° too far
 shortfall-either = { $from }° too far to { $to }° short
@@ -155,6 +156,8 @@ call-none-over-rotated = over-rotated, no call for this
 call-none-may-be-over-rotated = may be over-rotated, no call for this
 call-over-rotated = over-rotated
 call-full = full rotation
+call-full-let-pass = counts as full below { $from }°
+call-full-let-pass-in-short = full below { $from }°
 call-quarter = on the quarter (q)
 call-under = under-rotated (<)
 call-downgraded = downgraded (<<)
@@ -263,11 +266,14 @@ goal-size-not-known = not known: what jumpers of this size can do here
 goal-has-target = This jump has { $turns } turns. You asked for { $target }: they are there.
 goal-has-target-over-rotated = This jump has { $turns } turns. You asked for { $target }: they are there, but it is over-rotated by { $degrees }°.
 goal-question = You asked for { $target } turns, { $missing } more than now. What would give them?
+goal-and-beyond = { $said } { $beyond }
+goal-and-let-pass = { $question } It counts as full already, because the rule lets less than { $from }° pass.
 goal-most = { $turns } turns at most, at { $at }
 goal-basis-jumper = This jumper: { $what } { $range }. { $source }
 goal-basis-seen = Seen in people: { $what } { $range }. { $source }
 goal-basis-admissible = Can be set: { $what } { $range }. { $source }
 goal-landing = Landing load, an estimate: now { $low } to { $high } times the body's weight, then { $then_low } to { $then_high }.
+goal-hang-time = { $from } to { $to } in the air
 goal-effort = Together this is the work of { $seasons } seasons.
 goal-effort-less = Together this is the work of { $seasons } seasons. The easiest single change takes { $single }.
 goal-limit-unknown = not known
@@ -416,6 +422,10 @@ kept-twice = a jump that cannot be told from another
 
 number-needed = { $what } needs a number; it stays as it was.
 number-held = { $what } goes from { $least } to { $most }; it is held at { $held }.
+number-likely = { $what } { $value } is out of range, { $least } to { $most }: did you mean { $meant }? It stays as it was.
+hang-time-set-about = Time in the air, from take-off to the first touch of the ice. Typed, it sets the jump height to the one that is in the air so long with this body and motion. That is found by flights and is near what a ball thrown for that time would rise; not quite, because the legs are bent otherwise at landing than at take-off.
+value-and-hang-time = { $value }, { $time } in the air
+rate-with-weights = with empty hands; { $flown } with what they hold
 input-locked = Locked, so not changed: { $what }.
 
 # What was done, behind "Undo: " and "Redo: ".

@@ -6,6 +6,7 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 
 use clap::Args;
 
+use turns_aloft::analysis::hang_time;
 use turns_aloft::describe::Sentence;
 use turns_aloft::say;
 use turns_aloft::scenario::file::{LARGEST_BYTES, Opened, Unreadable};
@@ -19,7 +20,8 @@ pub struct Chosen {
     /// A starting point's name, a scenario file or a link.
     pub scenario: String,
     /// Change values of the scenario before flying it; comes after the scenario. Where a key is
-    /// given twice the last value counts.
+    /// given twice the last value counts. hang_time_s sets jump_height_m: to the height that is in
+    /// the air so long with all the other values.
     #[arg(long, value_name = "KEY=VALUE", num_args = 1..)]
     set: Vec<String>,
 }
@@ -91,9 +93,21 @@ fn scenario_in(bytes: Vec<u8>) -> Result<Opened<Scenario>, Unreadable> {
 impl Chosen {
     pub fn scenario(&self) -> Result<Scenario, String> {
         let mut scenario = open(&self.scenario)?;
+        // It stands for the height, and follows from all the others.
+        let mut hang_time_s = None;
         for setting in &self.set {
             let (key, value) = key_and_value("--set", setting)?;
+            if key == hang_time::KEY {
+                hang_time_s = Some(value);
+                continue;
+            }
+            if key == hang_time::OF.key() {
+                hang_time_s = None;
+            }
             scenario.set(key, value).map_err(|why| why.sentence())?;
+        }
+        if let Some(value) = hang_time_s {
+            hang_time::set(&mut scenario, value).map_err(|why| why.sentence())?;
         }
         Ok(scenario)
     }

@@ -7,11 +7,13 @@ use clap::Args;
 
 use crate::chosen::{Chosen, key_and_value};
 use crate::output::{printed, written};
+use turns_aloft::analysis::hang_time;
 use turns_aloft::analysis::uncertainty::{UncertainInput, Uncertainty};
 use turns_aloft::describe::Sentence;
 use turns_aloft::describe::report::flight::{RangeReport, Report};
 use turns_aloft::physics::motion_table;
 use turns_aloft::scenario::Scenario;
+use turns_aloft::scenario::fly::Jump;
 
 #[derive(Args)]
 pub struct Fly {
@@ -34,8 +36,10 @@ fn half_width_help() -> String {
     let [inputs @ .., last] = UncertainInput::ALL.map(UncertainInput::key);
     format!(
         "Print the range with another half-width than the usual one of {} or {last}: the 95 % limit \
-         of its error. Where a key is given twice the last value counts",
-        inputs.join(", ")
+         of its error. {} sets that of {}. Where a key is given twice the last value counts",
+        inputs.join(", "),
+        hang_time::KEY,
+        hang_time::OF.key()
     )
 }
 
@@ -50,8 +54,8 @@ impl Fly {
         let scenario = self.chosen.scenario()?;
         let step_s = self.step_s()?;
         let motion = self.motion()?;
-        let half_widths = self.half_widths(&scenario)?;
         let jump = scenario.fly();
+        let half_widths = self.half_widths(&scenario, &jump)?;
         if let Some(path) = motion {
             let table = motion_table::table(&jump.flight, step_s);
             written(&path.display().to_string(), fs::write(path, table))?;
@@ -92,11 +96,16 @@ impl Fly {
     }
 
     /// The half-widths that the range is computed from, if a range is requested.
-    fn half_widths(&self, scenario: &Scenario) -> Result<Option<Uncertainty>, String> {
+    fn half_widths(&self, scenario: &Scenario, jump: &Jump) -> Result<Option<Uncertainty>, String> {
         let mut half_widths = Uncertainty::usual(scenario);
         for setting in &self.half_width {
             let (key, value) = key_and_value("--half-width", setting)?;
-            half_widths.set(key, value).map_err(|why| why.sentence())?;
+            let set = if key == hang_time::KEY {
+                hang_time::set_half_width(&mut half_widths, scenario, jump, value)
+            } else {
+                half_widths.set(key, value)
+            };
+            set.map_err(|why| why.sentence())?;
         }
         let asked = self.uncertainty || !self.half_width.is_empty();
         Ok(asked.then_some(half_widths))

@@ -7,7 +7,7 @@ use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_scenario::units::Unit;
-use turns_aloft_session::readings::turns_of;
+use turns_aloft_session::readings::{turns_of, turns_so_far_text};
 use turns_aloft_session::{Curve, Session};
 use turns_aloft_words::text;
 
@@ -43,12 +43,11 @@ pub fn unit(curve: Curve, session: &Session) -> Unit {
     }
 }
 
-/// A value with its unit, as it stands beside the curve; turns have theirs in the curve's name.
-pub fn value_text(curve: Curve, session: &Session, value: f64) -> String {
-    let unit = unit(curve, session);
+/// A value of a jump with its unit, as it stands beside the curve; turns have theirs in the curve's name.
+pub fn value_text(curve: Curve, session: &Session, jump: &Jump, value: f64) -> String {
     match curve {
-        Curve::Turns => unit.number(value),
-        _ => unit.text(value),
+        Curve::Turns => turns_so_far_text(jump, value),
+        _ => unit(curve, session).text(value),
     }
 }
 

@@ -22,11 +22,14 @@ impl Head {
         let t_s = session.playhead_s();
         let own = curve::value(curve, session.scenario(), session.jump(), t_s);
         let reference = session.reference();
-        let other = reference.map(|it| curve::value(curve, &it.scenario, &it.jump, t_s));
+        let other = reference.map(|it| {
+            let value = curve::value(curve, &it.scenario, &it.jump, t_s);
+            curve::value_text(curve, session, &it.jump, value)
+        });
         Self {
             label: curve::label(curve),
-            own: curve::value_text(curve, session, own),
-            reference: other.map(|value| curve::value_text(curve, session, value)),
+            own: curve::value_text(curve, session, session.jump(), own),
+            reference: other,
         }
     }
 }

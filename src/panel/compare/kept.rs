@@ -8,10 +8,11 @@ use crate::controls::{Button, Edit, Edited, text_field};
 use crate::style::{self, GAP, TEXT, TOUCH_SIZE};
 use crate::text::small;
 use turns_aloft_describe::call::mark;
+use turns_aloft_describe::turns::turns_text;
 use turns_aloft_scenario::collection::{Entry, Id};
 use turns_aloft_session::Session;
 use turns_aloft_session::compare::{KeptResult, Which};
-use turns_aloft_words::{decimal, say, text};
+use turns_aloft_words::{say, text};
 
 /// The state of the list.
 #[derive(Debug, Default)]
@@ -65,9 +66,13 @@ fn result_text(outcome: Option<KeptResult>) -> String {
     let Some(outcome) = outcome else {
         return "…".to_owned();
     };
-    format!("{} {}", decimal(outcome.turns, 2), mark(outcome.owed))
-        .trim_end()
-        .to_owned()
+    format!(
+        "{} {}",
+        turns_text(outcome.hundredths()),
+        mark(outcome.owed)
+    )
+    .trim_end()
+    .to_owned()
 }
 
 #[derive(Clone, Copy)]

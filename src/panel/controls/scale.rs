@@ -22,7 +22,7 @@ impl Scale {
             least: unit.from_si(least),
             most: unit.from_si(most),
             step: 10.0_f64.powi(-(unit.decimals as i32)),
-            text: unit.text(value),
+            text: unit.set_text(value),
         }
     }
 }

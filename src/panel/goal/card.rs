@@ -34,13 +34,8 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
             ui.set_opacity(style::FADED);
         }
         card(ui, |ui| {
-            let change = words::change(session.units(), single.lever, proposal.change);
-            let values = words::from_to(
-                session.units(),
-                single.lever.parameter(),
-                single.now,
-                proposal.value,
-            );
+            let values = [single.now, proposal.value];
+            let [values, change] = words::from_to_and_change(session.units(), single.lever, values);
             let change = format!("{values}  ({change})");
             if title_row(
                 ui,
@@ -52,6 +47,9 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
                 session.apply_single(single.lever);
             }
             track(ui, session, single, proposal);
+            if let Some(said) = words::hang_time(session.jump(), proposal.hang_time_s) {
+                small(ui, &said);
+            }
             let landing = words::landing(session.jump(), proposal.landing_load_bw);
             verdict(
                 ui,

@@ -6,6 +6,8 @@ use crate::map::picture::{self, outline, whole};
 use crate::map::shading;
 use crate::style::{self, CARD, GAP, SEEN, WEAK_TEXT};
 use crate::text::small;
+use turns_aloft_describe::beyond;
+use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_session::Session;
 use turns_aloft_words::{say, text, with_decimal_sign};
 
@@ -55,6 +57,17 @@ pub fn show(ui: &mut Ui, session: &Session) {
     });
     if !session.map_marks_known() {
         small(ui, text("panel-map-not-known"));
+    }
+    let of_joints = |respect: &&Respect| respect.joint.is_some();
+    let also: Vec<Respect> = session
+        .beyond_seen()
+        .iter()
+        .filter(of_joints)
+        .copied()
+        .collect();
+    if !also.is_empty() {
+        let what = beyond::list(&also, session.units());
+        small(ui, &say!("panel-map-also-beyond", what = what));
     }
     ui.label(
         RichText::new(text("panel-map-use"))

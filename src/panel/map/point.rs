@@ -15,9 +15,9 @@ use egui::{
 use crate::controls::{Scale, pan_area, point_slider, take_hold};
 use crate::style::{self, ACCENT, CARD, ON_ACCENT, TEXT, WEAK_TEXT};
 use turns_aloft_describe::Label;
-use turns_aloft_describe::unit::UnitText;
+use turns_aloft_describe::turns::{turns_in_all, turns_text};
 use turns_aloft_session::Session;
-use turns_aloft_words::{decimal, say};
+use turns_aloft_words::say;
 
 const KNOB: f32 = 13.0;
 
@@ -147,7 +147,7 @@ fn outside(painter: &Painter, at: Pos2, direction: Vec2) {
 
 /// The turns, beside the point where there is a free place; they are shown above the map as well.
 fn label(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
-    let text = decimal(session.jump().turns, 2);
+    let text = turns_text(turns_in_all(session.jump()));
     let galley = ui
         .painter()
         .layout_no_wrap(text, style::bold(19.0), TEXT.get());
@@ -175,13 +175,12 @@ fn label(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
 /// The tooltip above the pointer: turns and both inputs.
 fn tooltip(ui: &Ui, session: &Session, finger: Pos2, id: Id) {
     let painter = ui.ctx().layer_painter(LayerId::new(Order::Tooltip, id));
-    let numbers = session.map_sides().map(|side| {
-        let unit = session.units().of(side.parameter().kind());
-        unit.text(side.parameter().get(session.scenario()))
-    });
+    let numbers = session
+        .map_sides()
+        .map(|side| session.value_text(side.parameter()));
     let turns = say!(
         "panel-turns-count",
-        turns = decimal(session.jump().turns, 2)
+        turns = turns_text(turns_in_all(session.jump()))
     );
     let rows = [
         painter.layout_no_wrap(turns, style::bold(24.0), TEXT.get()),

@@ -140,8 +140,10 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
     };
     let colour = if gained < 0.0 {
         WARNING.get()
-    } else {
+    } else if gain.beyond_seen.is_empty() {
         ACCENT.get()
+    } else {
+        WEAK_TEXT.get()
     };
     let own = Rect::from_x_y_ranges(
         x(gained.min(0.0))..=x(gained.max(0.0)),

@@ -2,6 +2,7 @@
 
 use std::collections::HashMap;
 
+use turns_aloft_describe::turns::hundredths_of;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::collection::{Collection, Entry, Id};
 use turns_aloft_scenario::fly::Owed;
@@ -14,6 +15,13 @@ pub struct KeptResult {
     pub owed: Option<Owed>,
     /// Whether it is beyond what has been seen, in any respect.
     pub is_beyond_seen: bool,
+}
+
+impl KeptResult {
+    /// Its turns in hundredths, as shown beside those owed.
+    pub fn hundredths(&self) -> i64 {
+        hundredths_of(self.turns, self.owed.map(|owed| owed.turns))
+    }
 }
 
 /// With the jump that each is of: an id may stand for another one later.

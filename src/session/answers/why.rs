@@ -61,7 +61,7 @@ impl BudgetAnswer {
     fn new(scenario: &Scenario, jump: &Jump) -> Self {
         let budget = Budget::new(scenario, jump);
         Self {
-            shown: Shown::new(&budget),
+            shown: Shown::new(&budget, jump.owed.map(|owed| owed.turns)),
             proposal: budget
                 .one_change
                 .map(|change| Proposal::new(scenario, jump, change)),

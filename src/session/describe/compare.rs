@@ -6,7 +6,7 @@ use turns_aloft_describe::beyond;
 use turns_aloft_describe::call::verdict_text;
 use turns_aloft_describe::comparison::{Compared, ORDER};
 use turns_aloft_describe::turns::{signed_text, turns_text};
-use turns_aloft_words::{decimal, say, text};
+use turns_aloft_words::{say, text};
 
 /// All lines, as far as the answer stands.
 pub(crate) fn lines(session: &Session) -> Vec<Reading> {
@@ -22,7 +22,7 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
                 let said = say!(
                     "compare-kept-came-to",
                     name = entry.scenario.name.as_str(),
-                    turns = decimal(outcome.turns, 2),
+                    turns = turns_text(outcome.hundredths()),
                     call = verdict_text(outcome.owed)
                 );
                 if outcome.is_beyond_seen {

@@ -3,6 +3,7 @@
 use crate::describe::moment::phase;
 use crate::describe::reading::{Group, Reading, line};
 use crate::session::Session;
+use turns_aloft_describe::rounding::{adding_up, in_last_decimals};
 use turns_aloft_describe::unit::{INERTIA, JOULES, MOMENTUM, SECONDS, UnitText};
 use turns_aloft_physics::flight::FlightSample;
 use turns_aloft_scenario::parameter::Kind;
@@ -23,14 +24,14 @@ pub(crate) fn time(session: &Session, now: &FlightSample) -> Vec<Reading> {
             Group::Time,
             "hang_time_s",
             text("reading-hang-time-s"),
-            SECONDS.text(readout.hang_time_s),
+            SECONDS.set_text(readout.hang_time_s),
             text("reading-hang-time-s-about"),
         ),
         line(
             Group::Time,
             "jump_height_m",
             text("reading-jump-height-m"),
-            length.text(readout.jump_height_m),
+            length.set_text(readout.jump_height_m),
             text("reading-jump-height-m-about"),
         ),
         line(
@@ -48,7 +49,13 @@ pub(crate) fn rate(session: &Session, now: &FlightSample) -> Vec<Reading> {
     let readout = &session.jump().readout;
     let sign = session.scenario().turning.sign();
     let line = |quantity: &'static str, label: &'static str, rate_rad_s, about: &str| {
-        line(Group::Rate, quantity, label, unit.text(rate_rad_s), about)
+        line(
+            Group::Rate,
+            quantity,
+            label,
+            unit.set_text(rate_rad_s),
+            about,
+        )
     };
     vec![
         line(
@@ -120,6 +127,11 @@ pub(crate) fn inertia(session: &Session, now: &FlightSample) -> Vec<Reading> {
 pub(crate) fn energy(session: &Session, now: &FlightSample) -> Vec<Reading> {
     let readout = &session.jump().readout;
     let h = readout.angular_momentum_kg_m2_s.length();
+    // Take-off and both works add up to touch-down, as they stand.
+    let [first, last] = [readout.energy_takeoff_j, readout.energy_touchdown_j]
+        .map(|energy_j| in_last_decimals(energy_j, JOULES.decimals));
+    let works_j = [readout.closing_work_j, readout.opening_work_j];
+    let works = adding_up(&works_j, last - first, |_, _| true);
     let line = |quantity: &'static str, label: &'static str, text, about: &str| {
         line(Group::Energy, quantity, label, text, about)
     };
@@ -145,13 +157,13 @@ pub(crate) fn energy(session: &Session, now: &FlightSample) -> Vec<Reading> {
         line(
             "closing_work_j",
             text("reading-closing-work-j"),
-            JOULES.text(readout.closing_work_j),
+            JOULES.text(works[0] as f64),
             text("reading-closing-work-j-about"),
         ),
         line(
             "opening_work_j",
             text("reading-opening-work-j"),
-            JOULES.text(readout.opening_work_j),
+            JOULES.text(works[1] as f64),
             text("reading-opening-work-j-about"),
         ),
         line(

@@ -24,9 +24,8 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
         let verdict = single.judgement.verdict.text();
         let text = match &single.proposal {
             Some(proposal) if can(single.judgement.verdict) => format!(
-                "{} ({}): {}",
-                words::value(units, single.lever, proposal.value),
-                words::change(units, single.lever, proposal.change),
+                "{}: {}",
+                words::value_and_change(units, single, proposal),
                 words::judgement(units, &single.judgement, &proposal.beyond_seen)
             ),
             _ => format!("{verdict}: {}", words::most(units, single)),

@@ -4,10 +4,11 @@ use crate::answers::map::{Made, NODES};
 use crate::describe::reading::{Group, Reading};
 use crate::session::Session;
 use turns_aloft_describe::number::plain;
+use turns_aloft_describe::turns::{turns_in_all, turns_text};
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_describe::{About, Label};
 use turns_aloft_scenario::order::by_number;
-use turns_aloft_words::{decimal, say, text};
+use turns_aloft_words::{say, text};
 
 /// All lines, as far as the map has been flown.
 pub(crate) fn lines(session: &Session) -> Vec<Reading> {
@@ -44,7 +45,7 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
     lines.push(line(
         "map:here".to_owned(),
         text("reading-turns").to_owned(),
-        decimal(session.jump().turns, 2),
+        turns_text(turns_in_all(session.jump())),
         text("map-line-here-about"),
     ));
     let Some(made) = session.made() else {

@@ -1,9 +1,11 @@
 //! The moment at the playhead in words.
 
 use crate::session::Session;
-use turns_aloft_describe::unit::{SECONDS, TURNS, UnitText};
+use turns_aloft_describe::turns::{hundredths_of, turns_text};
+use turns_aloft_describe::unit::{SECONDS, UnitText};
 use turns_aloft_physics::flight::FlightSample;
 use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::fly::Jump;
 use turns_aloft_words::{say, text};
 
 /// What the phase of the flight at the playhead is called.
@@ -32,8 +34,13 @@ pub fn picture(session: &Session) -> String {
         "picture",
         phase = phase(session),
         time = SECONDS.text(session.now().t_s),
-        turns = TURNS.number(turns)
+        turns = turns_so_far_text(session.jump(), turns)
     )
+}
+
+/// Turns of a jump up to a moment; at the last one they are its turns in all, as those are shown.
+pub fn turns_so_far_text(jump: &Jump, turns: f64) -> String {
+    turns_text(hundredths_of(turns, jump.owed.map(|owed| owed.turns)))
 }
 
 /// Turns up to a moment, the part turned on the ice included.

@@ -4,12 +4,12 @@ use crate::describe::reading::{Group, Reading, line};
 use crate::session::Session;
 use turns_aloft_describe::beyond;
 use turns_aloft_describe::call::{
-    call_sign, facing_text, over_rotated_text, possible_calls, shortfall_range_text,
+    call_sign, call_text, calls_text, facing_text, over_rotated_text, shortfall_range_text,
     shortfall_text, uncalled_text, verdict_text,
 };
 use turns_aloft_describe::number::plain;
 use turns_aloft_describe::range::range_text;
-use turns_aloft_describe::unit::{TURNS, UnitText};
+use turns_aloft_describe::turns::{hundredths, turns_in_all, turns_text};
 use turns_aloft_scenario::call::QUARTER_BAND_FROM_DEG;
 use turns_aloft_words::{decimal, say, text};
 
@@ -63,6 +63,8 @@ fn of_turns(turns: String, against: [Option<String>; 3]) -> String {
 pub(crate) fn lines(session: &Session) -> Vec<Reading> {
     let (jump, scenario) = (session.jump(), session.scenario());
     let range = session.range();
+    // In the air and on the ice add up to all, as they stand.
+    let (in_all, on_ice) = (turns_in_all(jump), hundredths(scenario.pre_rotation_turns));
     let line = |quantity: &'static str, label: &'static str, text, about: &str| {
         line(Group::Turns, quantity, label, text, about)
     };
@@ -70,19 +72,22 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
         line(
             "turns",
             text("reading-turns"),
-            range.map_or_else(|| TURNS.number(jump.turns), range_text),
+            range.map_or_else(
+                || turns_text(in_all),
+                |range| range_text(range, jump.owed.map(|owed| owed.turns)),
+            ),
             text("reading-turns-about"),
         ),
         line(
             "air_turns",
             text("reading-air-turns"),
-            TURNS.number(jump.readout.air_turns),
+            turns_text(in_all - on_ice),
             text("reading-air-turns-about"),
         ),
         line(
             "pre_rotation_turns",
             text("reading-pre-rotation-turns"),
-            TURNS.number(scenario.pre_rotation_turns),
+            turns_text(on_ice),
             text("reading-pre-rotation-turns-about"),
         ),
     ];
@@ -132,11 +137,18 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
         from = decimal(QUARTER_BAND_FROM_DEG, 0)
     );
     let call = match range.map(|range| (range.calls.as_deref(), range.shortfall_deg)) {
-        Some((Some(calls), _)) if calls.len() > 1 => {
-            say!("call-may-be", calls = possible_calls(calls, call_sign))
+        Some((Some(calls), Some(shortfall_deg))) => {
+            let is_one = calls.len() == 1;
+            let words = if is_one { call_text } else { call_sign };
+            let called = calls_text(calls, shortfall_deg, words);
+            if is_one {
+                called
+            } else {
+                say!("call-may-be", calls = called)
+            }
         }
         Some((None, Some(shortfall_deg))) => uncalled_text(shortfall_deg).to_owned(),
-        _ => verdict_text(Some(owed)).to_owned(),
+        _ => verdict_text(Some(owed)),
     };
     lines.push(line("call", text("reading-call"), call, &about));
     lines

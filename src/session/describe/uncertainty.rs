@@ -24,6 +24,16 @@ impl Session {
         };
         finer.text(self.half_widths().get(input))
     }
+
+    /// The same of one of the hang time, s.
+    pub fn hang_time_half_width_text(&self, half_width_s: f64) -> String {
+        let unit = self.units().of(Kind::Time);
+        let finer = Unit {
+            decimals: unit.decimals + 1,
+            ..unit
+        };
+        finer.text(half_width_s)
+    }
 }
 
 /// What the inputs alone make of the turns.

@@ -4,14 +4,32 @@ use crate::describe::reading::{Group, Reading, line};
 use crate::session::Session;
 use turns_aloft_analysis::weights::{OBSERVED, Outcome, Weights};
 use turns_aloft_describe::Text;
-use turns_aloft_describe::turns::gain_text;
-use turns_aloft_describe::weights::{held, keeps, name, to_be_known};
+use turns_aloft_describe::unit::UnitText;
+use turns_aloft_describe::weights::{held, keeps, name, to_be_known, turns_and_gain};
 use turns_aloft_scenario::HandsKeep;
-use turns_aloft_words::{decimal, text};
+use turns_aloft_scenario::parameter::{Kind, Parameter};
+use turns_aloft_words::{say, text};
+
+impl Session {
+    /// What a number that is set is the number of, where another one is flown: the take-off rate is that of
+    /// empty hands where heavier ones keep the angular momentum or the energy.
+    pub fn beside_text(&self, parameter: Parameter) -> Option<String> {
+        let scenario = self.scenario();
+        let keeps_it = scenario.hand_mass_kg == 0.0 || scenario.hands_keep == HandsKeep::Rate;
+        if parameter != Parameter::TakeoffRate || keeps_it {
+            return None;
+        }
+        let unit = self.units().of(Kind::Rate);
+        let flown = unit.text(self.jump().readout.takeoff_rate_rad_s);
+        Some(say!("rate-with-weights", flown = flown))
+    }
+}
 
 /// As lines of text, whatever is asked.
 pub(crate) fn lines(session: &Session) -> Vec<Reading> {
+    let owed = session.jump().owed.map(|owed| owed.turns);
     let of_one = |weights: &Weights, outcome: &Outcome| {
+        let [turns, gain] = turns_and_gain(outcome, owed);
         line(
             Group::Turns,
             format!("turns_keeping:{}", name(outcome.hands_keep)),
@@ -20,11 +38,7 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
                 HandsKeep::Energy => text("reading-turns-keeping-energy"),
                 HandsKeep::AngularMomentum => text("reading-turns-keeping-momentum"),
             },
-            format!(
-                "{} ({})",
-                decimal(outcome.turns, 2),
-                gain_text(outcome.turns_gained)
-            ),
+            format!("{turns} ({gain})"),
             format!("{} {}", held(session.units(), weights), OBSERVED.text()),
         )
     };

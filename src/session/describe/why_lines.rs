@@ -25,7 +25,7 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
         let label = more_text(session.units(), more);
         let about = text("weights-no-technique");
         lines.extend(more.outcomes.iter().map(|outcome| {
-            let text = outcome_text(outcome);
+            let text = outcome_text(outcome, session.jump().owed.map(|owed| owed.turns));
             weights::answer(&label, outcome.hands_keep, text, about)
         }));
         lines.push(weights::answer_known());

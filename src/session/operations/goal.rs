@@ -6,7 +6,7 @@ use crate::session::Session;
 use crate::state::goal_settings::GoalTurns;
 use turns_aloft_analysis::caution::Caution;
 use turns_aloft_analysis::combination::Combination;
-use turns_aloft_analysis::goal::{GOAL_TURNS, MET_TURNS, Single};
+use turns_aloft_analysis::goal::{GOAL_TURNS, HAS_THEM_TURNS, Single};
 use turns_aloft_analysis::lever::Lever;
 use turns_aloft_analysis::weights::Needed;
 use turns_aloft_describe::Text;
@@ -49,7 +49,7 @@ impl Session {
 
     /// Whether the jump has the wanted turns as it is.
     pub fn has_goal(&self) -> bool {
-        self.jump.turns >= self.goal_turns() - MET_TURNS
+        self.jump.turns > self.goal_turns() - HAS_THEM_TURNS
     }
 
     /// The answers for the single levers, those that do it first, the mildest verdict and the least

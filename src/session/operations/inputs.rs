@@ -4,6 +4,7 @@ use crate::operations::action::Action;
 use crate::session::Session;
 use crate::state::policy::Policy;
 use turns_aloft_describe::Label;
+use turns_aloft_describe::typed::Admissible;
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::parameter::Parameter;
@@ -35,6 +36,49 @@ impl Session {
                 held = unit.text(held)
             )
         });
+    }
+
+    /// Sets a number from what somebody has typed. What is no number, and what is out of range but may have
+    /// been meant otherwise, changes nothing: it is asked what was meant.
+    pub fn set_typed(&mut self, parameter: Parameter, text: &str) {
+        let admissible = Admissible::of(parameter);
+        let value = admissible.typed(text, self.units());
+        if let Some(value) = value
+            && self.asks_back(parameter.label(), admissible, text, value)
+        {
+            return;
+        }
+        self.set(parameter, value.unwrap_or(f64::NAN));
+    }
+
+    /// Asks what was meant by a number that is out of range, where that can be guessed.
+    pub(crate) fn asks_back(
+        &mut self,
+        what: &str,
+        admissible: Admissible,
+        text: &str,
+        value: f64,
+    ) -> bool {
+        let [least, most] = admissible.range;
+        if (least..=most).contains(&value) {
+            return false;
+        }
+        let likely = admissible.likely_meant(text, self.units());
+        let meant = match likely.as_slice() {
+            [] => return false,
+            [one] => one.clone(),
+            [first, last, ..] => say!("either-or", first = first.as_str(), last = last.as_str()),
+        };
+        let unit = self.units().of(admissible.kind);
+        self.say(say!(
+            "number-likely",
+            what = what,
+            value = unit.set_text(value),
+            least = unit.number(least),
+            most = unit.text(most),
+            meant = meant
+        ));
+        true
     }
 
     /// Puts a number back to what the opened jump had.

@@ -6,6 +6,7 @@ use crate::session::Session;
 use crate::state::levers::Levers;
 use turns_aloft_analysis::caution::{self, Caution};
 use turns_aloft_analysis::map::Axis;
+use turns_aloft_analysis::seen;
 use turns_aloft_analysis::weights::OBSERVED;
 use turns_aloft_describe::Text;
 use turns_aloft_scenario::HandsKeep;
@@ -57,8 +58,10 @@ impl Session {
 
     /// Whether for a jumper of this size it is known what has been seen of all that the map marks.
     pub fn map_marks_known(&self) -> bool {
-        let rate = [Parameter::TakeoffRate];
-        let mut marked = self.map_levers.parameters().into_iter().chain(rate);
+        let always = Parameter::ALL
+            .into_iter()
+            .filter(|it| seen::always_counts(*it));
+        let mut marked = self.map_levers.parameters().into_iter().chain(always);
         marked.all(|parameter| {
             let marks = self.document.scenario.marks(parameter, &self.jump);
             marks.is_none_or(|marks| marks.seen.is_some())

@@ -8,7 +8,7 @@ use turns_aloft_analysis::uncertainty::{Range, UncertainInput, Uncertainty};
 impl Session {
     /// Where the turns may lie, when that is shown.
     pub const fn range(&self) -> Option<&Range> {
-        self.answers.range.result().0.as_ref()
+        self.answers.range.result().range.as_ref()
     }
 
     pub fn show_range(&mut self, shown: bool) {
@@ -23,8 +23,13 @@ impl Session {
 
     /// Makes a half-width larger or smaller by so many steps, to a whole number of steps.
     pub fn step_half_width(&mut self, input: UncertainInput, steps: f64) {
+        let value = moved(self.half_widths().get(input), input.step(), steps);
+        self.hold_half_width(input, value);
+    }
+
+    /// Makes a half-width the user's own, held between nothing and the most it may be.
+    pub(crate) fn hold_half_width(&mut self, input: UncertainInput, value: f64) {
         let mut half_widths = self.half_widths();
-        let value = moved(half_widths.get(input), input.step(), steps);
         half_widths.hold(input, value);
         self.uncertainty
             .own
