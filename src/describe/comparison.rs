@@ -154,7 +154,7 @@ fn numbers(parameter: Parameter, scenarios: &[Scenario; 2], units: &Units) -> [S
         .unwrap_or_else(|| texts(MOST_DECIMALS))
 }
 
-fn word(choice: Choice, scenario: &Scenario) -> Cow<'static, str> {
+pub(crate) fn word(choice: Choice, scenario: &Scenario) -> Cow<'static, str> {
     match choice {
         Choice::Jump => scenario.jump.label().into(),
         Choice::JumpTurns => scenario.jump_turns.to_string().into(),

@@ -34,9 +34,17 @@ pub(crate) struct Visit {
     pub reference: Option<SavedReference>,
     #[serde(default)]
     pub greeted: bool,
+    #[serde(default, skip_serializing_if = "is_not")]
+    pub side_by_side: bool,
+    #[serde(default, skip_serializing_if = "is_not")]
+    pub setting_up: bool,
     /// Visits before there was undo have none. Read apart: where it is spoilt the rest is not.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub history: Option<Value>,
+}
+
+fn is_not(set: &bool) -> bool {
+    !set
 }
 
 /// The jump alone of it.
@@ -89,6 +97,7 @@ pub struct VisitState {
     pub(crate) preferences: Preferences,
     pub(crate) uncertainty: UncertaintyInputs,
     pub(crate) question: Question,
+    pub(crate) setting_up: bool,
     pub(crate) goal: GoalSettings,
     pub(crate) map: Levers,
 }
