@@ -7,6 +7,7 @@ use bevy::prelude::*;
 use bevy::render::renderer::RenderAdapterInfo;
 use bevy::window::{PrimaryWindow, RequestRedraw};
 
+use crate::beside::Beside;
 use crate::framing::Subject;
 use crate::gesture::Pointers;
 use crate::orbit::Orbit;
@@ -65,9 +66,14 @@ fn spawn(
     ));
 }
 
-/// Sets the region to fit when the jump or the reference attempt has changed.
-fn frame(shown: Res<ShownFlight>, reference: Res<ShownReference>, mut orbit: ResMut<Orbit>) {
-    if !shown.is_changed() && !reference.is_changed() {
+/// Sets the region to fit when the jump, the reference attempt or its place has changed.
+fn frame(
+    shown: Res<ShownFlight>,
+    reference: Res<ShownReference>,
+    beside: Res<Beside>,
+    mut orbit: ResMut<Orbit>,
+) {
+    if !shown.is_changed() && !reference.is_changed() && !beside.is_changed() {
         return;
     }
     let flights = || std::iter::once(&shown.flight).chain(&reference.flight);
@@ -80,6 +86,7 @@ fn frame(shown: Res<ShownFlight>, reference: Res<ShownReference>, mut orbit: Res
         dial_m: dial::outer_radius_m(&shown, reference.flight.as_deref()),
         arms_m: [stepped_m + 0.25 * stature_m, 0.52 * stature_m],
         top_m: stepped_m + axis::arrow_top_m(&shown),
+        beside_m: beside.offset_m(),
     };
     orbit.set_subject(subject);
 }

@@ -8,6 +8,7 @@ pub mod current_session;
 pub mod palette;
 
 mod axis;
+mod beside;
 mod camera;
 mod dial;
 mod feet;
