@@ -3,6 +3,7 @@
 //! Panels read the session's finished flight and call the session's methods; they compute nothing.
 
 mod bar;
+mod begun_jump;
 mod beyond;
 mod cautions;
 mod charts;
@@ -12,6 +13,7 @@ mod folded_charts;
 mod folded_inputs;
 mod goal;
 mod greeting;
+mod jumps_menu;
 mod layout;
 mod map;
 mod notice;
@@ -20,6 +22,7 @@ mod panels;
 mod playback;
 mod questions;
 mod readouts;
+mod signs;
 mod style;
 mod text;
 mod turns;

@@ -98,7 +98,8 @@ fn explain(ui: &mut Ui, parameter: Parameter, marks: Option<&Marks>) {
     ui.add_space(GAP);
 }
 
-fn value(
+/// The field of an input's value.
+pub fn value(
     ui: &mut Ui,
     session: &mut Session,
     edit: &mut NumberEdit,

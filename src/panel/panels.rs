@@ -5,13 +5,13 @@ use std::borrow::Cow;
 use egui::{Context, LayerId, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
 
 use crate::bar::PageCommand;
-use crate::controls::{Button, NumberEdit, fold, touch_targets};
+use crate::controls::{Button, NumberEdit, TextEdit, fold, touch_targets};
 use crate::folded_charts::folded_charts;
 use crate::layout::Layout;
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::{
-    bar, beyond, cautions, charts, compare, folded_inputs, goal, greeting, map, notice, number,
-    playback, questions, readouts, style, turns, uncertainty, undo, views, weights, why,
+    bar, begun_jump, beyond, cautions, charts, compare, folded_inputs, goal, greeting, map, notice,
+    number, playback, questions, readouts, style, turns, uncertainty, undo, views, weights, why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};
@@ -23,6 +23,7 @@ use turns_aloft_words::text;
 #[derive(Default)]
 pub struct Panels {
     edit: NumberEdit,
+    texts: TextEdit,
     /// The key of the number or readout that is explained.
     about: Option<Cow<'static, str>>,
     kept: compare::KeptJumps,
@@ -61,7 +62,7 @@ pub fn show(
     // egui applies a new zoom from the next frame on; this frame is drawn at the old one.
     touch_targets::clear(ctx.zoom_factor());
     let screen = ctx.viewport_rect();
-    let layout = Layout::of(screen, session.question());
+    let layout = Layout::of(screen, session.question(), session.is_setting_up());
     let mut ui = Ui::new(
         ctx.clone(),
         "panels".into(),
@@ -141,7 +142,7 @@ fn header(ui: &mut Ui, rect: Rect, add: impl FnOnce(&mut Ui)) -> Rect {
 fn turns_header(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     if layout.tall {
         turns_in_full(ui, session, layout.narrow);
-    } else if session.question() != Question::Jump {
+    } else if session.question() != Question::Jump || session.is_setting_up() {
         turns::line(ui, session);
         beyond::under_turns(ui, session);
     }
@@ -156,7 +157,7 @@ fn turns_in_full(ui: &mut Ui, session: &mut Session, narrow: bool) {
 /// The answer to [`Question::Jump`]: the sliders, charts and readouts that the layout shows nowhere
 /// else.
 fn jump_answer(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layout: &Layout) {
-    if !layout.tall {
+    if !layout.tall && !session.is_setting_up() {
         turns_in_full(ui, session, layout.narrow);
     }
     if session.range().is_some() {
@@ -165,20 +166,29 @@ fn jump_answer(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layout: 
             uncertainty::inputs(ui, session);
         });
     }
+    if session.is_setting_up() {
+        begun_jump::show(ui, session, &mut panels.edit, &mut panels.texts);
+    }
     if layout.controls.is_some() {
         readouts::show(ui, session, &mut panels.about);
         return;
     }
     controls(ui, session, panels);
+    folded_sections(ui, session, panels);
     if !layout.charts_under_stage() {
         folded_charts(ui, session, 230.0);
     }
     all_readouts(ui, session, panels, layout.narrow);
-    folded_sections(ui, session, panels);
 }
 
 fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
-    for parameter in Parameter::of_section(Section::Main) {
+    let setting_up = session.is_setting_up();
+    let numbers: Vec<Parameter> = if setting_up {
+        begun_jump::main_numbers().collect()
+    } else {
+        Parameter::of_section(Section::Main).collect()
+    };
+    for parameter in numbers {
         let marks = session.marks(parameter);
         number::show(
             ui,
@@ -194,7 +204,9 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
         }
     }
     number::legend(ui);
-    if session.differs_from_base() {
+    if setting_up {
+        begun_jump::finish(ui, session);
+    } else if session.inputs_differ() {
         let reset = Button::labelled("reset all", text("panel-reset-all"));
         if reset.show_in_row(ui).clicked() {
             session.reset_all();
@@ -213,13 +225,18 @@ fn all_readouts(ui: &mut Ui, session: &Session, panels: &mut Panels, narrow: boo
 }
 
 fn folded_sections(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
-    let Panels { edit, about, .. } = panels;
-    fold(ui, "Which jump", text("panel-which-jump"), false, |ui| {
-        folded_inputs::named_jump(ui, session);
-    });
-    fold(ui, "The jumper", text("panel-the-jumper"), false, |ui| {
-        folded_inputs::jumper(ui, session, edit, about);
-    });
+    let Panels {
+        edit, texts, about, ..
+    } = panels;
+    // While a jump is set up this is asked in a form of its own.
+    if !session.is_setting_up() {
+        fold(ui, "Which jump", text("panel-which-jump"), false, |ui| {
+            folded_inputs::named_jump(ui, session, texts);
+        });
+        fold(ui, "The jumper", text("panel-the-jumper"), false, |ui| {
+            folded_inputs::jumper(ui, session, edit, about);
+        });
+    }
     let title = text("panel-motion");
     fold(ui, "Take-off, closing, opening", title, false, |ui| {
         folded_inputs::motion(ui, session, edit, about);
@@ -228,6 +245,9 @@ fn folded_sections(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
 
 fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     let rect = layout.timeline;
+    if !rect.is_positive() {
+        return;
+    }
     ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
     let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, GAP));
     let (row, rest) = inside.split_top_bottom_at_y(inside.top() + playback::HEIGHT);

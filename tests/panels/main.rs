@@ -4,4 +4,5 @@
 mod harness;
 mod names;
 mod operation;
+mod own_jump;
 mod room;

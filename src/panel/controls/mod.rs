@@ -17,6 +17,7 @@ mod number_field;
 mod scale;
 mod slider;
 mod stepper;
+mod text_box;
 mod text_field;
 pub mod touch_targets;
 
@@ -25,11 +26,12 @@ pub use crate::controls::areas::{
     button_area, explanation_area, explanation_mark, pan_area, toggle_area,
 };
 pub use crate::controls::button::Button;
-pub use crate::controls::choice::choice;
+pub use crate::controls::choice::{choice, choice_across};
 pub use crate::controls::fold::fold;
 pub use crate::controls::menu::menu_item;
 pub use crate::controls::number_field::{NumberEdit, number_field};
 pub use crate::controls::scale::Scale;
 pub use crate::controls::slider::{point_slider, slider};
 pub use crate::controls::stepper::{StepperRow, stepper};
+pub use crate::controls::text_box::{TextBox, TextEdit};
 pub use crate::controls::text_field::{Edit, Edited, text_field};
