@@ -280,7 +280,7 @@ fn the_sentence_is_plain() {
     assert_eq!(
         budget(&four).sentence(),
         format!(
-            "Closing cost {lost:.2} turns: it took 0.20 s; had it taken 0.15 s, this jump would \
+            "Closing cost {lost:.2} turns: it took 0.20 s. With 0.15 s this jump would \
              have {more:.2} turns more."
         )
     );
@@ -291,7 +291,7 @@ fn the_sentence_is_plain() {
     assert_eq!(
         budget(&short).sentence(),
         format!(
-            "Not getting tighter cost {lost:.2} turns: the arms came in 60 %; had it been 70 %, \
+            "Not getting tighter cost {lost:.2} turns: the arms came in 60 %. With 70 % \
              this jump would have {more:.2} turns more."
         )
     );
@@ -313,7 +313,7 @@ fn the_sentence_claims_no_more_than_there_is() {
     let lost = of_best.loss(Cause::Closing);
     assert_eq!(
         of_best.sentence(),
-        format!("Closing cost {lost:.2} turns, but it cannot be set any better.")
+        format!("Closing cost {lost:.2} turns, but no better setting was found.")
     );
 
     let slow = Scenario {
@@ -324,7 +324,7 @@ fn the_sentence_claims_no_more_than_there_is() {
     assert_eq!(of_slow.largest, None);
     assert_eq!(
         of_slow.sentence(),
-        "Nothing in the air cost this jump turns worth showing."
+        "Nothing in the air took a large part of the turns away."
     );
 }
 

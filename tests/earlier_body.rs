@@ -16,9 +16,9 @@ const LINK_OF_TWO: &str = include_str!("version_1/link-of-two.txt");
 const VISIT: &str = include_str!("version_1/visit.json");
 const KEPT_JUMPS: &str = include_str!("version_1/kept-jumps.json");
 
-const OF_ONE: &str = "This jump was saved before the body was refined: its turns are computed anew and may differ from before.";
-const OF_SOME: &str = "These jumps were saved before the body was refined: their turns are computed anew and may differ from before.";
-const SINCE_THE_VISIT: &str = "The body has been refined since your last visit: the turns of your jumps are computed anew and may differ from before.";
+const OF_ONE: &str = "This jump was saved with an earlier model of the body. Its turns are computed again and may be different.";
+const OF_SOME: &str = "These jumps were saved with an earlier model of the body. Their turns are computed again and may be different.";
+const SINCE_THE_VISIT: &str = "The model of the body has become more exact since your last visit. The turns of your jumps are computed again and may be different.";
 
 /// The jump in the samples of one.
 fn monday() -> Scenario {
@@ -127,7 +127,7 @@ fn the_last_visit_and_the_kept_jumps_say_so_once_together() {
 fn it_stands_beside_what_else_is_said() {
     // What was changed on the last visit is kept when a link is opened.
     let kept =
-        "The jump you had changed is kept: see “Triple on Monday, arm tuck 80 %” under Compare.";
+        "The jump that you changed is kept: see “Triple on Monday, arm tuck 80 %” under Compare.";
     let both = format!("{kept} {SINCE_THE_VISIT}");
     for link in [LINK_OF_ONE, &to_fragment(&starts::all()[0].scenario, None)] {
         let session = started(VISIT, KEPT_JUMPS, Some(link));

@@ -112,8 +112,8 @@ fn weights_are_no_lever() {
         for known in [
             "13.6 %",
             "12.1 %",
-            "not what people show",
-            "forbid props",
+            "People do not.",
+            "forbid them in competition",
             "coach",
         ] {
             assert!(said.contains(known), "{known}");

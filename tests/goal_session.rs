@@ -226,7 +226,7 @@ fn weights_stand_beside_the_answers() {
     };
     assert!(said("weights:rate").ends_with("kg in each hand"));
     for kept in ["energy", "angular_momentum"] {
-        assert!(said(&format!("weights:{kept}")).starts_with("cannot: "));
+        assert!(said(&format!("weights:{kept}")).starts_with("not enough: "));
     }
     assert!(said("caution:weights").contains(Caution::Hands.text()));
     assert!(said("caution:weights").contains(OBSERVED.text()));

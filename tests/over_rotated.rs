@@ -50,11 +50,11 @@ fn a_whole_turn_too_many() {
     let said = |quantity| reading(&session, quantity).unwrap_or_default();
     assert_eq!(said("shortfall_deg"), "364° too far");
     assert_eq!(said("over_rotated_deg"), "364°, a whole turn more");
-    assert_eq!(said("landing_facing_deg"), "as it has to, 4°");
+    assert_eq!(said("landing_facing_deg"), "the right way, 4°");
     assert_eq!(said("call"), "over-rotated");
     assert_eq!(
         summary(&session),
-        "3.01 turns of 2: over-rotated by 364°, a whole turn more; the landing faces as it has to, 4°."
+        "3.01 turns of 2: over-rotated by 364°, a whole turn more; the landing faces the right way, 4°."
     );
     assert_eq!(
         (verdict_text(Some(owed)), mark(Some(owed))),
@@ -67,11 +67,11 @@ fn a_whole_turn_too_many() {
 fn what_the_landing_faces_is_said() {
     for (turns, over, faces) in [
         (2.26, "94°", "sideways, 94°"),
-        (2.5, "180°", "the opposite way, 180°"),
+        (2.5, "180°", "the wrong way round, 180°"),
         (2.7, "252°", "sideways, -108°"),
-        (2.9, "324°, a whole turn more", "as it has to, -36°"),
-        (3.5, "540°", "the opposite way, 180°"),
-        (4.05, "738°, 2 whole turns more", "as it has to, 18°"),
+        (2.9, "324°, a whole turn more", "the right way, -36°"),
+        (3.5, "540°", "the wrong way round, 180°"),
+        (4.05, "738°, 2 whole turns more", "the right way, 18°"),
     ] {
         let session = opened(&double(turns));
         assert_eq!(reading(&session, "over_rotated_deg").as_deref(), Some(over));
@@ -114,14 +114,14 @@ fn off_the_ice_it_is_said_too() {
     assert_eq!(owed.call, None);
     assert_eq!(
         reading(&session, "call").as_deref(),
-        Some("over-rotated, not called")
+        Some("over-rotated, no call for this")
     );
     assert_eq!(mark(Some(owed)), "too far");
     assert!(summary(&session).contains("over-rotated by 364°"));
     jump.pre_rotation_turns -= 0.8;
     assert_eq!(
         reading(&opened(&jump), "call").as_deref(),
-        Some("not called")
+        Some("no call for this")
     );
 }
 
@@ -135,7 +135,7 @@ fn a_free_jump_is_never_too_far() {
         (report.over_rotated_deg, report.landing_facing_deg),
         (None, None)
     );
-    assert_eq!(verdict_text(jump.fly().owed), "not called");
+    assert_eq!(verdict_text(jump.fly().owed), "no call for this");
     assert_eq!(mark(jump.fly().owed), "");
 }
 
@@ -154,7 +154,10 @@ fn a_range_has_it_among_its_calls() {
     assert_eq!(reading(&session, "over_rotated_deg"), None);
     session.change(|jump| jump.jump = JumpName::OffIce);
     let said = reading(&session, "call");
-    assert_eq!(said.as_deref(), Some("may be over-rotated, not called"));
+    assert_eq!(
+        said.as_deref(),
+        Some("may be over-rotated, no call for this")
+    );
 }
 
 /// Neither Win nor Why nor the kept jumps take it for a jump that is as it has to be.
@@ -168,7 +171,7 @@ fn the_questions_say_it() {
     let missing = session
         .budget_answer()
         .and_then(|budget_answer| why::words::missing(&session, budget_answer));
-    let expected = "2 turns owed: over-rotated, 1.01 more than that";
+    let expected = "2 turns needed: over-rotated, 1.01 more than that";
     assert_eq!(missing.as_deref(), Some(expected));
     session.keep_jump();
     session.ask(Question::Compare);

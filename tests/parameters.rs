@@ -58,7 +58,12 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 34] = [
+    let all: [(&str, &[Parameter]); 35] = [
+        // What is asked first of a jump that has been begun.
+        (
+            "panel/begun_jump.rs",
+            &[Stature, BodyMass, JumpHeight, ArmTuck, LegTuck],
+        ),
         // What is removed from a flight to see what it cost, and what a change calls for.
         (
             "analysis/budget.rs",
@@ -109,7 +114,7 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ),
         ("session/describe/result.rs", &[PreRotation]),
         ("session/describe/why_words.rs", &[ArmTuck, LegTuck]),
-        ("panel/charts.rs", &[CloseDelay, OpenLead]),
+        ("panel/charts/time_axis.rs", &[CloseDelay, OpenLead]),
         // What the picture is as large as.
         ("stage/axis.rs", &[Stature]),
         ("stage/camera.rs", &[JumpHeight, Stature]),

@@ -89,14 +89,15 @@ fn the_comparison_follows_the_jump_and_the_units() {
     let mut session = comparing(Which::AsOpened);
     assert_eq!(
         text(&mut session, "compare:sentence"),
-        "This jump and “Half a turn short, as opened” are the same: nothing differs."
+        "This jump and “Half a turn short, as opened” are the same."
     );
     session.change(|scenario| scenario.takeoff_rate_rad_s *= 2.0);
     let rate = text(&mut session, "compare:takeoff_rate_rad_s");
     assert!(rate.contains(" rpm to ") && rate.contains(": +"), "{rate}");
     let sentence = text(&mut session, "compare:sentence");
     assert!(
-        sentence.contains(" more than ") && sentence.ends_with(", all of it by take-off rate."),
+        sentence.contains(" more than ")
+            && sentence.ends_with(". All of it comes from take-off rate."),
         "{sentence}"
     );
     session.set_units(Units {

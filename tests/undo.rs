@@ -350,12 +350,15 @@ fn a_spoilt_history_loses_only_the_history() {
     assert_eq!(later.history(), session.history());
 }
 
-/// The history is the one entry that earlier visits don't have, and programs that kept those pass over
-/// entries that they don't know.
+/// The history and the curves shown are the entries that earlier visits don't have, and programs that
+/// kept those pass over entries that they don't know.
 #[test]
 fn earlier_visits_open_without_a_history() {
     let (session, mut kept) = visit();
-    kept.as_object_mut().expect("an object").remove("history");
+    for later in ["history", "curves"] {
+        let entry = kept.as_object_mut().expect("an object").remove(later);
+        assert!(entry.is_some(), "{later}");
+    }
     let mut names: Vec<&str> = kept
         .as_object()
         .expect("an object")

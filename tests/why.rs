@@ -352,12 +352,12 @@ fn what_is_missing_adds_up_too() {
     let session = asked(start("half-a-turn-short"));
     assert_eq!(
         text(&session, "missing_turns").as_deref(),
-        Some("2 turns owed: 0.47 missing")
+        Some("2 turns needed: 0.47 missing")
     );
     let session = asked(start("four-turns"));
     assert_eq!(
         text(&session, "missing_turns").as_deref(),
-        Some("4 turns owed: 0.04 more than that")
+        Some("4 turns needed: 0.04 more than that")
     );
 }
 

@@ -15,8 +15,13 @@ from finish import shipped
 
 REPOSITORY = Path(__file__).resolve().parents[1]
 
-# The licences of the page and its font, which have to accompany it.
-LICENCES = ["LICENSE-MIT", "LICENSE-APACHE", "assets/fonts/LICENSE-barlow.txt"]
+# The licences of the page and its fonts, which have to accompany it.
+LICENCES = [
+    "LICENSE-MIT",
+    "LICENSE-APACHE",
+    "assets/fonts/LICENSE-barlow.txt",
+    "assets/fonts/LICENSE-fira-sans.txt",
+]
 
 SUMS = "SHA256SUMS"
 

@@ -70,7 +70,7 @@ pub fn over_rotated_text(owed: &Owed, over_deg: f64) -> String {
     }
 }
 
-/// Which way the landing faces: "as it has to, 4°".
+/// Which way the landing faces: "the right way, 4°".
 pub fn facing_text(past_deg: f64) -> String {
     let degrees = DEGREES.number(past_deg);
     match Facing::of(past_deg) {

@@ -1,15 +1,13 @@
 //! The top bar: the menu of jumps, a new jump, undo, keep, open, share and settings.
 
-use egui::scroll_area::ScrollBarVisibility;
 use egui::{
-    Align2, Color32, Painter, Popup, PopupCloseBehavior, Pos2, Rect, Response, ScrollArea, Ui,
-    pos2, vec2,
+    Align2, Color32, Painter, Popup, PopupCloseBehavior, Pos2, Rect, Response, Ui, pos2, vec2,
 };
 
 use crate::controls::{Button, choice, menu_item};
 use crate::layout::Layout;
 use crate::style::{self, BACKGROUND, GAP, TEXT, TOUCH_SIZE, WIDE_GAP};
-use crate::{jumps_menu, signs, undo};
+use crate::{jumps_menu, menu_area, signs, undo};
 use turns_aloft_appearance::{Theme, choose, chosen as look_chosen};
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
@@ -29,9 +27,6 @@ pub enum PageCommand {
 
 /// Width of a button with a word on it.
 const BUTTON: f32 = 68.0;
-/// Width of a menu.
-pub const MENU: f32 = 300.0;
-
 /// The units, with the names of their buttons.
 const RATES: [(RateUnit, &str); 4] = [
     (RateUnit::Rpm, "rpm"),
@@ -100,7 +95,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageC
         pos2(left, inside.top()),
         pos2(right.min(left + 320.0), inside.bottom()),
     );
-    let of_jumps = jumps_menu::show(ui, session, picked, open.is_none());
+    let of_menu = jumps_menu::show(ui, session, picked, open.is_none());
     if layout.begin_in_bar() {
         let own = Rect::from_min_size(
             picked.right_top() + vec2(GAP, 0.0),
@@ -113,8 +108,8 @@ pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageC
     }
     settings_menu(session, &settings);
     let shared = share_menu(&share, session.reference().is_some());
-    let opened = open.filter(Response::clicked).map(|_| PageCommand::Open);
-    opened.or(of_jumps).or(shared)
+    let opens = of_menu || open.is_some_and(|open| open.clicked());
+    opens.then_some(PageCommand::Open).or(shared)
 }
 
 /// A button with a sign on it.
@@ -152,12 +147,12 @@ fn share_menu(response: &Response, has_reference: bool) -> Option<PageCommand> {
 
 fn settings_menu(session: &mut Session, response: &Response) {
     Popup::menu(response)
-        .width(MENU)
+        .width(menu_area::WIDTH)
         .gap(4.0)
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
         .show(|ui| {
-            ui.set_width(MENU);
-            scrolling(ui, response, |ui| {
+            ui.set_width(menu_area::WIDTH);
+            menu_area::as_high_as_fits(ui, response, |ui| {
                 language(ui, session);
                 appearance(ui);
                 let mut chosen = *session.units();
@@ -165,18 +160,6 @@ fn settings_menu(session: &mut Session, response: &Response) {
                 session.set_units(chosen);
             });
         });
-}
-
-/// Makes a menu scroll if it is longer than the room between its button and the bottom of the
-/// screen.
-pub fn scrolling(ui: &mut Ui, below: &Response, add: impl FnOnce(&mut Ui)) {
-    let room = ui.ctx().viewport_rect().bottom() - below.rect.bottom() - 2.0 * WIDE_GAP;
-    ScrollArea::vertical()
-        .max_height(room)
-        // egui's default would make it scroll below a fixed height.
-        .min_scrolled_height(room)
-        .scroll_bar_visibility(ScrollBarVisibility::AlwaysHidden)
-        .show(ui, add);
 }
 
 fn language(ui: &mut Ui, session: &mut Session) {

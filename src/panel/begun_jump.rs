@@ -1,5 +1,5 @@
 //! What is asked of a jump that has just been begun: its name, which jump it is, and who jumps. All of it
-//! is in sight at once, with the numbers that are known next: how high, and how tight.
+//! is in sight at once, with how high and how tight the jump is.
 
 use egui::{Align2, Rect, Sense, Ui, UiBuilder, pos2, vec2};
 
@@ -16,37 +16,31 @@ use turns_aloft_words::text;
 /// Height of a small label above a field.
 const LABEL: f32 = 18.0;
 
-/// Width from which on all that is asked of the jumper stands in one row, and four jumps do.
-const ONE_ROW: f32 = 350.0;
+/// Width from which on four jumps stand in one row.
+const FOUR: f32 = 350.0;
 
-/// The main numbers, those first that somebody knows who has watched a jump.
-pub fn main_numbers() -> impl Iterator<Item = Parameter> {
-    const FIRST: [Parameter; 3] = [
-        Parameter::JumpHeight,
-        Parameter::ArmTuck,
-        Parameter::LegTuck,
-    ];
-    let others = Parameter::of_section(Section::Main).filter(|it| !FIRST.contains(it));
+/// The sliders of it, those first that somebody can judge who has watched the jump.
+pub fn sliders() -> impl Iterator<Item = Parameter> {
+    const FIRST: [Parameter; 2] = [Parameter::ArmTuck, Parameter::LegTuck];
+    let others = Parameter::of_section(Section::Main)
+        .filter(|it| !FIRST.contains(it) && *it != Parameter::JumpHeight);
     FIRST.into_iter().chain(others)
 }
 
-/// Shows the questions.
-pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit, texts: &mut TextEdit) {
-    name_box(ui, session, texts);
-    which_jump(ui, session);
-    let width = ui.available_width();
-    if width >= ONE_ROW {
-        let row = row(ui, LABEL + TOUCH_SIZE);
-        let (table, fields) = row.split_left_right_at_x(row.center().x - 0.5 * GAP);
-        let table = Rect::from_min_max(pos2(table.left(), table.bottom() - TOUCH_SIZE), table.max);
-        table_choice(&mut child(ui, table), session);
-        let fields = Rect::from_min_max(pos2(fields.left() + GAP, fields.top()), fields.max);
-        body(ui, session, numbers, fields);
-    } else {
-        table_choice(ui, session);
-        let fields = row(ui, LABEL + TOUCH_SIZE);
-        body(ui, session, numbers, fields);
+/// Shows the questions, but not that for the name where there is little room.
+pub fn show(
+    ui: &mut Ui,
+    session: &mut Session,
+    numbers: &mut NumberEdit,
+    texts: &mut TextEdit,
+    narrow: bool,
+) {
+    if !narrow {
+        name_box(ui, session, texts);
     }
+    which_jump(ui, session);
+    table_choice(ui, session);
+    numbers_side_by_side(ui, session, numbers);
 }
 
 /// Which jump, and below it the turns in its name.
@@ -58,7 +52,7 @@ fn which_jump(ui: &mut Ui, session: &mut Session) {
         };
         (name, name.key(), label)
     });
-    let across = if ui.available_width() < ONE_ROW { 3 } else { 4 };
+    let across = if ui.available_width() < FOUR { 3 } else { 4 };
     let present = session.scenario().jump;
     if let Some(name) = choice_across(ui, "jump", present, &names, across) {
         session.change(|scenario| scenario.jump = name);
@@ -79,13 +73,16 @@ fn which_jump(ui: &mut Ui, session: &mut Session) {
     turns_choice(&mut child(ui, rest), session);
 }
 
-/// Stature and mass side by side.
-fn body(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit, rect: Rect) {
-    let width = 0.5 * (rect.width() - GAP);
-    for (i, parameter) in [Parameter::Stature, Parameter::BodyMass]
-        .into_iter()
-        .enumerate()
-    {
+/// Stature, mass and height of the jump, to be typed.
+fn numbers_side_by_side(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit) {
+    const ASKED: [Parameter; 3] = [
+        Parameter::Stature,
+        Parameter::BodyMass,
+        Parameter::JumpHeight,
+    ];
+    let rect = row(ui, LABEL + TOUCH_SIZE);
+    let width = (rect.width() + GAP) / ASKED.len() as f32 - GAP;
+    for (i, parameter) in ASKED.into_iter().enumerate() {
         let left = rect.left() + i as f32 * (width + GAP);
         let label = parameter.label();
         let size = style::fitting_text(ui.painter(), label, 15.0, width);
@@ -104,8 +101,11 @@ fn body(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit, rect: Rect
     }
 }
 
-/// The end of it: the jump is shown as any other.
-pub fn finish(ui: &mut Ui, session: &mut Session) {
+/// The end of it, below the sliders: the jump is shown as any other.
+pub fn finish(ui: &mut Ui, session: &mut Session, texts: &mut TextEdit, narrow: bool) {
+    if narrow {
+        name_box(ui, session, texts);
+    }
     let button = Button::labelled("set up", text("panel-set-up")).filled(true);
     if button.show_in_row(ui).clicked() {
         session.finish_setting_up();

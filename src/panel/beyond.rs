@@ -1,23 +1,15 @@
 //! Warnings that the jump is beyond what has been seen in people, and in which respects.
 
-use egui::{
-    Align2, Color32, CornerRadius, Id, Painter, Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2,
-};
+use egui::{Align2, Color32, CornerRadius, Id, Painter, Rect, RichText, Sense, Ui, pos2, vec2};
 
-use crate::controls::{EXPLANATION_MARK_RADIUS, explanation_area, explanation_mark};
+use crate::controls::{EXPLANATION_MARK_RADIUS, explained, explanation_area, explanation_mark};
 use crate::style::{self, CARD, GAP, TOUCH_SIZE, WARNING, WIDE_GAP};
 use crate::text::small;
 use turns_aloft_describe::beyond;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_session::Session;
 
-/// Greatest height of the explanation as a share of the screen's height; a longer one scrolls.
-const MEANING: f32 = 0.2;
-
 const HEIGHT_ID: &str = "height of beyond seen";
-
-/// Height left free below the explanation for the progress bar and what scrolls there.
-const BELOW: f32 = 3.0 * TOUCH_SIZE;
 
 /// Below the turns: the respects, if there are any; a click explains what has been seen.
 pub fn under_turns(ui: &mut Ui, session: &Session) {
@@ -56,14 +48,8 @@ pub fn under_turns(ui: &mut Ui, session: &Session) {
     if response.clicked() {
         ui.data_mut(|data| data.insert_temp(id, !open));
     }
-    if open {
-        let most = MEANING * ui.ctx().viewport_rect().height();
-        let most = most.min(ui.available_height() - BELOW).max(TOUCH_SIZE);
-        ScrollArea::vertical()
-            .id_salt(id)
-            .max_height(most)
-            .min_scrolled_height(most)
-            .show(ui, |ui| small(ui, &meaning()));
+    if open && explained(ui, "beyond seen", rect, |ui| small(ui, &meaning())) {
+        ui.data_mut(|data| data.insert_temp(id, false));
     }
 }
 
@@ -88,9 +74,8 @@ pub fn line(ui: &mut Ui, session: &Session, respects: &[Respect]) {
     }
 }
 
-/// The respects and their explanation.
-pub fn lines(ui: &mut Ui, session: &Session, respects: &[Respect]) {
-    line(ui, session, respects);
+/// What has been seen in these respects, if there are any.
+pub fn meaning(ui: &mut Ui, session: &Session, respects: &[Respect]) {
     if !respects.is_empty() {
         small(ui, &beyond::meaning(respects, session.units()));
     }

@@ -34,7 +34,7 @@ pub fn show(
     }
     if charts && session.reference().is_some() {
         ui.add_space(WIDE_GAP);
-        folded_charts(ui, session, 270.0);
+        folded_charts(ui, session);
     }
     heading(ui, text("panel-compare-with"));
     fixed_references(ui, session);

@@ -151,7 +151,7 @@ pub fn motion(
     edit: &mut NumberEdit,
     about: &mut Option<Cow<'static, str>>,
 ) {
-    heading(ui, text("panel-leaving-the-ice"));
+    heading(ui, text("panel-at-take-off"));
     numbers(ui, session, edit, about, Section::TakeOff);
     heading(ui, text("panel-closing"));
     numbers(ui, session, edit, about, Section::Closing);

@@ -4,8 +4,8 @@
 use egui::text::LayoutJob;
 use egui::{Popup, Rect, Response, RichText, Shape, Stroke, Ui, pos2, vec2};
 
-use crate::bar::{MENU, PageCommand, scrolling};
 use crate::controls::{Button, menu_item};
+use crate::menu_area;
 use crate::style::{self, GAP, TEXT, WEAK_TEXT};
 use turns_aloft_describe::Label;
 use turns_aloft_scenario::starts;
@@ -18,8 +18,8 @@ const LEAST: f32 = 14.0;
 /// Room for the sign at the end that a menu opens.
 const TIP: f32 = 28.0;
 
-/// Shows the name; `open`: whether files are opened from the menu, too.
-pub fn show(ui: &Ui, session: &mut Session, rect: Rect, open: bool) -> Option<PageCommand> {
+/// Shows the name; `open`: whether files are opened from the menu, too. Returns whether one is to be.
+pub fn show(ui: &Ui, session: &mut Session, rect: Rect, open: bool) -> bool {
     let name = session.shown_name().into_owned();
     let accessible_name = say!("panel-jumps", name = name.as_str());
     let response = Button::drawn("starts", &accessible_name, |_, _, _| ()).show(ui, rect);
@@ -29,11 +29,10 @@ pub fn show(ui: &Ui, session: &mut Session, rect: Rect, open: bool) -> Option<Pa
         name
     };
     written(ui, rect, shown);
-    let mut command = None;
-    Popup::menu(&response).width(MENU).gap(4.0).show(|ui| {
-        command = menu(ui, session, &response, open);
-    });
-    command
+    let mut opens = false;
+    let popup = Popup::menu(&response).width(menu_area::WIDTH).gap(4.0);
+    popup.show(|ui| opens = menu(ui, session, &response, open));
+    opens
 }
 
 /// The name, in one line or two.
@@ -55,15 +54,16 @@ fn written(ui: &Ui, rect: Rect, name: String) {
     ));
 }
 
-fn menu(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Option<PageCommand> {
-    let mut command = None;
-    let width = MENU - 12.0;
-    scrolling(ui, under, |ui| {
+fn menu(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> bool {
+    let mut opens = false;
+    let width = menu_area::WIDTH - 12.0;
+    menu_area::as_high_as_fits(ui, under, |ui| {
         if menu_item(ui, "new jump", text("panel-new-jump"), width, false).clicked() {
             session.begin_jump();
         }
-        if open && menu_item(ui, "Open", text("panel-open-file"), width, false).clicked() {
-            command = Some(PageCommand::Open);
+        if open {
+            let item = menu_item(ui, "Open", text("panel-open-file"), width, false);
+            opens = item.clicked();
         }
         kept_jumps(ui, session, width);
         heading(ui, text("panel-starts-invented"));
@@ -74,7 +74,7 @@ fn menu(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Opt
             }
         }
     });
-    command
+    opens
 }
 
 fn kept_jumps(ui: &mut Ui, session: &mut Session, width: f32) {

@@ -104,7 +104,7 @@ impl Layout {
         } else if narrow || !charts {
             TIME_LINE
         } else {
-            (0.22 * rest.height()).max(200.0)
+            (0.26 * rest.height()).max(200.0)
         };
         let (stage, below) = split_top(rest, stage_height);
         let (timeline, below) = split_top(below, timeline_height);

@@ -6,8 +6,8 @@ use std::borrow::Cow;
 use egui::{Align2, CornerRadius, Pos2, Rect, RichText, Sense, Stroke, Ui, pos2, vec2};
 
 use crate::controls::{
-    EXPLANATION_MARK_RADIUS, NumberEdit, Scale, explanation_area, explanation_mark, number_field,
-    slider,
+    EXPLANATION_MARK_RADIUS, NumberEdit, Scale, explained, explanation_area, explanation_mark,
+    number_field, slider,
 };
 use crate::style::{
     self, ACCENT, CARD, GAP, LINE, ON_ACCENT, SEEN, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
@@ -24,6 +24,9 @@ const KNOB: f32 = 13.0;
 const TRACK: f32 = 6.0;
 const VALUE_WIDTH: f32 = 104.0;
 
+/// Label and track are drawn this much nearer to each other than the middles of their touch targets.
+const NEARER: f32 = 4.0;
+
 /// Shows the row of an input.
 pub fn show(
     ui: &mut Ui,
@@ -34,17 +37,19 @@ pub fn show(
     marks: Option<&Marks>,
 ) {
     let width = ui.available_width();
-    let (row, _) = ui.allocate_exact_size(vec2(width, TOUCH_SIZE + 20.0), Sense::hover());
-    let head = Rect::from_min_size(row.min, vec2(width, TOUCH_SIZE));
+    // Label and value have a row of their own above the slider's, so that no touch is meant for two.
+    let (row, _) = ui.allocate_exact_size(vec2(width, 2.0 * TOUCH_SIZE), Sense::hover());
+    let (head, track_rect) = row.split_top_bottom_at_y(row.top() + TOUCH_SIZE);
     let value_rect = Rect::from_min_max(pos2(head.right() - VALUE_WIDTH, head.top()), head.max);
     let label_rect = Rect::from_min_max(head.min, pos2(value_rect.left() - GAP, head.bottom()));
-    let track_rect = Rect::from_min_max(pos2(row.left(), row.bottom() - TOUCH_SIZE), row.max);
 
     track(ui, session, parameter, marks, track_rect);
     label(ui, about, parameter, marks, label_rect);
     value(ui, session, edit, parameter, value_rect);
-    if about.as_deref() == Some(parameter.key()) {
-        explain(ui, parameter, marks);
+    if about.as_deref() == Some(parameter.key())
+        && explained(ui, parameter.key(), row, |ui| explain(ui, parameter, marks))
+    {
+        *about = None;
     }
 }
 
@@ -68,7 +73,7 @@ fn label(
     let room = rect.width() - 2.0 * EXPLANATION_MARK_RADIUS - GAP;
     let size = style::fitting_text(ui.painter(), parameter.label(), 17.0, room);
     let written = ui.painter().text(
-        rect.left_center() - vec2(0.0, 5.0),
+        rect.left_center() + vec2(0.0, NEARER),
         Align2::LEFT_CENTER,
         parameter.label(),
         style::text(size),
@@ -82,7 +87,6 @@ fn label(
 }
 
 fn explain(ui: &mut Ui, parameter: Parameter, marks: Option<&Marks>) {
-    ui.add_space(-2.0);
     ui.label(
         RichText::new(parameter.about())
             .size(14.5)
@@ -95,7 +99,6 @@ fn explain(ui: &mut Ui, parameter: Parameter, marks: Option<&Marks>) {
                 .color(WEAK_TEXT.get()),
         );
     }
-    ui.add_space(GAP);
 }
 
 /// The field of an input's value.
@@ -153,7 +156,7 @@ fn track(ui: &Ui, session: &mut Session, parameter: Parameter, marks: Option<&Ma
     );
     let left = rect.left() + KNOB;
     let span = rect.width() - 2.0 * KNOB;
-    let y = rect.bottom() - KNOB - 2.0;
+    let y = rect.center().y - NEARER;
     let x_of = |value: f64| left + span * place(parameter, value).clamp(0.0, 1.0);
 
     if response.double_clicked() {

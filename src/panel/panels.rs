@@ -5,7 +5,7 @@ use std::borrow::Cow;
 use egui::{Context, LayerId, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
 
 use crate::bar::PageCommand;
-use crate::controls::{Button, NumberEdit, TextEdit, fold, touch_targets};
+use crate::controls::{Button, NumberEdit, TextEdit, fold, scrolling, touch_targets};
 use crate::folded_charts::folded_charts;
 use crate::layout::Layout;
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
@@ -76,7 +76,7 @@ pub fn show(
     if let Some(rect) = layout.controls {
         let rest = header(&mut ui, rect, |ui| turns_header(ui, session, &layout));
         column(&mut ui, "controls", rest, |ui| {
-            controls(ui, session, panels);
+            controls(ui, session, panels, layout.narrow);
             folded_sections(ui, session, panels);
         });
     }
@@ -117,14 +117,14 @@ fn column(ui: &mut Ui, name: &str, rect: Rect, add: impl FnOnce(&mut Ui)) {
     ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
     let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, 0.0));
     let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt(name));
-    ScrollArea::vertical()
+    let area = ScrollArea::vertical()
         .id_salt(name)
         .auto_shrink(false)
-        .scroll_bar_visibility(egui::scroll_area::ScrollBarVisibility::AlwaysHidden)
-        .show(&mut child, |ui| {
-            add(ui);
-            ui.add_space(WIDE_GAP);
-        });
+        .scroll_bar_visibility(egui::scroll_area::ScrollBarVisibility::AlwaysHidden);
+    scrolling(&mut child, area, |ui| {
+        add(ui);
+        ui.add_space(WIDE_GAP);
+    });
 }
 
 /// The header of a column, which does not scroll; returns the area below it.
@@ -167,26 +167,31 @@ fn jump_answer(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layout: 
         });
     }
     if session.is_setting_up() {
-        begun_jump::show(ui, session, &mut panels.edit, &mut panels.texts);
+        let Panels { edit, texts, .. } = panels;
+        begun_jump::show(ui, session, edit, texts, layout.narrow);
     }
     if layout.controls.is_some() {
         readouts::show(ui, session, &mut panels.about);
         return;
     }
-    controls(ui, session, panels);
+    controls(ui, session, panels, layout.narrow);
     folded_sections(ui, session, panels);
     if !layout.charts_under_stage() {
-        folded_charts(ui, session, 230.0);
+        folded_charts(ui, session);
     }
     all_readouts(ui, session, panels, layout.narrow);
 }
 
-fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
+fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels, narrow: bool) {
     let setting_up = session.is_setting_up();
     let numbers: Vec<Parameter> = if setting_up {
-        begun_jump::main_numbers().collect()
+        begun_jump::sliders().collect()
     } else {
-        Parameter::of_section(Section::Main).collect()
+        // The weights last, because of what is said below them.
+        (Parameter::of_section(Section::Main))
+            .filter(|parameter| *parameter != Parameter::HandMass)
+            .chain([Parameter::HandMass])
+            .collect()
     };
     for parameter in numbers {
         let marks = session.marks(parameter);
@@ -205,9 +210,11 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
     }
     number::legend(ui);
     if setting_up {
-        begun_jump::finish(ui, session);
-    } else if session.inputs_differ() {
+        begun_jump::finish(ui, session, &mut panels.texts, narrow);
+    } else {
+        // Always there, so that the first change moves nothing.
         let reset = Button::labelled("reset all", text("panel-reset-all"));
+        let reset = reset.enabled(session.inputs_differ());
         if reset.show_in_row(ui).clicked() {
             session.reset_all();
         }
@@ -251,8 +258,14 @@ fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
     let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, GAP));
     let (row, rest) = inside.split_top_bottom_at_y(inside.top() + playback::HEIGHT);
+    let has_charts = layout.charts_under_stage();
+    let row = if has_charts {
+        charts::choice_button(ui, session, row, rest)
+    } else {
+        row
+    };
     playback::show(ui, session, row);
-    if layout.charts_under_stage() {
+    if has_charts {
         charts::show(ui, session, rest);
     } else {
         charts::time_line(ui, session, rest);

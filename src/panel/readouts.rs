@@ -5,7 +5,7 @@ use std::borrow::Cow;
 use egui::{Align2, CornerRadius, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
 
 use crate::charts;
-use crate::controls::{EXPLANATION_MARK_RADIUS, explanation_area, explanation_mark};
+use crate::controls::{EXPLANATION_MARK_RADIUS, explained, explanation_area, explanation_mark};
 use crate::style::{self, ACCENT, CARD, GAP, LINE, TEXT, WEAK_TEXT};
 use crate::text::small;
 use turns_aloft_session::Session;
@@ -72,8 +72,10 @@ fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<Cow<'s
         .iter()
         .find(|line| about.as_ref() == Some(&line.quantity))
     {
-        ui.label(RichText::new(&line.about).size(14.5).color(WEAK_TEXT.get()));
-        ui.add_space(GAP);
+        let name = format!("reading:{}", line.quantity);
+        if explained(ui, &name, rect, |ui| small(ui, &line.about)) {
+            *about = None;
+        }
     }
 }
 

@@ -120,6 +120,8 @@ pub fn theme(ctx: &Context) {
         // gloved or hesitant finger.
         options.input_options.max_click_duration = f64::INFINITY;
         options.input_options.max_double_click_delay = 0.8;
+        // A finger's tap wanders by this much at most; beyond, the direction of its swipe is known.
+        options.input_options.max_click_dist = 8.0;
     });
     ctx.set_theme(match shown() {
         Theme::Day => egui::Theme::Light,

@@ -1,7 +1,7 @@
 //! The answer: turns at landing in figures legible from three metres, and the call.
 
 use egui::{
-    Align2, Color32, CornerRadius, FontId, Pos2, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
+    Align2, Color32, CornerRadius, FontId, Id, Pos2, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
     pos2, vec2,
 };
 
@@ -27,6 +27,8 @@ const FIGURES: f32 = 116.0;
 /// Height of a comma's tail, as a share of the figures' size.
 const TAIL: f32 = 0.06;
 
+const HEIGHT_ID: &str = "height of the answer";
+
 pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     let jump = session.jump();
     let figures = if narrow { 0.8 * FIGURES } else { FIGURES };
@@ -49,10 +51,9 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     let side_by_side = lines.iter().all(|line| line.width(ui) <= room);
     let height = 0.98 * figures;
     let foot = if side_by_side { 0.0 } else { 36.0 };
-    let (rect, _) = ui.allocate_exact_size(
-        vec2(ui.available_width(), height + tail + foot),
-        Sense::hover(),
-    );
+    let whole = height + tail + foot;
+    ui.data_mut(|data| data.insert_temp(Id::new(HEIGHT_ID), whole));
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), whole), Sense::hover());
     ui.painter()
         .rect_filled(rect, CornerRadius::same(style::CORNER_RADIUS), CARD.get());
 
@@ -144,8 +145,11 @@ fn range_card(ui: &mut Ui, session: &Session, range: &Range, figures: f32) {
         .collect();
     let top = 0.98 * size;
     let foot: f32 = rows.iter().map(|row| row.size().y).sum();
-    let (rect, _) =
-        ui.allocate_exact_size(vec2(ui.available_width(), top + foot + GAP), Sense::hover());
+    // As high as the card of the single number, so that the button below, which changes between them,
+    // stays where it is.
+    let least: Option<f32> = ui.data(|data| data.get_temp(Id::new(HEIGHT_ID)));
+    let whole = least.unwrap_or_default().max(top + foot + GAP);
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), whole), Sense::hover());
     ui.painter()
         .rect_filled(rect, CornerRadius::same(style::CORNER_RADIUS), CARD.get());
     let left = rect.left() + WIDE_GAP;

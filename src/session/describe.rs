@@ -2,6 +2,7 @@
 
 pub mod compare;
 pub mod efforts;
+pub mod equation;
 pub mod flight;
 pub mod goal_lines;
 pub mod goal_words;

@@ -8,6 +8,7 @@ mod state;
 
 pub use crate::operations::action::Action;
 pub use crate::session::Session;
+pub use crate::state::curves::{Curve, ShownCurves};
 pub use crate::state::document::{Attempt, Document};
 pub use crate::state::history::{Change, History, MOST_STEPS};
 pub use crate::state::library::Library;
@@ -18,10 +19,12 @@ pub use crate::state::visit::VisitState;
 
 /// The jump as lines of text.
 pub mod readings {
+    pub use crate::describe::equation::Equation;
     pub use crate::describe::moment::{phase, picture, turns_at, turns_of};
     pub use crate::describe::reading::{Group, Reading};
     pub use crate::describe::readings::readings;
     pub use crate::describe::result::summary;
+    pub use crate::describe::units::{INERTIA, JOULES, MOMENTUM};
 }
 
 /// Why the jump has the turns it has.

@@ -1,5 +1,6 @@
 //! What the session holds.
 
+pub mod curves;
 pub mod document;
 pub mod goal_settings;
 pub mod history;

@@ -41,7 +41,7 @@ NUMBERS = {
 }
 
 CALLS = {
-    None: "not called",
+    None: "no call for this",
     "over-rotated": "over-rotated",
     "full": "full rotation",
     "q": "on the quarter (q)",

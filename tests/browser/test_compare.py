@@ -323,7 +323,7 @@ def test_a_newer_list_is_not_overwritten(new_page):
     page.wait_until("a notice", lambda: "newer" in page.notice())
     question(page, "Compare")
     keep(page)
-    page.wait_until("a notice", lambda: page.notice().startswith("Not kept over a reload"))
+    page.wait_until("a notice", lambda: page.notice().startswith("This will be gone after a reload"))
     assert page.run("return localStorage.getItem(arguments[0])", STORED) == newer
 
 
@@ -340,7 +340,7 @@ def test_a_full_storage_gives_a_notice(page):
         """
     )
     keep(page)
-    page.wait_until("a notice", lambda: "keeps no more" in page.notice())
+    page.wait_until("a notice", lambda: "has no more room" in page.notice())
     assert names(page) == ["Half a turn short"]
 
 

@@ -13,12 +13,12 @@ from test_jump import at_rest
 KEPT_JUMPS = "turns-aloft/kept-jumps"
 SAMPLES = Path(__file__).parents[1] / "version_1"
 OF_ONE = (
-    "This jump was saved before the body was refined: "
-    "its turns are computed anew and may differ from before."
+    "This jump was saved with an earlier model of the body. "
+    "Its turns are computed again and may be different."
 )
 SINCE_THE_VISIT = (
-    "The body has been refined since your last visit: "
-    "the turns of your jumps are computed anew and may differ from before."
+    "The model of the body has become more exact since your last visit. "
+    "The turns of your jumps are computed again and may be different."
 )
 
 

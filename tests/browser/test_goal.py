@@ -24,12 +24,12 @@ SCALES = {
 }
 
 VERDICTS = {
-    "within_reach": "within this jumper's reach",
-    "within_measured": "people have been seen there",
-    "at_edge": "at the edge of what has been measured",
+    "within_reach": "this jumper can reach it",
+    "within_measured": "seen in people",
+    "at_edge": "at the limit of what was measured in people",
     "not_known": "not known for a jumper of this size",
-    "beyond_measured": "beyond anything seen",
-    "cannot_alone": "cannot do it alone",
+    "beyond_measured": "more than ever seen in people",
+    "cannot_alone": "not enough alone",
 }
 
 
@@ -58,7 +58,7 @@ def assert_weights(outputs, answer):
     for needed in weights["outcomes"]:
         text = outputs[f"weights:{needed['hands_keep']}"]
         if needed["proof"]:
-            assert text.startswith(f"cannot: {needed['proof']['most_turns']:.2f} turns at most"), text
+            assert text.startswith(f"not enough: {needed['proof']['most_turns']:.2f} turns at most"), text
         else:
             assert text == f"{needed['hand_mass_kg']:.2f} kg in each hand"
     for known in [weights["observed"], *weights["cautions"]]:
@@ -93,9 +93,9 @@ def test_the_answers_are_the_commands(page):
 @pytest.mark.window(1024, 768)
 def test_the_goal_is_changed(page):
     ask(page, "Goal")
-    touch.tap(page, *page.centre("Not called"))
+    touch.tap(page, *page.centre("No q, < or <<"))
     wait_for_output(page, "goal:target", lambda text: text == f"{2 - 75 / 360 + 0.001:.3f}")
-    page.wait_until("arms that can", lambda: "cannot" not in page.output("goal:arm_tuck"))
+    page.wait_until("arms that can", lambda: "not enough" not in page.output("goal:arm_tuck"))
     assert_answers(page.outputs(), reach("--turns", 2 - 75 / 360 + 0.001))
     touch.tap(page, *page.centre("+:target"))
     wait_for_output(page, "goal:target", lambda text: text == "2.000")

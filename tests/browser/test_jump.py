@@ -43,7 +43,7 @@ def test_the_jump_is_drawn_and_moves(page):
 
 def test_the_page_opens_on_a_jump_that_flies(new_page):
     page = new_page(still=False, size=(390, 844)).open().wait_ready()
-    assert page.output("phase") == "on the ice", "the readout is updated at rest"
+    assert page.output("phase") == "on the ground", "the readout is updated at rest"
     at_rest(page)
 
 

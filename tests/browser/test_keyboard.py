@@ -192,7 +192,7 @@ def test_the_picture_has_a_text_alternative(page):
     picture = "return document.getElementById('stage').ariaLabel"
     hang_time, turns = page.output("hang_time_s"), page.output("turns")
     assert page.run(picture) == (
-        f"The jumper, landed, {hang_time} after take-off, {turns} turns so far."
+        f"The figure, landed, {hang_time} after take-off, {turns} turns so far."
     )
 
 

@@ -115,7 +115,7 @@ def test_a_trap_gives_a_notice(page):
     assert page.notice() == ""
     report("new WebAssembly.RuntimeError('unreachable')")
     assert page.notice() == (
-        "The simulator has stopped because of a fault of its own; reload the page to go on."
+        "The simulator stopped because of an error. Reload the page to go on."
     )
 
 

@@ -141,8 +141,8 @@ pub fn press(page: &mut Page, name: &str) {
     click(page, Role::Button, name);
 }
 
-/// Clicks the control at the touch target of that name, as a script does.
-pub fn press_target(page: &mut Page, target: &str) {
+/// The control at the touch target of that name, if AccessKit has one there.
+pub fn at_target<'a>(page: &'a Page, target: &str) -> Option<Node<'a>> {
     let place = targets()[target];
     let near = |node: &Node<'_>| {
         let rect = node.rect();
@@ -151,6 +151,11 @@ pub fn press_target(page: &mut Page, target: &str) {
     page.root()
         .children_recursive()
         .find(|node| is_control(node) && near(node))
+}
+
+/// Clicks the control at the touch target of that name, as a script does.
+pub fn press_target(page: &mut Page, target: &str) {
+    at_target(page, target)
         .unwrap_or_else(|| panic!("no control at the touch target {target:?}"))
         .click_accesskit();
     settle(page);

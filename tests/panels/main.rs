@@ -1,8 +1,12 @@
 //! The panels, run natively: every control is found by role and name, operated, and checked for
 //! room, at four sizes and in both languages.
 
+mod charts;
+mod finger;
 mod harness;
 mod names;
 mod operation;
 mod own_jump;
 mod room;
+mod steady;
+mod swipe;

@@ -105,8 +105,15 @@ fn every_explanation_is_a_sentence() {
 }
 
 /// Names that are the same in both languages: of jumps, and of the languages themselves.
-const SAME: [&str; 7] = [
-    "Axel", "Salchow", "Flip", "Lutz", "English", "Deutsch", "Ideal",
+const SAME: [&str; 8] = [
+    "Axel",
+    "Salchow",
+    "Flip",
+    "Lutz",
+    "English",
+    "Deutsch",
+    "Ideal",
+    "L = I · ω",
 ];
 
 /// Names without words, such as numbers and unit symbols, are the same in both languages.

@@ -2,15 +2,15 @@
 
 ## Was neben einem Vorschlag stehen muss, der jemandem schaden kann.
 
-caution-no-safe-number = Eine unbedenkliche Zahl von Sprüngen ist nicht bekannt, und die meisten Verletzungen im Einzellauf kommen von Überlastung.
+caution-no-safe-number = Eine unbedenkliche Zahl von Sprüngen ist nicht bekannt. Die meisten Verletzungen im Einzellauf kommen von Überlastung.
 caution-adults = Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
-caution-hands = Massen in den Händen sind ein physikalisches Experiment oder eine beaufsichtigte Trainingshilfe; die Regeln des Sports verbieten Hilfsmittel im Wettkampf.
-caution-later = Wer später öffnet, hat weniger Zeit, sich auf die Landung vorzubereiten, und muss in ihr mehr Drehung abfangen (übliche Praxis, ohne Quelle); die Landebelastung rechnet nur den Fall.
-caution-ask = Wie oft, wie hoch und ob mit Gewichten, das sagen Trainerin oder Trainer, die Regeln des Sports und zugelassene Ärztinnen und Ärzte.
+caution-hands = Gewichte in den Händen sind ein physikalisches Experiment oder eine Trainingshilfe unter Aufsicht. Die Regeln des Sports verbieten sie im Wettkampf.
+caution-later = Wer später öffnet, hat weniger Zeit, sich auf die Landung vorzubereiten, und muss mehr Drehung abfangen (übliche Praxis, ohne Quelle). Die Landebelastung hier rechnet nur den Fall.
+caution-ask = Wie oft, wie hoch und ob mit Gewichten: Das entscheiden Trainerin oder Trainer, die Regeln des Sports und zugelassene Ärztinnen und Ärzte.
 
 ## Was man bei Menschen mit Gewichten beobachtet hat.
 
-weights-observed = Beobachtet: Mit Gewichtshandschuhen, nach einer Woche Training mit ihnen, hielten dreizehn Läuferinnen und Läufer die Handgelenke 13,6 % und 12,1 % weiter von der Achse als in den beiden Reihen von Sprüngen, mit denen verglichen wurde; das hob die Wirkung der Handschuhe bei Sprüngen auf, die sie schon gut konnten. Ohne die Handschuhe fand sich nach dieser Woche keine Änderung (Ridge et al. 2022, Sports Biomechanics, Kurzfassung). Die Drehungen hier lassen die Arme, wo sie sind: Das tun Menschen nicht.
+weights-observed = Beobachtet wurde: Dreizehn Läuferinnen und Läufer trainierten eine Woche lang mit Gewichtshandschuhen. Mit den Handschuhen hielten sie die Handgelenke danach 13,6 % und 12,1 % weiter von der Achse als in den beiden Reihen von Sprüngen, mit denen verglichen wurde. Bei Sprüngen, die sie schon gut konnten, hob das die Wirkung der Handschuhe auf. Ohne die Handschuhe fand sich nach dieser Woche keine Änderung (Ridge et al. 2022, Sports Biomechanics, Kurzfassung). Die Drehungen hier lassen die Arme, wo sie sind. Menschen tun das nicht.
 
 ## Was ein kleiner Schritt an jedem Hebel ist.
 
@@ -31,22 +31,22 @@ cause-tilt = Neigung und Ungleichheit
 
 ## Der größte Verlust, und was eine Änderung daran ändern würde.
 
-why-nothing-lost = In der Luft hat nichts diesen Sprung nennenswert Drehungen gekostet.
+why-nothing-lost = In der Luft hat nichts einen großen Teil der Drehungen gekostet.
 why-closing-cost = Das Schließen kostete { $turns } Drehungen
 why-tightness-cost = Dass es nicht enger wurde, kostete { $turns } Drehungen
 why-opening-cost = Das Öffnen kostete { $turns } Drehungen
 why-tilt-cost = Neigung und Ungleichheit kosteten { $turns } Drehungen
 why-cost-and-change = { $cost }: { $change }
-why-cost-at-best = { $cost }, besser lässt es sich aber nicht einstellen.
+why-cost-at-best = { $cost }, eine bessere Einstellung wurde aber nicht gefunden.
 # $turns ist eine der letzten drei dieser Gruppe.
-why-close-time = Es dauerte { $from } s; mit { $to } s hätte dieser Sprung { $turns }.
-why-close-delay = Es begann { $from } s nach dem Absprung; mit Beginn bei { $to } s hätte dieser Sprung { $turns }.
-why-arm-lag = Ein Arm kam { $from } s zu spät; käme er { $to } s zu spät, hätte dieser Sprung { $turns }.
-why-arm-tuck = Die Arme kamen zu { $from } % heran; mit { $to } % hätte dieser Sprung { $turns }.
-why-leg-tuck = Die Beine schlossen zu { $from } %; mit { $to } % hätte dieser Sprung { $turns }.
-why-open-lead = Es begann { $from } s vor dem Aufkommen; mit Beginn { $to } s davor hätte dieser Sprung { $turns }.
-why-lean = Die Achse war beim Absprung um { $from } Grad geneigt; aufrecht hätte dieser Sprung mit derselben Drehrate beim Absprung { $turns }.
-why-arm-asymmetry = Ein Arm blieb zu { $from } % draußen; käme er heran wie der andere, hätte dieser Sprung { $turns }.
+why-close-time = Es dauerte { $from } s. Mit { $to } s hätte dieser Sprung { $turns }.
+why-close-delay = Es begann { $from } s nach dem Absprung. Mit Beginn bei { $to } s hätte dieser Sprung { $turns }.
+why-arm-lag = Ein Arm kam { $from } s zu spät. Mit { $to } s hätte dieser Sprung { $turns }.
+why-arm-tuck = Die Arme kamen zu { $from } % heran. Mit { $to } % hätte dieser Sprung { $turns }.
+why-leg-tuck = Die Beine schlossen zu { $from } %. Mit { $to } % hätte dieser Sprung { $turns }.
+why-open-lead = Es begann { $from } s vor dem Aufkommen. Mit Beginn { $to } s davor hätte dieser Sprung { $turns }.
+why-lean = Der Körper war beim Absprung um { $from } Grad geneigt. Aufrecht und mit derselben Drehrate beim Absprung hätte dieser Sprung { $turns }.
+why-arm-asymmetry = Ein Arm blieb zu { $from } % draußen. Mit beiden Armen am Körper hätte dieser Sprung { $turns }.
 why-as-many-turns = genauso viele Drehungen
 why-turns-more = { $turns } Drehungen mehr
 why-turns-fewer = { $turns } Drehungen weniger
@@ -54,10 +54,10 @@ why-turns-fewer = { $turns } Drehungen weniger
 ## Worauf ein Urteil über einen Wert beruht.
 
 limit-already = Der Sprung hat diese Drehungen schon jetzt.
-limit-flown = Über den ganzen einstellbaren Bereich geflogen; die meisten Drehungen darin sind angegeben.
-limit-own = Die eigenen Grenzen dieses Springers, wie angegeben.
-limit-season = Die Änderung einer Saison von jetzt an, genommen für das, was der Springer erreichen kann: unsere Annahme, übliche Praxis, ohne Quelle. Eigene Grenzen ersetzen sie.
-limit-season-not-known = Die Änderung einer Saison von jetzt an, genommen für das, was der Springer erreichen kann: unsere Annahme, übliche Praxis, ohne Quelle. Was dort gesehen wurde, ist für jemanden dieser Größe nicht bekannt. Eigene Grenzen ersetzen sie.
+limit-flown = Über den ganzen einstellbaren Bereich geflogen. Angegeben sind die meisten Drehungen darin.
+limit-own = Die Grenzen, die für diese Person eingestellt sind.
+limit-season = Als erreichbar gilt die Änderung einer Saison von jetzt an. Das ist unsere Annahme (übliche Praxis, ohne Quelle). Eigene Grenzen ersetzen sie.
+limit-season-not-known = Als erreichbar gilt die Änderung einer Saison von jetzt an. Das ist unsere Annahme (übliche Praxis, ohne Quelle). Was dort gesehen wurde, ist für jemanden dieser Größe nicht bekannt. Eigene Grenzen ersetzen sie.
 season-source = Unsere Annahme, übliche Praxis, ohne Quelle.
 
 ## Eine Einstellung, die nicht sein kann. Der Schlüssel steht wie in der Datei.

@@ -4,7 +4,7 @@
 
 key-takeoff-rate-rad-s = Drehrate beim Absprung
 key-takeoff-rate-rad-s-inline = Drehrate beim Absprung
-key-takeoff-rate-rad-s-about = Wie schnell sich die Hüfte um die Senkrechte dreht, wenn der Fuß das Eis verlässt.
+key-takeoff-rate-rad-s-about = Wie schnell sich die Hüfte beim Absprung um die Senkrechte dreht.
 key-arm-tuck = Arme angelegt
 key-arm-tuck-inline = Arme angelegt
 key-arm-tuck-about = Wie weit die Arme herankommen: 0 bleibt wie beim Absprung, 100 % ist so eng, wie es dieser Körper kann.
@@ -13,31 +13,31 @@ key-leg-tuck-inline = Beine angelegt
 key-leg-tuck-about = Wie weit die Beine zusammenkommen: 0 bleibt wie beim Absprung, 100 % ist so eng, wie es dieser Körper kann.
 key-hand-mass-kg = Masse an den Händen
 key-hand-mass-kg-inline = Masse an den Händen
-key-hand-mass-kg-about = Zusätzliche Masse in jeder Hand; ein physikalisches Experiment, im Wettkampf nicht erlaubt.
+key-hand-mass-kg-about = Zusätzliche Masse in jeder Hand. Ein physikalisches Experiment, im Wettkampf nicht erlaubt.
 key-jump-height-m = Sprunghöhe
 key-jump-height-m-inline = Sprunghöhe
 key-jump-height-m-about = Wie weit der Schwerpunkt vom Absprung bis zum höchsten Punkt steigt.
 key-stature-m = Körpergröße
 key-stature-m-inline = Körpergröße
-key-stature-m-about = Größe des Springers; alle Längen des Körpers wachsen mit ihr.
+key-stature-m-about = Größe der Person. Alle Längen des Körpers ändern sich mit ihr.
 key-body-mass-kg = Körpermasse
 key-body-mass-kg-inline = Körpermasse
-key-body-mass-kg-about = Masse des Springers ohne Schlittschuhe; die Masse jedes Körperteils wächst mit ihr.
+key-body-mass-kg-about = Masse der Person ohne Schlittschuhe. Die Masse jedes Körperteils ändert sich mit ihr.
 key-boot-mass-kg = Masse je Schlittschuh
 key-boot-mass-kg-inline = Masse je Schlittschuh
 key-boot-mass-kg-about = Masse eines Schlittschuhs mit seiner Kufe.
 key-takeoff-openness = Offen beim Absprung
 key-takeoff-openness-inline = Offen beim Absprung
-key-takeoff-openness-about = Wie weit Arme und Spielbein ausgebreitet sind, wenn der Fuß das Eis verlässt.
+key-takeoff-openness-about = Wie weit Arme und Spielbein beim Absprung ausgebreitet sind.
 key-lean-rad = Neigung beim Absprung
 key-lean-rad-inline = Neigung beim Absprung
-key-lean-rad-about = Neigung der Längsachse des Körpers, wenn der Fuß das Eis verlässt, zu der Seite hin, zu der gedreht wird.
-key-pre-rotation-turns = Auf dem Eis gedreht
-key-pre-rotation-turns-inline = Auf dem Eis gedreht
-key-pre-rotation-turns-about = Was schon auf dem Eis gedreht wurde, bevor der Fuß es verlässt; es zählt zum Sprung.
+key-lean-rad-about = Wie weit die Längsachse des Körpers beim Absprung geneigt ist, zu der Seite hin, zu der gedreht wird.
+key-pre-rotation-turns = Vor dem Absprung gedreht
+key-pre-rotation-turns-inline = vor dem Absprung gedreht
+key-pre-rotation-turns-about = Was sich der Körper dreht, solange der Fuß noch auf dem Untergrund steht. Es zählt zum Sprung.
 key-arm-asymmetry = Ein Arm bleibt draußen
 key-arm-asymmetry-inline = Ein Arm bleibt draußen
-key-arm-asymmetry-about = Der Teil seines Weges nach innen, den der nachkommende Arm nie zurücklegt.
+key-arm-asymmetry-about = Wie viel seines Weges nach innen ein Arm nicht zurücklegt.
 key-close-delay-s = Schließbeginn
 key-close-delay-s-inline = Schließbeginn
 key-close-delay-s-about = Zeit vom Absprung bis zum Beginn des Schließens.
@@ -46,46 +46,46 @@ key-close-time-s-inline = Schließzeit
 key-close-time-s-about = Zeit, die Arme und Beine zum Schließen brauchen.
 key-arm-lag-s = Verspätung eines Arms
 key-arm-lag-s-inline = Verspätung eines Arms
-key-arm-lag-s-about = Wie viel später als alles andere der nachkommende Arm schließt.
+key-arm-lag-s-about = Wie viel später als alles andere ein Arm schließt.
 key-open-lead-s = Öffnen vor der Landung
 key-open-lead-s-inline = Öffnen vor der Landung
 key-open-lead-s-about = Wie lange vor dem Aufkommen das Öffnen beginnt.
 key-open-time-s = Öffnungszeit
 key-open-time-s-inline = Öffnungszeit
-key-open-time-s-about = Zeit, die das ganze Öffnen bräuchte; das Aufkommen kann früher sein.
+key-open-time-s-about = Zeit, die das ganze Öffnen bräuchte. Das Aufkommen kann früher sein.
 
 ## Was an vier Eingaben unsicher ist: an drei der Zahlen oben und am Verhältnis der Trägheit.
 
 key-inertia-ratio-share = Trägheit, offen zu eng
 key-inertia-ratio-share-inline = Verhältnis der Trägheit von offen zu eng
-half-width-jump-height-m-about = Ein Bild mehr oder weniger in einem Video mit 60 Bildern in der Sekunde macht bei einer halben Sekunde Flugzeit 2 cm Höhe aus.
-half-width-takeoff-rate-rad-s-about = Eine Richtung, auf zwei Bildern im Abstand von einer Zehntelsekunde auf 2° genau abgelesen, gibt die Rate auf 0,5 rad/s genau, etwa 5 U/min; dass sie sich so gut ablesen lässt, ist unsere Annahme.
+half-width-jump-height-m-about = In einem Video mit 60 Bildern in der Sekunde macht ein Bild mehr oder weniger bei einer halben Sekunde Flugzeit 2 cm Höhe aus.
+half-width-takeoff-rate-rad-s-about = Eine Richtung, auf zwei Bildern im Abstand von einer Zehntelsekunde auf 2° genau abgelesen, gibt die Rate auf 0,5 rad/s genau, etwa 5 U/min. Dass sie sich so gut ablesen lässt, ist unsere Annahme.
 half-width-close-time-s-about = Ein Bild eines Videos mit 60 Bildern in der Sekunde.
-half-width-inertia-ratio-share-about = Wie viele Male so groß das Trägheitsmoment des offenen Körpers ist wie das des engen: Davon hängt ab, wie viel schneller das Schließen macht, und darin unterscheiden sich Körper. Die übliche halbe Breite ist, was neun Körper von außen an den Drehungen ausmachen: fünf vermessene Menschen und vier veröffentlichte Tabellen, jeder auf Größe und Masse des Springers gebracht und nach demselben Plan geflogen, bei jedem Startpunkt. Es sind alles Erwachsene. Unter 1,55 m ist sie um die Hälfte größer, was wir so gewählt haben: Zum Vergleich wurde kein Kinderkörper gefunden.
+half-width-inertia-ratio-share-about = Wie viele Male so groß das Trägheitsmoment des offenen Körpers ist wie das des engen. Davon hängt ab, wie viel schneller das Schließen die Drehung macht, und darin unterscheiden sich Körper. Der übliche Wert kommt von neun Körpern von außen: fünf vermessenen Menschen und vier veröffentlichten Tabellen. Jeder bekam Größe und Masse der Person und flog in jedem Ausgangspunkt. Es sind alles Erwachsene. Unter 1,55 m ist der Wert um die Hälfte größer. Das haben wir so gewählt, weil kein Kinderkörper gefunden wurde.
 
 ## Woher die Marken an einer Zahl kommen.
 
-marks-tuck = Die Form des Körpers erlaubt den ganzen Bereich; ein veröffentlichtes Maß für das Anlegen wurde nicht gefunden. Markiert, wo ein Gelenk dieses Sprungs beim Schließen und Halten die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
-marks-close-delay = Das Schließen kann beginnen, sobald der Fuß das Eis verlässt (übliche Praxis, ohne Quelle).
-marks-close-delay-not-known = Für jemanden dieser Größe nicht bekannt: Dass das Schließen beginnen kann, sobald der Fuß das Eis verlässt, ist übliche Praxis bei Erwachsenen, ohne Quelle.
-marks-close-time = Wie schnell Menschen schließen, wurde nicht gemessen gefunden: markiert, wo ein Gelenk dieses Sprungs beim Schließen die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
-marks-open-time = Wie schnell Menschen öffnen, wurde nicht gemessen gefunden: markiert, wo ein Gelenk dieses Sprungs beim Öffnen die Kraft erreicht, die bei Menschen gemessen wurde, alles andere wie jetzt.
-marks-effort-not-known = Für jemanden dieser Größe nicht bekannt: Die Kraft von Kindern in Schulter und Hüfte wurde nicht gefunden. Schraffiert: was mehr als das 1,4-Fache der Kraft der stärksten gemessenen Erwachsenen desselben Geschlechts bräuchte, alles andere wie jetzt.
+marks-tuck = Die Form des Körpers erlaubt den ganzen Bereich. Ein veröffentlichtes Maß für das Anlegen wurde nicht gefunden. Die Marke zeigt, wo ein Gelenk in diesem Sprung beim Schließen oder Halten die Kraft erreicht, die bei Menschen gemessen wurde. Alles andere bleibt wie jetzt.
+marks-close-delay = Das Schließen kann gleich beim Absprung beginnen (übliche Praxis, ohne Quelle).
+marks-close-delay-not-known = Für jemanden dieser Größe nicht bekannt. Erwachsene können gleich beim Absprung mit dem Schließen beginnen (übliche Praxis, ohne Quelle).
+marks-close-time = Eine Messung, wie schnell Menschen schließen, wurde nicht gefunden. Die Marke zeigt, wo ein Gelenk in diesem Sprung beim Schließen die Kraft erreicht, die bei Menschen gemessen wurde. Alles andere bleibt wie jetzt.
+marks-open-time = Eine Messung, wie schnell Menschen öffnen, wurde nicht gefunden. Die Marke zeigt, wo ein Gelenk in diesem Sprung beim Öffnen die Kraft erreicht, die bei Menschen gemessen wurde. Alles andere bleibt wie jetzt.
+marks-effort-not-known = Für jemanden dieser Größe nicht bekannt: Eine Messung an Schultern und Hüften von Kindern wurde nicht gefunden. Schraffiert ist, was mehr als das 1,4-Fache der Kraft der stärksten gemessenen Erwachsenen desselben Geschlechts bräuchte. Alles andere bleibt wie jetzt.
 marks-open-lead = Eine Landung, die weniger als 0,05 s lang vorbereitet wird, ist uns nicht bekannt (übliche Praxis, ohne Quelle).
 marks-open-lead-not-known = Für jemanden dieser Größe nicht bekannt: Ein gemessenes Öffnen bei einem Kind wurde nicht gefunden.
-marks-hand-mass = Trainingshandschuhe wiegen einige Hundert Gramm (übliche Praxis, ohne Quelle). Darüber: So bewegt wie in diesem Sprung bräuchte das Gewicht mehr als die Griffkraft Erwachsener im Median (Dodds et al. 2014).
-marks-hand-mass-not-known = Für jemanden dieser Größe nicht bekannt: Eine Griffkraft von Kindern wurde nicht gefunden. Darüber: So bewegt wie in diesem Sprung bräuchte das Gewicht mehr als die Griffkraft Erwachsener desselben Geschlechts im Median (Dodds et al. 2014).
+marks-hand-mass = Trainingshandschuhe wiegen einige Hundert Gramm (übliche Praxis, ohne Quelle). Jenseits dieser Marke bräuchte das Gewicht in diesem Sprung mehr als die Griffkraft Erwachsener im Median (Dodds et al. 2014).
+marks-hand-mass-not-known = Für jemanden dieser Größe nicht bekannt: Eine Messung der Griffkraft von Kindern wurde nicht gefunden. Jenseits der Marke bräuchte das Gewicht in diesem Sprung mehr als die Griffkraft Erwachsener desselben Geschlechts im Median (Dodds et al. 2014).
 marks-trampoline = Auf dem Trampolin wurden schon Flüge von etwa 1,7 s gewertet (Presse, aus zweiter Hand): Der ganze Bereich ist erreichbar.
 marks-trampoline-not-known = Für jemanden dieser Größe nicht bekannt: Die Trampolinflüge, die gefunden wurden, sind die von Erwachsenen.
 marks-jump-height-girl = Mädchen unter 1,55 m: bis 38,7 cm, Mittelwert und zwei Standardabweichungen von 19 Eisläuferinnen von 10 bis 16 Jahren abseits des Eises (29,1 cm, 4,8 cm; Myklebust & Kjellstadli). Über 90 cm ist uns kein Sprung allein aus den Füßen bekannt (aus dem Gedächtnis).
 marks-jump-height-boy = Jungen unter 1,55 m: bis 39,9 cm, der größte Jahresmittelwert von Jungen von 12 bis 15 Jahren (30,8 bis 39,9 cm; Tian et al. 2023, Zusammenfassung); einzelne springen höher. Über 90 cm ist uns kein Sprung allein aus den Füßen bekannt (aus dem Gedächtnis).
 marks-jump-height-woman = Frauen: bis 43,5 cm, Mittelwert und zwei Standardabweichungen von Doppelaxeln, die Frauen abseits des Eises standen (38,3 cm, 2,6 cm; Kongressbeitrag ECSS 985). Über 90 cm ist uns kein Sprung allein aus den Füßen bekannt (aus dem Gedächtnis).
 marks-jump-height-man = Männer: bis 60 cm, aus 0,7 s, die für vier Drehungen genannt wurden (Presse, aus zweiter Hand, 2003). Über 90 cm ist uns kein Sprung allein aus den Füßen bekannt (aus dem Gedächtnis).
-marks-jump-height-not-known = Für jemanden dieser Größe nicht bekannt: Messungen an Springern unter 1,25 m wurden nicht gefunden. Über 60 cm wurde niemand gesehen, gleich welcher Größe: 0,7 s, für vier Drehungen genannt (Presse, aus zweiter Hand, 2003).
-marks-takeoff-rate = Die Marken folgen aus der höchsten Drehrate, die dieser Körper und dieser Ablauf daraus machen: bis 440 U/min wurden gesehen, 500 U/min bei niemandem (übliche Praxis, ohne Quelle).
-marks-takeoff-rate-not-known = Für jemanden dieser Größe nicht bekannt. Die Marke folgt aus der höchsten Drehrate, die dieser Körper und dieser Ablauf daraus machen: Über 440 U/min wurde niemand gesehen, auch Erwachsene nicht (übliche Praxis, ohne Quelle).
-seen-peak-rate = Übliche Praxis, ohne Quelle; Pirouetten auf dem Eis mit 342 U/min sind belegt, und 500 U/min wurden bei niemandem gesehen.
-seen-peak-rate-not-known = Das gilt für Erwachsene, übliche Praxis, ohne Quelle: Wie schnell Kinder dieser Größe drehen, ist nicht bekannt.
+marks-jump-height-not-known = Für jemanden dieser Größe nicht bekannt: Eine Messung an Menschen unter 1,25 m wurde nicht gefunden. Über 60 cm wurde niemand gesehen, gleich welcher Größe: 0,7 s, für vier Drehungen genannt (Presse, aus zweiter Hand, 2003).
+marks-takeoff-rate = Die Marken richten sich nach der höchsten Drehrate dieses Sprungs. Bei Menschen wurden bis 440 U/min gesehen. 500 U/min wurden nie gesehen (übliche Praxis, ohne Quelle).
+marks-takeoff-rate-not-known = Für jemanden dieser Größe nicht bekannt. Die Marke richtet sich nach der höchsten Drehrate dieses Sprungs. Über 440 U/min wurde niemand gesehen, auch Erwachsene nicht (übliche Praxis, ohne Quelle).
+seen-peak-rate = Übliche Praxis, ohne Quelle. Pirouetten auf dem Eis mit 342 U/min sind belegt. 500 U/min wurden nie gesehen.
+seen-peak-rate-not-known = Das gilt für Erwachsene (übliche Praxis, ohne Quelle). Wie schnell sich Kinder dieser Größe drehen, ist nicht bekannt.
 
 ## Wie stark Gelenke gemessen wurden.
 
@@ -152,25 +152,25 @@ name-and-differences = { $told }, { $count } weitere
 ## Die Ausgangspunkte; in ihren Dateien heißen sie englisch.
 
 start-half-a-turn-short-name = Eine halbe Drehung zu wenig
-start-half-a-turn-short-note = Ein erfundener Springer. Ein doppelter Salchow mit zwölf Jahren: hoch genug und beim Absprung schnell genug, aber spät und nicht eng geschlossen. Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
+start-half-a-turn-short-note = Eine erfundene Person. Ein doppelter Salchow mit zwölf Jahren: hoch genug und beim Absprung schnell genug, aber spät und nicht eng geschlossen. Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
 start-child-single-name = Einfachsprung eines Kindes
-start-child-single-note = Ein erfundener Springer. Ein einfacher Rittberger mit zehn Jahren; die Arme kommen spät und nicht weit heran. Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
+start-child-single-note = Eine erfundene Person. Ein einfacher Rittberger mit zehn Jahren; die Arme kommen spät und nicht weit heran. Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
 start-junior-double-name = Doppelsprung der Junioren
-start-junior-double-note = Ein erfundener Springer. Ein doppelter Flip mit vierzehn Jahren, gelandet. Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
+start-junior-double-note = Eine erfundene Person. Ein doppelter Flip mit vierzehn Jahren, gelandet. Die Massentabellen beschreiben Erwachsene: Für ein Kind ist das eine Schätzung.
 start-senior-triple-name = Dreifachsprung der Senioren
-start-senior-triple-note = Ein erfundener Springer. Ein dreifacher Toeloop, klein, kräftig und erwachsen, gelandet.
+start-senior-triple-note = Eine erfundene Person. Ein dreifacher Toeloop, klein, kräftig und erwachsen, gelandet.
 start-four-turns-name = Vier Drehungen
-start-four-turns-note = Ein erfundener Springer. Ein vierfacher Toeloop, gelandet. Er verlangt von den Hüften mehr, als man an Hüften gemessen hat; Beine, die einander halten, was hier nicht mitzählt, nähmen einen Teil davon ab.
+start-four-turns-note = Eine erfundene Person. Ein vierfacher Toeloop, gelandet. Er verlangt von den Hüften mehr, als man an Hüften gemessen hat; Beine, die einander halten, was hier nicht mitzählt, nähmen einen Teil davon ab.
 start-five-turn-attempt-name = Versuch mit fünf Drehungen
-start-five-turn-attempt-note = Ein erfundener Springer. Was fünf Drehungen verlangen würden: alles fast sofort eng, eine Drehrate über der höchsten, die gesehen wurde, und Hüften, stärker als alle gemessenen; und selbst dann ist die Landung vor der Wertung nicht sicher.
+start-five-turn-attempt-note = Eine erfundene Person. Was fünf Drehungen verlangen würden: alles fast sofort eng, eine Drehrate über der höchsten, die gesehen wurde, und Hüften, stärker als alle gemessenen; und selbst dann ist die Landung vor der Wertung nicht sicher.
 start-floor-turn-name = Auf dem Boden, in Schuhen
-start-floor-turn-note = Ein erfundener Springer. Eine doppelte Drehung, auf dem Boden geübt, in Schuhen.
+start-floor-turn-note = Eine erfundene Person. Eine doppelte Drehung, auf dem Boden geübt, in Schuhen.
 start-trampoline-name = Auf dem Trampolin
-start-trampoline-note = Ein erfundener Springer. Etwa doppelt so lange in der Luft wie bei einem Sprung auf dem Eis: vier Drehungen ohne Eile. Die geschätzte Landebelastung setzt voraus, dass das Tuch nachgibt.
+start-trampoline-note = Eine erfundene Person. Etwa doppelt so lange in der Luft wie bei einem Sprung auf dem Eis: vier Drehungen ohne Eile. Die geschätzte Landebelastung setzt voraus, dass das Tuch nachgibt.
 start-weighted-hands-name = Gewichte in den Händen
-start-weighted-hands-note = Ein erfundener Springer. Der Dreifachsprung der Senioren mit einem halben Kilogramm in jeder Hand und demselben Drehimpuls: ein physikalisches Experiment, im Wettkampf nicht erlaubt.
+start-weighted-hands-note = Eine erfundene Person. Der Dreifachsprung der Senioren mit einem halben Kilogramm in jeder Hand und demselben Drehimpuls: ein physikalisches Experiment, im Wettkampf nicht erlaubt.
 start-crooked-takeoff-name = Schiefer Absprung
-start-crooked-takeoff-note = Ein erfundener Springer. Der Dreifachsprung der Senioren, beim Absprung geneigt, ein Arm spät und zum Teil draußen: Die Achse taumelt, und Drehungen gehen verloren.
+start-crooked-takeoff-note = Eine erfundene Person. Der Dreifachsprung der Senioren, beim Absprung geneigt, ein Arm spät und zum Teil draußen: Die Achse taumelt, und Drehungen gehen verloren.
 
 ## Eine Zahl, die nicht sein kann. Der Schlüssel steht wie in der Datei.
 

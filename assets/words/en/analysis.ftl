@@ -2,15 +2,15 @@
 
 ## What has to stand beside a proposal that can hurt somebody.
 
-caution-no-safe-number = No safe number of jumps is known, and most injuries in singles skating come from overuse.
+caution-no-safe-number = No safe number of jumps is known. Most injuries in singles skating come from too much training (overuse).
 caution-adults = The mass tables describe adults: for a child this is an estimate.
-caution-hands = Hand masses are a physics experiment or a supervised training aid; the sport's rules forbid props in competition.
-caution-later = Opening later leaves less time to get ready for the landing and more turning to stop in it (common practice, no source); the landing load counts the fall alone.
-caution-ask = How often, how high and whether with weights is for the coach, the rules of the sport and licensed medical practice to say.
+caution-hands = Weights in the hands are a physics experiment, or a training aid for use with a coach. The sport's rules forbid them in competition.
+caution-later = Opening later leaves less time to get ready for the landing, and more turning to stop (common practice, no source). The landing load here counts the fall alone.
+caution-ask = How often, how high, and whether with weights: that is decided by the coach, the rules of the sport and licensed doctors.
 
 ## What people have been observed to do with weights.
 
-weights-observed = Observed: with weighted gloves on, after a week of training with them, thirteen skaters held their wrists 13.6 % and 12.1 % farther from the axis than in the two sets of jumps compared, which undid the gloves' effect in jumps they could do well already; without the gloves no change was found after that week (Ridge et al. 2022, Sports Biomechanics, abstract). The turns here keep the arms where they are: that is not what people show.
+weights-observed = What was seen: thirteen skaters trained with weighted gloves for a week. With the gloves on they then held their wrists 13.6 % and 12.1 % farther from the axis than in the two sets of jumps compared. In jumps that they could do well already, this cancelled the effect of the gloves. Without the gloves no change was found after that week (Ridge et al. 2022, Sports Biomechanics, abstract). The turns here keep the arms where they are. People do not.
 
 ## What a small step of each lever is.
 
@@ -31,22 +31,22 @@ cause-tilt = Tilt and asymmetry
 
 ## The largest loss, and what one change would do about it.
 
-why-nothing-lost = Nothing in the air cost this jump turns worth showing.
+why-nothing-lost = Nothing in the air took a large part of the turns away.
 why-closing-cost = Closing cost { $turns } turns
 why-tightness-cost = Not getting tighter cost { $turns } turns
 why-opening-cost = Opening cost { $turns } turns
 why-tilt-cost = Tilt and asymmetry cost { $turns } turns
 why-cost-and-change = { $cost }: { $change }
-why-cost-at-best = { $cost }, but it cannot be set any better.
+why-cost-at-best = { $cost }, but no better setting was found.
 # $turns is one of the last three of this group.
-why-close-time = it took { $from } s; had it taken { $to } s, this jump would have { $turns }.
-why-close-delay = it began { $from } s after take-off; had it begun at { $to } s, this jump would have { $turns }.
-why-arm-lag = one arm came { $from } s late; had it come { $to } s late, this jump would have { $turns }.
-why-arm-tuck = the arms came in { $from } %; had it been { $to } %, this jump would have { $turns }.
-why-leg-tuck = the legs closed { $from } %; had it been { $to } %, this jump would have { $turns }.
-why-open-lead = it began { $from } s before touch-down; had it begun { $to } s before, this jump would have { $turns }.
-why-lean = the axis leaned { $from } degrees at take-off; had it been upright at the same take-off rate, this jump would have { $turns }.
-why-arm-asymmetry = one arm stayed { $from } % out; had it come in like the other, this jump would have { $turns }.
+why-close-time = it took { $from } s. With { $to } s this jump would have { $turns }.
+why-close-delay = it began { $from } s after take-off. With a beginning at { $to } s this jump would have { $turns }.
+why-arm-lag = one arm came in { $from } s late. With { $to } s this jump would have { $turns }.
+why-arm-tuck = the arms came in { $from } %. With { $to } % this jump would have { $turns }.
+why-leg-tuck = the legs closed { $from } %. With { $to } % this jump would have { $turns }.
+why-open-lead = it began { $from } s before touch-down. With a beginning { $to } s before it, this jump would have { $turns }.
+why-lean = the body leaned { $from } degrees at take-off. Upright, and with the same take-off rate, this jump would have { $turns }.
+why-arm-asymmetry = one arm stayed out by { $from } %. With both arms in, this jump would have { $turns }.
 why-as-many-turns = just as many turns
 why-turns-more = { $turns } turns more
 why-turns-fewer = { $turns } turns fewer
@@ -54,10 +54,10 @@ why-turns-fewer = { $turns } turns fewer
 ## What a verdict on a value rests on.
 
 limit-already = The jump has these turns as it is.
-limit-flown = Flown over the whole range that can be set; the most turns in it are given.
-limit-own = This jumper's own limits, as given.
-limit-season = One season's change from now, taken for this jumper's reach: our assumption, common practice, no source. Own limits replace it.
-limit-season-not-known = One season's change from now, taken for this jumper's reach: our assumption, common practice, no source. What has been seen there is not known for a jumper of this size. Own limits replace it.
+limit-flown = Flown over the whole range that can be set. The most turns in it are given.
+limit-own = The limits that were set for this jumper.
+limit-season = Taken as reachable: the change of one season from now. This is our assumption (common practice, no source). You can set your own limits in its place.
+limit-season-not-known = Taken as reachable: the change of one season from now. This is our assumption (common practice, no source). What has been seen there is not known for a jumper of this size. You can set your own limits in its place.
 season-source = Our assumption, common practice, no source.
 
 ## A setting that cannot be. The key stands as in the scenario file.

@@ -51,10 +51,9 @@ pub fn explanation_area(
     response
 }
 
-/// An area to move something about in. A drag begins as the finger comes down, so there is no click.
-/// For AccessKit what is moved has sliders ([`point_slider`](crate::controls::slider::point_slider)).
+/// An area to move something about in. For AccessKit what is moved has sliders ([`point_slider`](crate::controls::slider::point_slider)).
 pub fn pan_area(ui: &Ui, name: &str, rect: Rect) -> Response {
-    interact(ui, name, rect, Sense::drag()).on_hover_cursor(CursorIcon::Crosshair)
+    interact(ui, name, rect, Sense::click_and_drag()).on_hover_cursor(CursorIcon::Crosshair)
 }
 
 pub const EXPLANATION_MARK_RADIUS: f32 = 9.0;

@@ -2,7 +2,7 @@
 
 use egui::{Id, Rect, Response, Sense, Ui, Vec2};
 
-use crate::controls::touch_targets;
+use crate::controls::{anchor, touch_targets};
 use crate::style::TOUCH_SIZE;
 
 /// The id of a control. It does not depend on the parent `Ui`, so that a control keeps the keyboard
@@ -15,5 +15,7 @@ pub fn id(name: &str) -> Id {
 pub fn interact(ui: &Ui, name: &str, rect: Rect, sense: Sense) -> Response {
     let rect = Rect::from_center_size(rect.center(), rect.size().max(Vec2::splat(TOUCH_SIZE)));
     touch_targets::note(name, rect);
-    ui.interact(rect, id(name), sense)
+    let response = ui.interact(rect, id(name), sense);
+    anchor::note(ui, &response);
+    response
 }

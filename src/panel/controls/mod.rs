@@ -7,16 +7,20 @@
 //! are drawn here, others by the caller.
 
 mod accessibility;
+mod anchor;
 mod areas;
 mod button;
 mod choice;
+mod explained;
 mod fold;
 mod interact;
 mod menu;
 mod number_field;
+mod one_step;
 mod scale;
 mod slider;
 mod stepper;
+mod swipe;
 mod text_box;
 mod text_field;
 pub mod touch_targets;
@@ -27,11 +31,14 @@ pub use crate::controls::areas::{
 };
 pub use crate::controls::button::Button;
 pub use crate::controls::choice::{choice, choice_across};
+pub use crate::controls::explained::explained;
 pub use crate::controls::fold::fold;
 pub use crate::controls::menu::menu_item;
 pub use crate::controls::number_field::{NumberEdit, number_field};
 pub use crate::controls::scale::Scale;
 pub use crate::controls::slider::{point_slider, slider};
 pub use crate::controls::stepper::{StepperRow, stepper};
+pub use crate::controls::swipe::scrolling;
+pub(crate) use crate::controls::swipe::take_hold;
 pub use crate::controls::text_box::{TextBox, TextEdit};
 pub use crate::controls::text_field::{Edit, Edited, text_field};

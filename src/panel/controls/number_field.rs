@@ -13,9 +13,8 @@ pub struct NumberEdit {
     open: Option<(String, Edit)>,
 }
 
-/// The field is drawn this much less high than its touch target, at whose bottom a slider's knob
-/// is.
-const CLEAR_OF_KNOB: f32 = 10.0;
+/// The field is drawn this much less high than its touch target, at the top.
+const LOWER: f32 = 8.0;
 
 /// Shows `value`, a number with its unit. After a click it can be edited, starting from `number`,
 /// the same without the unit. Returns the text typed.
@@ -27,7 +26,7 @@ pub fn number_field(
     accessible_name: impl Fn() -> String,
     [value, number]: [String; 2],
 ) -> Option<String> {
-    let shown = Rect::from_min_max(rect.min, rect.max - vec2(0.0, CLEAR_OF_KNOB));
+    let shown = Rect::from_min_max(rect.min + vec2(0.0, LOWER), rect.max);
     if let Some((_, edit)) = state.open.as_mut().filter(|(open, _)| open == name) {
         touch_targets::note(name, rect);
         let id = id(name).with("edit");

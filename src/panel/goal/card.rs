@@ -6,7 +6,7 @@ use egui::{
 };
 
 use crate::beyond;
-use crate::controls::{Button, toggle_area};
+use crate::controls::{Button, explained, toggle_area};
 use crate::number::{hatch, place};
 use crate::style::{self, ACCENT, CARD, GAP, LINE, SEEN, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT};
 use crate::text::{card, small};
@@ -51,24 +51,21 @@ pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
                 session.apply_single(single.lever);
             }
             track(ui, session, single, proposal);
-            let open = verdict(
+            let landing = words::landing(session.jump(), proposal.landing_load_bw);
+            verdict(
                 ui,
                 single.lever.key(),
                 single.lever.parameter().label(),
                 single.judgement.verdict,
+                |ui| {
+                    beyond::meaning(ui, session, &proposal.beyond_seen);
+                    small(ui, &words::basis(session.units(), single));
+                    small(ui, &landing);
+                },
             );
-            verdict_notes(ui, session, &single.judgement, &proposal.beyond_seen, open);
-            if open {
-                small(ui, &words::basis(session.units(), single));
-                small(
-                    ui,
-                    &words::landing(session.jump(), proposal.landing_load_bw),
-                );
-            } else if !proposal.cautions.is_empty() {
-                small(
-                    ui,
-                    &words::landing(session.jump(), proposal.landing_load_bw),
-                );
+            verdict_notes(ui, session, &single.judgement, &proposal.beyond_seen);
+            if !proposal.cautions.is_empty() {
+                small(ui, &landing);
             }
         });
     });
@@ -109,43 +106,31 @@ pub fn combination(ui: &mut Ui, session: &mut Session) {
             for change in words::parts(session.units(), &combination) {
                 ui.label(RichText::new(words::part(session.units(), change)).size(16.0));
             }
-            let open = verdict(ui, "joint", together, combination.judgement.verdict);
+            let landing = words::landing(session.jump(), combination.landing_load_bw);
+            verdict(ui, "joint", together, combination.judgement.verdict, |ui| {
+                beyond::meaning(ui, session, &combination.beyond_seen);
+                small(ui, combination.judgement.source.text());
+                small(ui, &landing);
+            });
             verdict_notes(
                 ui,
                 session,
                 &combination.judgement,
                 &combination.beyond_seen,
-                open,
             );
-            if open {
-                small(ui, combination.judgement.source.text());
-            }
-            if open || !combination.cautions.is_empty() {
-                small(
-                    ui,
-                    &words::landing(session.jump(), combination.landing_load_bw),
-                );
+            if !combination.cautions.is_empty() {
+                small(ui, &landing);
             }
         });
     });
 }
 
-/// Notes on the verdict; longer ones while its explanation is open.
-fn verdict_notes(
-    ui: &mut Ui,
-    session: &Session,
-    judgement: &Judgement,
-    beyond_seen: &[Respect],
-    open: bool,
-) {
+/// Notes on the verdict.
+fn verdict_notes(ui: &mut Ui, session: &Session, judgement: &Judgement, beyond_seen: &[Respect]) {
     if let Some(said) = words::size_not_known(judgement) {
         small(ui, said);
     }
-    if open {
-        beyond::lines(ui, session, beyond_seen);
-    } else {
-        beyond::line(ui, session, beyond_seen);
-    }
+    beyond::line(ui, session, beyond_seen);
 }
 
 /// Name, change and the button that tries it; returns whether that was clicked.
@@ -217,9 +202,14 @@ fn track(ui: &mut Ui, session: &Session, single: &Single, proposal: &Proposal) {
     painter.circle_filled(to, 7.0, TEXT.get());
 }
 
-/// The verdict, with a sign that distinguishes it without colour. A click explains it; returns whether
-/// it is explained.
-fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
+/// The verdict, with a sign that distinguishes it without colour. A click shows what explains it.
+fn verdict(
+    ui: &mut Ui,
+    name: &str,
+    label: &str,
+    verdict: Verdict,
+    explanation: impl FnOnce(&mut Ui),
+) {
     let id = Id::new(("win basis", name.to_owned()));
     let open = ui
         .data(|data| data.get_temp::<bool>(id))
@@ -254,8 +244,9 @@ fn verdict(ui: &mut Ui, name: &str, label: &str, verdict: Verdict) -> bool {
     );
     if response.clicked() {
         ui.data_mut(|data| data.insert_temp(id, !open));
+    } else if open && explained(ui, &format!("verdict:{name}"), row, explanation) {
+        ui.data_mut(|data| data.insert_temp(id, false));
     }
-    open
 }
 
 /// A full disc, a ring, a small one in a ring, a question mark, a triangle: within reach, seen, at the

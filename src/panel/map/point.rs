@@ -1,7 +1,8 @@
 //! The jump on the map: a point that the pointer drags.
 //!
-//! A press anywhere moves the point there at once; a press on the point drags it from where it is,
-//! so that a small movement is a small change. A finger hides the point: lines to the borders show
+//! A click anywhere moves the point there, and so does a drag, which a finger begins sideways, because
+//! upwards and downwards it scrolls; on the point itself a finger drags it in every direction, from
+//! where it is, so that a small movement is a small change. A finger hides the point: lines to the borders show
 //! its position, and a tooltip above the finger its numbers.
 
 use std::sync::Arc;
@@ -11,7 +12,7 @@ use egui::{
     Vec2, pos2, vec2,
 };
 
-use crate::controls::{Scale, pan_area, point_slider};
+use crate::controls::{Scale, pan_area, point_slider, take_hold};
 use crate::style::{self, ACCENT, CARD, ON_ACCENT, TEXT, WEAK_TEXT};
 use turns_aloft_describe::Label;
 use turns_aloft_describe::unit::UnitText;
@@ -20,7 +21,7 @@ use turns_aloft_words::{decimal, say};
 
 const KNOB: f32 = 13.0;
 
-/// A press within this distance drags the point from where it is.
+/// A press within this distance is on the point, which is dragged from where it is.
 const GRAB_RADIUS: f32 = 30.0;
 
 /// Distance of the tooltip above the finger, so that the hand does not cover it.
@@ -32,16 +33,18 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
     let id = response.id;
     let before = place(session, rect);
     if let Some(finger) = response.interact_pointer_pos() {
-        if response.drag_started() {
+        let pressed = ui.input(|input| input.pointer.any_pressed());
+        if pressed && response.is_pointer_button_down_on() {
             let grabbed = (before - finger).length() < GRAB_RADIUS;
             let offset = if grabbed { before - finger } else { Vec2::ZERO };
             ui.data_mut(|data| data.insert_temp(id, offset));
+            if grabbed {
+                take_hold(ui.ctx());
+            }
         }
         let offset: Vec2 = ui.data(|data| data.get_temp(id).unwrap_or_default());
-        let moved = response.drag_delta() != Vec2::ZERO;
-        let put_down = response.drag_started() && offset == Vec2::ZERO;
-        if response.dragged() && (moved || put_down) {
-            let target = finger + offset;
+        let target = finger + offset;
+        if (response.dragged() || response.clicked()) && target != before {
             session.put_on_map([
                 f64::from((target.x - rect.left()) / rect.width()),
                 f64::from((rect.bottom() - target.y) / rect.height()),

@@ -2,6 +2,7 @@
 
 use egui::{Align2, Rect, Stroke, Ui, pos2, vec2};
 
+use crate::round_steps::{RoundStep, round_step};
 use crate::style::{self, WEAK_TEXT};
 use turns_aloft_analysis::map::Axis;
 use turns_aloft_scenario::units::Unit;
@@ -24,25 +25,10 @@ struct Tick {
 /// Ticks at round numbers: the smallest round step with at most `most` steps along the axis.
 fn ticks(side: &Axis, unit: &Unit, most: f32) -> Vec<Tick> {
     let [from, to] = [0.0, 1.0].map(|part| unit.from_si(side.at(part)));
-    let steps = [
-        (0.01, 2),
-        (0.02, 2),
-        (0.05, 2),
-        (0.1, 1),
-        (0.2, 1),
-        (0.5, 1),
-        (1.0, 0),
-        (2.0, 0),
-        (5.0, 0),
-        (10.0, 0),
-        (20.0, 0),
-        (50.0, 0),
-        (100.0, 0),
-        (200.0, 0),
-        (500.0, 0),
-    ];
-    let fits = |&(step, _): &(f64, usize)| (to - from) / step <= f64::from(most);
-    let (step, decimals) = steps.into_iter().find(fits).unwrap_or((to - from, 0));
+    let RoundStep {
+        size: step,
+        decimals,
+    } = round_step(to - from, f64::from(most));
     // The tolerance keeps a tick at an end despite rounding.
     let (first, last) = ((from / step - 1e-6).ceil(), (to / step + 1e-6).floor());
     (first as i64..=last as i64)

@@ -4,10 +4,9 @@ use egui::{
     Align2, Color32, CornerRadius, Id, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
 
-use crate::controls::explanation_area;
+use crate::controls::{explained, explanation_area};
 use crate::style::{
-    self, ACCENT, CLOSING, GAP, LINE, OPENING, PLAYHEAD, TEXT, TIGHT, TOUCH_SIZE, WARNING,
-    WEAK_TEXT,
+    self, ACCENT, CLOSING, LINE, OPENING, PLAYHEAD, TEXT, TIGHT, TOUCH_SIZE, WARNING, WEAK_TEXT,
 };
 use crate::text::small;
 use turns_aloft_analysis::budget::Cause;
@@ -47,13 +46,13 @@ pub fn show(ui: &mut Ui, session: &Session, budget_answer: &BudgetAnswer) {
         .chain(owed)
         .fold(0.0, f64::max);
     let id = Id::new("explained bar");
-    let explained: Option<&'static str> = ui.data(|data| data.get_temp(id)).flatten();
+    let present: Option<&'static str> = ui.data(|data| data.get_temp(id)).flatten();
     let mut touched = None;
     ui.spacing_mut().item_spacing.y = 0.0;
     for (i, bar) in bars.iter().enumerate() {
         let (row, _) =
             ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
-        let open = explained == Some(bar.name);
+        let open = present == Some(bar.name);
         let name = format!("why:{}", bar.name);
         // Has the chart's title, because an input has the same label as one of the bars.
         let what = || format!("{}, {}", text("panel-where-turns-went"), bar.label);
@@ -79,10 +78,8 @@ pub fn show(ui: &mut Ui, session: &Session, budget_answer: &BudgetAnswer) {
         if response.clicked() {
             touched = Some(bar.name);
         }
-        if open {
-            ui.add_space(GAP);
-            small(ui, &bar.about);
-            ui.add_space(GAP);
+        if open && explained(ui, &name, row, |ui| small(ui, &bar.about)) {
+            touched = touched.or(Some(bar.name));
         }
     }
     if let Some(missing) = words::missing(session, budget_answer) {
@@ -90,7 +87,7 @@ pub fn show(ui: &mut Ui, session: &Session, budget_answer: &BudgetAnswer) {
         ui.label(RichText::new(missing).font(style::bold(16.0)));
     }
     if let Some(name) = touched {
-        let now = (explained != Some(name)).then_some(name);
+        let now = (present != Some(name)).then_some(name);
         ui.data_mut(|data| data.insert_temp(id, now));
     }
 }
@@ -133,7 +130,7 @@ fn bars(session: &Session, budget_answer: &BudgetAnswer) -> Vec<Bar> {
     }
     bars.push(Bar {
         name: "ice",
-        label: text("panel-turned-on-ice"),
+        label: text("panel-turned-before-take-off"),
         from: level,
         to: budget.turns,
         number: signed_text(shown.ice),

@@ -7,6 +7,7 @@ pub mod flight_summary;
 pub mod landing;
 pub mod launch;
 pub mod live_flight;
+mod momentum;
 pub mod motion_flight;
 pub mod motion_table;
 pub(crate) mod planned;
@@ -22,6 +23,7 @@ pub mod tabulated;
 pub mod touchdown;
 
 pub use launch::{Launch, Spin};
+pub use momentum::MomentumParts;
 pub use planned::*;
 pub use pose::Pose;
 pub use sample::FlightSample;

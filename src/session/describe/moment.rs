@@ -12,7 +12,7 @@ pub fn phase(session: &Session) -> &'static str {
     let (t_s, flight) = (session.playhead_s(), session.flight());
     let spec = &flight.table.plan.spec;
     if t_s < 0.0 {
-        text("phase-on-the-ice")
+        text("phase-on-the-ground")
     } else if t_s >= flight.touchdown_s {
         text("phase-landed")
     } else if t_s >= flight.open_s && spec.open_lead_s > 0.0 {

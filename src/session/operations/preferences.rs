@@ -1,6 +1,7 @@
 //! Changing how somebody likes the page.
 
 use crate::session::Session;
+use crate::state::curves::ShownCurves;
 use turns_aloft_scenario::units::Units;
 
 impl Session {
@@ -10,6 +11,15 @@ impl Session {
 
     pub fn set_units(&mut self, units: Units) {
         self.preferences.units = units;
+    }
+
+    /// Which curves the charts show.
+    pub const fn curves(&self) -> &ShownCurves {
+        &self.preferences.curves
+    }
+
+    pub fn set_curves(&mut self, curves: ShownCurves) {
+        self.preferences.curves = curves;
     }
 
     /// Whether a newcomer has yet to be told what to do here.

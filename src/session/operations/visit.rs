@@ -35,6 +35,7 @@ impl Session {
             map: self.map_levers().clone(),
             reference: self.reference().map(SavedReference::of),
             greeted: self.preferences.greeted,
+            curves: self.preferences.curves,
             side_by_side: self.preferences.side_by_side,
             setting_up: self.setting_up,
             history: self.history.saved(),
@@ -55,6 +56,7 @@ impl Session {
                 self.question = visit.question;
                 self.map_levers = visit.map;
                 self.preferences.greeted = visit.greeted;
+                self.preferences.curves = visit.curves;
                 self.preferences.side_by_side = visit.side_by_side;
                 self.earlier_body_unreported |= read.earlier_body;
                 let history =

@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
+use crate::state::curves::ShownCurves;
 use crate::state::document::Document;
 use crate::state::goal_settings::{GoalSettings, SavedGoal};
 use crate::state::levers::Levers;
@@ -34,6 +35,9 @@ pub(crate) struct Visit {
     pub reference: Option<SavedReference>,
     #[serde(default)]
     pub greeted: bool,
+    /// Visits before there were curves to choose have none.
+    #[serde(default)]
+    pub curves: ShownCurves,
     #[serde(default, skip_serializing_if = "is_not")]
     pub side_by_side: bool,
     #[serde(default, skip_serializing_if = "is_not")]
