@@ -1,6 +1,8 @@
 //! A jump of the user's own: begun anew or made of a starting point, what it is called and what is said of
 //! it, and that nothing done to it is lost in silence.
 
+use serde_json::Value;
+
 use turns_aloft::analysis::lever::Lever;
 use turns_aloft::analysis::uncertainty::UncertainInput;
 use turns_aloft::scenario::jump::JumpName;
@@ -90,6 +92,30 @@ fn a_note_about_another_jump_is_dropped_when_it_is_opened() {
     assert_eq!(reference.scenario.note, "");
     session.open_text(&another.to_file());
     assert_eq!(session.scenario().note, "");
+}
+
+/// Visits kept before notes were settled have a starting point's note beside a changed jump, and steps
+/// that know nothing of notes.
+#[test]
+fn an_earlier_visit_drops_a_note_about_another_jump_too() {
+    let mut session = Session::default();
+    set(&mut session, "jump_height_m", 0.3);
+    let mut visit: Value = serde_json::from_str(&session.keep()).expect("JSON");
+    let mut file: Value =
+        serde_json::from_str(visit["scenario"].as_str().expect("a text")).expect("JSON");
+    file["scenario"]["note"] = starts::all()[0].scenario.note.clone().into();
+    visit["scenario"] = file.to_string().into();
+    let step = &mut visit["history"]["undo"][0]["patch"]["scenario"];
+    step.as_object_mut().expect("an object").remove("note");
+
+    let mut later = Session::default();
+    later.restore(&visit.to_string());
+    assert_eq!(later.history().steps(), [1, 0]);
+    assert_eq!(later.shown_note(), "Begun from “Half a turn short”.");
+    later.undo();
+    assert_eq!(*later.scenario(), starts::all()[0].scenario);
+    later.redo();
+    assert_eq!(later.scenario(), session.scenario());
 }
 
 #[test]
@@ -226,8 +252,8 @@ fn a_changed_jump_that_makes_way_is_told_of_and_comes_back_whole() {
         let mut later = reloaded(&session);
         for session in [&mut session, &mut later] {
             session.undo();
-            let mut back: serde_json::Value = serde_json::from_str(&session.keep()).unwrap();
-            let mut left: serde_json::Value = serde_json::from_str(&left).unwrap();
+            let mut back: Value = serde_json::from_str(&session.keep()).unwrap();
+            let mut left: Value = serde_json::from_str(&left).unwrap();
             // The step that has been undone can be redone now.
             back["history"]["redo"] = serde_json::json!([]);
             left["history"]["redo"] = serde_json::json!([]);

@@ -86,9 +86,10 @@ impl Session {
             action => return self.change_by(action),
         };
         let mut history = self.history.clone();
-        let Some(passed) = pass(&mut history, &self.document, &self.own_settings()) else {
+        let Some(mut passed) = pass(&mut history, &self.document, &self.own_settings()) else {
             return true;
         };
+        passed.document.settle_notes();
         if !self.allows(&passed.document) {
             return false;
         }

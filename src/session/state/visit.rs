@@ -77,13 +77,15 @@ impl Visit {
             .map(SavedReference::restore)
             .transpose()?;
         let of_reference = reference.as_ref().is_some_and(|it| it.earlier_body);
+        let mut document = Document {
+            scenario: scenario.read,
+            base: base.read,
+            reference: reference.map(|reference| reference.read),
+        };
+        document.settle_notes();
         Ok(Read {
             earlier_body: scenario.earlier_body || base.earlier_body || of_reference,
-            document: Document {
-                scenario: scenario.read,
-                base: base.read,
-                reference: reference.map(|reference| reference.read),
-            },
+            document,
             goal,
             visit,
         })
