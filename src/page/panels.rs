@@ -1,7 +1,7 @@
 //! Runs the panels as a Bevy system, and passes their results to the page and the 3D picture.
 
 use bevy::prelude::*;
-use bevy_egui::{EguiContexts, EguiPrimaryContextPass};
+use bevy_egui::{EguiContexts, EguiPrimaryContextPass, egui};
 
 use crate::panel::{self, PageCommand, Panels};
 use crate::stage::current_session::CurrentSession;
@@ -28,7 +28,7 @@ fn show(
     mut contexts: EguiContexts,
     mut panels: ResMut<PanelState>,
     mut session: ResMut<CurrentSession>,
-    mut area: ResMut<StageArea>,
+    mut stage_area: ResMut<StageArea>,
     mut orbit: ResMut<Orbit>,
     mut commands: MessageWriter<PageCommandSent>,
 ) -> Result {
@@ -37,14 +37,18 @@ fn show(
     let Some(frame) = panel::show(ctx, &mut panels.0, &mut session, orbit.view()) else {
         return Ok(());
     };
-    let stage = frame.stage * zoom;
-    area.set_if_neq(StageArea {
-        rect: Some(Rect::new(
-            stage.left(),
-            stage.top(),
-            stage.right(),
-            stage.bottom(),
-        )),
+    let area = |rect: egui::Rect| {
+        let rect = rect * zoom;
+        Some(Rect::new(
+            rect.left(),
+            rect.top(),
+            rect.right(),
+            rect.bottom(),
+        ))
+    };
+    stage_area.set_if_neq(StageArea {
+        rect: area(frame.stage),
+        figure: area(frame.figure),
     });
     if let Some(view) = frame.view {
         orbit.set_view(view);

@@ -1,6 +1,6 @@
 //! Warnings that the jump is beyond what has been seen in people, and in which respects.
 
-use egui::{Align2, Color32, CornerRadius, Id, Painter, Rect, RichText, Sense, Ui, pos2, vec2};
+use egui::{CornerRadius, Id, RichText, Sense, Ui, pos2, vec2};
 
 use crate::controls::{EXPLANATION_MARK_RADIUS, explained, explanation_area, explanation_mark};
 use crate::style::{self, CARD, GAP, TOUCH_SIZE, WARNING, WIDE_GAP};
@@ -79,16 +79,4 @@ pub fn meaning(ui: &mut Ui, session: &Session, respects: &[Respect]) {
     if !respects.is_empty() {
         small(ui, &beyond::meaning(respects, session.units()));
     }
-}
-
-/// Writes the warning in one line, for a button.
-pub fn in_row(painter: &Painter, said: &str, room: Rect, colour: Color32) {
-    let size = style::fitting_text(painter, said, 14.0, room.width());
-    painter.text(
-        room.left_center(),
-        Align2::LEFT_CENTER,
-        said,
-        style::text(size),
-        colour,
-    );
 }

@@ -6,6 +6,7 @@ mod limits;
 use egui::{Align2, Rect, RichText, Sense, Ui, pos2, vec2};
 
 use crate::controls::{Button, StepperRow, fold, stepper};
+use crate::fitted::fitted;
 use crate::style::{self, ACCENT, GAP, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use crate::text::{heading, small};
 use crate::{cautions, weights};
@@ -87,13 +88,19 @@ fn question(ui: &mut Ui, session: &mut Session) {
         if back.show(ui, own).clicked() {
             session.go_back();
         }
-        ui.painter().text(
-            pos2(own.right() + WIDE_GAP, row.center().y),
+        let at = pos2(own.right() + WIDE_GAP, row.center().y);
+        let (said, font) = (text("panel-go-back-to"), style::text(15.0));
+        let room = row.right() - at.x;
+        let painter = ui.painter();
+        fitted(
+            painter,
             Align2::LEFT_CENTER,
-            text("panel-go-back-to"),
-            style::text(15.0),
+            said,
+            font,
             WEAK_TEXT.get(),
-        );
+            room,
+        )
+        .draw(painter, at);
     }
 }
 

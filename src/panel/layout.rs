@@ -2,6 +2,7 @@
 
 use egui::{Rect, Vec2, pos2, vec2};
 
+use crate::style::GAP;
 use turns_aloft_session::Question;
 
 /// The areas of the screen.
@@ -16,13 +17,21 @@ pub struct Layout {
     pub column: Rect,
     /// A separate column for turns and sliders, if there is room for two columns.
     pub controls: Option<Rect>,
-    /// Whether the turns are shown in full above what scrolls; otherwise in one line.
+    /// Whether the turns are shown in full above what scrolls; otherwise in a line or two.
     pub tall: bool,
     /// Whether there is too little width for all labels.
     pub narrow: bool,
 }
 
+/// In a lower column only the answer and the questions stay in sight while the rest scrolls.
+pub const LOW_COLUMN: f32 = 350.0;
+
 impl Layout {
+    /// Whether warnings stay in sight with the answer.
+    pub fn warnings_stay(&self) -> bool {
+        self.column.height() >= LOW_COLUMN
+    }
+
     /// Whether the charts are below the picture; otherwise they scroll with the controls.
     pub fn charts_under_stage(&self) -> bool {
         self.timeline.height() > 1.5 * TIME_LINE
@@ -44,13 +53,53 @@ impl Layout {
     }
 }
 
+/// The smallest screen, in points, that everything has room on.
+const SMALLEST: Vec2 = vec2(278.0, 336.0);
+
+/// The size of a point, CSS pixels, when `wanted` is asked for: smaller on a small screen, but not below
+/// 1.
+pub fn zoom(wanted: f32, screen_px: Vec2) -> f32 {
+    let most = (screen_px / SMALLEST).min_elem();
+    wanted.min(most).max(1.0)
+}
+
+/// The middle of the picture that nothing lies `over`: the figure's whole flight is fitted into it. Of
+/// the ways to avoid each of them, beside, below or above it, those that leave most room.
+pub fn figure_area(stage: Rect, over: &[Rect]) -> Rect {
+    let Some((first, others)) = over.split_first() else {
+        return stage;
+    };
+    let middle = stage.center();
+    let aside = if middle.x < first.center().x {
+        first.left() - GAP - middle.x
+    } else {
+        middle.x - first.right() - GAP
+    };
+    let narrower = Rect::from_x_y_ranges(
+        middle.x - aside.max(0.0)..=middle.x + aside.max(0.0),
+        stage.y_range(),
+    );
+    let below = split_top(stage, first.bottom() + GAP - stage.top()).1;
+    let above = split_top(stage, first.top() - GAP - stage.top()).0;
+    let ways = [stage.intersect(narrower), below, above];
+    let areas = ways.map(|way| figure_area(way, others));
+    let side = |area: &Rect| area.size().min_elem();
+    areas.into_iter().fold(Rect::NOTHING, |best, area| {
+        if side(&area) > side(&best) {
+            area
+        } else {
+            best
+        }
+    })
+}
+
 const BAR: f32 = 56.0;
 
 /// Height of playback and a time line without charts.
 const TIME_LINE: f32 = 110.0;
 
-/// Height of the picture on a narrow page while a jump is set up: the buttons on it have room.
-const SMALL_STAGE: f32 = 158.0;
+/// Least height of the picture: the buttons of the views are one below the other on it.
+const LEAST_STAGE: f32 = 158.0;
 
 impl Layout {
     /// On a small screen there are no charts beside answers that need the room, and while a jump is set
@@ -95,9 +144,9 @@ impl Layout {
     fn tall(bar: Rect, rest: Rect, charts: bool, setting_up: bool) -> Self {
         let narrow = rest.width() < 600.0;
         let stage_height = if narrow && setting_up {
-            SMALL_STAGE
+            LEAST_STAGE
         } else {
-            0.34 * rest.height()
+            (0.34 * rest.height()).max(LEAST_STAGE)
         };
         let timeline_height = if narrow && setting_up {
             0.0

@@ -2,12 +2,12 @@
 
 use std::borrow::Cow;
 
-use egui::{Context, LayerId, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
+use egui::{Context, Id, LayerId, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
 
 use crate::bar::PageCommand;
 use crate::controls::{Button, NumberEdit, TextEdit, fold, scrolling, touch_targets};
 use crate::folded_charts::folded_charts;
-use crate::layout::Layout;
+use crate::layout::{self, Layout};
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::{
     bar, begun_jump, beyond, cautions, charts, compare, folded_inputs, goal, greeting, map, notice,
@@ -18,6 +18,9 @@ use turns_aloft_appearance::{Theme, chosen, shown};
 use turns_aloft_scenario::parameter::{Parameter, Section};
 use turns_aloft_session::{Question, Session};
 use turns_aloft_words::text;
+
+/// Time in which the figure makes room for a notice.
+const EASING_S: f32 = 0.25;
 
 /// The state of the panels between frames.
 #[derive(Default)]
@@ -36,6 +39,8 @@ pub struct Panels {
 pub struct Frame {
     /// The area that the panels leave to the 3D picture, in points.
     pub stage: Rect,
+    /// The part of it that nothing lies on, where the figure is.
+    pub figure: Rect,
     /// The view whose button was clicked.
     pub view: Option<View>,
     /// A command for the page, if the user gave one.
@@ -58,7 +63,8 @@ pub fn show(
             return None;
         }
     }
-    ctx.set_zoom_factor(chosen().zoom());
+    let screen_px = ctx.viewport_rect().size() * ctx.zoom_factor();
+    ctx.set_zoom_factor(layout::zoom(chosen().zoom(), screen_px));
     // egui applies a new zoom from the next frame on; this frame is drawn at the old one.
     touch_targets::clear(ctx.zoom_factor());
     let screen = ctx.viewport_rect();
@@ -88,28 +94,62 @@ pub fn show(
     });
     let mut of_column = None;
     let name = session.question().name();
-    column(&mut ui, name, rest, |ui| match session.question() {
-        Question::Jump => jump_answer(ui, session, panels, &layout),
-        Question::Why => why::show(ui, session),
-        Question::Goal => goal::show(ui, session),
-        Question::Map => map::show(ui, session),
-        Question::Compare => {
-            let charts = !layout.charts_under_stage();
-            of_column = compare::show(ui, session, &mut panels.kept, charts);
+    column(&mut ui, name, rest, |ui| {
+        if !layout.warnings_stay() {
+            beyond::under_turns(ui, session);
+        }
+        match session.question() {
+            Question::Jump => jump_answer(ui, session, panels, &layout),
+            Question::Why => why::show(ui, session),
+            Question::Goal => goal::show(ui, session),
+            Question::Map => map::show(ui, session),
+            Question::Compare => {
+                let charts = !layout.charts_under_stage();
+                of_column = compare::show(ui, session, &mut panels.kept, charts);
+            }
         }
     });
-    let (views, clicked) = views::show(&ui, view, &layout);
-    greeting::show(&ui, session, layout.stage, views);
-    if !layout.undo_in_bar() {
-        undo::on_stage(&ui, session, layout.stage);
-    }
     session.set_dragging(ui.ctx().dragged_id().is_some());
-    notice::show(&ui, session, layout.stage);
+    let (figure, clicked) = on_picture(&ui, session, view, &layout);
     Some(Frame {
         stage: layout.stage,
+        figure,
         view: clicked,
         command: of_bar.or(of_column),
     })
+}
+
+/// What lies on the picture. Returns the part of it that stays free, and the view that was clicked.
+fn on_picture(
+    ui: &Ui,
+    session: &mut Session,
+    view: Option<View>,
+    layout: &Layout,
+) -> (Rect, Option<View>) {
+    let stage = layout.stage;
+    let (views, clicked) = views::show(ui, view, stage);
+    let mut over = vec![views];
+    if !layout.undo_in_bar() {
+        over.push(undo::on_stage(ui, session, stage));
+    }
+    let notice = notice::show(ui, session, stage, &over);
+    let strip = notice.or_else(|| greeting::show(ui, session, stage, &over));
+    over.extend(strip);
+    let figure = layout::figure_area(stage, &over);
+    // A notice moves the figure gradually.
+    let eased = |name: &str, to: f32| {
+        let id = Id::new(("figure", name));
+        ui.ctx().animate_value_with_time(id, to, EASING_S)
+    };
+    let corners = [figure.min - stage.min, figure.max - stage.max];
+    let [from, to] = [("min", corners[0]), ("max", corners[1])].map(|(name, at)| {
+        vec2(
+            eased(&format!("{name} x"), at.x),
+            eased(&format!("{name} y"), at.y),
+        )
+    });
+    let figure = Rect::from_min_max(stage.min + from, stage.max + to);
+    (figure, clicked)
 }
 
 /// A column that scrolls.
@@ -137,28 +177,25 @@ fn header(ui: &mut Ui, rect: Rect, add: impl FnOnce(&mut Ui)) -> Rect {
     Rect::from_min_max(pos2(rect.left(), below), rect.max)
 }
 
-/// The turns at landing and the progress of the playhead; one line where there is little room.
-/// There, under [`Question::Jump`], they are shown in full with what scrolls below.
+/// The turns at landing, and the progress of the playhead where there is room for it.
 fn turns_header(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     if layout.tall {
-        turns_in_full(ui, session, layout.narrow);
-    } else if session.question() != Question::Jump || session.is_setting_up() {
-        turns::line(ui, session);
+        turns::card(ui, session, layout.narrow);
         beyond::under_turns(ui, session);
+        turns::progress(ui, session);
+    } else {
+        turns::line(ui, session);
+        if layout.warnings_stay() {
+            beyond::under_turns(ui, session);
+        }
     }
-}
-
-fn turns_in_full(ui: &mut Ui, session: &mut Session, narrow: bool) {
-    turns::card(ui, session, narrow);
-    beyond::under_turns(ui, session);
-    turns::progress(ui, session);
 }
 
 /// The answer to [`Question::Jump`]: the sliders, charts and readouts that the layout shows nowhere
 /// else.
 fn jump_answer(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layout: &Layout) {
     if !layout.tall && !session.is_setting_up() {
-        turns_in_full(ui, session, layout.narrow);
+        turns::progress(ui, session);
     }
     if session.range().is_some() {
         let title = text("panel-uncertainty-inputs");

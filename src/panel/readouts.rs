@@ -6,13 +6,17 @@ use egui::{Align2, CornerRadius, Rect, RichText, Sense, Stroke, StrokeKind, Ui, 
 
 use crate::charts;
 use crate::controls::{EXPLANATION_MARK_RADIUS, explained, explanation_area, explanation_mark};
+use crate::fitted::{Fitted, fitted};
 use crate::style::{self, ACCENT, CARD, GAP, LINE, TEXT, WEAK_TEXT};
 use crate::text::small;
 use turns_aloft_session::Session;
 use turns_aloft_session::readings::{Group, Reading, readings};
 use turns_aloft_words::text;
 
+/// Least height of a tile.
 const TILE: f32 = 54.0;
+/// Distance of the letters from the sides.
+const IN: f32 = 10.0;
 /// Distance of the mark's centre from the corner.
 const MARK_IN: f32 = 14.0;
 /// Least width of a tile.
@@ -61,12 +65,16 @@ fn columns(width: f32, most: usize) -> usize {
 }
 
 fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<Cow<'static, str>>) {
-    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), TILE), Sense::hover());
-    let width = (rect.width() - GAP * (across - 1) as f32) / across as f32;
-    for (i, line) in lines.iter().enumerate() {
+    let width = (ui.available_width() - GAP * (across - 1) as f32) / across as f32;
+    let texts: Vec<[Fitted; 2]> = lines.iter().map(|line| texts(ui, line, width)).collect();
+    let height = |[label, value]: &[Fitted; 2]| label.height() + value.height() + 14.0;
+    let height = texts.iter().map(height).fold(TILE, f32::max);
+    let size = vec2(ui.available_width(), height);
+    let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
+    for (i, (line, texts)) in lines.iter().zip(texts).enumerate() {
         let left = rect.left() + (width + GAP) * i as f32;
-        let own = Rect::from_min_size(pos2(left, rect.top()), vec2(width, TILE));
-        tile(ui, line, own, about);
+        let own = Rect::from_min_size(pos2(left, rect.top()), vec2(width, height));
+        tile(ui, line, texts, own, about);
     }
     if let Some(line) = lines
         .iter()
@@ -79,7 +87,39 @@ fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<Cow<'s
     }
 }
 
-fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str>>) {
+/// Label and value, for a tile of that width.
+fn texts(ui: &Ui, line: &Reading, width: f32) -> [Fitted; 2] {
+    let painter = ui.painter();
+    let mark = MARK_IN + EXPLANATION_MARK_RADIUS + 2.0;
+    let (small, large) = (style::text(14.0), style::bold(18.0));
+    let room = width - IN - mark;
+    let label = fitted(
+        painter,
+        Align2::LEFT_TOP,
+        &line.label,
+        small,
+        WEAK_TEXT.get(),
+        room,
+    );
+    let room = width - 2.0 * IN;
+    let value = fitted(
+        painter,
+        Align2::LEFT_BOTTOM,
+        &line.text,
+        large,
+        TEXT.get(),
+        room,
+    );
+    [label, value]
+}
+
+fn tile(
+    ui: &Ui,
+    line: &Reading,
+    [label, value]: [Fitted; 2],
+    rect: Rect,
+    about: &mut Option<Cow<'static, str>>,
+) {
     let open = about.as_ref() == Some(&line.quantity);
     // Has the group's label, because some inputs have the same label as a readout.
     let what = || format!("{}, {}", line.group.label(), line.label);
@@ -104,26 +144,8 @@ fn tile(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str
         Stroke::new(1.0, edge),
         StrokeKind::Inside,
     );
-    painter.text(
-        rect.left_top() + vec2(10.0, 6.0),
-        Align2::LEFT_TOP,
-        &line.label,
-        style::text(style::fitting_text(
-            ui.painter(),
-            &line.label,
-            14.0,
-            rect.width() - 2.0 * EXPLANATION_MARK_RADIUS - 20.0,
-        )),
-        WEAK_TEXT.get(),
-    );
+    label.draw(&painter, rect.left_top() + vec2(IN, 6.0));
     let corner = rect.right_top() + vec2(-MARK_IN, MARK_IN);
     explanation_mark(&painter, corner, open);
-    let size = style::fitting(ui.painter(), &line.text, 18.0, rect.width() - 16.0);
-    painter.text(
-        rect.left_bottom() + vec2(10.0, -6.0),
-        Align2::LEFT_BOTTOM,
-        &line.text,
-        style::bold(size),
-        TEXT.get(),
-    );
+    value.draw(&painter, rect.left_bottom() + vec2(IN, -6.0));
 }

@@ -87,7 +87,11 @@ pub fn bold(size: f32) -> FontId {
     FontId::new(size, FontFamily::Name(BOLD.into()))
 }
 
-/// The font size, at most `size`, at which a line of bold text is no wider than `width`.
+/// Least font size, CSS pixels.
+const LEAST_PX: f32 = 13.0;
+
+/// The font size, at most `size`, at which a line of bold text is no wider than `width`; but not so
+/// small that it cannot be read.
 pub fn fitting(painter: &Painter, line: &str, size: f32, width: f32) -> f32 {
     fitting_in(painter, line, bold(size), width)
 }
@@ -97,7 +101,8 @@ pub fn fitting_text(painter: &Painter, line: &str, size: f32, width: f32) -> f32
     fitting_in(painter, line, text(size), width)
 }
 
-fn fitting_in(painter: &Painter, line: &str, font: FontId, width: f32) -> f32 {
+/// The same for any font.
+pub fn fitting_in(painter: &Painter, line: &str, font: FontId, width: f32) -> f32 {
     let size = font.size;
     let needed = painter
         .layout_no_wrap(line.to_owned(), font, TEXT.get())
@@ -106,7 +111,8 @@ fn fitting_in(painter: &Painter, line: &str, font: FontId, width: f32) -> f32 {
     // In half points, because the font atlas has separate glyphs for every font size.
     let most = size * (width / needed).min(1.0);
     if most < size {
-        (2.0 * most).floor() / 2.0
+        let least = LEAST_PX / painter.ctx().zoom_factor();
+        ((2.0 * most).floor() / 2.0).max(least.min(size))
     } else {
         size
     }

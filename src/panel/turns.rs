@@ -1,11 +1,13 @@
 //! The answer: turns at landing in figures legible from three metres, and the call.
 
+use egui::text::{LayoutJob, TextFormat};
 use egui::{
     Align2, Color32, CornerRadius, FontId, Id, Pos2, Rect, RichText, Sense, Stroke, StrokeKind, Ui,
     pos2, vec2,
 };
 
 use crate::beyond::steady_height;
+use crate::layout::LOW_COLUMN;
 use crate::style::{
     self, ACCENT, CARD, GAP, PLAYHEAD, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP,
 };
@@ -23,6 +25,10 @@ use turns_aloft_words::{decimal, say, text, with_decimal_sign};
 /// Font size of the large figures. A digit is then about 80 CSS pixels high, 15 mm on a tablet:
 /// 1/200 of a reading distance of three metres, a usual height for signs.
 const FIGURES: f32 = 116.0;
+
+/// Font size of the figures where there is little room, and in a column lower than `LOW_COLUMN`.
+const LINE_FIGURES: f32 = 56.0;
+const LOW_FIGURES: f32 = 42.0;
 
 /// Height of a comma's tail, as a share of the figures' size.
 const TAIL: f32 = 0.06;
@@ -87,28 +93,41 @@ pub fn card(ui: &mut Ui, session: &Session, narrow: bool) {
     }
 }
 
-/// The answer in one line, for layouts with little room. Text is wrapped before it becomes too
-/// small to read.
+/// The answer beside smaller figures, for layouts with little room; it does not scroll out of sight.
 pub fn line(ui: &mut Ui, session: &Session) {
     const SIZE: f32 = 18.0;
-    const LEAST: f32 = 13.0;
     let (turns, lines) = match session.range() {
         Some(range) => (range_figures(range), possible_verdict(session, range)),
         None => (decimal(session.jump().turns, 2), verdict(session)),
     };
     let width = ui.available_width();
+    let figures = if ui.available_height() < LOW_COLUMN {
+        LOW_FIGURES
+    } else {
+        LINE_FIGURES
+    };
     let painter = ui.painter();
-    let number = painter.layout_no_wrap(turns, style::bold(36.0), TEXT.get());
+    let figures = style::fitting(painter, &turns, figures, 0.45 * width);
+    let number = painter.layout_no_wrap(turns, style::bold(figures), TEXT.get());
     let room = width - number.size().x - 3.0 * WIDE_GAP;
-    let said = lines
-        .iter()
-        .map(|line| line.text.as_str())
-        .collect::<Vec<_>>()
-        .join("  ");
-    let size = style::fitting(painter, &said, SIZE, room).max(LEAST);
-    let colour = lines.last().map_or(WEAK_TEXT.get(), |line| line.colour);
-    let said = painter.layout(said, style::bold(size), colour, room);
-    let height = TOUCH_SIZE.max(said.size().y + GAP);
+    // The last line, the call, stands below the others.
+    let (others, call) = lines.split_at(lines.len().saturating_sub(1).max(1));
+    let mut job = LayoutJob::default();
+    job.wrap.max_width = room;
+    for (i, line) in others.iter().chain(call).enumerate() {
+        let between = match i {
+            0 => "",
+            _ if i == others.len() => "\n",
+            _ => "   ",
+        };
+        let row = if i < others.len() { others } else { call };
+        let row: Vec<&str> = row.iter().map(|line| line.text.as_str()).collect();
+        let size = style::fitting(painter, &row.join("   "), SIZE, room);
+        let format = TextFormat::simple(style::bold(size), line.colour);
+        job.append(&format!("{between}{}", line.text), 0.0, format);
+    }
+    let said = painter.layout_job(job);
+    let height = TOUCH_SIZE.max(0.9 * figures).max(said.size().y) + GAP;
     let height = steady_height(ui, session, "height of the answer's line", height);
 
     let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
@@ -125,7 +144,7 @@ pub fn line(ui: &mut Ui, session: &Session) {
         number,
         TEXT.get(),
     );
-    painter.galley(said_at, said, colour);
+    painter.galley(said_at, said, TEXT.get());
 }
 
 /// The turns as a range: figures as wide as the card, and the verdict below.

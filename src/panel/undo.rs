@@ -2,7 +2,7 @@
 
 use std::f32::consts::PI;
 
-use egui::{Color32, Context, Event, Key, Painter, Pos2, Rect, Shape, Stroke, Ui, pos2, vec2};
+use egui::{Color32, Context, Event, Key, Painter, Pos2, Rect, Shape, Stroke, Ui, vec2};
 
 use crate::controls::Button;
 use crate::style::{self, GAP, TOUCH_SIZE};
@@ -30,15 +30,12 @@ pub fn row(ui: &Ui, session: &mut Session, corner: Pos2) {
     show(ui, session, [corner, corner + vec2(TOUCH_SIZE + GAP, 0.0)]);
 }
 
-/// One below the other at the left edge of the stage, below the greeting or view buttons in its
-/// corner.
-pub fn on_stage(ui: &Ui, session: &mut Session, stage: Rect) {
+/// One below the other at the left edge of the stage. Returns their area.
+pub fn on_stage(ui: &Ui, session: &mut Session, stage: Rect) -> Rect {
+    let corner = stage.left_top() + vec2(style::WIDE_GAP, GAP);
     let step = vec2(0.0, TOUCH_SIZE + GAP);
-    let corner = pos2(
-        stage.left() + style::WIDE_GAP,
-        stage.top() + style::WIDE_GAP,
-    );
-    show(ui, session, [corner + step, corner + 2.0 * step]);
+    show(ui, session, [corner, corner + step]);
+    Rect::from_min_size(corner, vec2(TOUCH_SIZE, TOUCH_SIZE) + step)
 }
 
 /// Shows one button; disabled if there is no `label`. Returns whether it was clicked.

@@ -3,27 +3,21 @@
 use egui::{Rect, Ui, vec2};
 
 use crate::controls::Button;
-use crate::layout::Layout;
 use crate::style::{GAP, TOUCH_SIZE, WIDE_GAP};
 use turns_aloft_appearance::view::View;
 use turns_aloft_words::text;
 
-/// The view buttons in a corner of the picture: in a row, or in a column where a row would cover
-/// the jumper. Returns their area, and the view that was clicked.
-pub fn show(ui: &Ui, present: Option<View>, layout: &Layout) -> (Rect, Option<View>) {
+/// The view buttons at the right edge of the picture, one below the other: a row would cover the
+/// jumper. Returns their area, and the view that was clicked.
+pub fn show(ui: &Ui, present: Option<View>, stage: Rect) -> (Rect, Option<View>) {
     let views = [
         (View::Front, "view Front", text("panel-view-front")),
         (View::Above, "view Above", text("panel-view-above")),
         (View::AlongAxis, "view Axis", text("panel-view-axis")),
     ];
-    let size = vec2(62.0, TOUCH_SIZE);
-    let step = if layout.narrow {
-        vec2(0.0, size.y + GAP)
-    } else {
-        vec2(size.x + GAP, 0.0)
-    };
-    let corner =
-        layout.stage.right_top() + vec2(-WIDE_GAP - size.x, WIDE_GAP) - vec2(2.0 * step.x, 0.0);
+    let size = vec2(56.0, TOUCH_SIZE);
+    let step = vec2(0.0, size.y + GAP);
+    let corner = stage.right_top() + vec2(-WIDE_GAP - size.x, GAP);
     let all = Rect::from_min_size(corner, size + 2.0 * step);
     let mut clicked = None;
     for (i, (view, name, label)) in views.into_iter().enumerate() {

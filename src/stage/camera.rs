@@ -100,7 +100,7 @@ fn steer(
     time: Res<Time>,
     mut redraw: MessageWriter<RequestRedraw>,
 ) {
-    let gesture = pointers.gesture(area.on(&window));
+    let gesture = pointers.gesture(on(area.rect, &window));
     if !gesture.is_none() {
         orbit.drag(gesture.drag_px, gesture.zoom);
     }
@@ -126,7 +126,7 @@ fn place(
     let Some(subject) = orbit.subject() else {
         return;
     };
-    let rect = area.on(&window);
+    let rect = on(area.figure, &window);
     let (mut transform, mut camera) = camera.into_inner();
     let up = HALF_FIELD_RAD.tan() * (1.0 - 2.0 * MARGIN);
     let tangents = Vec2::new(up * rect.width() / rect.height(), up);
@@ -150,14 +150,12 @@ fn sub_view(rect: Rect, window: &Window) -> SubCameraView {
     }
 }
 
-impl StageArea {
-    /// The area clipped to this window, logical px; never empty.
-    fn on(&self, window: &Window) -> Rect {
-        let whole = Rect::from_corners(Vec2::ZERO, window.size());
-        let rect = self.rect.map_or(whole, |rect| rect.intersect(whole));
-        if rect.width() < 1.0 || rect.height() < 1.0 {
-            return Rect::from_center_half_size(whole.center(), Vec2::ONE);
-        }
-        rect
+/// An area clipped to this window, logical px; never empty.
+fn on(area: Option<Rect>, window: &Window) -> Rect {
+    let whole = Rect::from_corners(Vec2::ZERO, window.size());
+    let rect = area.map_or(whole, |rect| rect.intersect(whole));
+    if rect.width() < 1.0 || rect.height() < 1.0 {
+        return Rect::from_center_half_size(whole.center(), Vec2::ONE);
     }
+    rect
 }

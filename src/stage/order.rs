@@ -3,10 +3,12 @@
 use bevy::prelude::*;
 
 /// The part of the window that the panels leave free, logical px; set by the panels, the whole
-/// window until then. The jump is fitted into it; the picture also continues behind the panels.
+/// window until then. The picture also continues behind the panels.
 #[derive(Resource, Debug, Clone, Copy, Default, PartialEq)]
 pub struct StageArea {
     pub rect: Option<Rect>,
+    /// The part of it without buttons on it: the jump is fitted into that.
+    pub figure: Option<Rect>,
 }
 
 /// Systems that update the picture from the session. They run after the panels, so that a change

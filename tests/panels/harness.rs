@@ -21,6 +21,12 @@ pub const SIZES: [[f32; 2]; 4] = [
     [390.0, 844.0],
 ];
 
+/// A small phone, and a phone on its side.
+pub const SMALL_PHONE: [f32; 2] = [320.0, 640.0];
+pub const PHONE_ON_ITS_SIDE: [f32; 2] = [844.0, 390.0];
+
+pub const LANGUAGES: [Language; 2] = [Language::English, Language::German];
+
 /// The size whose layout has one column beside the 3D picture.
 pub const TABLET: [f32; 2] = SIZES[1];
 
@@ -143,7 +149,7 @@ pub fn press(page: &mut Page, name: &str) {
 
 /// The control at the touch target of that name, if AccessKit has one there.
 pub fn at_target<'a>(page: &'a Page, target: &str) -> Option<Node<'a>> {
-    let place = targets()[target];
+    let place = targets()[target] / page.ctx.zoom_factor();
     let near = |node: &Node<'_>| {
         let rect = node.rect();
         rect.min.distance(place.min) < 1.0 && rect.max.distance(place.max) < 1.0

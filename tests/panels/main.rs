@@ -4,9 +4,12 @@
 mod charts;
 mod finger;
 mod harness;
+mod legible;
+mod letters;
 mod names;
 mod operation;
 mod own_jump;
+mod picture;
 mod room;
 mod steady;
 mod swipe;

@@ -4,7 +4,8 @@
 use egui::{Rect, pos2, vec2};
 
 use crate::harness::{
-    Page, SIZES, TABLET, control, controls, open, press_target, says, settle, show, targets, texts,
+    LANGUAGES, Page, SIZES, TABLET, control, controls, open, press_target, says, settle, show,
+    targets, texts,
 };
 use turns_aloft::appearance;
 use turns_aloft::describe::beyond;
@@ -18,8 +19,6 @@ use turns_aloft::words::{Language, set_language};
 const LEAST: f32 = 44.0;
 
 const ROUNDING: f32 = 0.01;
-
-const LANGUAGES: [Language; 2] = [Language::English, Language::German];
 
 /// Whether two touch targets belong to one control and may overlap: the point is on the map.
 fn is_one_control(a: &str, b: &str) -> bool {

@@ -1,14 +1,19 @@
 //! The buttons that choose a reference attempt.
 
-use egui::text::LayoutJob;
-use egui::{Align2, Color32, FontId, Painter, Rect, Response, Sense, Ui, pos2, vec2};
+use std::sync::Arc;
 
-use crate::beyond::in_row;
+use egui::text::LayoutJob;
+use egui::{Align2, Color32, FontId, Galley, Painter, Rect, Response, Sense, Ui, pos2, vec2};
+
 use crate::controls::Button;
-use crate::style::{self, GAP, WARNING, WEAK_TEXT};
+use crate::fitted::fitted;
+use crate::style::{self, GAP, ON_ACCENT, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT};
 use turns_aloft_session::Session;
 use turns_aloft_session::compare::Which;
 use turns_aloft_words::{say, text};
+
+/// Distance of the letters from the sides of a button.
+const EDGE: f32 = 12.0;
 
 /// Compares with an attempt, or stops comparing with it.
 pub fn toggle_reference(session: &mut Session, which: Which, chosen: bool) {
@@ -40,53 +45,56 @@ pub fn attempt_button(
     } else {
         said
     };
-    let draw = |painter: &Painter, rect: Rect, colour: Color32| {
-        let second = if chosen { colour } else { WEAK_TEXT.get() };
-        let right = painter.text(
-            rect.right_center() - vec2(12.0, 0.0),
-            Align2::RIGHT_CENTER,
-            outcome,
-            style::bold(16.0),
-            second,
-        );
-        let room = Rect::from_min_max(
-            rect.min + vec2(12.0, 0.0),
-            pos2(right.left() - GAP, rect.bottom()),
-        );
+    let usual = if chosen { ON_ACCENT.get() } else { TEXT.get() };
+    let second = if chosen { usual } else { WEAK_TEXT.get() };
+    let warning = if chosen { usual } else { WARNING.get() };
+    let width = ui.available_width();
+    let painter = ui.painter();
+    let outcome = painter.layout_no_wrap(outcome.to_owned(), style::bold(16.0), second);
+    let room = width - 2.0 * EDGE - outcome.size().x - GAP;
+    let name = in_lines(painter, room, name, style::text(16.0), usual);
+    let note = if is_beyond { beyond } else { "" };
+    let (left, small) = (Align2::LEFT_TOP, style::text(14.0));
+    let note = fitted(painter, left, note, small, warning, room);
+    let foot = if is_beyond { note.height() } else { 0.0 };
+    let high = name.size().y + foot;
+    let rect = allocate(ui, TOUCH_SIZE.max(high + GAP));
+    let draw = |painter: &Painter, rect: Rect, _| {
+        let at = rect.right_center() - vec2(EDGE + outcome.size().x, 0.5 * outcome.size().y);
+        painter.galley(at, outcome, second);
+        let at = rect.left_center() + vec2(EDGE, -0.5 * high);
+        let below = at + vec2(0.0, name.size().y);
+        painter.galley(at, name, usual);
         if is_beyond {
-            let (upper, lower) = room.split_top_bottom_at_y(rect.top() + 24.0);
-            elided(painter, upper, name, style::text(16.0), colour);
-            let warning = if chosen { colour } else { WARNING.get() };
-            in_row(painter, beyond, lower, warning);
-        } else {
-            elided(painter, room, name, style::text(16.0), colour);
+            note.draw(painter, below);
         }
     };
     Button::drawn(target, &said, draw)
         .toggle(chosen)
-        .show_in_row(ui)
+        .show(ui, rect)
 }
 
-/// Writes one line; if it is too long, it ends with an ellipsis.
+/// Writes a text in the middle of `room`'s height.
 pub fn elided(painter: &Painter, room: Rect, text: &str, font: FontId, colour: Color32) {
-    elided_after(1, painter, room, text, font, colour);
+    let galley = in_lines(painter, room.width(), text, font, colour);
+    let at = pos2(room.left(), room.center().y - 0.5 * galley.size().y);
+    painter.galley(at, galley, colour);
 }
 
-/// Writes at most `rows` lines; what is longer ends with an ellipsis.
-pub fn elided_after(
-    rows: usize,
+/// A text in one line, smaller if it is long, or in two; what is longer still, as a name of the user's
+/// own may be, ends with an ellipsis.
+fn in_lines(
     painter: &Painter,
-    room: Rect,
+    room: f32,
     text: &str,
     font: FontId,
     colour: Color32,
-) {
-    let mut job = LayoutJob::simple(text.to_owned(), font, colour, room.width());
-    job.wrap.max_rows = rows;
-    job.wrap.break_anywhere = rows == 1;
-    let galley = painter.layout_job(job);
-    let at = pos2(room.left(), room.center().y - 0.5 * galley.size().y);
-    painter.galley(at, galley, colour);
+) -> Arc<Galley> {
+    let size = style::fitting_in(painter, text, font.clone(), room);
+    let font = FontId { size, ..font };
+    let mut job = LayoutJob::simple(text.to_owned(), font, colour, room);
+    job.wrap.max_rows = 2;
+    painter.layout_job(job)
 }
 
 pub fn allocate(ui: &mut Ui, height: f32) -> Rect {

@@ -3,7 +3,7 @@
 use egui::{Rect, Ui, pos2, vec2};
 
 use crate::bar::PageCommand;
-use crate::compare::attempt::{allocate, attempt_button, elided_after, toggle_reference};
+use crate::compare::attempt::{allocate, attempt_button, elided, toggle_reference};
 use crate::controls::{Button, Edit, Edited, text_field};
 use crate::style::{self, GAP, TEXT, TOUCH_SIZE};
 use crate::text::small;
@@ -188,7 +188,7 @@ fn undo(ui: &mut Ui, session: &mut Session) {
     let (words, button) = rect.split_left_right_at_x(rect.right() - BUTTON);
     let words = Rect::from_min_max(words.min, pos2(words.right() - GAP, words.bottom()));
     let font = style::text(16.0);
-    elided_after(2, ui.painter(), words, &deleted, font, TEXT.get());
+    elided(ui.painter(), words, &deleted, font, TEXT.get());
     let undo = Button::labelled("kept Undo", text("panel-kept-undo"));
     let undo = undo.accessible_name(&accessible_name);
     if undo.show(ui, button).clicked() {

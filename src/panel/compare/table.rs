@@ -1,9 +1,10 @@
 //! The table of differences: each with the turns it accounts for as number and bar, and their sum.
 
-use egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
+use egui::{Align2, Color32, Rect, Stroke, Ui, pos2, vec2};
 
 use crate::beyond;
 use crate::compare::attempt::{allocate, elided};
+use crate::fitted::{Fitted, fitted};
 use crate::style::{self, ACCENT, GAP, LINE, REFERENCE, TEXT, WARNING, WEAK_TEXT};
 use turns_aloft_describe::comparison::Compared;
 use turns_aloft_describe::turns::{signed_text, turns_text};
@@ -22,25 +23,22 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     }
     let scale = Scale::of(&compared.parts);
     for (i, &part) in compared.parts.iter().enumerate() {
-        let rect = allocate(ui, ROW);
-        let words = label_area(rect);
         let [from, to] = compared.change(i, session.units());
-        let (upper, lower) = words.split_top_bottom_at_y(rect.top() + 22.0);
-        elided(
-            ui.painter(),
-            upper,
-            compared.label(i),
-            style::text(16.0),
-            TEXT.get(),
-        );
         let change = say!("panel-from-to", from = from, to = to);
-        elided(
-            ui.painter(),
-            lower,
-            &change,
-            style::text(14.5),
-            WEAK_TEXT.get(),
-        );
+        let room = label_width(ui.available_width());
+        let (label, small) = (style::text(16.0), style::text(14.5));
+        let left = Align2::LEFT_TOP;
+        let painter = ui.painter();
+        let words = [
+            fitted(painter, left, compared.label(i), label, TEXT.get(), room),
+            fitted(painter, left, &change, small, WEAK_TEXT.get(), room),
+        ];
+        let high: f32 = words.iter().map(Fitted::height).sum();
+        let rect = allocate(ui, ROW.max(high + GAP));
+        let mut at = rect.left_center() - vec2(0.0, 0.5 * high);
+        for line in words {
+            at = line.draw(ui.painter(), at).left_bottom();
+        }
         worth(ui, rect, part);
         scale.bar(ui, rect, part);
     }
@@ -52,9 +50,9 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     );
     let rect = allocate(ui, 30.0);
     let together = text("panel-together");
-    elided(
-        ui.painter(),
-        label_area(rect),
+    ui.painter().text(
+        rect.left_center(),
+        Align2::LEFT_CENTER,
         together,
         style::bold(16.0),
         TEXT.get(),
@@ -65,17 +63,19 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     ui.add_space(GAP);
 }
 
-fn label_area(rect: Rect) -> Rect {
-    Rect::from_min_max(
-        rect.min,
-        pos2(rect.right() - NUMBER - BAR - GAP, rect.bottom()),
-    )
+/// Width of the bars, less on a narrow page.
+fn bar_width(width: f32) -> f32 {
+    BAR.min(0.2 * width)
+}
+
+fn label_width(width: f32) -> f32 {
+    width - NUMBER - bar_width(width) - GAP
 }
 
 /// The row of one of the attempts: name and turns.
 fn attempt(ui: &mut Ui, name: &str, turns: i64, present: bool) {
     let colour = if present { TEXT.get() } else { REFERENCE.get() };
-    let rect = allocate(ui, 28.0);
+    let rect = allocate(ui, 36.0);
     let room = Rect::from_min_max(rect.min, pos2(rect.right() - NUMBER - GAP, rect.bottom()));
     elided(ui.painter(), room, name, style::bold(16.0), colour);
     number(ui, rect, &turns_text(turns), colour);
@@ -123,8 +123,9 @@ impl Scale {
     }
 
     fn bar(&self, ui: &Ui, rect: Rect, part: i64) {
-        let left = rect.right() - NUMBER - GAP - BAR;
-        let x = |hundredths: f32| left + BAR * (hundredths - self.least) / self.span;
+        let width = bar_width(rect.width());
+        let left = rect.right() - NUMBER - width;
+        let x = |hundredths: f32| left + width * (hundredths - self.least) / self.span;
         let (zero, end) = (x(0.0), x(part as f32));
         let y = rect.center().y;
         let painter = ui.painter();

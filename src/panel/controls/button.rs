@@ -5,6 +5,7 @@ use egui::{
 };
 
 use crate::controls::areas::{button_area_if, toggle_area};
+use crate::fitted::fitted;
 use crate::style::{self, ACCENT, CARD, LINE, ON_ACCENT, TEXT, TOUCH_SIZE};
 
 /// Least distance of a button's text from its sides.
@@ -119,10 +120,9 @@ impl<'a> Button<'a> {
         );
         match self.content {
             Content::Text(label) => {
-                let size =
-                    style::fitting_text(ui.painter(), label, 16.0, rect.width() - 2.0 * EDGE);
-                let font = style::text(size);
-                painter.text(rect.center(), Align2::CENTER_CENTER, label, font, colour);
+                let (font, room) = (style::text(16.0), rect.width() - 2.0 * EDGE);
+                let middle = Align2::CENTER_CENTER;
+                fitted(painter, middle, label, font, colour, room).draw(painter, rect.center());
             }
             Content::Sign(draw) => draw(painter, rect, colour),
         }

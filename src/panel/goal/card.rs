@@ -7,6 +7,7 @@ use egui::{
 
 use crate::beyond;
 use crate::controls::{Button, explained, toggle_area};
+use crate::fitted::fitted;
 use crate::number::{hatch, place};
 use crate::style::{self, ACCENT, CARD, GAP, LINE, SEEN, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT};
 use crate::text::{card, small};
@@ -20,8 +21,8 @@ use turns_aloft_words::{say, text};
 
 const APPLY: f32 = 76.0;
 
-/// Least font size of the text beside the button; text that would have to be smaller goes below it.
-const LEAST: f32 = 13.0;
+/// Width of the sign before a verdict.
+const SIGN: f32 = 24.0;
 
 /// The card of a lever that reaches the goal alone.
 pub fn single(ui: &mut Ui, session: &mut Session, single: &Single, fits: bool) {
@@ -135,31 +136,22 @@ fn verdict_notes(ui: &mut Ui, session: &Session, judgement: &Judgement, beyond_s
 
 /// Name, change and the button that tries it; returns whether that was clicked.
 fn title_row(ui: &mut Ui, name: &str, label: &str, change: &str) -> bool {
-    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
-    let button = Rect::from_min_max(pos2(row.right() - APPLY, row.top()), row.max);
-    let room = button.left() - row.left() - GAP;
-    let size = style::fitting(ui.painter(), change, 16.0, room);
-    let fits = size >= LEAST;
-    let up = if fits { 11.0 } else { 0.0 };
+    let room = ui.available_width() - APPLY - GAP;
     let painter = ui.painter();
-    painter.text(
-        row.left_center() - vec2(0.0, up),
-        Align2::LEFT_CENTER,
-        label,
-        style::bold(17.0),
-        TEXT.get(),
+    let (bold, usual) = (style::bold(17.0), style::text(16.0));
+    let left = Align2::LEFT_TOP;
+    let label_text = fitted(painter, left, label, bold, TEXT.get(), room);
+    let change_text = fitted(painter, left, change, usual, TEXT.get(), room);
+    let high = label_text.height() + change_text.height();
+    let size = vec2(ui.available_width(), high.max(TOUCH_SIZE));
+    let (row, _) = ui.allocate_exact_size(size, Sense::hover());
+    let top = row.left_center() - vec2(0.0, 0.5 * high);
+    let below = label_text.draw(ui.painter(), top).left_bottom();
+    change_text.draw(ui.painter(), below);
+    let button = Rect::from_min_size(
+        pos2(row.right() - APPLY, row.top()),
+        vec2(APPLY, TOUCH_SIZE),
     );
-    if fits {
-        painter.text(
-            row.left_center() + vec2(0.0, 11.0),
-            Align2::LEFT_CENTER,
-            change,
-            style::text(size),
-            TEXT.get(),
-        );
-    } else {
-        ui.label(RichText::new(change).size(16.0));
-    }
     let name = format!("apply:{name}");
     let accessible_name = say!("panel-try-change", what = label, change = change);
     Button::labelled(&name, text("panel-try-it"))
@@ -214,34 +206,30 @@ fn verdict(
     let open = ui
         .data(|data| data.get_temp::<bool>(id))
         .unwrap_or_default();
-    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
     let words = verdict.text();
-    let accessible_name = say!("panel-verdict", what = label, verdict = words);
-    let response = toggle_area(ui, &format!("verdict:{name}"), row, &accessible_name, open);
     let colour = match verdict {
         Verdict::AlreadyReached | Verdict::WithinReach => ACCENT.get(),
         Verdict::WithinMeasured | Verdict::AtEdge | Verdict::NotKnown => WEAK_TEXT.get(),
         Verdict::BeyondMeasured | Verdict::CannotAlone => WARNING.get(),
     };
+    let why = text(if open {
+        "panel-verdict-close"
+    } else {
+        "panel-verdict-why"
+    });
+    let painter = ui.painter();
+    let why = painter.layout_no_wrap(why.to_owned(), style::text(15.0), WEAK_TEXT.get());
+    let room = ui.available_width() - SIGN - why.size().x - GAP;
+    let font = style::bold(16.0);
+    let said = fitted(painter, Align2::LEFT_CENTER, words, font, colour, room);
+    let size = vec2(ui.available_width(), said.height().max(TOUCH_SIZE));
+    let (row, _) = ui.allocate_exact_size(size, Sense::hover());
+    let accessible_name = say!("panel-verdict", what = label, verdict = words);
+    let response = toggle_area(ui, &format!("verdict:{name}"), row, &accessible_name, open);
     sign(ui, verdict, row.left_center() + vec2(8.0, 0.0), colour);
-    ui.painter().text(
-        row.left_center() + vec2(24.0, 0.0),
-        Align2::LEFT_CENTER,
-        words,
-        style::bold(16.0),
-        colour,
-    );
-    ui.painter().text(
-        row.right_center(),
-        Align2::RIGHT_CENTER,
-        text(if open {
-            "panel-verdict-close"
-        } else {
-            "panel-verdict-why"
-        }),
-        style::text(15.0),
-        WEAK_TEXT.get(),
-    );
+    said.draw(ui.painter(), row.left_center() + vec2(SIGN, 0.0));
+    let at = row.right_center() - vec2(why.size().x, 0.5 * why.size().y);
+    ui.painter().galley(at, why, WEAK_TEXT.get());
     if response.clicked() {
         ui.data_mut(|data| data.insert_temp(id, !open));
     } else if open && explained(ui, &format!("verdict:{name}"), row, explanation) {

@@ -3,6 +3,7 @@
 use egui::{Align2, Id, RichText, Sense, Ui, vec2};
 
 use crate::controls::{Button, StepperRow, stepper, toggle_area};
+use crate::fitted::fitted;
 use crate::style::{self, GAP, TOUCH_SIZE, WEAK_TEXT};
 use crate::text::small;
 use turns_aloft_analysis::lever::Lever;
@@ -18,29 +19,22 @@ pub fn limits(ui: &mut Ui, session: &mut Session) {
     let id = Id::new("limits of");
     let chosen: Option<Lever> = ui.data(|data| data.get_temp(id)).flatten();
     for lever in Lever::ALL {
-        let (row, _) =
-            ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
         let label = lever.parameter().label();
         let limit = words::limit(session, lever);
+        let width = ui.available_width();
+        let painter = ui.painter();
+        let (usual, bold) = (style::text(16.0), style::bold(16.0));
+        let colour = style::TEXT.get();
+        let room = 0.5 * (width - GAP);
+        let left = fitted(painter, Align2::LEFT_CENTER, label, usual, colour, room);
+        let right = fitted(painter, Align2::RIGHT_CENTER, &limit, bold, colour, room);
+        let height = left.height().max(right.height()).max(TOUCH_SIZE);
+        let (row, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
         let accessible_name = say!("panel-limits-of", what = label, limit = limit.as_str());
         let name = format!("limits:{}", lever.key());
         let response = toggle_area(ui, &name, row, &accessible_name, chosen == Some(lever));
-        let painter = ui.painter();
-        painter.text(
-            row.left_center(),
-            Align2::LEFT_CENTER,
-            label,
-            style::text(16.0),
-            style::TEXT.get(),
-        );
-        let size = style::fitting(ui.painter(), &limit, 16.0, 0.6 * row.width());
-        painter.text(
-            row.right_center(),
-            Align2::RIGHT_CENTER,
-            &limit,
-            style::bold(size),
-            style::TEXT.get(),
-        );
+        left.draw(ui.painter(), row.left_center());
+        right.draw(ui.painter(), row.right_center());
         if response.clicked() {
             let now = (chosen != Some(lever)).then_some(lever);
             ui.data_mut(|data| data.insert_temp(id, now));

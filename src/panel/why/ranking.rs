@@ -5,9 +5,10 @@ use egui::{
 };
 
 use crate::controls::button_area;
+use crate::fitted::fitted;
 use crate::style::{self, ACCENT, CARD, GAP, LINE, TEXT, TOUCH_SIZE, WARNING, WEAK_TEXT, WIDE_GAP};
 use crate::text::small;
-use crate::why::go_back::{go_back, split};
+use crate::why::go_back::{self, go_back, split};
 use turns_aloft_analysis::steps::{Flown, Gain};
 use turns_aloft_describe::beyond;
 use turns_aloft_describe::lever::{gained_text, step_text};
@@ -18,6 +19,8 @@ use turns_aloft_words::{say, text};
 
 const ROW_HEIGHT: f32 = 50.0;
 const BAR_HEIGHT: f32 = 10.0;
+/// Greatest height of one line of text in it.
+const LINE_HEIGHT: f32 = 22.0;
 /// Padding of a row, left and right.
 const PADDING: f32 = 10.0;
 
@@ -27,24 +30,20 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         return;
     }
     ui.add_space(WIDE_GAP);
-    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), TOUCH_SIZE), Sense::hover());
-    let [title, back] = split(row);
-    ui.painter().text(
-        title.left_center() - vec2(0.0, 10.0),
-        Align2::LEFT_CENTER,
-        text("panel-what-matters-most"),
-        style::bold(18.0),
-        TEXT.get(),
-    );
-    let hint = text("panel-steps-hint");
-    let size = style::fitting(ui.painter(), hint, 14.5, title.width());
-    ui.painter().text(
-        title.left_center() + vec2(0.0, 12.0),
-        Align2::LEFT_CENTER,
-        hint,
-        style::text(size),
-        WEAK_TEXT.get(),
-    );
+    let painter = ui.painter();
+    let room = ui.available_width() - go_back::WIDTH;
+    let left = Align2::LEFT_TOP;
+    let (title, hint) = (text("panel-what-matters-most"), text("panel-steps-hint"));
+    let (bold, small_text) = (style::bold(18.0), style::text(14.5));
+    let title = fitted(painter, left, title, bold, TEXT.get(), room);
+    let hint = fitted(painter, left, hint, small_text, WEAK_TEXT.get(), room);
+    let high = title.height() + hint.height();
+    let size = vec2(ui.available_width(), high.max(TOUCH_SIZE));
+    let (row, _) = ui.allocate_exact_size(size, Sense::hover());
+    let [words, back] = split(row);
+    let at = words.left_center() - vec2(0.0, 0.5 * high);
+    let below = title.draw(ui.painter(), at).left_bottom();
+    hint.draw(ui.painter(), below);
     go_back(ui, session, "go back:steps", back);
 
     let worth = |gain: &Gain| gain.turns_gained.unwrap_or_default();
@@ -78,10 +77,24 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         let font = style::text(14.0);
         ui.painter().layout(said, font, WARNING.get(), width)
     });
-    let height = ROW_HEIGHT + beyond_text.as_ref().map_or(0.0, |text| text.size().y + GAP);
-    let size = vec2(ui.available_width(), height);
-    let (row, _) = ui.allocate_exact_size(size, Sense::hover());
     let (step, number) = (step_text(gain.lever, units), gained_text(gain));
+    let (size, colour) = if possible {
+        (17.0, TEXT.get())
+    } else {
+        (15.0, WEAK_TEXT.get())
+    };
+    // The heading has the unit already.
+    let plain = number.strip_suffix(text("panel-turns")).unwrap_or(&number);
+    let painter = ui.painter();
+    let plain = painter.layout_no_wrap(plain.trim_end().to_owned(), style::bold(size), colour);
+    let room = width - plain.size().x - GAP;
+    let font = style::text(16.0);
+    let step_words = fitted(painter, Align2::LEFT_CENTER, &step, font, colour, room);
+    // More than one line moves all below it down.
+    let more = (step_words.height() - LINE_HEIGHT).max(0.0);
+    let foot = beyond_text.as_ref().map_or(0.0, |text| text.size().y + GAP);
+    let size = vec2(ui.available_width(), ROW_HEIGHT + more + foot);
+    let (row, _) = ui.allocate_exact_size(size, Sense::hover());
     let response = possible.then(|| {
         let said = say!(
             "panel-try-step",
@@ -107,34 +120,13 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
         StrokeKind::Inside,
     );
     let inside = row.shrink2(vec2(PADDING, 0.0));
-    let line = row.top() + 18.0;
-    let (size, colour) = if possible {
-        (17.0, TEXT.get())
-    } else {
-        (15.0, WEAK_TEXT.get())
-    };
-    // The heading has the unit already.
-    let number = number.strip_suffix(text("panel-turns")).unwrap_or(&number);
-    let number = number.trim_end();
-    let number = painter.text(
-        pos2(inside.right(), line),
-        Align2::RIGHT_CENTER,
-        number,
-        style::bold(size),
-        colour,
-    );
-    let room = number.left() - GAP - inside.left();
-    let letters = style::fitting(ui.painter(), &step, 16.0, room);
-    painter.text(
-        pos2(inside.left(), line),
-        Align2::LEFT_CENTER,
-        step,
-        style::text(letters),
-        colour,
-    );
+    let line = row.top() + 18.0 + 0.5 * more;
+    let at = pos2(inside.right() - plain.size().x, line - 0.5 * plain.size().y);
+    painter.galley(at, plain, colour);
+    step_words.draw(painter, pos2(inside.left(), line));
     if let Some(text) = beyond_text {
         painter.galley(
-            pos2(inside.left(), row.top() + ROW_HEIGHT),
+            pos2(inside.left(), row.top() + ROW_HEIGHT + more),
             text,
             WARNING.get(),
         );
@@ -153,7 +145,7 @@ fn bar(ui: &mut Ui, gain: &Gain, units: &Units, [least, most]: [f64; 2]) -> bool
     };
     let own = Rect::from_x_y_ranges(
         x(gained.min(0.0))..=x(gained.max(0.0)),
-        row.top() + 32.0..=row.top() + 32.0 + BAR_HEIGHT,
+        row.top() + more + 32.0..=row.top() + more + 32.0 + BAR_HEIGHT,
     );
     painter.rect(
         own,

@@ -151,6 +151,8 @@ impl Session {
             self.goal_settings.forget_limits();
         }
         if opened || before.scenario != self.document.scenario {
+            // Who changes a jump has done what a newcomer is told.
+            self.preferences.greeted |= !opened;
             self.fly();
             if change == Change::Tried {
                 self.tried_generation = Some(self.generation);

@@ -1,0 +1,325 @@
+//! Every text that is drawn can be read: at every size of screen, in both languages, in usual and
+//! large type, in every state that the panels can be in.
+
+use std::collections::BTreeSet;
+
+use egui::{Event, Modifiers, MouseWheelUnit, Pos2, TouchPhase, pos2, vec2};
+
+use crate::harness::{
+    LANGUAGES, PHONE_ON_ITS_SIDE, Page, SIZES, SMALL_PHONE, press_target, settle, show, targets,
+};
+use crate::letters::faults;
+use turns_aloft::appearance;
+use turns_aloft::scenario::starts;
+use turns_aloft::session::compare::Which;
+use turns_aloft::session::{Question, Session};
+use turns_aloft::words::{Language, set_language};
+
+/// Names that somebody may give a jump.
+const LONG: &str = "Anneliese-Katharina, second attempt after the long summer break in the north";
+const UNBROKEN: &str = "Donaudampfschifffahrtsgesellschaftskapitänsanwärterinnensprungversuch";
+
+/// Buttons that open a menu, and the question under which they are found.
+const MENUS: [(&str, Question); 4] = [
+    ("starts", Question::Jump),
+    ("Units", Question::Why),
+    ("map:x", Question::Map),
+    ("map:y", Question::Map),
+];
+
+/// A page that is led through its states, and what was wrong in them.
+struct Walk {
+    page: Page,
+    size: [f32; 2],
+    /// Number of this walk; it shifts what is looked at in turns.
+    turn: usize,
+    state: String,
+    /// The sections that were opened; they stay open.
+    unfolded: BTreeSet<String>,
+    found: BTreeSet<String>,
+}
+
+impl Walk {
+    fn new(turn: usize, size: [f32; 2], language: Language, large: bool) -> Self {
+        let mut choice = appearance::chosen();
+        choice.large = large;
+        appearance::choose(choice);
+        set_language(language);
+        let mut session = Session::default();
+        session.reduce_motion();
+        let mut page = show(size, session);
+        // A change of zoom applies from the next frame on.
+        settle(&mut page);
+        let size_of_type = if large { "large" } else { "usual" };
+        Self {
+            page,
+            size,
+            turn,
+            state: format!("{language:?} {size:?} {size_of_type}"),
+            unfolded: BTreeSet::new(),
+            found: BTreeSet::new(),
+        }
+    }
+
+    fn session(&mut self) -> &mut Session {
+        &mut self.page.state_mut().session
+    }
+
+    fn look(&mut self, state: &str) {
+        self.look_below(state, false);
+    }
+
+    fn look_below(&mut self, state: &str, covered: bool) {
+        for fault in faults(&self.page, covered, &[LONG, UNBROKEN]) {
+            self.found
+                .insert(format!("{} {state}: {fault}", self.state));
+        }
+    }
+
+    /// Looks at all of what scrolls, then scrolls back.
+    fn look_through(&mut self, state: &str) {
+        self.look(state);
+        for x in [0.25, 0.85] {
+            let at = pos2(x * self.size[0], 0.95 * self.size[1]);
+            let mut before = String::new();
+            loop {
+                self.scroll(at, -0.25 * self.size[1]);
+                let now = format!("{:?}", targets());
+                if now == before {
+                    break;
+                }
+                before = now;
+                self.look(state);
+            }
+            self.scroll(at, 1e6);
+        }
+    }
+
+    fn scroll(&mut self, at: Pos2, by: f32) {
+        let zoom = self.page.ctx.zoom_factor();
+        self.page.event(Event::PointerMoved(at / zoom));
+        self.page.step();
+        for (phase, by) in [(TouchPhase::Start, 0.0), (TouchPhase::Move, by)] {
+            self.page.event(Event::MouseWheel {
+                unit: MouseWheelUnit::Point,
+                delta: vec2(0.0, by / zoom),
+                phase,
+                modifiers: Modifiers::NONE,
+            });
+        }
+        self.page.step();
+        self.page.event(Event::MouseWheel {
+            unit: MouseWheelUnit::Point,
+            delta: vec2(0.0, 0.0),
+            phase: TouchPhase::End,
+            modifiers: Modifiers::NONE,
+        });
+        self.page.event(Event::PointerGone);
+        self.page.step();
+    }
+
+    fn ask(&mut self, question: Question) {
+        self.session().ask(question);
+        settle(&mut self.page);
+    }
+
+    /// A starting point; another one each time.
+    fn open_one(&mut self) {
+        self.turn += 1;
+        let all = starts::all();
+        let start = &all[self.turn % all.len()];
+        self.session().open(start.scenario.clone());
+        settle(&mut self.page);
+    }
+
+    fn questions(&mut self) {
+        for question in Question::ALL {
+            self.open_one();
+            self.ask(question);
+            self.look_through(&format!("{question:?}"));
+            self.session().show_range(true);
+            settle(&mut self.page);
+            self.look_through(&format!("{question:?} with the range"));
+            self.session().show_range(false);
+            if let Some(beyond) = targets()
+                .contains_key("beyond seen")
+                .then_some("beyond seen")
+            {
+                press_target(&mut self.page, beyond);
+                self.look(&format!("{question:?} what has been seen"));
+                press_target(&mut self.page, beyond);
+            }
+        }
+    }
+
+    /// The labels on the charts move with the playhead.
+    fn moments(&mut self) {
+        for start in starts::all() {
+            self.session().open(start.scenario.clone());
+            for question in [Question::Jump, Question::Compare] {
+                self.ask(question);
+                for part in [0.0, 0.12, 0.5, 0.81, 1.0] {
+                    let session = self.session();
+                    session.scrub(part * session.end_s());
+                    self.page.run_steps(2);
+                    self.look(&format!("{} {question:?} at {part}", start.name));
+                }
+                self.session().play_or_pause();
+                self.page.run_steps(2);
+                self.look(&format!("{} {question:?} playing", start.name));
+                self.session().play_or_pause();
+            }
+        }
+    }
+
+    /// All sections open, and one explanation after the other.
+    fn unfolded(&mut self) {
+        for question in Question::ALL {
+            self.open_one();
+            self.ask(question);
+            self.session().show_range(true);
+            settle(&mut self.page);
+            let kinds = ["fold:", "limits:", "verdict:", "why:"];
+            let is_closed = |name: &String, unfolded: &BTreeSet<String>| {
+                kinds.iter().any(|kind| name.starts_with(kind)) && !unfolded.contains(name)
+            };
+            // An open section may have sections of its own.
+            while let Some(name) = targets()
+                .into_keys()
+                .find(|name| is_closed(name, &self.unfolded))
+            {
+                let is_open = name == "fold:All readouts" || name == "fold:Charts over the flight";
+                if !is_open {
+                    press_target(&mut self.page, &name);
+                }
+                self.unfolded.insert(name);
+            }
+            self.look_through(&format!("{question:?} unfolded"));
+            let explained: Vec<String> = targets()
+                .into_keys()
+                .filter(|name| name.starts_with("about:"))
+                .collect();
+            for name in explained.into_iter().skip(self.turn % 5).step_by(5) {
+                press_target(&mut self.page, &name);
+                self.look(&format!("{question:?} {name}"));
+            }
+            self.session().show_range(false);
+        }
+    }
+
+    fn menus(&mut self) {
+        for (button, question) in MENUS {
+            self.open_one();
+            self.ask(question);
+            let before = targets().len();
+            press_target(&mut self.page, button);
+            // It appears gradually.
+            self.page.run_steps(10);
+            assert!(targets().len() > before, "{button} opens");
+            self.look_below(&format!("the menu {button}"), true);
+            self.page.key_press(egui::Key::Escape);
+            settle(&mut self.page);
+        }
+    }
+
+    fn tried(&mut self) {
+        self.session().open(starts::all()[0].scenario.clone());
+        self.ask(Question::Why);
+        press_target(&mut self.page, "try it");
+        for question in Question::ALL {
+            self.ask(question);
+            self.look_through(&format!("{question:?} tried"));
+        }
+    }
+
+    /// Jumps of the user's own, kept, one deleted, one the reference.
+    fn kept(&mut self) {
+        for (i, name) in [LONG, UNBROKEN, "3T"].into_iter().enumerate() {
+            self.open_one();
+            self.session()
+                .change(|scenario| scenario.name = name.into());
+            self.session().keep_jump();
+            self.ask(Question::ALL[i]);
+            self.look(&format!("named {name:?}"));
+        }
+        self.ask(Question::Compare);
+        let ids: Vec<_> = self
+            .session()
+            .library()
+            .collection()
+            .entries()
+            .iter()
+            .map(|entry| entry.id)
+            .collect();
+        self.session().delete_kept(ids[0]);
+        for id in &ids[1..] {
+            self.session().set_reference(Which::Kept(*id));
+            settle(&mut self.page);
+            self.look_through("kept");
+        }
+        press_target(&mut self.page, "kept Rename");
+        self.look("renaming");
+        self.session().clear_reference();
+        settle(&mut self.page);
+    }
+
+    /// What lies on the picture: the greeting, and a notice.
+    fn on_the_picture(&mut self) {
+        self.look("greeted");
+        self.session().say(format!("{LONG}. {LONG}."));
+        settle(&mut self.page);
+        self.look("with a notice");
+        self.session().dismiss();
+        settle(&mut self.page);
+    }
+}
+
+/// Leads a page through all states, in both languages and both sizes of type.
+fn everything_can_be_read(size: [f32; 2]) {
+    let mut found = BTreeSet::new();
+    for (i, language) in LANGUAGES.into_iter().enumerate() {
+        for large in [false, true] {
+            let mut walk = Walk::new(7 * i + usize::from(large), size, language, large);
+            walk.on_the_picture();
+            walk.questions();
+            walk.moments();
+            walk.menus();
+            walk.unfolded();
+            walk.tried();
+            walk.kept();
+            found.append(&mut walk.found);
+        }
+    }
+    let all: Vec<String> = found.into_iter().collect();
+    assert!(all.is_empty(), "{} faults:\n{}", all.len(), all.join("\n"));
+}
+
+#[test]
+fn everything_can_be_read_on_a_large_tablet() {
+    everything_can_be_read(SIZES[0]);
+}
+
+#[test]
+fn everything_can_be_read_on_a_tablet() {
+    everything_can_be_read(SIZES[1]);
+}
+
+#[test]
+fn everything_can_be_read_on_an_upright_tablet() {
+    everything_can_be_read(SIZES[2]);
+}
+
+#[test]
+fn everything_can_be_read_on_a_phone() {
+    everything_can_be_read(SIZES[3]);
+}
+
+#[test]
+fn everything_can_be_read_on_a_small_phone() {
+    everything_can_be_read(SMALL_PHONE);
+}
+
+#[test]
+fn everything_can_be_read_on_a_phone_on_its_side() {
+    everything_can_be_read(PHONE_ON_ITS_SIDE);
+}
