@@ -8,6 +8,7 @@ pub use turns_aloft_describe as describe;
 #[cfg(feature = "panels")]
 pub use turns_aloft_panel as panel;
 pub use turns_aloft_physics as physics;
+pub use turns_aloft_picture as picture;
 pub use turns_aloft_scenario as scenario;
 pub use turns_aloft_session as session;
 pub use turns_aloft_words as words;

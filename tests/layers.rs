@@ -11,7 +11,7 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 9] = [
+const LAYERS: [(&str, &[&str]); 10] = [
     ("physics", &[]),
     ("scenario", &["physics"]),
     ("analysis", &["physics", "scenario"]),
@@ -22,6 +22,17 @@ const LAYERS: [(&str, &[&str]); 9] = [
         &["physics", "scenario", "analysis", "words", "describe"],
     ),
     ("appearance", &[]),
+    (
+        "picture",
+        &[
+            "physics",
+            "scenario",
+            "analysis",
+            "words",
+            "describe",
+            "appearance",
+        ],
+    ),
     (
         "panel",
         &[

@@ -42,6 +42,14 @@ pub const DEGREES: Unit = fixed(UnitSign::Degrees, 0);
 /// Torques.
 pub const NEWTON_METRES: Unit = fixed(UnitSign::NM, 0);
 
+/// Readouts whose unit is no choice of the user's.
+pub const SECONDS: Unit = fixed(UnitSign::S, 2);
+pub const INERTIA: Unit = fixed(UnitSign::KgM2, 2);
+pub const MOMENTUM: Unit = fixed(UnitSign::KgM2PerS, 1);
+pub const JOULES: Unit = fixed(UnitSign::J, 0);
+pub const WATTS: Unit = fixed(UnitSign::W, 0);
+pub const NEWTONS: Unit = fixed(UnitSign::N, 0);
+
 /// A unit that is no choice of the user's, for numbers that are in it already.
 pub const fn fixed(sign: UnitSign, decimals: usize) -> Unit {
     Unit {

@@ -7,9 +7,9 @@ use bevy::prelude::*;
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 
-use crate::page::dom;
 use crate::page::panels::PageCommandSent;
 use crate::page::wake::wake;
+use crate::page::{dom, share_sheet};
 use crate::panel::PageCommand;
 use crate::session::{Document, Session};
 use crate::stage::current_session::CurrentSession;
@@ -30,6 +30,13 @@ thread_local! {
 enum AddressEvent {
     FragmentChanged,
     Copied,
+    /// The share sheet has refused this link.
+    SheetRefused(String),
+}
+
+fn push(event: AddressEvent) {
+    EVENTS.with_borrow_mut(|events| events.push(event));
+    wake();
 }
 
 /// The document that the link in the address opens; none if the address has no link.
@@ -71,6 +78,17 @@ fn set_fragment(fragment: Option<&str>) -> Option<String> {
     location.href().ok()
 }
 
+/// The page's address, without a fragment.
+pub fn of_page() -> Option<String> {
+    let location = dom::window()?.location();
+    let path = [
+        location.origin().ok()?,
+        location.pathname().ok()?,
+        location.search().ok()?,
+    ];
+    Some(path.concat())
+}
+
 /// Writes the jump into the address, so that a reload finds it there. Used where the storage fails.
 pub fn store_document(session: &Session) {
     set_fragment(Some(&session.link()));
@@ -78,8 +96,7 @@ pub fn store_document(session: &Session) {
 
 fn listen() {
     let changed = Closure::<dyn FnMut()>::new(move || {
-        EVENTS.with_borrow_mut(|events| events.push(AddressEvent::FragmentChanged));
-        wake();
+        push(AddressEvent::FragmentChanged);
     });
     if let Some(window) = dom::window() {
         window.set_onhashchange(Some(changed.as_ref().unchecked_ref()));
@@ -92,6 +109,7 @@ fn handle_events(mut session: ResMut<CurrentSession>) {
         match event {
             AddressEvent::FragmentChanged => restore(&mut session),
             AddressEvent::Copied => session.say(text("page-link-copied")),
+            AddressEvent::SheetRefused(link) => offer(&mut session, &link),
         }
     }
 }
@@ -103,7 +121,7 @@ fn handle_commands(
     mut linked: ResMut<LinkedDocument>,
 ) {
     for PageCommandSent(command) in commands.read() {
-        if *command != PageCommand::Link {
+        if !matches!(command, PageCommand::Link | PageCommand::SendLink) {
             continue;
         }
         let Some(address) = set_fragment(Some(&session.link())) else {
@@ -111,11 +129,21 @@ fn handle_commands(
             continue;
         };
         linked.0 = Some(session.document().clone());
-        // Shown before copying: a browser may ask the user for permission, and never report the
-        // result.
-        session.say(text("page-link-offered"));
-        copy(&address);
+        if *command == PageCommand::Link {
+            offer(&mut session, &address);
+            continue;
+        }
+        share_sheet::send_link(&session.scenario().name, &address.clone(), move || {
+            push(AddressEvent::SheetRefused(address));
+        });
     }
+}
+
+/// Says that the link stands in the address bar, and copies it.
+fn offer(session: &mut Session, link: &str) {
+    // Shown before copying: a browser may ask the user for permission, and never report the result.
+    session.say(text("page-link-offered"));
+    copy(link);
 }
 
 /// Copies a link to the clipboard if that is allowed; on success [`AddressEvent::Copied`] follows.
@@ -129,8 +157,7 @@ fn copy(link: &str) {
         return;
     };
     let copied = Closure::once(move |_: JsValue| {
-        EVENTS.with_borrow_mut(|events| events.push(AddressEvent::Copied));
-        wake();
+        push(AddressEvent::Copied);
     });
     // If copying is refused, the notice shown before still holds.
     let refused = Closure::once(|_: JsValue| {});

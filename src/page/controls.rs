@@ -13,14 +13,15 @@ use bevy::prelude::*;
 use bevy_egui::egui::accesskit::{
     Action, ActionData, ActionRequest, Node, NodeId, Rect, Role, Toggled, TreeId, TreeUpdate,
 };
-use bevy_egui::egui::{Event, Key, Modifiers, accesskit_root_id};
+use bevy_egui::egui::{Event, Key, accesskit_root_id};
 use bevy_egui::{EguiContext, EguiInput, EguiOutput, EguiPreUpdateSet};
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::{Element, HtmlElement, HtmlInputElement, KeyboardEvent};
 
-use crate::page::dom;
 use crate::page::wake::wake;
+use crate::page::{dom, keys};
+use crate::session::Moment;
 use crate::stage::current_session::CurrentSession;
 
 pub fn plugin(app: &mut App) {
@@ -60,6 +61,8 @@ struct Control {
     kind: Kind,
     /// It is shown, but does nothing at present.
     disabled: bool,
+    /// Whether its menu is open, if it has one.
+    expanded: Option<bool>,
     rect: Option<Rect>,
 }
 
@@ -101,7 +104,7 @@ fn skip_canvas() {
     }
 }
 
-/// Adds the listeners for the events of all elements, and for the keys of undo and redo.
+/// Adds the listeners for the events of all elements.
 fn listen() {
     let Some(place) = dom::element(CONTAINER_ID) else {
         return;
@@ -119,45 +122,6 @@ fn listen() {
             .ok();
     }
     listener.forget();
-    let pressed = Closure::<dyn FnMut(KeyboardEvent)>::new(|event: KeyboardEvent| {
-        if let Some(key) = undo_key(&event) {
-            event.prevent_default();
-            PENDING.with_borrow_mut(|all| all.push(key));
-            wake();
-        }
-    });
-    if let Some(document) = dom::document() {
-        let pressed = pressed.as_ref().unchecked_ref();
-        (document.add_event_listener_with_callback("keydown", pressed)).ok();
-    }
-    pressed.forget();
-}
-
-/// The event for a key that undoes or redoes, wherever on the page it is pressed; none on the
-/// canvas, where egui gets it anyway, and in a text field, which handles it itself.
-fn undo_key(event: &KeyboardEvent) -> Option<Event> {
-    let target: Element = event.target()?.dyn_into().ok()?;
-    let field = target.dyn_ref::<HtmlInputElement>();
-    let elsewhere = target.tag_name() == "CANVAS" || field.is_some_and(|it| it.type_() == "text");
-    if elsewhere || !(event.ctrl_key() || event.meta_key()) {
-        return None;
-    }
-    let key = match event.key().to_lowercase().as_str() {
-        "z" => Key::Z,
-        "y" => Key::Y,
-        _ => return None,
-    };
-    Some(Event::Key {
-        key,
-        physical_key: None,
-        pressed: true,
-        repeat: false,
-        modifiers: Modifiers {
-            alt: event.alt_key(),
-            shift: event.shift_key(),
-            ..Modifiers::COMMAND
-        },
-    })
 }
 
 /// Translates an event of an element into events of egui.
@@ -198,14 +162,7 @@ fn translate(event: &web_sys::Event) -> Option<Vec<Event>> {
                 if let Some(field) = element.dyn_ref::<HtmlInputElement>() {
                     field.set_value(&field.default_value());
                 }
-                let key = |pressed| Event::Key {
-                    key: Key::Escape,
-                    physical_key: None,
-                    pressed,
-                    repeat: false,
-                    modifiers: Modifiers::NONE,
-                };
-                vec![key(true), key(false)]
+                keys::stroke(Key::Escape).to_vec()
             })
         }
         _ => None,
@@ -231,13 +188,19 @@ fn update(
     session: Res<CurrentSession>,
     time: Res<Time<Real>>,
     mut next: Local<Duration>,
+    mut last: Local<Option<Moment>>,
 ) {
+    let moment = Some(session.moment());
     let moves = session.playback.playing || session.is_dragging();
     let due = !moves || time.elapsed() >= *next;
     for (output, mut context) in &mut contexts {
         let context = context.get_mut();
         if !due {
             context.disable_accesskit();
+            // A finger that lies still on a slider gives no further frames of itself.
+            if *last != moment {
+                context.request_repaint();
+            }
             continue;
         }
         let Some(update) = &output.platform_output.accesskit_update else {
@@ -247,6 +210,7 @@ fn update(
             continue;
         };
         *next = time.elapsed() + UPDATE_INTERVAL;
+        *last = moment;
         let controls = controls(update, f64::from(context.zoom_factor()));
         if elements.shown != controls {
             elements.show(controls);
@@ -254,17 +218,20 @@ fn update(
     }
 }
 
-/// The widgets that can be operated and have a name, in reading order.
+/// The widgets that can be operated and have a name, in reading order: what a menu contains follows the
+/// button that opens it.
 fn controls(update: &TreeUpdate, zoom: f64) -> Vec<Control> {
     let mut nodes: BTreeMap<NodeId, &Node> = BTreeMap::new();
     nodes.extend(update.nodes.iter().map(|(id, node)| (*id, node)));
     let mut left = vec![accesskit_root_id().accesskit_id()];
     let mut controls = Vec::new();
+    // Each is removed as it is come by, because a menu is come by twice.
     while let Some(id) = left.pop() {
-        let Some(node) = nodes.get(&id) else {
+        let Some(node) = nodes.remove(&id) else {
             continue;
         };
         left.extend(node.children().iter().rev());
+        left.extend(node.controls().iter().rev());
         controls.extend(Control::of(id, node, zoom));
     }
     controls
@@ -288,6 +255,7 @@ impl Control {
             about: node.description().map(str::to_owned),
             kind,
             disabled: node.is_disabled(),
+            expanded: node.is_expanded(),
             rect: node.bounds().map(|rect| Rect {
                 x0: rect.x0 * zoom,
                 y0: rect.y0 * zoom,
@@ -330,6 +298,9 @@ impl Control {
         }
         if let Some(disabled) = changed(|control| control.disabled.then(|| "true".to_owned())) {
             set("aria-disabled", disabled)?;
+        }
+        if let Some(expanded) = changed(|control| control.expanded.map(|open| open.to_string())) {
+            set("aria-expanded", expanded)?;
         }
         if before.and_then(|before| before.rect) != self.rect
             && let (Some(rect), Some(element)) = (self.rect, element.dyn_ref::<HtmlElement>())

@@ -73,6 +73,13 @@ pub fn set_text(id: &str, text: &str) {
     }
 }
 
+/// Sets or removes an attribute without a value.
+pub fn mark(id: &str, attribute: &str, on: bool) {
+    if let Some(element) = element(id) {
+        element.toggle_attribute_with_force(attribute, on).ok();
+    }
+}
+
 /// Sets an element's accessible name, which `web/words.js` no longer changes from then on.
 pub fn describe(id: &str, words: &str) {
     if let Some(element) = element(id) {

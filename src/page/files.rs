@@ -48,6 +48,8 @@ impl FileInput {
         input.set_accept(".json,application/json");
         input.set_id(INPUT_ID);
         input.set_class_name("unseen");
+        // The keyboard has the button on the bar.
+        input.set_tab_index(-1);
         input
             .set_attribute("aria-label", text("page-open-file"))
             .ok()?;
@@ -129,7 +131,10 @@ fn handle_commands(
                     file_input.input.click();
                 }
             }
-            PageCommand::Link => {}
+            PageCommand::Link
+            | PageCommand::SendLink
+            | PageCommand::Picture
+            | PageCommand::SendPicture => {}
             PageCommand::Save => {
                 let [name, text] = session.file();
                 save_or_say(&mut session, &name, &text);
@@ -168,8 +173,15 @@ fn save(name: &str, text: &str) -> Option<()> {
     let parts = js_sys::Array::of1(&text.into());
     let options = BlobPropertyBag::new();
     options.set_type("application/json");
-    let blob = Blob::new_with_str_sequence_and_options(&parts, &options).ok()?;
-    let address = Url::create_object_url_with_blob(&blob).ok()?;
+    save_blob(
+        name,
+        &Blob::new_with_str_sequence_and_options(&parts, &options).ok()?,
+    )
+}
+
+/// The same of any content.
+pub fn save_blob(name: &str, blob: &Blob) -> Option<()> {
+    let address = Url::create_object_url_with_blob(blob).ok()?;
     let link: HtmlAnchorElement = dom::document()?.create_element("a").ok()?.dyn_into().ok()?;
     link.set_href(&address);
     link.set_download(name);

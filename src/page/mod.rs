@@ -8,10 +8,13 @@ mod files;
 mod frame_pacing;
 mod frame_times;
 mod kept_jumps_storage;
+mod keys;
 mod language;
 mod panels;
+mod picture;
 mod readout_elements;
 mod resize_redraw;
+mod share_sheet;
 mod visit_storage;
 mod wake;
 
@@ -70,7 +73,9 @@ pub fn run() {
             kept_jumps_storage::plugin,
             readout_elements::plugin,
             controls::plugin,
+            keys::plugin,
             address::plugin,
+            picture::plugin,
             frame_pacing::plugin,
             resize_redraw::plugin,
             frame_times::plugin,

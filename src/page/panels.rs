@@ -3,6 +3,7 @@
 use bevy::prelude::*;
 use bevy_egui::{EguiContexts, EguiPrimaryContextPass, egui};
 
+use crate::page::share_sheet;
 use crate::panel::{self, PageCommand, Panels};
 use crate::stage::current_session::CurrentSession;
 use crate::stage::{Orbit, StageArea};
@@ -15,11 +16,13 @@ pub struct PanelSystems;
 #[derive(Message, Debug, Clone, Copy)]
 pub struct PageCommandSent(pub PageCommand);
 
-#[derive(Resource, Default)]
+#[derive(Resource)]
 struct PanelState(Panels);
 
 pub fn plugin(app: &mut App) {
-    app.init_resource::<PanelState>()
+    let mut panels = Panels::default();
+    panels.has_share_sheet = share_sheet::is_there();
+    app.insert_resource(PanelState(panels))
         .add_message::<PageCommandSent>()
         .add_systems(EguiPrimaryContextPass, show.in_set(PanelSystems));
 }

@@ -1,46 +1,84 @@
 //! The readout as HTML elements of the page, for people and programs that cannot see the canvas.
 
 use bevy::prelude::*;
+use bevy::window::RequestRedraw;
 use web_sys::Element;
 
 use crate::page::{dom, frame_pacing};
-use crate::session::Session;
-use crate::session::readings::{Reading, picture, readings, summary};
+use crate::session::readings::{Pace, Reading, picture, readings, summary};
+use crate::session::{Moment, Session};
 use crate::stage::current_session::CurrentSession;
+
+const SECTION_ID: &str = "readout";
+
+/// The attribute of the section while nothing moves, so that its values belong together and stay; for
+/// scripts.
+const SETTLED: &str = "data-settled";
 
 pub fn plugin(app: &mut App) {
     app.add_systems(Last, update.after(frame_pacing::poll));
 }
 
-/// Updates the text when the page is at rest: nothing dragged, not playing, the answer shown
-/// complete. The notice is updated at once.
+/// What is written on the page.
+#[derive(Default)]
+struct Written {
+    pace: Pace,
+    lines: Vec<Reading>,
+    moment: Option<Moment>,
+    settled: bool,
+    notice: String,
+}
+
+/// Updates the text when the page is at rest (nothing dragged, not playing, the answer shown complete),
+/// and now and then while it is not. The notice is updated at once.
 fn update(
     session: Res<CurrentSession>,
-    mut last: Local<Vec<Reading>>,
-    mut last_notice: Local<String>,
+    time: Res<Time<Real>>,
+    mut redraw: MessageWriter<RequestRedraw>,
+    mut written: Local<Written>,
 ) {
     let notice = session.notice().unwrap_or_default();
-    if *last_notice != notice {
-        notice.clone_into(&mut last_notice);
+    if written.notice != notice {
+        notice.clone_into(&mut written.notice);
         dom::say(notice);
     }
-    if (session.playback.playing || session.is_dragging() || session.is_computing())
-        && !last.is_empty()
-    {
+    let moves = session.playback.playing || session.is_dragging() || session.is_computing();
+    if written.settled && moves {
+        written.settle(false);
+    }
+    let moment = Some(session.moment());
+    let is_first = written.lines.is_empty();
+    if !written.pace.is_due(time.elapsed(), moves && !is_first) {
+        // A finger that lies still on a slider gives no further frames of itself.
+        if written.moment != moment {
+            redraw.write(RequestRedraw);
+        }
         return;
     }
+    written.moment = moment;
     let lines = lines(&session);
-    if *last != lines {
+    if written.lines != lines {
         dom::set_text("result", &summary(&session));
         dom::describe("stage", &picture(&session));
         write_lines(&lines);
-        *last = lines;
+        written.lines = lines;
+    }
+    if !written.settled && !moves {
+        written.settle(true);
+    }
+}
+
+impl Written {
+    fn settle(&mut self, settled: bool) {
+        self.settled = settled;
+        dom::mark(SECTION_ID, SETTLED, settled);
     }
 }
 
 /// Writes the readout of a session once, without an app.
 pub fn write(session: &Session) {
     write_lines(&lines(session));
+    dom::mark(SECTION_ID, SETTLED, true);
 }
 
 /// The lines of the readout, and of the answer shown.
@@ -51,7 +89,7 @@ fn lines(session: &Session) -> Vec<Reading> {
 }
 
 fn write_lines(lines: &[Reading]) {
-    let Some(section) = dom::element("readout") else {
+    let Some(section) = dom::element(SECTION_ID) else {
         return;
     };
     for line in lines {

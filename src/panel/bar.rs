@@ -1,29 +1,17 @@
 //! The top bar: the menu of jumps, a new jump, undo, keep, open, share and settings.
 
-use egui::{
-    Align2, Color32, Painter, Popup, PopupCloseBehavior, Pos2, Rect, Response, Ui, pos2, vec2,
-};
+use egui::{Align2, Color32, Painter, PopupCloseBehavior, Pos2, Rect, Response, Ui, pos2, vec2};
 
-use crate::controls::{Button, choice, menu_item};
+use crate::command::PageCommand;
+use crate::controls::{Button, choice, menu};
 use crate::layout::Layout;
 use crate::style::{self, BACKGROUND, GAP, TEXT, TOUCH_SIZE, WIDE_GAP};
-use crate::{jumps_menu, menu_area, signs, undo};
+use crate::{jumps_menu, menu_area, share_menu, signs, undo};
 use turns_aloft_appearance::{Theme, choose, chosen as look_chosen};
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use turns_aloft_session::Session;
 use turns_aloft_words::{self as words, Language, text};
-
-/// A command that needs the browser; `page` carries it out.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum PageCommand {
-    Open,
-    Save,
-    /// Puts the present jump, and the reference attempt, into the page's address.
-    Link,
-    /// Saves all kept jumps as one file.
-    SaveAll,
-}
 
 /// Width of a button with a word on it.
 const BUTTON: f32 = 68.0;
@@ -41,7 +29,13 @@ const LENGTHS: [(LengthUnit, &str); 3] = [
 ];
 const MASSES: [(MassUnit, &str); 2] = [(MassUnit::Kg, "kg"), (MassUnit::Lb, "lb")];
 
-pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageCommand> {
+pub fn show(
+    ui: &mut Ui,
+    session: &mut Session,
+    layout: &Layout,
+    has_share_sheet: bool,
+    help: &mut bool,
+) -> Option<PageCommand> {
     let rect = layout.bar;
     let in_words = layout.words_in_bar();
     ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
@@ -106,8 +100,8 @@ pub fn show(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageC
             session.begin_jump();
         }
     }
-    settings_menu(session, &settings);
-    let shared = share_menu(&share, session.reference().is_some());
+    settings_menu(session, &settings, help);
+    let shared = share_menu::show(&share, session.reference().is_some(), has_share_sheet);
     let opens = of_menu || open.is_some_and(|open| open.clicked());
     opens.then_some(PageCommand::Open).or(shared)
 }
@@ -123,36 +117,19 @@ fn signed<'a>(
     })
 }
 
-/// The menu of ways to share the jump, and the reference attempt if there is one.
-fn share_menu(response: &Response, has_reference: bool) -> Option<PageCommand> {
-    let link = if has_reference {
-        text("panel-link-to-both")
-    } else {
-        text("panel-link-to-it")
-    };
-    let commands = [
-        (PageCommand::Save, "Save", text("panel-save")),
-        (PageCommand::Link, "Link", link),
-    ];
-    let mut command = None;
-    Popup::menu(response).width(240.0).gap(4.0).show(|ui| {
-        for (item, name, label) in commands {
-            if menu_item(ui, name, label, 228.0, false).clicked() {
-                command = Some(item);
-            }
-        }
-    });
-    command
-}
-
-fn settings_menu(session: &mut Session, response: &Response) {
-    Popup::menu(response)
+fn settings_menu(session: &mut Session, response: &Response, help: &mut bool) {
+    menu(response)
         .width(menu_area::WIDTH)
         .gap(4.0)
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
         .show(|ui| {
             ui.set_width(menu_area::WIDTH);
             menu_area::as_high_as_fits(ui, response, |ui| {
+                let label = text("help-title");
+                if Button::labelled("help", label).show_in_row(ui).clicked() {
+                    *help = true;
+                    ui.close();
+                }
                 language(ui, session);
                 appearance(ui);
                 let mut chosen = *session.units();

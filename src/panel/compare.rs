@@ -6,7 +6,7 @@ mod table;
 
 use egui::{Rect, RichText, Ui, pos2};
 
-use crate::bar::PageCommand;
+use crate::command::PageCommand;
 use crate::compare::attempt::{allocate, attempt_button, toggle_reference};
 pub use crate::compare::kept::KeptJumps;
 use crate::controls::{Button, choice, fold};

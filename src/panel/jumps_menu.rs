@@ -2,9 +2,9 @@
 //! starting points.
 
 use egui::text::LayoutJob;
-use egui::{Popup, Rect, Response, RichText, Shape, Stroke, Ui, pos2, vec2};
+use egui::{Rect, Response, RichText, Shape, Stroke, Ui, pos2, vec2};
 
-use crate::controls::{Button, menu_item};
+use crate::controls::{Button, menu, menu_item};
 use crate::menu_area;
 use crate::style::{self, GAP, TEXT, WEAK_TEXT};
 use turns_aloft_describe::Label;
@@ -30,8 +30,8 @@ pub fn show(ui: &Ui, session: &mut Session, rect: Rect, open: bool) -> bool {
     };
     written(ui, rect, shown);
     let mut opens = false;
-    let popup = Popup::menu(&response).width(menu_area::WIDTH).gap(4.0);
-    popup.show(|ui| opens = menu(ui, session, &response, open));
+    let popup = menu(&response).width(menu_area::WIDTH).gap(4.0);
+    popup.show(|ui| opens = items(ui, session, &response, open));
     opens
 }
 
@@ -54,7 +54,7 @@ fn written(ui: &Ui, rect: Rect, name: String) {
     ));
 }
 
-fn menu(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> bool {
+fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> bool {
     let mut opens = false;
     let width = menu_area::WIDTH - 12.0;
     menu_area::as_high_as_fits(ui, under, |ui| {

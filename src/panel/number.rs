@@ -43,9 +43,9 @@ pub fn show(
     let value_rect = Rect::from_min_max(pos2(head.right() - VALUE_WIDTH, head.top()), head.max);
     let label_rect = Rect::from_min_max(head.min, pos2(value_rect.left() - GAP, head.bottom()));
 
-    track(ui, session, parameter, marks, track_rect);
     label(ui, about, parameter, marks, label_rect);
     value(ui, session, edit, parameter, value_rect);
+    track(ui, session, parameter, marks, track_rect);
     if about.as_deref() == Some(parameter.key())
         && explained(ui, parameter.key(), row, |ui| explain(ui, parameter, marks))
     {

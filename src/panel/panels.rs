@@ -4,14 +4,15 @@ use std::borrow::Cow;
 
 use egui::{Context, Id, LayerId, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
 
-use crate::bar::PageCommand;
+use crate::command::PageCommand;
 use crate::controls::{Button, NumberEdit, TextEdit, fold, scrolling, touch_targets};
 use crate::folded_charts::folded_charts;
 use crate::layout::{self, Layout};
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::{
-    bar, begun_jump, beyond, cautions, charts, compare, folded_inputs, goal, greeting, map, notice,
-    number, playback, questions, readouts, style, turns, uncertainty, undo, views, weights, why,
+    bar, begun_jump, beyond, cautions, charts, compare, folded_inputs, goal, greeting, help, map,
+    notice, number, playback, questions, readouts, style, turns, uncertainty, undo, views, weights,
+    why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};
@@ -30,6 +31,10 @@ pub struct Panels {
     /// The key of the number or readout that is explained.
     about: Option<Cow<'static, str>>,
     kept: compare::KeptJumps,
+    /// Whether the device has a sheet of its own for sharing.
+    pub has_share_sheet: bool,
+    /// Whether the help is shown, in place of all else.
+    help: bool,
     /// The theme that egui's style was last set to.
     applied_theme: Option<Theme>,
 }
@@ -76,9 +81,21 @@ pub fn show(
             .layer_id(LayerId::background())
             .max_rect(screen),
     );
+    if panels.help {
+        help::show(&mut ui, &mut panels.help, screen);
+        session.set_dragging(false);
+        return Some(Frame {
+            stage: layout.stage,
+            figure: layout.stage,
+            view: None,
+            command: None,
+        });
+    }
     undo::keys(ctx, session);
-    let of_bar = bar::show(&mut ui, session, &layout);
-    timeline(&mut ui, session, &layout);
+    // In the order in which the screen is read, which keyboards and screen readers follow: the bar, the
+    // answer and what it is made of, the picture and its time.
+    let (sheet, help) = (panels.has_share_sheet, &mut panels.help);
+    let of_bar = bar::show(&mut ui, session, &layout, sheet, help);
     if let Some(rect) = layout.controls {
         let rest = header(&mut ui, rect, |ui| turns_header(ui, session, &layout));
         column(&mut ui, "controls", rest, |ui| {
@@ -109,8 +126,9 @@ pub fn show(
             }
         }
     });
-    session.set_dragging(ui.ctx().dragged_id().is_some());
     let (figure, clicked) = on_picture(&ui, session, view, &layout);
+    timeline(&mut ui, session, &layout);
+    session.set_dragging(ui.ctx().dragged_id().is_some());
     Some(Frame {
         stage: layout.stage,
         figure,

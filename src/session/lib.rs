@@ -7,7 +7,7 @@ mod session;
 mod state;
 
 pub use crate::operations::action::Action;
-pub use crate::session::Session;
+pub use crate::session::{Moment, Session};
 pub use crate::state::curves::{Curve, ShownCurves};
 pub use crate::state::document::{Attempt, Document};
 pub use crate::state::history::{Change, History, MOST_STEPS};
@@ -21,10 +21,10 @@ pub use crate::state::visit::VisitState;
 pub mod readings {
     pub use crate::describe::equation::Equation;
     pub use crate::describe::moment::{phase, picture, turns_at, turns_of};
+    pub use crate::describe::pace::Pace;
     pub use crate::describe::reading::{Group, Reading};
     pub use crate::describe::readings::readings;
     pub use crate::describe::result::summary;
-    pub use crate::describe::units::{INERTIA, JOULES, MOMENTUM};
 }
 
 /// Why the jump has the turns it has.

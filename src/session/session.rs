@@ -25,6 +25,13 @@ use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::{Scenario, starts};
 use turns_aloft_words::text;
 
+/// Which moment of which flight is on the screen: what is written of it is compared by this.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Moment {
+    generation: u64,
+    t_s: f64,
+}
+
 /// The jump on the screen.
 #[derive(Debug)]
 pub struct Session {
@@ -156,6 +163,13 @@ impl Session {
     /// Time shown, s after take-off; from a little before take-off to a little after touch-down.
     pub const fn playhead_s(&self) -> f64 {
         self.playback.t_s
+    }
+
+    pub const fn moment(&self) -> Moment {
+        Moment {
+            generation: self.generation,
+            t_s: self.playback.t_s,
+        }
     }
 
     /// The flight at the playhead, held at its ends.

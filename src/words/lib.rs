@@ -31,6 +31,7 @@ macro_rules! messages {
             include_str!(concat!("../../assets/words/", $language, "/scenario.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/analysis.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/session.ftl")),
+            include_str!(concat!("../../assets/words/", $language, "/picture.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/panel.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/page.ftl")),
         ]
@@ -77,7 +78,7 @@ impl Language {
     }
 
     /// The contents of its message files.
-    pub const fn sources(self) -> [&'static str; 5] {
+    pub const fn sources(self) -> [&'static str; 6] {
         match self {
             Self::English => messages!("en"),
             Self::German => messages!("de"),

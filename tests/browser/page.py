@@ -91,6 +91,10 @@ class Page:
     def output(self, quantity):
         return self.outputs()[quantity]
 
+    def is_settled(self):
+        """Whether nothing moves, and the readouts are those of what is shown."""
+        return self.run("return document.getElementById('readout').hasAttribute('data-settled')")
+
     def console(self):
         """Every console message so far: dictionaries with `level` and `message`."""
         self._console += console(self.driver)
@@ -131,9 +135,11 @@ class Page:
 
 
 def wait_for_output(page, quantity, predicate, timeout_s=PATIENCE_S):
-    """Waits until the text of a readout satisfies `predicate`; returns the text."""
+    """Waits until nothing moves and the text of a readout satisfies `predicate`; returns the text."""
 
     def satisfied():
+        if not page.is_settled():
+            return None
         text = page.outputs().get(quantity)
         # A tuple, so that an empty text that satisfies counts as well.
         return text is not None and predicate(text) and (text,)

@@ -18,5 +18,5 @@ def ask(page, question):
     if question == "Compare":
         page.wait_until("a reference to choose", lambda: "reference:as opened" in page.rects())
         touch.tap(page, *page.centre("reference:as opened"))
-    page.wait_until(question, complete[question])
+    page.wait_until(question, lambda: page.is_settled() and complete[question]())
     page.next_frames(4)

@@ -8,7 +8,7 @@ from page import wait_for_output
 
 
 def at_rest(page):
-    """Waits until no flight is playing; the readout is updated at rest."""
+    """Waits until no flight is playing."""
     wait_for_output(page, "phase", lambda text: text == "landed")
     return page
 
@@ -43,8 +43,38 @@ def test_the_jump_is_drawn_and_moves(page):
 
 def test_the_page_opens_on_a_jump_that_flies(new_page):
     page = new_page(still=False, size=(390, 844)).open().wait_ready()
-    assert page.output("phase") == "on the ground", "the readout is updated at rest"
     at_rest(page)
+
+
+@pytest.mark.window(1024, 768)
+def test_the_readouts_follow_while_the_jump_plays(page):
+    at_rest(page)
+    touch.tap(page, *page.centre("repeat"))
+    touch.tap(page, *page.centre("speed 1/10"))
+    touch.tap(page, *page.centre("play"))
+    written = set()
+
+    def follows():
+        assert not page.is_settled()
+        written.add(tuple(page.outputs().items()))
+        return len(written) >= 3
+
+    page.wait_until("three different readouts while it plays", follows)
+
+
+@pytest.mark.window(1024, 768)
+def test_the_readouts_follow_a_finger_that_lies_on_a_slider(page):
+    at_rest(page)
+    x, y, width, height = page.rects()["slider:jump_height_m"]
+    middle = y + 0.5 * height
+    with touch.held(page, (x + 0.3 * width, middle), (x + 0.4 * width, middle)):
+        page.wait_until("another height", lambda: page.output("jump_height_m") != "28 cm")
+        held = page.output("jump_height_m")
+        slider = "return document.querySelector('#controls > [aria-label=\"Jump height\"]')"
+        text = f"{slider}.getAttribute('aria-valuetext')"
+        page.wait_until("the slider's own text", lambda: page.run(text) == held)
+        assert not page.is_settled(), "the finger is still there"
+    wait_for_output(page, "jump_height_m", lambda text: text == held)
 
 
 @pytest.mark.looks

@@ -5,6 +5,7 @@ import re
 import pytest
 from selenium.webdriver import ActionChains, Keys
 
+import touch
 from questions import QUESTIONS, ask
 from command import assert_equal, fly_stored
 from page import wait_for_output
@@ -49,15 +50,131 @@ def press(page, *keys):
     page.next_frames()
 
 
+def tab(page, back=False):
+    """Presses Tab, or Shift and Tab, wherever the focus is."""
+    keys = ActionChains(page.driver)
+    if back:
+        keys.key_down(Keys.SHIFT).send_keys(Keys.TAB).key_up(Keys.SHIFT).perform()
+    else:
+        keys.send_keys(Keys.TAB).perform()
+
+
 def tab_to(page, name):
-    """Moves the focus to a control by Tab only."""
-    page.run("document.activeElement.blur()")
+    """Moves the focus to a control by Tab only, from where it is, on or back."""
     for _ in range(len(controls(page)) + 20):
-        # To the focused element by ActionChains: the file input takes no keys from the driver.
-        ActionChains(page.driver).send_keys(Keys.TAB).perform()
-        if focused(page) == name:
+        names = [control["name"] for control in controls(page)]
+        now = focused(page)
+        if now == name:
             return
+        tab(page, now in names and name in names and names.index(now) > names.index(name))
     raise AssertionError(f"no way to {name!r} by Tab; at {focused(page)!r}")
+
+
+def ring(page):
+    """The width of the ring round the focused control, CSS pixels."""
+    return page.run(
+        "const style = getComputedStyle(document.activeElement);"
+        "return document.activeElement.matches(':focus-visible') && style.outlineStyle === 'solid'"
+        " ? parseFloat(style.outlineWidth) : 0"
+    )
+
+
+def click_picture(page):
+    x, y, width, height = page.rects()["view Front"]
+    canvas = page.driver.find_element("id", "stage")
+    centre_x, centre_y = page.run("return [innerWidth / 2, innerHeight / 2]")
+    beside = x - 60 - centre_x, y + height + 60 - centre_y
+    ActionChains(page.driver).move_to_element_with_offset(
+        canvas, *(round(part) for part in beside)
+    ).click().perform()
+    page.next_frames()
+
+
+@pytest.mark.parametrize("begin", ["load", "click", "tap"])
+@pytest.mark.window(1024, 768)
+def test_tab_walks_everything_in_reading_order(page, begin):
+    if begin == "click":
+        click_picture(page)
+    elif begin == "tap":
+        x, y, width, height = page.rects()["view Front"]
+        touch.tap(page, x - 60, y + height + 60)
+    names = [control["name"] for control in controls(page)]
+    assert len(names) > 40
+    for name in names:
+        tab(page)
+        assert focused(page) == name
+        assert ring(page) >= 2, name
+    # And back.
+    for name in names[-2::-1]:
+        tab(page, back=True)
+        assert focused(page) == name
+
+
+@pytest.mark.looks
+@pytest.mark.window(1024, 768)
+def test_the_order_is_that_of_reading(page):
+    names = [control["name"] for control in controls(page)]
+    order = [
+        "Share",
+        "Uncertainty",
+        "Why",
+        "What is meant by Take-off rate",
+        "Take-off rate as a number",
+        "Take-off rate",
+        "Jump height",
+        "The jumper",
+        "Front",
+        "Play",
+    ]
+    places = [names.index(name) for name in order]
+    assert places == sorted(places), [names[place] for place in places]
+
+
+@pytest.mark.window(1024, 768)
+def test_what_a_menu_has_follows_its_button(page):
+    tab_to(page, "Share")
+    press(page, Keys.SPACE)
+    page.wait_until("the menu", lambda: named(page, "Save it"))
+    tab(page)
+    assert focused(page) == named(page, "Save it")[0]
+
+
+@pytest.mark.window(1024, 768)
+def test_the_browser_keeps_its_own_keys(page):
+    """On the canvas, which has the focus from the start, as anywhere else."""
+    page.run(
+        "window.kept = [];"
+        "addEventListener('keydown', (event) => setTimeout(() =>"
+        " window.kept.push([event.key, event.defaultPrevented])), true)"
+    )
+    for begin in [lambda: None, lambda: click_picture(page)]:
+        begin()
+        page.run("window.kept.length = 0")
+        for key in ["F6", "r"]:
+            page.run(
+                "document.activeElement.dispatchEvent(new KeyboardEvent('keydown',"
+                " {key: arguments[0], bubbles: true, cancelable: true}))",
+                key,
+            )
+        page.next_frames()
+        assert page.run("return window.kept") == [["F6", False], ["r", False]]
+
+
+@pytest.mark.window(1024, 768)
+def test_a_number_that_was_clicked_is_typed_and_left_by_tab(page):
+    x, y, width, height = page.rects()["value:jump_height_m"]
+    canvas = page.driver.find_element("id", "stage")
+    centre_x, centre_y = page.run("return [innerWidth / 2, innerHeight / 2]")
+    beside = x + width / 2 - centre_x, y + height / 2 - centre_y
+    ActionChains(page.driver).move_to_element_with_offset(
+        canvas, *(round(part) for part in beside)
+    ).click().perform()
+    page.next_frames(4)
+    ActionChains(page.driver).send_keys("31").perform()
+    page.next_frames(4)
+    tab(page)
+    wait_for_output(page, "jump_height_m", lambda text: text == "31 cm")
+    assert focused(page) in [control["name"] for control in controls(page)]
 
 
 @pytest.mark.window(1024, 768)

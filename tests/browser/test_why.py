@@ -47,7 +47,7 @@ def gain_text(step):
     if step["flown"] == "unavailable":
         return "not possible"
     if step["flown"] == "back":
-        return f"a step back {'gives' if gained < 0 else 'takes'} {abs(gained):.3f}"
+        return f"back {'gives' if gained < 0 else 'takes'} {abs(gained):.3f}"
     size = f"{abs(gained):.3f}"
     sign = "" if size == "0.000" else "−" if gained < 0 else "+"
     return f"{sign}{size} turns"

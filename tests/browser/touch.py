@@ -43,11 +43,19 @@ def taps(page, places):
 
 
 def touch_drag(page, x0, y0, x1, y1, steps=6):
-    _down(page, (x0, y0))
+    with held(page, (x0, y0), (x1, y1), steps):
+        pass
+
+
+@contextmanager
+def held(page, start, end, steps=6):
+    """A drag whose finger stays down while the body of `with` runs."""
+    _down(page, start)
     page.next_frames()
-    for station in _stations((x0, y0), (x1, y1), steps):
+    for station in _stations(start, end, steps):
         _move(page, station)
         page.next_frames()
+    yield
     _up(page)
     page.next_frames()
 

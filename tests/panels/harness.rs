@@ -33,7 +33,7 @@ pub const TABLET: [f32; 2] = SIZES[1];
 /// The state of the panels, and the commands they have sent to the page.
 pub struct App {
     pub session: Session,
-    panels: Panels,
+    pub panels: Panels,
     pub frame: Option<Frame>,
     pub view: Option<View>,
     pub commands: Vec<PageCommand>,
@@ -220,6 +220,15 @@ pub fn targets() -> BTreeMap<String, Rect> {
             (name, Rect::from_min_size(pos2(x, y), vec2(width, height)))
         })
         .collect()
+}
+
+/// What scrolls below the buttons of the questions.
+pub fn panel(size: [f32; 2]) -> Rect {
+    let [first, last] = ["question:Jump", "question:Compare"].map(|name| targets()[name]);
+    Rect::from_min_max(
+        pos2(first.left(), first.bottom() + 8.0),
+        pos2(last.right(), size[1]),
+    )
 }
 
 /// The middle of a touch target.

@@ -4,12 +4,14 @@
 mod charts;
 mod finger;
 mod harness;
+mod help;
 mod legible;
 mod letters;
 mod names;
 mod operation;
 mod own_jump;
 mod picture;
+mod ring;
 mod room;
 mod steady;
 mod swipe;

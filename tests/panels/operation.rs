@@ -425,7 +425,30 @@ fn buttons_send_commands_to_the_page() {
     press(&mut page, "Save it as a file");
     press(&mut page, "Share");
     press(&mut page, "Copy a link to it");
-    let expected = [PageCommand::Open, PageCommand::Save, PageCommand::Link];
+    press(&mut page, "Share");
+    press(&mut page, "Save it as a picture");
+    let expected = [
+        PageCommand::Open,
+        PageCommand::Save,
+        PageCommand::Link,
+        PageCommand::Picture,
+    ];
+    assert_eq!(page.state().commands, expected);
+}
+
+#[test]
+fn a_sheet_for_sharing_is_offered_where_the_device_has_one() {
+    let mut page = jump();
+    press(&mut page, "Share");
+    assert!(!targets().contains_key("Send link"));
+    press(&mut page, "Share");
+    page.state_mut().panels.has_share_sheet = true;
+    settle(&mut page);
+    for item in ["Send a picture of it", "Send a link to it"] {
+        press(&mut page, "Share");
+        press(&mut page, item);
+    }
+    let expected = [PageCommand::SendPicture, PageCommand::SendLink];
     assert_eq!(page.state().commands, expected);
 }
 
@@ -518,7 +541,7 @@ fn a_click_on_a_bar_explains_it() {
     let mut page = open(NARROW, Language::English, Question::Why);
     let about = controls(&page)
         .into_iter()
-        .find(|control| control.name.ends_with("Where the turns went, Closing"))
+        .find(|control| control.name.ends_with("Where the turns were lost, Closing"))
         .and_then(|control| control.about)
         .expect("an explanation");
     for opened in [true, false] {

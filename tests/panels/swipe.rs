@@ -8,7 +8,7 @@ use rand::rngs::StdRng;
 use rand::{RngExt, SeedableRng};
 
 use crate::finger::{finger, swipe, swipe_in_a_frame, tap};
-use crate::harness::{Page, SIZES, centre, drag, open, settle, targets};
+use crate::harness::{Page, SIZES, centre, drag, open, panel, settle, targets};
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::parameter::{Parameter, Section, SliderScale};
 use turns_aloft::session::Question;
@@ -16,15 +16,6 @@ use turns_aloft::words::Language;
 
 const PHONE: [f32; 2] = SIZES[3];
 const SWIPES: usize = 200;
-
-/// What scrolls below the buttons of the questions.
-fn panel(size: [f32; 2]) -> Rect {
-    let [first, last] = ["question:Jump", "question:Compare"].map(|name| targets()[name]);
-    Rect::from_min_max(
-        pos2(first.left(), first.bottom() + 8.0),
-        pos2(last.right(), size[1]),
-    )
-}
 
 /// A swipe from a place in `panel` that is more upright than level, or else more level than upright.
 fn random_way(random: &mut StdRng, upright: bool) -> Vec2 {

@@ -5,6 +5,7 @@ page-not-opened = Nicht geöffnet: { $why }.
 page-file-too-large = diese Datei ist zu groß, um einen Sprung oder gemerkte Sprünge zu enthalten; bitte eine öffnen, die Turns Aloft gespeichert hat
 page-file-unreadable = die Datei konnte nicht gelesen werden; bitte noch einmal versuchen
 page-not-saved = Die Datei konnte nicht gespeichert werden; dieser Browser erlaubt keine Downloads.
+page-no-picture = Das Bild konnte in diesem Browser nicht gemacht werden; den Sprung als Datei sichern oder ein Bildschirmfoto machen.
 page-link-copied = Der Link ist kopiert: in eine Nachricht einfügen.
 page-link-offered = Der Link steht in der Adresszeile: von dort kopieren.
 page-no-link = Dieser Browser lässt die Seite keinen Link anlegen; bitte den Sprung als Datei speichern.

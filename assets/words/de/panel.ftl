@@ -13,6 +13,10 @@ panel-redo = Wiederherstellen
 panel-redo-what = Wiederherstellen: { $what }
 panel-settings = Einstellungen
 panel-save = Als Datei speichern
+panel-save-picture = Als Bild speichern
+panel-send-picture = Ein Bild davon senden
+panel-send-link-to-it = Einen Link dazu senden
+panel-send-link-to-both = Einen Link zu beiden senden
 panel-link-to-it = Link dazu kopieren
 panel-link-to-both = Link zu beiden kopieren
 panel-jumps = Sprünge. Offen: { $name }
@@ -135,7 +139,7 @@ panel-turned-before-take-off = Vor dem Absprung gedreht
 panel-turns-in-all = Drehungen insgesamt
 panel-try-step = Ausprobieren: { $step }, { $gain }
 panel-what-matters-most = Welche Änderung am meisten bringt
-panel-steps-hint = Drehungen, die ein kleiner Schritt bringt. Zum Probieren antippen.
+panel-steps-hint = Drehungen je kleinem Schritt: antippen
 panel-try-it = Probieren
 panel-go-back = Zurück
 
@@ -216,3 +220,19 @@ panel-kept-undo = Zurück
 panel-kept-undo-it = Zurückholen: „{ $name }“ ist gelöscht.
 panel-save-all = Alle als Datei speichern
 panel-save-all-about = „Öffnen“ ganz oben öffnet eine solche Datei wieder.
+
+## Hilfe
+
+help-title = Hilfe
+help-close = Schließen
+help-about = Diese Seite zeigt einen Sprung mit Drehungen. Sie sagt, wie viele Drehungen der Körper bis zur Landung schafft, und warum. Jeder Flug ist nach den Gesetzen der Mechanik berechnet.
+help-use = Einen Regler ziehen: Der Sprung wird neu geflogen. Auf ein „?“ tippen: Da steht, was eine Zahl bedeutet. Auf den Kurven ziehen: So geht es durch den Flug. Nichts wird irgendwohin gesendet.
+help-questions = Fünf Fragen
+help-jump = Wie viele Drehungen hat dieser Sprung? Hier werden Körper, Absprung und Bewegung eingestellt.
+help-why = Wo gingen Drehungen verloren, und welche kleine Änderung bringt am meisten?
+help-goal = Was würde die fehlenden Drehungen bringen?
+help-map = Wie viele Drehungen sind es mit anderen Werten von zwei Eingaben?
+help-compare = Was ist bei einem anderen Sprung anders?
+help-estimated = Was geschätzt ist
+help-estimated-about = Der Flug ist berechnet, ohne die Luft. Geschätzt sind: die Landebelastung, was Menschen können, und alles mit dem Vermerk „übliche Praxis“. „Unsicherheit“ zeigt, wie genau die Drehungen sind.
+help-who-decides = Wer über das Springen entscheidet

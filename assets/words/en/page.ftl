@@ -5,6 +5,7 @@ page-not-opened = Not opened: { $why }.
 page-file-too-large = this file is too large to hold a jump or kept jumps; open one saved by Turns Aloft
 page-file-unreadable = the file could not be read; try again
 page-not-saved = The file could not be saved; this browser does not allow downloads.
+page-no-picture = The picture could not be made in this browser; save the jump as a file, or take a picture of the screen.
 page-link-copied = The link is copied: paste it into a message.
 page-link-offered = The link stands in the address bar: copy it from there.
 page-no-link = This browser does not let the page make a link; save the jump as a file.

@@ -13,6 +13,10 @@ panel-redo = Redo
 panel-redo-what = Redo: { $what }
 panel-settings = Settings
 panel-save = Save it as a file
+panel-save-picture = Save it as a picture
+panel-send-picture = Send a picture of it
+panel-send-link-to-it = Send a link to it
+panel-send-link-to-both = Send a link to both
 panel-link-to-it = Copy a link to it
 panel-link-to-both = Copy a link to both
 panel-jumps = Jumps. Open: { $name }
@@ -135,7 +139,7 @@ panel-turned-before-take-off = Turned before take-off
 panel-turns-in-all = Turns in all
 panel-try-step = Try: { $step }, { $gain }
 panel-what-matters-most = Which change gives most
-panel-steps-hint = Turns that one small step gives. Tap one to try it.
+panel-steps-hint = Turns from one small step: tap to try
 panel-try-it = Try it
 panel-go-back = Go back
 
@@ -216,3 +220,19 @@ panel-kept-undo = Undo
 panel-kept-undo-it = Undo: “{ $name }” is deleted.
 panel-save-all = Save all as a file
 panel-save-all-about = “Open” at the top opens such a file again.
+
+## Help
+
+help-title = Help
+help-close = Close
+help-about = This page shows a jump with turns. It tells how many turns the body makes before it lands, and why. Every flight is computed by the laws of mechanics.
+help-use = Drag a slider, and the jump is flown again. Touch a “?” to read what a number means. Drag on the charts to move through the flight. Nothing is sent anywhere.
+help-questions = Five questions
+help-jump = how many turns does this jump have? Set the body, the take-off and the movement here.
+help-why = where were turns lost, and which small change gives most?
+help-goal = what would give the turns that are missing?
+help-map = how many turns are there with other values of two inputs?
+help-compare = what is different in another jump?
+help-estimated = What is estimated
+help-estimated-about = The flight is computed, without the air. Estimates are: the landing load, what people are able to do, and everything marked “common practice”. “Uncertainty” shows how exact the turns are.
+help-who-decides = Who decides about jumping

@@ -13,6 +13,7 @@ use crate::goal::GoalArguments;
 use crate::link::Link;
 use crate::map::Map;
 use crate::output::{printed, written};
+use crate::picture::PictureArguments;
 use crate::steps::Steps;
 use turns_aloft::scenario::export::Export;
 use turns_aloft::scenario::starts;
@@ -42,6 +43,8 @@ enum Task {
     Compare(Compare),
     /// Print a jump as a link: the text to put behind the page's address.
     Link(Link),
+    /// Print a jump as a still picture, as SVG.
+    Picture(PictureArguments),
     /// Print what would give a jump the turns it lacks, each lever alone and together, as JSON.
     #[command(alias = "reach")]
     Goal(GoalArguments),
@@ -96,6 +99,7 @@ fn run(command: Command) -> Result<String, String> {
         Task::Budget(chosen) => budget::run(&chosen),
         Task::Compare(compare) => compare.run(),
         Task::Link(link) => link.run(),
+        Task::Picture(picture) => picture.run(),
         Task::Goal(goal) => goal.run(),
         Task::Steps(steps) => steps.run(),
     }

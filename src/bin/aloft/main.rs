@@ -19,6 +19,8 @@ mod map;
 #[cfg(not(target_arch = "wasm32"))]
 mod output;
 #[cfg(not(target_arch = "wasm32"))]
+mod picture;
+#[cfg(not(target_arch = "wasm32"))]
 mod steps;
 
 #[cfg(not(target_arch = "wasm32"))]

@@ -1,9 +1,9 @@
 //! The choice of curves: a button, and the list that it opens.
 
-use egui::{Popup, PopupCloseBehavior, Rect, Sense, Ui, pos2, vec2};
+use egui::{PopupCloseBehavior, Rect, Sense, Ui, pos2, vec2};
 
 use crate::charts::curve;
-use crate::controls::Button;
+use crate::controls::{Button, menu};
 use crate::style::{GAP, TOUCH_SIZE};
 use crate::text::small;
 use turns_aloft_session::{Curve, Session};
@@ -21,7 +21,7 @@ pub fn show(ui: &Ui, session: &mut Session, rect: Rect, room: usize) {
     let response = Button::labelled("curves", label)
         .accessible_name(text("panel-curves-choose"))
         .show(ui, rect);
-    Popup::menu(&response)
+    menu(&response)
         .width(LIST)
         .gap(4.0)
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)

@@ -1,13 +1,13 @@
 //! What each curve of the charts shows: its name, unit and colour, and its values over a flight.
 
 use crate::style::{ACCENT, INERTIA as INERTIA_COLOUR, TEXT, ThemeColour};
-use turns_aloft_describe::unit::{NEWTON_METRES, TURNS, UnitText};
+use turns_aloft_describe::unit::{INERTIA, JOULES, MOMENTUM, NEWTON_METRES, TURNS, UnitText};
 use turns_aloft_physics::efforts::JointGroup;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_scenario::units::Unit;
-use turns_aloft_session::readings::{INERTIA, JOULES, MOMENTUM, turns_of};
+use turns_aloft_session::readings::turns_of;
 use turns_aloft_session::{Curve, Session};
 use turns_aloft_words::text;
 

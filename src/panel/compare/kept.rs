@@ -2,7 +2,7 @@
 
 use egui::{Rect, Ui, pos2, vec2};
 
-use crate::bar::PageCommand;
+use crate::command::PageCommand;
 use crate::compare::attempt::{allocate, attempt_button, elided, toggle_reference};
 use crate::controls::{Button, Edit, Edited, text_field};
 use crate::style::{self, GAP, TEXT, TOUCH_SIZE};

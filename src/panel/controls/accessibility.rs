@@ -18,6 +18,13 @@ pub fn toggle(response: &Response, label: &str, on: bool) {
     response.widget_info(|| WidgetInfo::selected(WidgetType::Button, true, on, label));
 }
 
+/// Says more of a control than its name.
+pub fn describe(ui: &Ui, response: &Response, about: &str) {
+    ui.ctx().accesskit_node_builder(response.id, |node| {
+        node.set_description(about);
+    });
+}
+
 /// A button that explains something in a sentence or two. The closures build name and explanation;
 /// they are called only in frames in which AccessKit is on, because there are many of them.
 pub fn explanation(

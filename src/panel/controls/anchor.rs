@@ -66,8 +66,9 @@ pub(super) fn note(ui: &Ui, response: &Response) {
     }
 }
 
-/// Adds the content of a column, within what it has beyond that.
-pub(super) fn within<R>(ui: &mut Ui, column: Id, add: impl FnOnce(&mut Ui) -> R) -> R {
+/// Adds the content of a column, within what it has beyond that. Returns the top of the whole as well.
+pub(super) fn within<R>(ui: &mut Ui, column: Id, add: impl FnOnce(&mut Ui) -> R) -> (R, f32) {
+    let top = ui.min_rect().top();
     let slack: Slack = ui.data_mut(|data| {
         data.remove::<Drift>(Id::NULL);
         data.get_temp(column).unwrap_or_default()
@@ -75,19 +76,20 @@ pub(super) fn within<R>(ui: &mut Ui, column: Id, add: impl FnOnce(&mut Ui) -> R)
     ui.add_space(slack.above);
     let inner = add(ui);
     ui.add_space((slack.height - ui.min_rect().height()).max(0.0));
-    inner
+    (inner, top)
 }
 
 /// After a column has been shown: scrolls it to where the touched control is in its place. Without one
 /// in it, it ends where its content ends.
-pub(super) fn hold<R>(ui: &Ui, column: Id, output: &ScrollAreaOutput<R>) {
+pub(super) fn hold<R>(ui: &Ui, column: Id, output: &ScrollAreaOutput<(R, f32)>) {
     let before: Slack = ui.data(|data| data.get_temp(column).unwrap_or_default());
     let drift = ui.data(|data| data.get_temp::<Drift>(Id::NULL));
-    let offset = output.state.offset.y;
     let (offset, slack) = match drift {
         Some(Drift(drift)) if drift.abs() <= ROUNDING => return,
         Some(Drift(drift)) => {
-            let offset = offset + drift;
+            // What it was scrolled by when it was laid out: it may have become shorter.
+            let (_, top) = output.inner;
+            let offset = output.inner_rect.top() - top + drift;
             let slack = Slack {
                 above: before.above + (-offset).max(0.0),
                 height: offset.max(0.0) + output.inner_rect.height(),
@@ -95,7 +97,10 @@ pub(super) fn hold<R>(ui: &Ui, column: Id, output: &ScrollAreaOutput<R>) {
             (offset.max(0.0), slack)
         }
         None if before.above == 0.0 && before.height == 0.0 => return,
-        None => ((offset - before.above).max(0.0), Slack::default()),
+        None => {
+            let offset = (output.state.offset.y - before.above).max(0.0);
+            (offset, Slack::default())
+        }
     };
     let ctx = ui.ctx();
     ctx.data_mut(|data| data.insert_temp(column, slack));

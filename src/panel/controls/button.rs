@@ -4,6 +4,7 @@ use egui::{
     Align2, Color32, CornerRadius, Painter, Rect, Response, Sense, Stroke, StrokeKind, Ui, vec2,
 };
 
+use crate::controls::accessibility;
 use crate::controls::areas::{button_area_if, toggle_area};
 use crate::fitted::fitted;
 use crate::style::{self, ACCENT, CARD, LINE, ON_ACCENT, TEXT, TOUCH_SIZE};
@@ -17,6 +18,8 @@ type Sign<'a> = Box<dyn FnOnce(&Painter, Rect, Color32) + 'a>;
 pub struct Button<'a> {
     name: &'a str,
     accessible_name: &'a str,
+    /// What more there is to say of it, for AccessKit.
+    about: Option<&'a str>,
     /// Its toggle state for AccessKit; none for a button that is not a toggle.
     on: Option<bool>,
     filled: bool,
@@ -35,6 +38,7 @@ impl<'a> Button<'a> {
         Self {
             name,
             accessible_name: label,
+            about: None,
             on: None,
             filled: false,
             enabled: true,
@@ -51,6 +55,7 @@ impl<'a> Button<'a> {
         Self {
             name,
             accessible_name,
+            about: None,
             on: None,
             filled: false,
             enabled: true,
@@ -61,6 +66,12 @@ impl<'a> Button<'a> {
     /// Sets an accessible name that says more than the text on the button.
     pub fn accessible_name(mut self, accessible_name: &'a str) -> Self {
         self.accessible_name = accessible_name;
+        self
+    }
+
+    /// Sets what is read out after its name.
+    pub fn about(mut self, about: &'a str) -> Self {
+        self.about = Some(about);
         self
     }
 
@@ -95,6 +106,9 @@ impl<'a> Button<'a> {
             Some(on) => toggle_area(ui, self.name, rect, self.accessible_name, on),
             None => button_area_if(ui, self.name, rect, self.accessible_name, self.enabled),
         };
+        if let Some(about) = self.about {
+            accessibility::describe(ui, &response, about);
+        }
         let (fill, colour) = if self.filled {
             (ACCENT.get(), ON_ACCENT.get())
         } else {

@@ -1,10 +1,23 @@
-//! An item of a menu that a button opens.
+//! A menu that a button opens, and its items.
 
-use egui::{Response, RichText, Ui, vec2};
+use egui::{Popup, Response, RichText, Ui, vec2};
 
 use crate::controls::interact::id;
 use crate::controls::touch_targets;
 use crate::style::{self, TOUCH_SIZE};
+
+/// The menu of a button, which AccessKit gets to know as its.
+pub fn menu(button: &Response) -> Popup<'_> {
+    let popup = Popup::menu(button);
+    let (id, is_open) = (popup.get_id(), popup.is_open());
+    button.ctx.accesskit_node_builder(button.id, |node| {
+        node.set_expanded(is_open);
+        if is_open {
+            node.push_controlled(id.accesskit_id());
+        }
+    });
+    popup
+}
 
 /// Shows an item; the `chosen` one has a frame and bold text.
 pub fn menu_item(ui: &mut Ui, name: &str, label: &str, width: f32, chosen: bool) -> Response {

@@ -33,7 +33,7 @@ pub use crate::controls::button::Button;
 pub use crate::controls::choice::{choice, choice_across};
 pub use crate::controls::explained::explained;
 pub use crate::controls::fold::fold;
-pub use crate::controls::menu::menu_item;
+pub use crate::controls::menu::{menu, menu_item};
 pub use crate::controls::number_field::{NumberEdit, number_field};
 pub use crate::controls::scale::Scale;
 pub use crate::controls::slider::{point_slider, slider};

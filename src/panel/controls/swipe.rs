@@ -205,7 +205,7 @@ pub fn scrolling<R>(ui: &mut Ui, area: ScrollArea, add: impl FnOnce(&mut Ui) -> 
     };
     let swipes = ui.ctx().plugin_or_default::<Swipes>();
     swipes.lock().shown.push(column);
-    output.inner
+    output.inner.0
 }
 
 /// Says that the press that has just begun is on a handle, which follows a finger in every direction.

@@ -1,8 +1,8 @@
 //! The titles of the map's axes, which are menus of the inputs to choose from.
 
-use egui::{Popup, Pos2, Rect, Shape, Stroke, Ui, Vec2, pos2, vec2};
+use egui::{Pos2, Rect, Shape, Stroke, Ui, Vec2, pos2, vec2};
 
-use crate::controls::{Button, menu_item};
+use crate::controls::{Button, menu, menu_item};
 use crate::style::{self, GAP, TEXT, WEAK_TEXT};
 use turns_aloft_describe::Label;
 use turns_aloft_describe::unit::UnitText;
@@ -54,7 +54,7 @@ pub fn show(ui: &Ui, session: &Session, side: usize, row: Rect) -> Option<(usize
         Stroke::NONE,
     ));
     let mut chosen = None;
-    Popup::menu(&response).width(220.0).gap(4.0).show(|ui| {
+    menu(&response).width(220.0).gap(4.0).show(|ui| {
         for offered in Levers::offered() {
             let present = offered == parameter;
             let name = format!("{name}:{}", offered.key());

@@ -2,7 +2,7 @@
 
 use egui::{Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Ui, pos2, vec2};
 
-use crate::map::shading;
+use crate::map::{point, shading};
 use crate::style::{self, ACCENT, CARD, LINE, ON_ACCENT, SEEN, TEXT, WEAK_TEXT};
 use turns_aloft_analysis::contour::Line;
 use turns_aloft_session::Session;
@@ -28,7 +28,7 @@ pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
     let clip = ui.clip_rect();
     ui.painter().rect_filled(rect, 0.0, CARD.get());
     ui.set_clip_rect(rect.intersect(clip));
-    let mut taken = Vec::new();
+    let mut taken = vec![point::ringed(session, rect)];
     if let Some(picture) = session.map_picture() {
         shading::draw(ui, &picture.turns, &picture.seen, rect);
         let lines = |lines: &[Line], stroke: Stroke, around: Color32| {
@@ -56,7 +56,8 @@ pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
         Stroke::new(1.0, LINE.get()),
         StrokeKind::Outside,
     );
-    taken
+    // Those of the lines.
+    taken.split_off(1)
 }
 
 fn stroke_along(ui: &Ui, points: &[Pos2], stroke: Stroke, around: Color32) {

@@ -24,6 +24,9 @@ const KNOB: f32 = 13.0;
 /// A press within this distance is on the point, which is dragged from where it is.
 const GRAB_RADIUS: f32 = 30.0;
 
+/// Side of the square that the ring of the keyboard's focus is drawn round the point in.
+const RINGED: f32 = style::TOUCH_SIZE + 10.0;
+
 /// Distance of the tooltip above the finger, so that the hand does not cover it.
 const ABOVE: f32 = 58.0;
 
@@ -82,6 +85,11 @@ fn sliders(ui: &Ui, session: &mut Session, rect: Rect) {
             },
         );
     }
+}
+
+/// Where labels would be covered by the ring of the keyboard's focus.
+pub fn ringed(session: &Session, rect: Rect) -> Rect {
+    Rect::from_center_size(place(session, rect), Vec2::splat(RINGED))
 }
 
 /// The position of the jump; clamped to the border if it is outside the map.
@@ -144,7 +152,7 @@ fn label(ui: &Ui, session: &Session, rect: Rect, at: Pos2, numbers: &[Rect]) {
         .painter()
         .layout_no_wrap(text, style::bold(19.0), TEXT.get());
     let size = galley.size() + vec2(14.0, 6.0);
-    let away = vec2(KNOB + 5.0 + 0.5 * size.x, KNOB + 0.5 * size.y);
+    let away = vec2(0.5 * (RINGED + size.x), KNOB + 0.5 * size.y);
     let directions = [
         vec2(1.0, -1.0),
         vec2(-1.0, -1.0),

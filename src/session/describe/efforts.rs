@@ -1,10 +1,9 @@
 //! What the flight asks of the body, as lines for a person.
 
 use crate::describe::reading::{Group, Reading, line};
-use crate::describe::units::{SECONDS, WATTS};
 use crate::session::Session;
 use turns_aloft_describe::joint::{group_text, segment_text};
-use turns_aloft_describe::unit::{NEWTON_METRES, UnitText};
+use turns_aloft_describe::unit::{NEWTON_METRES, SECONDS, UnitText, WATTS};
 use turns_aloft_physics::efforts::{Demand, JointGroup, JointPeak};
 use turns_aloft_words::{say, text};
 

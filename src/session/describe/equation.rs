@@ -1,8 +1,7 @@
 //! L = I · ω with its numbers at the playhead.
 
-use crate::describe::units::MOMENTUM;
 use crate::session::Session;
-use turns_aloft_describe::unit::{UnitText, fixed};
+use turns_aloft_describe::unit::{MOMENTUM, UnitText, fixed};
 use turns_aloft_physics::flight::MomentumParts;
 use turns_aloft_scenario::units::{Unit, UnitSign};
 

@@ -2,9 +2,8 @@
 
 use crate::describe::moment::phase;
 use crate::describe::reading::{Group, Reading, line};
-use crate::describe::units::{INERTIA, JOULES, MOMENTUM, SECONDS};
 use crate::session::Session;
-use turns_aloft_describe::unit::UnitText;
+use turns_aloft_describe::unit::{INERTIA, JOULES, MOMENTUM, SECONDS, UnitText};
 use turns_aloft_physics::flight::FlightSample;
 use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_words::text;

@@ -1,10 +1,9 @@
 //! What the hands carry and the landing asks of the body, as lines of text.
 
 use crate::describe::reading::{Group, Reading, line};
-use crate::describe::units::{MOMENTUM, NEWTONS};
 use crate::session::Session;
 use turns_aloft_describe::number::plain;
-use turns_aloft_describe::unit::{NEWTON_METRES, UnitText};
+use turns_aloft_describe::unit::{MOMENTUM, NEWTON_METRES, NEWTONS, UnitText};
 use turns_aloft_physics::flight::FlightSample;
 use turns_aloft_scenario::HandsKeep;
 use turns_aloft_words::{decimal, say, text};

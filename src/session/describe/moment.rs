@@ -1,8 +1,7 @@
 //! The moment at the playhead in words.
 
-use crate::describe::units::SECONDS;
 use crate::session::Session;
-use turns_aloft_describe::unit::{TURNS, UnitText};
+use turns_aloft_describe::unit::{SECONDS, TURNS, UnitText};
 use turns_aloft_physics::flight::FlightSample;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_words::{say, text};

@@ -1,0 +1,19 @@
+//! What the panels ask of the page.
+
+/// A command that needs the browser; `page` carries it out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum PageCommand {
+    Open,
+    /// Saves the present jump as a file.
+    Save,
+    /// Saves a still picture of the present jump.
+    Picture,
+    /// Opens the device's sheet for sharing with that picture.
+    SendPicture,
+    /// Puts the present jump, and the reference attempt, into the page's address, and copies it.
+    Link,
+    /// Opens the device's sheet for sharing with that address.
+    SendLink,
+    /// Saves all kept jumps as one file.
+    SaveAll,
+}

@@ -1,0 +1,267 @@
+//! Where everything stands on the picture.
+
+use svg::Document;
+use svg::node::element::{Definitions, Group, Rectangle, Text};
+
+use crate::Picture;
+use crate::lettering::{Type, hex};
+use crate::{fonts, qr, strip};
+use turns_aloft_analysis::caution::Caution;
+use turns_aloft_appearance::{DAY, Rgb};
+use turns_aloft_describe::call::{shortfall_text, verdict_text};
+use turns_aloft_describe::jump::notation;
+use turns_aloft_describe::start::shown_name;
+use turns_aloft_describe::unit::{INERTIA, SECONDS, TURNS, UnitText as _};
+use turns_aloft_describe::{Text as _, beyond};
+use turns_aloft_physics::segments::SegmentTable;
+use turns_aloft_scenario::call::Call;
+use turns_aloft_scenario::parameter::{Kind, Parameter};
+use turns_aloft_scenario::starts;
+use turns_aloft_words::{say, text, with_decimal_sign};
+
+/// Size of the picture.
+pub const WIDTH_PX: f32 = 1080.0;
+pub const HEIGHT_PX: f32 = 1350.0;
+
+const MARGIN_PX: f32 = 60.0;
+const INNER_PX: f32 = WIDTH_PX - 2.0 * MARGIN_PX;
+
+/// Top and bottom of the strip of figures.
+const STRIP_PX: [f32; 2] = [450.0, 950.0];
+
+/// Side of the square with the QR code.
+const CODE_PX: f32 = 250.0;
+
+pub fn draw(picture: &Picture<'_>) -> Document {
+    let mut document = Document::new()
+        .set("width", WIDTH_PX)
+        .set("height", HEIGHT_PX)
+        .set("viewBox", (0, 0, WIDTH_PX, HEIGHT_PX))
+        .set("role", "img")
+        .set("aria-label", described(picture))
+        .add(Definitions::new().add(fonts::style()))
+        .add(panel(
+            [0.0, 0.0],
+            [WIDTH_PX, HEIGHT_PX],
+            DAY.background,
+            0.0,
+        ));
+    for line in heading(picture).into_iter().chain(answer(picture)) {
+        document = document.add(line);
+    }
+    let corner_px = [MARGIN_PX - 24.0, STRIP_PX[0]];
+    let size_px = [INNER_PX + 48.0, STRIP_PX[1] - STRIP_PX[0]];
+    document = document
+        .add(panel(corner_px, size_px, DAY.card, 24.0))
+        .add(strip::draw(
+            picture,
+            [MARGIN_PX, STRIP_PX[0] + 24.0],
+            [INNER_PX, size_px[1] - 48.0],
+        ));
+    document.add(facts(picture)).add(foot(picture))
+}
+
+fn panel(corner_px: [f32; 2], size_px: [f32; 2], colour: Rgb, round_px: f32) -> Rectangle {
+    Rectangle::new()
+        .set("x", corner_px[0])
+        .set("y", corner_px[1])
+        .set("width", size_px[0])
+        .set("height", size_px[1])
+        .set("rx", round_px)
+        .set("fill", hex(colour))
+}
+
+/// The jump's name, and whose it is.
+fn heading(picture: &Picture<'_>) -> Vec<Text> {
+    let scenario = picture.scenario;
+    let name = shown_name(&scenario.name);
+    let big = Type::bold(46.0);
+    let mut lines = big.wrapped(name, INNER_PX);
+    // A name may be long; two lines of it are enough to know the jump by.
+    if lines.len() > 2 {
+        lines = vec![lines[0].clone(), format!("{}…", lines[1])];
+    }
+    let several = lines.len() > 1;
+    let size = if several { Type::bold(38.0) } else { big };
+    let step_px = size.size_px * 1.22;
+    let mut said: Vec<Text> = lines
+        .into_iter()
+        .enumerate()
+        .map(|(i, line)| size.line(line, [MARGIN_PX, 84.0 + step_px * i as f32], DAY.text))
+        .collect();
+    let who = jumper(picture);
+    let small = Type::usual(26.0).fitting(&who, INNER_PX);
+    let y = if several { 166.0 } else { 128.0 };
+    said.push(small.line(who, [MARGIN_PX, y], DAY.weak_text));
+    said
+}
+
+/// "3S, female, 1.62 m, 50 kg", and that the jumper is invented where a starting point is flown as it is.
+fn jumper(picture: &Picture<'_>) -> String {
+    let (scenario, units) = (picture.scenario, picture.units);
+    let table = match scenario.table {
+        SegmentTable::Female => text("word-table-female"),
+        SegmentTable::Male => text("word-table-male"),
+    };
+    let [stature, mass] = [Parameter::Stature, Parameter::BodyMass]
+        .map(|parameter| units.of(parameter.kind()).text(parameter.get(scenario)));
+    let mut said = vec![
+        notation(scenario.jump, scenario.jump_turns),
+        table.to_owned(),
+        stature,
+        mass,
+    ];
+    if starts::all()
+        .iter()
+        .any(|start| start.scenario == *scenario)
+    {
+        said.push(text("picture-invented").to_owned());
+    }
+    said.join(", ")
+}
+
+/// The turns in large figures, beside them what is missing and the call, below what is beyond what has
+/// been seen.
+fn answer(picture: &Picture<'_>) -> Vec<Text> {
+    const FIGURES: Type = Type::bold(230.0);
+    let figures = TURNS.number(picture.jump.turns);
+    let left_px = MARGIN_PX + FIGURES.width_px(&figures) + 44.0;
+    let room_px = WIDTH_PX - MARGIN_PX - left_px;
+    let mut said = vec![FIGURES.line(figures, [MARGIN_PX - 8.0, 382.0], DAY.text)];
+    let mut line = |size: Type, text: &str, y_px, colour| {
+        said.push(
+            size.fitting(text, room_px)
+                .line(text, [left_px, y_px], colour),
+        );
+    };
+    let beyond = picture.scenario.beyond_seen(picture.jump);
+    match picture.jump.owed {
+        Some(owed) => {
+            let full = owed.call.map_or(
+                owed.over_rotated_deg.is_none() && owed.shortfall_deg <= 90.0,
+                |call| call == Call::Full,
+            );
+            let colour = if full && beyond.is_empty() {
+                DAY.accent
+            } else {
+                DAY.warning
+            };
+            let of = say!(
+                "picture-of",
+                turns = with_decimal_sign(owed.turns.to_string())
+            );
+            line(Type::bold(44.0), &of, 254.0, DAY.weak_text);
+            line(
+                Type::bold(56.0),
+                &shortfall_text(owed.shortfall_deg),
+                326.0,
+                colour,
+            );
+            line(Type::usual(36.0), verdict_text(Some(owed)), 378.0, colour);
+        }
+        None => line(
+            Type::bold(44.0),
+            text("picture-turns"),
+            378.0,
+            DAY.weak_text,
+        ),
+    }
+    if let Some(sentence) = beyond::sentence(&beyond, picture.units) {
+        let size = Type::usual(24.0).fitting(&sentence, INNER_PX);
+        said.push(size.line(sentence, [MARGIN_PX, 428.0], DAY.warning));
+    }
+    said
+}
+
+/// The numbers behind the turns, each with its name.
+fn facts(picture: &Picture<'_>) -> Group {
+    let (readout, units) = (&picture.jump.readout, picture.units);
+    let (rate, length) = (units.of(Kind::Rate), units.of(Kind::Length));
+    let from_to = |from: String, to: String| say!("from-to", from = from, to = to);
+    let facts = [
+        (
+            text("reading-hang-time-s"),
+            SECONDS.text(readout.hang_time_s),
+        ),
+        (
+            text("reading-jump-height-m"),
+            length.text(readout.jump_height_m),
+        ),
+        (
+            text("picture-rate"),
+            from_to(
+                rate.number(readout.takeoff_rate_rad_s),
+                rate.text(readout.peak_rate_rad_s),
+            ),
+        ),
+        (
+            text("picture-inertia"),
+            from_to(
+                INERTIA.number(readout.inertia_takeoff_kg_m2),
+                INERTIA.text(readout.inertia_least_kg_m2),
+            ),
+        ),
+    ];
+    let column_px = 0.5 * (INNER_PX - CODE_PX - 40.0);
+    let mut group = Group::new();
+    for (i, (name, value)) in facts.into_iter().enumerate() {
+        let x = MARGIN_PX + column_px * (i % 2) as f32;
+        let y = 1000.0 + 92.0 * (i / 2) as f32;
+        let small = Type::usual(24.0).fitting(name, column_px - 20.0);
+        let large = Type::bold(34.0).fitting(&value, column_px - 20.0);
+        group = group
+            .add(small.line(name, [x, y], DAY.weak_text))
+            .add(large.line(value, [x, y + 38.0], DAY.text));
+    }
+    group
+}
+
+/// The cautions, the name of the page and the QR code.
+fn foot(picture: &Picture<'_>) -> Group {
+    let cautions = [
+        text("panel-simulation"),
+        Caution::Adults.text(),
+        Caution::NoSafeNumber.text(),
+        Caution::Ask.text(),
+    ]
+    .join(" ");
+    let small = Type::usual(19.0);
+    let width_px = INNER_PX - CODE_PX - 60.0;
+    let mut group = Group::new();
+    for (i, line) in small.wrapped(&cautions, width_px).into_iter().enumerate() {
+        let y = 1196.0 + 24.0 * i as f32;
+        group = group.add(small.line(line, [MARGIN_PX, y], DAY.weak_text));
+    }
+    let left_px = WIDTH_PX - MARGIN_PX - CODE_PX;
+    if let Some(code) = qr::draw(picture, [left_px, 980.0], CODE_PX) {
+        let caption = text("picture-open-it");
+        let size = Type::usual(22.0).fitting(caption, CODE_PX);
+        group = group
+            .add(panel(
+                [left_px, 980.0],
+                [CODE_PX, CODE_PX],
+                DAY.raised,
+                12.0,
+            ))
+            .add(code)
+            .add(size.line(caption, [left_px, 1262.0], DAY.weak_text));
+    }
+    group.add(Type::bold(28.0).line("Turns Aloft", [left_px, 1304.0], DAY.text))
+}
+
+/// The picture in words, for who cannot see it.
+fn described(picture: &Picture<'_>) -> String {
+    let owed = picture.jump.owed;
+    let turns = TURNS.number(picture.jump.turns);
+    let name = shown_name(&picture.scenario.name);
+    match owed {
+        Some(owed) => say!(
+            "picture-of-named",
+            name = name,
+            turns = turns,
+            owed = with_decimal_sign(owed.turns.to_string()),
+            missing = shortfall_text(owed.shortfall_deg)
+        ),
+        None => say!("picture-of-free", name = name, turns = turns),
+    }
+}
