@@ -126,7 +126,8 @@ fn the_last_visit_and_the_kept_jumps_say_so_once_together() {
 #[test]
 fn it_stands_beside_what_else_is_said() {
     // What was changed on the last visit is kept when a link is opened.
-    let kept = "The jump that you changed is kept: see “Triple on Monday” under Compare.";
+    let kept =
+        "The jump that you changed is kept: see “Triple on Monday, arm tuck 80 %” under Compare.";
     let both = format!("{kept} {SINCE_THE_VISIT}");
     for link in [LINK_OF_ONE, &to_fragment(&starts::all()[0].scenario, None)] {
         let session = started(VISIT, KEPT_JUMPS, Some(link));

@@ -58,7 +58,12 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 35] = [
+    let all: [(&str, &[Parameter]); 36] = [
+        // What is asked first of a jump that has been begun.
+        (
+            "panel/begun_jump.rs",
+            &[Stature, BodyMass, JumpHeight, ArmTuck, LegTuck],
+        ),
         // What is removed from a flight to see what it cost, and what a change calls for.
         (
             "analysis/budget.rs",

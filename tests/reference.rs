@@ -216,12 +216,14 @@ fn jumps_are_kept_named_moved_deleted_and_brought_back() {
     session.keep_jump();
     assert_eq!(
         names(&session),
-        ["Half a turn short", "Half a turn short 2"]
+        ["Half a turn short", "Half a turn short, arm tuck 100 %"]
     );
     let turns = session.jump().turns;
     let line = text(&mut session, "kept:2");
     assert!(
-        line.starts_with(&format!("Half a turn short 2: {turns:.2} turns, ")),
+        line.starts_with(&format!(
+            "Half a turn short, arm tuck 100 %: {turns:.2} turns, "
+        )),
         "{line}"
     );
 
@@ -243,21 +245,30 @@ fn jumps_are_kept_named_moved_deleted_and_brought_back() {
         Some("Not renamed: a kept jump needs a name; give it one.")
     );
     session.move_kept_down(ids[0]);
-    assert_eq!(names(&session), ["Half a turn short 2", "Monday"]);
+    assert_eq!(
+        names(&session),
+        ["Half a turn short, arm tuck 100 %", "Monday"]
+    );
     session.move_kept_down(ids[0]);
-    assert_eq!(names(&session), ["Half a turn short 2", "Monday"]);
+    assert_eq!(
+        names(&session),
+        ["Half a turn short, arm tuck 100 %", "Monday"]
+    );
     session.move_kept_up(ids[0]);
 
     let before = session.kept_jumps();
     session.delete_kept(ids[0]);
     assert_ne!(session.kept_jumps(), before, "it has to be kept");
-    assert_eq!(names(&session), ["Half a turn short 2"]);
+    assert_eq!(names(&session), ["Half a turn short, arm tuck 100 %"]);
     assert!(
         session.reference().is_some(),
         "what is compared stays in sight"
     );
     session.restore_deleted();
-    assert_eq!(names(&session), ["Monday", "Half a turn short 2"]);
+    assert_eq!(
+        names(&session),
+        ["Monday", "Half a turn short, arm tuck 100 %"]
+    );
 
     let mut later = Session::default();
     later
@@ -317,11 +328,16 @@ fn a_link_carries_the_comparison() {
     let mut elsewhere = Session::default();
     elsewhere.open_link(&session.link());
     assert_eq!(elsewhere.question(), Question::Compare);
-    assert_eq!(elsewhere.scenario(), session.scenario());
+    // Whoever opens the link has not seen what the jump was begun from: its name tells what was changed.
+    let sent = Scenario {
+        name: "Half a turn short, arm tuck 90 %".to_owned(),
+        ..session.scenario().clone()
+    };
+    assert_eq!(*elsewhere.scenario(), sent);
     assert_eq!(answers(&mut elsewhere), answers(&mut session));
     assert_eq!(elsewhere.notice(), None);
     session.clear_reference();
-    assert_eq!(session.link(), link::to_fragment(session.scenario(), None));
+    assert_eq!(session.link(), link::to_fragment(&sent, None));
 }
 
 /// Who follows a link does not lose the jump they had changed; it is kept once.
@@ -333,7 +349,10 @@ fn a_link_does_not_lose_a_changed_jump() {
     assert_eq!(names(&session), [""; 0], "nothing was changed");
 
     session.change(|scenario| scenario.arm_tuck = 0.5);
-    let changed = session.scenario().clone();
+    let changed = Scenario {
+        name: "Four turns, arm tuck 50 %".to_owned(),
+        ..session.scenario().clone()
+    };
     session.open_link(&four);
     assert_eq!(session.scenario(), start("four-turns"));
     assert_eq!(names(&session), [&*changed.name]);

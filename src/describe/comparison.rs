@@ -137,7 +137,7 @@ pub fn rounded(exact: &[f64], whole: i64) -> Vec<i64> {
     adding_up(exact, whole, |i, _| exact[i] != 0.0)
 }
 
-fn word(choice: Choice, scenario: &Scenario) -> Cow<'static, str> {
+pub(crate) fn word(choice: Choice, scenario: &Scenario) -> Cow<'static, str> {
     match choice {
         Choice::Jump => scenario.jump.label().into(),
         Choice::JumpTurns => scenario.jump_turns.to_string().into(),

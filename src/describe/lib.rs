@@ -13,6 +13,7 @@ pub mod input;
 pub mod joint;
 pub mod jump;
 pub mod lever;
+pub mod name;
 pub mod number;
 pub mod range;
 pub mod report;

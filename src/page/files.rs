@@ -136,8 +136,7 @@ fn handle_commands(
             | PageCommand::Picture
             | PageCommand::SendPicture => {}
             PageCommand::Save => {
-                let scenario = session.scenario();
-                let (name, text) = (scenario.file_name(), scenario.to_file());
+                let [name, text] = session.file();
                 save_or_say(&mut session, &name, &text);
             }
             PageCommand::SaveAll => {

@@ -9,7 +9,7 @@ use egui::{Rect, RichText, Ui, pos2};
 use crate::command::PageCommand;
 use crate::compare::attempt::{allocate, attempt_button, toggle_reference};
 pub use crate::compare::kept::KeptJumps;
-use crate::controls::{Button, fold};
+use crate::controls::{Button, choice, fold};
 use crate::folded_charts::folded_charts;
 use crate::style::{self, GAP, TOUCH_SIZE, WIDE_GAP};
 use crate::text::{card, heading, small};
@@ -29,6 +29,9 @@ pub fn show(
     charts: bool,
 ) -> Option<PageCommand> {
     difference(ui, session);
+    if session.reference().is_some() {
+        figures(ui, session);
+    }
     if charts && session.reference().is_some() {
         ui.add_space(WIDE_GAP);
         folded_charts(ui, session);
@@ -70,8 +73,34 @@ fn difference(ui: &mut Ui, session: &Session) {
     });
 }
 
-/// The references that can always be chosen: none, and the jump as opened.
+/// Where the second figure stands.
+fn figures(ui: &mut Ui, session: &mut Session) {
+    let options = [
+        (false, "over", text("panel-figures-over")),
+        (true, "beside", text("panel-figures-beside")),
+    ];
+    if let Some(beside) = choice(ui, "figures", session.is_side_by_side(), &options) {
+        session.set_side_by_side(beside);
+    }
+}
+
+/// The jump before the last change that was tried.
+fn before_try(ui: &mut Ui, session: &mut Session) {
+    let Some(was) = session.before_try() else {
+        return;
+    };
+    let chosen = session.is_before_try_beside();
+    let label = say!("panel-reference-before-try", was = was);
+    let button = Button::labelled("reference:before try", &label).chosen(chosen);
+    if button.show_in_row(ui).clicked() {
+        toggle_reference(session, Which::BeforeTry, chosen);
+    }
+}
+
+/// The references that do not depend on what is kept: the jump before the last try, none, and the jump as
+/// opened.
 fn fixed_references(ui: &mut Ui, session: &mut Session) {
+    before_try(ui, session);
     let which = session.reference().map(|reference| reference.which.clone());
     let row = allocate(ui, TOUCH_SIZE);
     let (left, as_opened) = row.split_left_right_at_x(row.left() + 0.36 * row.width());

@@ -4,7 +4,7 @@ use std::borrow::Cow;
 
 use egui::{RichText, Ui};
 
-use crate::controls::{NumberEdit, choice};
+use crate::controls::{NumberEdit, TextBox, TextEdit, choice};
 use crate::number;
 use crate::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
 use turns_aloft_describe::Label;
@@ -17,16 +17,46 @@ use turns_aloft_scenario::parameter::{Parameter, Section};
 use turns_aloft_session::Session;
 use turns_aloft_words::text;
 
-/// Which jump it is: name and turns.
-pub fn named_jump(ui: &mut Ui, session: &mut Session) {
+/// What it is called, which jump it is, and what is noted of it.
+pub fn named_jump(ui: &mut Ui, session: &mut Session, texts: &mut TextEdit) {
+    name_box(ui, session, texts);
     let names = JumpName::ALL.map(|name| (name, name.key(), name.label()));
     if let Some(name) = choice(ui, "jump", session.scenario().jump, &names) {
         session.change(|scenario| scenario.jump = name);
     }
-    if session.scenario().jump == JumpName::Free {
-        return;
+    if session.scenario().jump != JumpName::Free {
+        heading(ui, text("panel-turns-in-name"));
+        turns_choice(ui, session);
     }
-    heading(ui, text("panel-turns-in-name"));
+    heading(ui, text("panel-note"));
+    let note = TextBox {
+        name: "jump note",
+        accessible_name: text("panel-note"),
+        text: session.own_note(),
+        placeholder: text("panel-note-own"),
+    };
+    if let Some(note) = note.show(ui, texts) {
+        session.set_note(&note);
+    }
+}
+
+/// What the jump is called; a click on it gives it another name.
+pub fn name_box(ui: &mut Ui, session: &mut Session, texts: &mut TextEdit) {
+    let name = session.shown_name().into_owned();
+    let unnamed = session.scenario().name.is_empty();
+    let name = TextBox {
+        name: "jump name",
+        accessible_name: text("panel-name"),
+        text: if unnamed { "" } else { &name },
+        placeholder: text("panel-name-own"),
+    };
+    if let Some(name) = name.show(ui, texts) {
+        session.rename(&name);
+    }
+}
+
+/// The turns in the jump's name.
+pub fn turns_choice(ui: &mut Ui, session: &mut Session) {
     let turns: Vec<(u8, String)> = (JUMP_TURNS[0]..=JUMP_TURNS[1])
         .map(|turns| (turns, turns.to_string()))
         .collect();
@@ -36,6 +66,17 @@ pub fn named_jump(ui: &mut Ui, session: &mut Session) {
         .collect();
     if let Some(turns) = choice(ui, "turns", session.scenario().jump_turns, &turns) {
         session.change(|scenario| scenario.jump_turns = turns);
+    }
+}
+
+/// Whose body the mass table describes.
+pub fn table_choice(ui: &mut Ui, session: &mut Session) {
+    let tables = [
+        (SegmentTable::Female, "Female", text("panel-table-female")),
+        (SegmentTable::Male, "Male", text("panel-table-male")),
+    ];
+    if let Some(table) = choice(ui, "table", session.scenario().table, &tables) {
+        session.change(|scenario| scenario.table = table);
     }
 }
 
@@ -68,14 +109,8 @@ pub fn jumper(
     edit: &mut NumberEdit,
     about: &mut Option<Cow<'static, str>>,
 ) {
-    let tables = [
-        (SegmentTable::Female, "Female", text("panel-table-female")),
-        (SegmentTable::Male, "Male", text("panel-table-male")),
-    ];
     heading(ui, text("panel-table"));
-    if let Some(table) = choice(ui, "table", session.scenario().table, &tables) {
-        session.change(|scenario| scenario.table = table);
-    }
+    table_choice(ui, session);
     numbers(ui, session, edit, about, Section::Body);
     heading(ui, text("panel-ground"));
     let grounds = [

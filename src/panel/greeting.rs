@@ -16,10 +16,11 @@ pub fn show(ui: &Ui, session: &mut Session, stage: Rect, others: &[Rect]) -> Opt
         name: "greeting",
         accessible_name: text("panel-greeting-away"),
         sentence: text("panel-greeting"),
+        button: None,
         frame: Stroke::new(1.0, LINE.get()),
     };
-    let (rect, clicked) = strip.show(ui, stage, others);
-    if clicked {
+    let (rect, touched) = strip.show(ui, stage, others);
+    if touched.is_some() {
         session.dismiss_greeting();
     }
     Some(rect)

@@ -41,6 +41,16 @@ impl Layout {
     pub fn undo_in_bar(&self) -> bool {
         self.bar.width() > 700.0
     }
+
+    /// Whether the bar has room for words on its buttons; otherwise they have signs.
+    pub fn words_in_bar(&self) -> bool {
+        self.bar.width() > 900.0
+    }
+
+    /// Whether the bar has room for all buttons; otherwise a jump is begun from the menu of jumps only.
+    pub fn begin_in_bar(&self) -> bool {
+        self.bar.width() > 360.0
+    }
 }
 
 /// The smallest screen, in points, that everything has room on.
@@ -92,23 +102,25 @@ const TIME_LINE: f32 = 110.0;
 const LEAST_STAGE: f32 = 158.0;
 
 impl Layout {
-    /// On a small screen there are no charts beside answers that need the room.
-    pub fn of(screen: Rect, question: Question) -> Self {
+    /// On a small screen there are no charts beside answers that need the room, and while a jump is set
+    /// up its inputs have the room of most else.
+    pub fn of(screen: Rect, question: Question, setting_up: bool) -> Self {
         let (bar, rest) = split_top(screen, BAR);
         if screen.width() > screen.height() {
-            Self::wide(bar, rest)
+            Self::wide(bar, rest, setting_up)
         } else {
-            Self::tall(
-                bar,
-                rest,
-                matches!(question, Question::Jump | Question::Compare),
-            )
+            let charts = matches!(question, Question::Jump | Question::Compare);
+            Self::tall(bar, rest, charts && !setting_up, setting_up)
         }
     }
 
     /// Picture left, controls right.
-    fn wide(bar: Rect, rest: Rect) -> Self {
-        let side = (0.34 * rest.width()).clamp(300.0, 430.0);
+    fn wide(bar: Rect, rest: Rect, setting_up: bool) -> Self {
+        let side = if setting_up {
+            (0.45 * rest.width()).clamp(300.0, 480.0)
+        } else {
+            (0.34 * rest.width()).clamp(300.0, 430.0)
+        };
         let stage_width = rest.width() - side;
         let (left, column) = split_left(rest, stage_width);
         let timeline_height = if rest.height() < 480.0 {
@@ -123,16 +135,22 @@ impl Layout {
             timeline,
             column,
             controls: None,
-            tall: column.height() > 560.0,
+            tall: column.height() > 560.0 && !setting_up,
             narrow: rest.width() < 900.0,
         }
     }
 
     /// Picture on top; below it one column, or two where they fit.
-    fn tall(bar: Rect, rest: Rect, charts: bool) -> Self {
+    fn tall(bar: Rect, rest: Rect, charts: bool, setting_up: bool) -> Self {
         let narrow = rest.width() < 600.0;
-        let stage_height = (0.34 * rest.height()).max(LEAST_STAGE);
-        let timeline_height = if narrow || !charts {
+        let stage_height = if narrow && setting_up {
+            LEAST_STAGE
+        } else {
+            (0.34 * rest.height()).max(LEAST_STAGE)
+        };
+        let timeline_height = if narrow && setting_up {
+            0.0
+        } else if narrow || !charts {
             TIME_LINE
         } else {
             (0.26 * rest.height()).max(200.0)

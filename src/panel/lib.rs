@@ -3,6 +3,7 @@
 //! Panels read the session's finished flight and call the session's methods; they compute nothing.
 
 mod bar;
+mod begun_jump;
 mod beyond;
 mod cautions;
 mod charts;
@@ -16,8 +17,10 @@ mod goal;
 mod greeting;
 mod hang_time;
 mod help;
+mod jumps_menu;
 mod layout;
 mod map;
+mod menu_area;
 mod notice;
 mod number;
 mod panels;
@@ -27,6 +30,7 @@ mod questions;
 mod readouts;
 mod round_steps;
 mod share_menu;
+mod signs;
 mod strip;
 mod style;
 mod text;

@@ -120,7 +120,8 @@ fn explain(ui: &mut Ui, parameter: Parameter, marks: Option<&Marks>) {
     }
 }
 
-fn value(
+/// The field of an input's value.
+pub fn value(
     ui: &mut Ui,
     session: &mut Session,
     edit: &mut NumberEdit,

@@ -5,14 +5,14 @@ use std::borrow::Cow;
 use egui::{Context, Id, LayerId, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
 
 use crate::command::PageCommand;
-use crate::controls::{Button, NumberEdit, fold, scrolling, touch_targets};
+use crate::controls::{Button, NumberEdit, TextEdit, fold, scrolling, touch_targets};
 use crate::folded_charts::folded_charts;
 use crate::layout::{self, Layout};
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::{
-    bar, beyond, cautions, charts, compare, folded_inputs, goal, greeting, hang_time, help, map,
-    notice, number, picture_text, playback, questions, readouts, style, turns, uncertainty, undo,
-    views, weights, why,
+    bar, begun_jump, beyond, cautions, charts, compare, folded_inputs, goal, greeting, hang_time,
+    help, map, notice, number, picture_text, playback, questions, readouts, style, turns,
+    uncertainty, undo, views, weights, why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};
@@ -27,6 +27,7 @@ const EASING_S: f32 = 0.25;
 #[derive(Default)]
 pub struct Panels {
     edit: NumberEdit,
+    texts: TextEdit,
     /// The key of the number or readout that is explained.
     about: Option<Cow<'static, str>>,
     kept: compare::KeptJumps,
@@ -72,7 +73,7 @@ pub fn show(
     // egui applies a new zoom from the next frame on; this frame is drawn at the old one.
     touch_targets::clear(ctx.zoom_factor());
     let screen = ctx.viewport_rect();
-    let layout = Layout::of(screen, session.question());
+    let layout = Layout::of(screen, session.question(), session.is_setting_up());
     let mut ui = Ui::new(
         ctx.clone(),
         "panels".into(),
@@ -98,7 +99,7 @@ pub fn show(
     if let Some(rect) = layout.controls {
         let rest = header(&mut ui, rect, |ui| turns_header(ui, session, &layout));
         column(&mut ui, "controls", rest, |ui| {
-            controls(ui, session, panels);
+            controls(ui, session, panels, layout.narrow);
             folded_sections(ui, session, panels);
         });
     }
@@ -212,7 +213,7 @@ fn turns_header(ui: &mut Ui, session: &mut Session, layout: &Layout) {
 /// The answer to [`Question::Jump`]: the sliders, charts and readouts that the layout shows nowhere
 /// else.
 fn jump_answer(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layout: &Layout) {
-    if !layout.tall {
+    if !layout.tall && !session.is_setting_up() {
         turns::progress(ui, session);
     }
     if session.range().is_some() {
@@ -221,24 +222,34 @@ fn jump_answer(ui: &mut Ui, session: &mut Session, panels: &mut Panels, layout: 
             uncertainty::inputs(ui, session);
         });
     }
+    if session.is_setting_up() {
+        let Panels { edit, texts, .. } = panels;
+        begun_jump::show(ui, session, edit, texts, layout.narrow);
+    }
     if layout.controls.is_some() {
         readouts::show(ui, session, &mut panels.about);
         return;
     }
-    controls(ui, session, panels);
+    controls(ui, session, panels, layout.narrow);
+    folded_sections(ui, session, panels);
     if !layout.charts_under_stage() {
         folded_charts(ui, session);
     }
     all_readouts(ui, session, panels, layout.narrow);
-    folded_sections(ui, session, panels);
 }
 
-fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
-    // The weights last, because of what is said below them.
-    let weights_last = Parameter::of_section(Section::Main)
-        .filter(|parameter| *parameter != Parameter::HandMass)
-        .chain([Parameter::HandMass]);
-    for parameter in weights_last {
+fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels, narrow: bool) {
+    let setting_up = session.is_setting_up();
+    let numbers: Vec<Parameter> = if setting_up {
+        begun_jump::sliders().collect()
+    } else {
+        // The weights last, because of what is said below them.
+        (Parameter::of_section(Section::Main))
+            .filter(|parameter| *parameter != Parameter::HandMass)
+            .chain([Parameter::HandMass])
+            .collect()
+    };
+    for parameter in numbers {
         let marks = session.marks(parameter);
         number::show(
             ui,
@@ -260,11 +271,15 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
         }
     }
     number::legend(ui);
-    // Always there, so that the first change moves nothing.
-    let reset = Button::labelled("reset all", text("panel-reset-all"));
-    let reset = reset.enabled(session.differs_from_base());
-    if reset.show_in_row(ui).clicked() {
-        session.reset_all();
+    if setting_up {
+        begun_jump::finish(ui, session, &mut panels.texts, narrow);
+    } else {
+        // Always there, so that the first change moves nothing.
+        let reset = Button::labelled("reset all", text("panel-reset-all"));
+        let reset = reset.enabled(session.inputs_differ());
+        if reset.show_in_row(ui).clicked() {
+            session.reset_all();
+        }
     }
     turns::note(ui, session);
     cautions::show(ui);
@@ -279,13 +294,18 @@ fn all_readouts(ui: &mut Ui, session: &Session, panels: &mut Panels, narrow: boo
 }
 
 fn folded_sections(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
-    let Panels { edit, about, .. } = panels;
-    fold(ui, "Which jump", text("panel-which-jump"), false, |ui| {
-        folded_inputs::named_jump(ui, session);
-    });
-    fold(ui, "The jumper", text("panel-the-jumper"), false, |ui| {
-        folded_inputs::jumper(ui, session, edit, about);
-    });
+    let Panels {
+        edit, texts, about, ..
+    } = panels;
+    // While a jump is set up this is asked in a form of its own.
+    if !session.is_setting_up() {
+        fold(ui, "Which jump", text("panel-which-jump"), false, |ui| {
+            folded_inputs::named_jump(ui, session, texts);
+        });
+        fold(ui, "The jumper", text("panel-the-jumper"), false, |ui| {
+            folded_inputs::jumper(ui, session, edit, about);
+        });
+    }
     let title = text("panel-motion");
     fold(ui, "Take-off, closing, opening", title, false, |ui| {
         folded_inputs::motion(ui, session, edit, about);
@@ -294,6 +314,9 @@ fn folded_sections(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
 
 fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     let rect = layout.timeline;
+    if !rect.is_positive() {
+        return;
+    }
     ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
     let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, GAP));
     let (row, rest) = inside.split_top_bottom_at_y(inside.top() + playback::HEIGHT);

@@ -19,7 +19,6 @@ use turns_aloft_describe::call::{
 };
 use turns_aloft_describe::jump::notation;
 use turns_aloft_describe::range::range_figures;
-use turns_aloft_describe::start::shown_note;
 use turns_aloft_describe::turns::{turns_in_all, turns_text};
 use turns_aloft_scenario::call::Call;
 use turns_aloft_scenario::fly::Owed;
@@ -347,7 +346,7 @@ fn without_sign(whole: &str) -> &str {
 
 /// The note of the jump: where it comes from.
 pub fn note(ui: &mut Ui, session: &Session) {
-    let note = shown_note(&session.scenario().note);
+    let note = session.shown_note();
     if !note.is_empty() {
         ui.label(RichText::new(note).size(14.5).color(WEAK_TEXT.get()));
         ui.add_space(GAP);

@@ -169,8 +169,8 @@ impl Collection {
     }
 }
 
-/// One line without anything at its ends.
-fn tidy_name(text: &str) -> Result<String, Refusal> {
+/// A name as it is kept: one line without anything at its ends.
+pub fn tidy_name(text: &str) -> Result<String, Refusal> {
     let words: Vec<&str> = text
         .split(|c: char| c.is_whitespace() || c.is_control())
         .filter(|word| !word.is_empty())

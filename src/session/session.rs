@@ -12,6 +12,7 @@ use crate::state::goal_settings::GoalSettings;
 use crate::state::history::History;
 use crate::state::levers::Levers;
 use crate::state::library::Library;
+use crate::state::notice::Notice;
 use crate::state::playback::Playback;
 use crate::state::policy::Policy;
 use crate::state::preferences::Preferences;
@@ -45,19 +46,23 @@ pub struct Session {
     pub(crate) generation: u64,
     /// Which flight the last try, or the last way back from one, was.
     pub(crate) tried_generation: Option<u64>,
+    /// The jump before the last try, as long as that can be gone back on.
+    pub(crate) before_try: Option<Scenario>,
     /// The document's attempt to compare with, flown.
     pub(crate) reference: Option<Reference>,
     pub(crate) library: Library,
     pub(crate) answers: Answers,
     pub(crate) goal_settings: GoalSettings,
     pub(crate) question: Question,
+    /// The jump has just been begun, and what it is and who jumps is being put in.
+    pub(crate) setting_up: bool,
     pub(crate) map_levers: Levers,
     pub(crate) computing: bool,
     pub(crate) preferences: Preferences,
     pub playback: Playback,
     /// A finger or the mouse holds a control: what follows the session at leisure waits.
     pub(crate) dragging: bool,
-    pub(crate) notice: Option<String>,
+    pub(crate) notice: Option<Notice>,
     /// What the browser kept is older than the body, and that is still to be said.
     pub(crate) earlier_body_unreported: bool,
 }
@@ -81,11 +86,13 @@ impl Session {
             uncertainty: UncertaintyInputs::default(),
             generation: 0,
             tried_generation: None,
+            before_try: None,
             reference: None,
             library: Library::default(),
             answers: Answers::default(),
             goal_settings: GoalSettings::default(),
             question: Question::default(),
+            setting_up: false,
             map_levers: Levers::default(),
             computing: false,
             preferences: Preferences::default(),
@@ -194,19 +201,35 @@ impl Session {
 
     /// One sentence for the user, until the next one or until dismissed.
     pub fn notice(&self) -> Option<&str> {
-        self.notice.as_deref()
+        self.notice.as_ref().map(|notice| &*notice.sentence)
+    }
+
+    /// Whether it tells of something that undoing the last change brings back.
+    pub fn notice_brings_back(&self) -> bool {
+        self.notice.as_ref().is_some_and(|it| it.brings_back)
     }
 
     pub fn say(&mut self, sentence: impl Into<String>) {
-        self.notice = Some(sentence.into());
+        self.notice = Some(sentence.into().into());
+    }
+
+    /// Says something of what undoing the last change brings back.
+    pub(crate) fn say_that_it_comes_back(&mut self, sentence: String) {
+        self.notice = Some(Notice {
+            sentence,
+            brings_back: true,
+        });
     }
 
     /// Says something after what is said already.
     pub(crate) fn append_notice(&mut self, sentence: &str) {
-        self.notice = Some(match self.notice.take() {
-            Some(said) => format!("{said} {sentence}"),
-            None => sentence.to_owned(),
-        });
+        match &mut self.notice {
+            Some(said) => {
+                said.sentence.push(' ');
+                said.sentence.push_str(sentence);
+            }
+            None => self.say(sentence),
+        }
     }
 
     /// Says once, beside anything else, that what the browser kept is older than the body, where it is.

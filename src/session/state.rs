@@ -6,6 +6,8 @@ pub mod goal_settings;
 pub mod history;
 pub mod levers;
 pub mod library;
+pub mod notice;
+pub mod own_settings;
 pub mod playback;
 pub mod policy;
 pub mod preferences;

@@ -7,6 +7,7 @@ use bevy::prelude::*;
 use bevy::render::renderer::RenderAdapterInfo;
 use bevy::window::{PrimaryWindow, RequestRedraw};
 
+use crate::beside::Beside;
 use crate::framing::Subject;
 use crate::gesture::Pointers;
 use crate::orbit::Orbit;
@@ -66,9 +67,14 @@ fn spawn(
     ));
 }
 
-/// Sets the region to fit when the jump or the reference attempt has changed.
-fn frame(shown: Res<ShownFlight>, reference: Res<ShownReference>, mut orbit: ResMut<Orbit>) {
-    if !shown.is_changed() && !reference.is_changed() {
+/// Sets the region to fit when the jump, the reference attempt or its place has changed.
+fn frame(
+    shown: Res<ShownFlight>,
+    reference: Res<ShownReference>,
+    beside: Res<Beside>,
+    mut orbit: ResMut<Orbit>,
+) {
+    if !shown.is_changed() && !reference.is_changed() && !beside.is_changed() {
         return;
     }
     let flights = || std::iter::once(&shown.flight).chain(reference.flight());
@@ -82,6 +88,7 @@ fn frame(shown: Res<ShownFlight>, reference: Res<ShownReference>, mut orbit: Res
         arms_m: [stepped_m + 0.25 * stature_m, 0.52 * stature_m],
         low_m: lowest_bed_m(&shown.flight, shown.ground) as f32,
         top_m: stepped_m + axis::arrow_top_m(&shown),
+        beside_m: beside.offset_m(),
     };
     orbit.set_subject(subject);
 }

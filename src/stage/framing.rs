@@ -1,4 +1,4 @@
-//! The camera position from which the whole jump fits the picture.
+//! The camera position from which the whole jump fits the picture, and a second one beside it.
 
 use glam::{Quat, Vec2, Vec3};
 
@@ -12,10 +12,13 @@ pub struct Subject {
     /// Heights of the lowest point that the feet come to and of the highest point, m.
     pub low_m: f32,
     pub top_m: f32,
+    /// Where a second figure stands that has to fit as well, from the first; zero without one. Its dial is
+    /// the first one's.
+    pub beside_m: Vec3,
 }
 
-/// Radius around the axis that the feet keep to while a bed carries them, m.
-const FEET_M: f32 = 0.25;
+/// Radius about each figure's axis that its feet keep to, m.
+const FEET_M: f32 = 0.3;
 
 impl Subject {
     fn points(&self) -> impl Iterator<Item = Vec3> {
@@ -25,14 +28,18 @@ impl Subject {
                 Vec3::new(p.x, height, p.y)
             })
         };
+        let second = move |p: Vec3| p + self.beside_m;
+        let arms = move || ring(self.arms_m[0], self.arms_m[1]);
         ring(0.0, self.dial_m)
-            .chain(ring(self.arms_m[0], self.arms_m[1]))
+            .chain(arms())
             .chain(ring(self.low_m, FEET_M))
             .chain(ring(self.top_m, 0.06))
+            .chain(arms().map(second))
+            .chain(ring(0.0, FEET_M).map(second))
     }
 
     fn middle(&self) -> Vec3 {
-        Vec3::Y * 0.5 * (self.low_m + self.top_m)
+        0.5 * (Vec3::Y * (self.low_m + self.top_m) + self.beside_m)
     }
 
     /// Interpolates to another subject; `part` 1 is the other.
@@ -52,6 +59,11 @@ impl Subject {
             ],
             low_m: mix(self.low_m, other.low_m),
             top_m: mix(self.top_m, other.top_m),
+            beside_m: Vec3::new(
+                mix(self.beside_m.x, other.beside_m.x),
+                mix(self.beside_m.y, other.beside_m.y),
+                mix(self.beside_m.z, other.beside_m.z),
+            ),
         }
     }
 
@@ -104,18 +116,30 @@ mod tests {
         arms_m: [1.9, 0.9],
         low_m: -0.4,
         top_m: 2.7,
+        beside_m: Vec3::ZERO,
+    };
+
+    const TWO: Subject = Subject {
+        beside_m: Vec3::new(0.0, 0.0, 1.7),
+        ..JUMP
     };
 
     /// Every point is inside the picture, and one touches its edge.
     #[test]
     fn whole_jump_fits_every_shape_of_picture_and_fills_it() {
+        for subject in [JUMP, TWO] {
+            fits_and_fills(subject);
+        }
+    }
+
+    fn fits_and_fills(subject: Subject) {
         for pitch_deg in [0.0_f32, 15.0, 45.0, 80.0, 90.0] {
             for aspect in [0.4_f32, 0.75, 1.0, 1.8, 3.0] {
                 let tangents = Vec2::new(0.25 * aspect, 0.25);
                 let turn =
                     Quat::from_rotation_y(0.7) * Quat::from_rotation_x(-pitch_deg.to_radians());
-                let eye = JUMP.eye(turn, tangents, 1.0);
-                let widest = JUMP
+                let eye = subject.eye(turn, tangents, 1.0);
+                let widest = subject
                     .points()
                     .map(|p| {
                         let seen = turn.inverse() * (p - eye);
@@ -128,6 +152,23 @@ mod tests {
                     (widest - 1.0).abs() < 1e-3,
                     "{widest} at {pitch_deg}, {aspect}"
                 );
+            }
+        }
+    }
+
+    /// The head and feet of the second figure are in the picture, and the first stays in it.
+    #[test]
+    fn both_figures_fit_side_by_side() {
+        for yaw_rad in [0.0_f32, 1.15, 2.4] {
+            let turn = Quat::from_rotation_y(yaw_rad) * Quat::from_rotation_x(-0.3);
+            let tangents = Vec2::new(0.35, 0.25);
+            let eye = TWO.eye(turn, tangents, 1.0);
+            for place in [Vec3::ZERO, TWO.beside_m] {
+                for height in [0.0, TWO.arms_m[0]] {
+                    let seen = turn.inverse() * (place + Vec3::Y * height - eye);
+                    let share = seen.truncate().abs() / (-seen.z * tangents);
+                    assert!(share.max_element() <= 1.0, "{yaw_rad}: {share}");
+                }
             }
         }
     }

@@ -8,6 +8,7 @@ pub mod current_session;
 pub mod palette;
 
 mod axis;
+mod beside;
 mod boards;
 mod camera;
 mod dial;

@@ -5,6 +5,7 @@ use bevy::camera::CameraUpdateSystems;
 use bevy::prelude::*;
 use bevy_egui::EguiPostUpdateSet;
 
+use crate::beside::{Beside, read_beside};
 use crate::current_session::CurrentSession;
 use crate::order::{StageArea, StageSystems};
 use crate::shown::{ReferenceSample, ShownReference, read_reference, read_session};
@@ -20,6 +21,7 @@ impl Plugin for StagePlugin {
         app.init_resource::<StageArea>()
             .init_resource::<ShownReference>()
             .init_resource::<ReferenceSample>()
+            .init_resource::<Beside>()
             .configure_sets(
                 PostUpdate,
                 (StageSystems::Read, StageSystems::Follow)
@@ -31,7 +33,7 @@ impl Plugin for StagePlugin {
             )
             .add_systems(
                 PostUpdate,
-                (read_session, read_reference)
+                (read_session, read_reference, read_beside)
                     .in_set(StageSystems::Read)
                     .run_if(resource_exists::<CurrentSession>),
             )

@@ -1,10 +1,11 @@
-//! The reference attempt: a second, translucent figure in the same place, with its own pointer on
-//! the dial.
+//! The reference attempt: a second, translucent figure in the same place or beside the jumper, with its own
+//! pointer on the jumper's dial.
 //!
-//! Both take off at the same place and time; each lands at its own time.
+//! Both take off at the same time; each lands at its own time.
 
 use bevy::prelude::*;
 
+use crate::beside::Beside;
 use crate::drawn::segment_meshes;
 use crate::figure::segment_transform;
 use crate::level;
@@ -21,7 +22,10 @@ pub fn plugin(app: &mut App) {
         PostUpdate,
         (
             rebuild_meshes.run_if(resource_exists_and_changed::<ShownReference>),
-            pose.run_if(resource_exists_and_changed::<ReferenceSample>),
+            pose.run_if(
+                resource_exists_and_changed::<ReferenceSample>
+                    .or_else(resource_exists_and_changed::<Beside>),
+            ),
         )
             .chain()
             .in_set(StageSystems::Follow),
@@ -86,6 +90,7 @@ fn rebuild_meshes(
 fn pose(
     reference: Res<ShownReference>,
     sample: Res<ReferenceSample>,
+    beside: Res<Beside>,
     parts: Query<(&Part, &mut Transform)>,
 ) {
     let (Some(flight), Some((flown, pose))) = (reference.flight(), &sample.moment) else {
@@ -93,7 +98,10 @@ fn pose(
     };
     for (part, mut transform) in parts {
         *transform = match *part {
-            Part::Limb(segment) => segment_transform(pose, segment),
+            Part::Limb(segment) => {
+                let place = segment_transform(pose, segment);
+                place.with_translation(place.translation + beside.offset_m())
+            }
             Part::Pointer => {
                 dial::pointing(flown, level::REFERENCE).with_scale(Vec3::new(1.0, 1.0, WIDTH_RATIO))
             }

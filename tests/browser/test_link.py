@@ -1,5 +1,7 @@
 """Links: the scenario is in the address, and opens exactly or not at all."""
 
+import json
+
 import pytest
 
 import touch
@@ -20,6 +22,10 @@ def share(page):
     return fragment(page)
 
 
+def inputs(page):
+    return json.loads(stored_scenario(page))["scenario"]
+
+
 def drag_rate(page):
     before = page.output("turns")
     x, y, width, height = page.rects()["slider:takeoff_rate_rad_s"]
@@ -31,13 +37,17 @@ def drag_rate(page):
 def test_a_link_opens_the_same_jump_elsewhere(page, new_page, tmp_path):
     drag_rate(page)
     link = share(page)
-    file = tmp_path / "kept.aloft.json"
-    file.write_text(stored_scenario(page))
-    assert link == aloft("link", file).strip()
-
     elsewhere = new_page().open(link).wait_ready()
     assert elsewhere.outputs() == page.outputs()
-    assert stored_scenario(elsewhere) == stored_scenario(page)
+    file = tmp_path / "opened.aloft.json"
+    file.write_text(stored_scenario(elsewhere))
+    assert link == aloft("link", file).strip()
+    opened, sent = inputs(elsewhere), inputs(page)
+    # The name tells what was changed: whoever opens the link has not seen it from the beginning.
+    assert sent.pop("name") == "Half a turn short"
+    assert opened.pop("name").startswith("Half a turn short, take-off rate ")
+    assert opened == sent
+    assert opened["note"] == ""
     assert_equal(elsewhere.outputs(), fly_stored(page, tmp_path))
     # The link is removed, so that a reload opens the visitor's own changes.
     assert fragment(elsewhere) == ""

@@ -10,6 +10,7 @@ mod letters;
 mod names;
 mod numbers;
 mod operation;
+mod own_jump;
 mod picture;
 mod picture_text;
 mod ring;

@@ -402,8 +402,8 @@ fn the_greeting_is_dismissed() {
 fn every_starting_point_opens() {
     let mut page = jump();
     for start in starts::all() {
-        let [button] = &named(&page, "Starting points. Open: ")[..] else {
-            panic!("one button for the starting points");
+        let [button] = &named(&page, "Jumps. Open: ")[..] else {
+            panic!("one button for the menu of jumps");
         };
         let button = button.clone();
         press(&mut page, &button);

@@ -223,6 +223,71 @@ fn kept_jumps_have_room() {
     });
 }
 
+/// Everything that is asked of a jump that has been begun is on the screen at once.
+#[test]
+fn a_jump_that_is_begun_has_room() {
+    everywhere(|size, language| {
+        let mut page = open(size, language, Question::Jump);
+        press_target(&mut page, "begin");
+        let state = format!("{language:?} {size:?} begun");
+        check(&page, size, &state, None);
+        for name in [
+            "jump:axel",
+            "turns:5",
+            "table:Male",
+            "value:stature_m",
+            "value:body_mass_kg",
+            "value:jump_height_m",
+            "slider:arm_tuck",
+            "slider:leg_tuck",
+        ] {
+            let rect = targets()[name];
+            assert!(rect.bottom() <= size[1] + 0.5, "{state}: {name} {rect:?}");
+        }
+        page.state_mut().session.finish_setting_up();
+        settle(&mut page);
+        press_target(&mut page, "fold:Which jump");
+        check(&page, size, &state, None);
+    });
+}
+
+/// Where another jump has taken the place of a changed one, and beside kept jumps in the menu.
+#[test]
+fn a_jump_that_made_way_and_kept_ones_have_room() {
+    everywhere(|size, language| {
+        let mut session = Session::default();
+        session.reduce_motion();
+        session.try_on(|scenario| scenario.arm_tuck = 0.7);
+        session.keep_jump();
+        session.try_on(|scenario| scenario.leg_tuck = 0.8);
+        session.open(starts::all()[3].scenario.clone());
+        let mut page = show(size, session);
+        assert!(targets().contains_key("bring back"));
+        let state = format!("{language:?} {size:?} made way");
+        check(&page, size, &state, None);
+        press_target(&mut page, "starts");
+        assert!(targets().contains_key("start kept:1"));
+        check(&page, size, &state, Some("start:"));
+    });
+}
+
+/// The jump before a change is offered, and the second figure's place.
+#[test]
+fn before_and_after_have_room() {
+    everywhere(|size, language| {
+        let mut page = open(size, language, Question::Compare);
+        page.state_mut().session.try_on(|scenario| {
+            scenario.jump_height_m += 0.02;
+            scenario.arm_tuck = 0.75;
+        });
+        settle(&mut page);
+        press_target(&mut page, "reference:before try");
+        assert!(targets().contains_key("figures:beside"));
+        let state = format!("{language:?} {size:?} before and after");
+        check(&page, size, &state, None);
+    });
+}
+
 /// A jump beyond what has been seen in people has a warning with its turns, under every question; a
 /// click on it says what has been seen.
 #[test]
@@ -260,7 +325,7 @@ fn large_type_has_room() {
         for name in [
             "Units",
             "Share",
-            "Open",
+            "keep",
             "play",
             "on",
             "back",

@@ -13,7 +13,7 @@ use turns_aloft::words::Language;
 fn changes_the_screen(target: &str) -> bool {
     let kinds = ["question:", "fold:", "limits:", "kept", "map:"];
     let names = [
-        "starts", "Units", "Share", "greeting", "notice", "keep", "undo", "redo",
+        "starts", "begin", "Units", "Share", "greeting", "notice", "keep", "undo", "redo",
     ];
     kinds.iter().any(|kind| target.starts_with(kind)) || names.contains(&target)
 }
@@ -91,7 +91,7 @@ fn touch_everything(size: [f32; 2], question: Question) {
         }
         touched += 1;
     }
-    assert!(touched > 10, "{size:?} {question:?}: {touched} controls");
+    assert!(touched > 8, "{size:?} {question:?}: {touched} controls");
 }
 
 #[test]

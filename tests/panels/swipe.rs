@@ -73,7 +73,7 @@ fn an_upright_swipe_scrolls_and_changes_nothing() {
         (PHONE, Question::Why, "why:ideal"),
         (PHONE, Question::Goal, "+:target"),
         (PHONE, Question::Map, "map"),
-        (PHONE, Question::Compare, "keep"),
+        (PHONE, Question::Compare, "reference:none"),
     ];
     let mut random = StdRng::seed_from_u64(44);
     for (i, (size, question, reference)) in asked.into_iter().enumerate() {

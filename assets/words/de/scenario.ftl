@@ -138,6 +138,18 @@ jump-off-ice-turns = { $turns ->
    *[other] { $turns } Drehungen ohne Eis
 }
 
+## Wie ein Sprung heißt, der keinen eigenen Namen hat.
+
+name-unnamed = Neuer Sprung ({ $jump })
+name-begun-from = Begonnen mit „{ $name }“.
+# Etwas, das an einem Sprung anders ist, hinter seinem Namen: „Arme anlegen 70 %“.
+name-difference = { $what } { $value }
+name-differences = { $count ->
+    [one] eine Änderung
+   *[other] { $count } Änderungen
+}
+name-and-differences = { $told }, { $count } weitere
+
 ## Die Ausgangspunkte; in ihren Dateien heißen sie englisch.
 
 start-half-a-turn-short-name = Eine halbe Drehung zu wenig

@@ -330,6 +330,7 @@ compare-line-kept-about = Ein Sprung, der auf diesem Gerät gemerkt ist.
 compare-kept-came-to = { $name }: { $turns } Drehungen, { $call }
 compare-kept-beyond-seen = { $said }, jenseits des Gesehenen
 compare-as-opened = { $name }, wie geöffnet
+compare-before-try = Vor der Änderung
 compare-nothing-differs = Dieser Sprung und „{ $reference }“ sind gleich.
 compare-as-much = Dieser Sprung dreht genauso viel wie „{ $reference }“
 compare-more = Dieser Sprung dreht { $turns } mehr als „{ $reference }“
@@ -371,11 +372,14 @@ word-hands-keep-energy = Energie
 not-opened = Nicht geöffnet: { $why }.
 not-kept = Nicht gemerkt: { $why }.
 not-renamed = Nicht umbenannt: { $why }.
+not-noted = Nicht notiert: { $why }.
 not-deleted = Nicht gelöscht: { $why }.
 not-brought-back = Nicht zurückgeholt: { $why }.
 last-visit-jump-only = Der Sprung des letzten Besuchs ist hier. Was sonst von ihm aufgehoben war, ließ sich nicht lesen.
 last-visit-unreadable = Der letzte Besuch ließ sich nicht lesen. Hier ist der übliche Anfang.
 changed-jump-kept = Der geänderte Sprung ist gemerkt: siehe „{ $name }“ unter Vergleich.
+changed-jump-left = Weggelegt: „{ $name }“.
+jump-kept = Auf diesem Gerät gemerkt als „{ $name }“.
 collection-empty = In dieser Datei ist kein Sprung.
 collection-added = { $jumps ->
     [one] Ein Sprung aus dieser Datei ist jetzt unter den gemerkten.
@@ -390,7 +394,7 @@ earlier-body-kept = Seit dem letzten Besuch ist das Körpermodell genauer geword
 ## Warum etwas mit den gemerkten Sprüngen nicht getan wurde, als Teil eines Satzes.
 
 kept-no-name = Ein gemerkter Sprung braucht einen Namen; bitte einen geben
-kept-long-name = Der Name eines gemerkten Sprungs hat höchstens { $most } Zeichen; bitte kürzen
+kept-long-name = Der Name eines Sprungs hat höchstens { $most } Zeichen; bitte kürzen
 kept-too-many = Mehr als { $most } Sprünge werden nicht gemerkt; bitte als Datei speichern und dann einige löschen
 kept-too-large = Ein gemerkter Sprung darf { $each } kB groß sein und alle zusammen { $all } MB; bitte Notizen kürzen oder einige löschen
 kept-gone = Dieser Sprung ist nicht mehr gemerkt; bitte einen anderen wählen
@@ -428,6 +432,7 @@ input-locked = Gesperrt, darum nicht geändert: { $what }.
 
 # Was getan wurde, hinter „Rückgängig: “ und „Wiederherstellen: “.
 change-several-inputs = mehrere Eingaben
+change-name-or-note = Name oder Notiz
 change-tried = ausprobierte Änderung
 change-reset-all = alles zurückgesetzt
 change-opened = geöffneter Sprung

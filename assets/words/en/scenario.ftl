@@ -138,6 +138,18 @@ jump-off-ice-turns = { $turns ->
    *[other] { $turns } turns off the ice
 }
 
+## What a jump is called that has no name of its own.
+
+name-unnamed = New jump ({ $jump })
+name-begun-from = Begun from “{ $name }”.
+# One thing that is different in a jump, behind its name: "arm tuck 70 %".
+name-difference = { $what } { $value }
+name-differences = { $count ->
+    [one] one change
+   *[other] { $count } changes
+}
+name-and-differences = { $told }, { $count } more
+
 ## The starting points, as their files call them.
 
 start-half-a-turn-short-name = Half a turn short

@@ -332,6 +332,7 @@ compare-line-kept-about = A jump kept on this device.
 compare-kept-came-to = { $name }: { $turns } turns, { $call }
 compare-kept-beyond-seen = { $said }, beyond what has been seen
 compare-as-opened = { $name }, as opened
+compare-before-try = Before the change
 compare-nothing-differs = This jump and “{ $reference }” are the same.
 compare-as-much = This jump turns as much as “{ $reference }”
 compare-more = This jump turns { $turns } more than “{ $reference }”
@@ -373,11 +374,14 @@ word-hands-keep-energy = energy
 not-opened = Not opened: { $why }.
 not-kept = Not kept: { $why }.
 not-renamed = Not renamed: { $why }.
+not-noted = Not noted: { $why }.
 not-deleted = Not deleted: { $why }.
 not-brought-back = Not brought back: { $why }.
 last-visit-jump-only = The jump of the last visit is here. The rest of that visit could not be read.
 last-visit-unreadable = Your last visit could not be read. Here is the usual start.
 changed-jump-kept = The jump that you changed is kept: see “{ $name }” under Compare.
+changed-jump-left = Set aside: “{ $name }”.
+jump-kept = Kept on this device as “{ $name }”.
 collection-empty = There is no jump in this file.
 collection-added = { $jumps ->
     [one] One jump of this file is among the kept ones now.
@@ -392,7 +396,7 @@ earlier-body-kept = The model of the body has become more exact since your last 
 ## Why something was not done to the kept jumps, as part of a sentence.
 
 kept-no-name = a kept jump needs a name; give it one
-kept-long-name = the name of a kept jump has at most { $most } characters; shorten it
+kept-long-name = the name of a jump has at most { $most } characters; shorten it
 kept-too-many = no more than { $most } jumps are kept; save them as a file, then delete some
 kept-too-large = a kept jump may take { $each } kB and all of them { $all } MB; shorten notes or delete some
 kept-gone = this jump is no longer kept; choose another
@@ -430,6 +434,7 @@ input-locked = Locked, so not changed: { $what }.
 
 # What was done, behind "Undo: " and "Redo: ".
 change-several-inputs = several inputs
+change-name-or-note = name or note
 change-tried = tried change
 change-reset-all = reset everything
 change-opened = opened jump

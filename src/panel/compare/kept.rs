@@ -22,10 +22,6 @@ pub struct KeptJumps {
 }
 
 pub fn show(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) -> Option<PageCommand> {
-    let keep = Button::labelled("keep", text("panel-keep"));
-    if keep.show_in_row(ui).clicked() {
-        session.keep_jump();
-    }
     let entries = session.library().collection().entries().to_vec();
     if entries.is_empty() {
         small(ui, text("panel-kept-none"));

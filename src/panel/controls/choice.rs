@@ -25,6 +25,18 @@ pub fn choice<T: Copy + PartialEq>(
     // Rows as even as possible: five options, if four fit in a row, make rows of three and two.
     let rows = options.len().div_ceil(across);
     let across = options.len().div_ceil(rows);
+    choice_across(ui, name, present, options, across)
+}
+
+/// The same with so many `across`.
+pub fn choice_across<T: Copy + PartialEq>(
+    ui: &mut Ui,
+    name: &str,
+    present: T,
+    options: &[(T, &str, &str)],
+    across: usize,
+) -> Option<T> {
+    let width = ui.available_width();
     let own_width = (width - GAP * (across - 1) as f32) / across as f32;
     let mut chosen = None;
     for row in options.chunks(across) {

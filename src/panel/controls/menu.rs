@@ -28,8 +28,12 @@ pub fn menu_item(ui: &mut Ui, name: &str, label: &str, width: f32, chosen: bool)
         text
     };
     // egui's own button, because a click on it closes the menu.
-    let button = egui::Button::new(text).frame(chosen);
+    let button = egui::Button::new(text).frame(chosen).wrap();
     let item = ui.push_id(id(name), |ui| ui.add_sized(vec2(width, TOUCH_SIZE), button));
     touch_targets::note(name, item.inner.rect);
+    // Also where it is not a pointer that clicks.
+    if item.inner.clicked() {
+        ui.close();
+    }
     item.inner
 }

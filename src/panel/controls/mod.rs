@@ -21,6 +21,7 @@ mod scale;
 mod slider;
 mod stepper;
 mod swipe;
+mod text_box;
 mod text_field;
 pub mod touch_targets;
 
@@ -29,7 +30,7 @@ pub use crate::controls::areas::{
     button_area, explanation_area, explanation_mark, pan_area, toggle_area,
 };
 pub use crate::controls::button::Button;
-pub use crate::controls::choice::choice;
+pub use crate::controls::choice::{choice, choice_across};
 pub use crate::controls::explained::explained;
 pub use crate::controls::fold::fold;
 pub use crate::controls::menu::{menu, menu_item};
@@ -39,4 +40,5 @@ pub use crate::controls::slider::{point_slider, slider};
 pub use crate::controls::stepper::{StepperRow, stepper};
 pub use crate::controls::swipe::scrolling;
 pub(crate) use crate::controls::swipe::take_hold;
+pub use crate::controls::text_box::{TextBox, TextEdit};
 pub use crate::controls::text_field::{Edit, Edited, text_field};

@@ -5,8 +5,10 @@ use std::mem;
 use crate::session::Session;
 use crate::state::document::{Attempt, Document};
 use crate::state::history::{Change, History};
+use crate::state::own_settings::OwnSettings;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::parameter::Parameter;
+use turns_aloft_words::say;
 
 /// What can be done to the document.
 #[derive(Debug, Clone)]
@@ -44,7 +46,7 @@ fn changed(action: Action, before: &Document) -> Option<(Change, Document)> {
             Change::Inputs
         }
         Action::ResetAll => {
-            after.scenario.clone_from(&before.base);
+            after.put_back();
             Change::ResetAll
         }
         Action::Edit(scenario) => {
@@ -69,6 +71,7 @@ fn changed(action: Action, before: &Document) -> Option<(Change, Document)> {
         }
         Action::Undo | Action::Redo | Action::GoBack => return None,
     };
+    after.settle_notes();
     Some((change, after))
 }
 
@@ -83,14 +86,18 @@ impl Session {
             action => return self.change_by(action),
         };
         let mut history = self.history.clone();
-        let Some((change, after)) = pass(&mut history, &self.document) else {
+        let Some(mut passed) = pass(&mut history, &self.document, &self.own_settings()) else {
             return true;
         };
-        if !self.allows(&after) {
+        passed.document.settle_notes();
+        if !self.allows(&passed.document) {
             return false;
         }
         self.history = history;
-        self.replace_document(change, after);
+        self.replace_document(passed.change, passed.document);
+        if let Some(own) = passed.own {
+            self.take_up(own);
+        }
         true
     }
 
@@ -102,10 +109,25 @@ impl Session {
             return false;
         }
         if after != self.document || change == Change::Opened {
-            (self.history).record(change, &self.document, &after, self.dragging);
+            let left = (change == Change::Opened && after != self.document)
+                .then(|| self.work_left_behind());
+            let own = self.own_settings();
+            let step = [&self.document, &after];
+            self.history.record(change, step, &own, self.dragging);
             self.replace_document(change, after);
+            if let Some(name) = left.flatten() {
+                self.say_that_it_comes_back(say!("changed-jump-left", name = name));
+            }
         }
         true
+    }
+
+    /// What the present jump is to be called, where something was changed of it that is not kept, or set
+    /// about its jumper.
+    fn work_left_behind(&self) -> Option<String> {
+        let is_changed = self.differs_from_base() && !self.is_kept(self.scenario());
+        let is_set = self.own_settings() != OwnSettings::default();
+        (is_changed || is_set).then(|| self.telling_name())
     }
 
     fn allows(&mut self, after: &Document) -> bool {
@@ -123,7 +145,7 @@ impl Session {
         let before = mem::replace(&mut self.document, after);
         self.notice = None;
         let opened = change == Change::Opened;
-        if opened {
+        if opened && before != self.document {
             // Half-widths and limits are about one jumper.
             self.uncertainty.forget_own();
             self.goal_settings.forget_limits();
@@ -136,10 +158,26 @@ impl Session {
                 self.tried_generation = Some(self.generation);
             }
         }
+        if change != Change::Inputs {
+            let before = self.history.before_try(&self.document);
+            self.before_try = before.map(|before| before.scenario);
+        }
         self.follow_reference();
         if opened {
+            self.setting_up = false;
             self.show();
         }
+    }
+
+    fn own_settings(&self) -> OwnSettings {
+        OwnSettings::new(&self.uncertainty, &self.goal_settings.limits)
+    }
+
+    /// Takes up what had been set about a jumper who is back.
+    fn take_up(&mut self, own: OwnSettings) {
+        self.goal_settings.limits = own.limits();
+        self.uncertainty.own = own.half_widths;
+        self.measure_range();
     }
 
     fn fly(&mut self) {

@@ -35,6 +35,7 @@ impl Session {
                 most = unit.text(parameter.most()),
                 held = unit.text(held)
             )
+            .into()
         });
     }
 
@@ -86,9 +87,14 @@ impl Session {
         self.apply(Action::Reset(parameter));
     }
 
-    /// Whether any control differs from the opened jump.
+    /// Whether anything differs from the opened jump, its name and note included.
     pub fn differs_from_base(&self) -> bool {
         self.document.differs_from_base()
+    }
+
+    /// Whether any control differs from the opened jump.
+    pub fn inputs_differ(&self) -> bool {
+        self.document.inputs_differ()
     }
 
     /// Puts every control back.

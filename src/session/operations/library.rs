@@ -6,7 +6,6 @@ use crate::session::Session;
 use crate::state::library::Library;
 use crate::state::question::Question;
 use turns_aloft_describe::Sentence;
-use turns_aloft_describe::start::shown_name;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::collection::kept::Unreadable;
 use turns_aloft_scenario::collection::{Collection, Id};
@@ -33,10 +32,18 @@ impl Session {
         }
     }
 
-    /// Keeps the present jump under the name that is shown.
+    /// Keeps the present jump under a name that tells it from others, and says so.
     pub fn keep_jump(&mut self) {
-        let scenario = self.as_shown();
-        self.change_kept(|why| say!("not-kept", why = why), |kept| kept.add(scenario));
+        let scenario = self.as_named();
+        let kept = self.change_kept(|why| say!("not-kept", why = why), |kept| kept.add(scenario));
+        if let Some(id) = kept {
+            self.say(say!("jump-kept", name = self.name_of_kept(id)));
+        }
+    }
+
+    fn name_of_kept(&self, id: Id) -> &str {
+        let entry = self.library.collection.get(id);
+        entry.map_or("", |entry| &entry.scenario.name)
     }
 
     /// Opens a kept jump.
@@ -114,25 +121,17 @@ impl Session {
         if !self.differs_from_base() || self.is_kept(self.scenario()) {
             return Ok(None);
         }
-        let scenario = self.as_shown();
+        let scenario = self.as_named();
         let collection = Arc::make_mut(&mut self.library.collection);
         let id = collection.add(scenario).map_err(|why| why.sentence())?;
-        let name = collection
-            .get(id)
-            .map(|entry| entry.scenario.name.as_str())
-            .unwrap_or_default();
-        Ok(Some(say!("changed-jump-kept", name = name)))
-    }
-
-    fn as_shown(&self) -> Scenario {
-        Scenario {
-            name: shown_name(&self.scenario().name).to_owned(),
-            ..self.scenario().clone()
-        }
+        Ok(Some(say!(
+            "changed-jump-kept",
+            name = self.name_of_kept(id)
+        )))
     }
 
     /// Whether this very jump is among the kept ones, whatever it is called there.
-    fn is_kept(&self, scenario: &Scenario) -> bool {
+    pub(crate) fn is_kept(&self, scenario: &Scenario) -> bool {
         let entries = self.library.collection.entries();
         entries.iter().any(|entry| {
             let named = Scenario {

@@ -5,6 +5,7 @@ use crate::session::Session;
 use crate::state::document::{Attempt, Which};
 use crate::state::question::Question;
 use turns_aloft_describe::Sentence;
+use turns_aloft_scenario::input::Input;
 use turns_aloft_scenario::link::{self, Link};
 use turns_aloft_words::say;
 
@@ -12,7 +13,7 @@ impl Session {
     /// The present jump and the one beside it, as a link's text behind the `#`.
     pub fn link(&self) -> String {
         let reference = self.reference().map(|reference| &reference.scenario);
-        link::to_fragment(self.scenario(), reference)
+        link::to_fragment(&self.written(), reference)
     }
 
     /// Opens what stands behind the `#` of an address. What is no link of ours is passed over; a bad
@@ -30,11 +31,10 @@ impl Session {
     }
 
     fn open_linked(&mut self, link: Link) -> Result<(), String> {
-        let said = if link.jump == *self.scenario() {
-            None
-        } else {
-            self.rescue()?
-        };
+        let is_here = Input::differing(&link.jump, self.scenario())
+            .next()
+            .is_none();
+        let said = if is_here { None } else { self.rescue()? };
         let jumps = 1 + usize::from(link.reference.is_some());
         let reference = link.reference.map(|scenario| Attempt {
             which: Which::Linked,

@@ -2,6 +2,7 @@
 
 use crate::operations::action::Action;
 use crate::session::Session;
+use crate::state::question::Question;
 use turns_aloft_describe::Sentence;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::collection::saved::FileKind;
@@ -12,6 +13,24 @@ impl Session {
     /// usual ones.
     pub fn open(&mut self, scenario: Scenario) {
         self.apply(Action::Open(scenario, None));
+    }
+
+    /// Begins a jump of the user's own; which one it is and who jumps is to be put in first.
+    pub fn begin_jump(&mut self) {
+        if self.apply(Action::Open(Scenario::begun(), None)) {
+            self.ask(Question::Jump);
+            self.setting_up = true;
+        }
+    }
+
+    /// Whether the jump has just been begun, and what it is and who jumps is being put in.
+    pub const fn is_setting_up(&self) -> bool {
+        self.setting_up
+    }
+
+    /// Shows the jump that has been begun as any other.
+    pub fn finish_setting_up(&mut self) {
+        self.setting_up = false;
     }
 
     /// Opens a file's text: a scenario's, or a collection's, whose jumps are kept. A bad one is said

@@ -32,6 +32,15 @@ impl Session {
         self.preferences.greeted = true;
     }
 
+    /// Whether the attempt to compare with stands beside the jumper, not in the same place.
+    pub const fn is_side_by_side(&self) -> bool {
+        self.preferences.side_by_side
+    }
+
+    pub fn set_side_by_side(&mut self, side_by_side: bool) {
+        self.preferences.side_by_side = side_by_side;
+    }
+
     /// From now on plays only when asked: an opened jump shows its landing at once.
     pub fn reduce_motion(&mut self) {
         self.preferences.still = true;

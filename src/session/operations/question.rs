@@ -10,6 +10,9 @@ impl Session {
 
     pub fn ask(&mut self, question: Question) {
         self.question = question;
+        if question != Question::Jump {
+            self.setting_up = false;
+        }
     }
 
     /// Works on the answer in sight, on what the hands hold and on the marks as long as there is

@@ -4,9 +4,9 @@ use crate::operations::action::Action;
 use crate::session::Session;
 use crate::state::document::{Attempt, Which};
 use crate::state::reference::Reference;
-use turns_aloft_describe::start::shown_name;
+use turns_aloft_describe::name::{differences, name_of};
 use turns_aloft_scenario::starts;
-use turns_aloft_words::say;
+use turns_aloft_words::{say, text};
 
 impl Session {
     /// The attempt that the present one is compared with.
@@ -24,11 +24,28 @@ impl Session {
             }
             Which::Start(name) => starts::named(name).map(|start| start.scenario.clone()),
             Which::AsOpened => Some(self.document.base.clone()),
+            Which::BeforeTry => self.before_try.clone(),
             Which::Linked => None,
         };
         if let Some(scenario) = found {
             self.apply(Action::SetReference(Attempt { which, scenario }));
         }
+    }
+
+    /// What the jump was before the last change that was tried, in short; none where none was, or where
+    /// nothing is left of it.
+    pub fn before_try(&self) -> Option<String> {
+        let before = self.before_try.as_ref()?;
+        let was = differences(self.scenario(), before, self.units(), 1);
+        (!was.is_empty()).then_some(was)
+    }
+
+    /// Whether that jump is the one beside the present one.
+    pub fn is_before_try_beside(&self) -> bool {
+        let beside = self.reference.as_ref();
+        beside.is_some_and(|it| {
+            it.which == Which::BeforeTry && Some(&it.scenario) == self.before_try.as_ref()
+        })
     }
 
     /// Takes the second attempt away.
@@ -46,13 +63,11 @@ impl Session {
                 let named = entry.map_or(scenario, |entry| &entry.scenario);
                 named.name.clone()
             }
-            Which::Start(_) | Which::Linked => shown_name(&scenario.name).to_owned(),
+            Which::Start(_) | Which::Linked => name_of(scenario).into_owned(),
             Which::AsOpened => {
-                say!(
-                    "compare-as-opened",
-                    name = shown_name(&self.document.base.name)
-                )
+                say!("compare-as-opened", name = name_of(&self.document.base))
             }
+            Which::BeforeTry => text("compare-before-try").to_owned(),
         }
     }
 

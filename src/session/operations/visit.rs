@@ -17,6 +17,7 @@ impl Session {
             preferences: self.preferences,
             uncertainty: self.uncertainty.clone(),
             question: self.question,
+            setting_up: self.setting_up,
             goal: self.goal_settings.clone(),
             map: self.map_levers().clone(),
         }
@@ -35,6 +36,8 @@ impl Session {
             reference: self.reference().map(SavedReference::of),
             greeted: self.preferences.greeted,
             curves: self.preferences.curves,
+            side_by_side: self.preferences.side_by_side,
+            setting_up: self.setting_up,
             history: self.history.saved(),
         })
         .expect("a session holds nothing that JSON cannot say")
@@ -54,6 +57,7 @@ impl Session {
                 self.map_levers = visit.map;
                 self.preferences.greeted = visit.greeted;
                 self.preferences.curves = visit.curves;
+                self.preferences.side_by_side = visit.side_by_side;
                 self.earlier_body_unreported |= read.earlier_body;
                 let history =
                     (visit.history).and_then(|saved| History::restore(saved, &read.document));
@@ -61,6 +65,7 @@ impl Session {
                 self.replace_document(Change::Opened, read.document);
                 self.uncertainty = visit.uncertainty;
                 self.goal_settings = read.goal;
+                self.setting_up = visit.setting_up;
                 self.measure_range();
             }
             Err(_) => match jump_of(json) {

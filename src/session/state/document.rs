@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::collection::Id;
+use turns_aloft_scenario::input::Input;
 
 #[derive(Debug, Clone, PartialEq)]
 pub struct Document {
@@ -32,6 +33,8 @@ pub enum Which {
     Start(String),
     /// The present jump as it was opened.
     AsOpened,
+    /// The present jump as it was before the last change that was tried.
+    BeforeTry,
     /// It came with a link.
     Linked,
 }
@@ -59,8 +62,38 @@ impl Document {
         }
     }
 
-    /// Whether any input differs from the opened jump.
+    /// Whether anything differs from the opened jump, its name and note included.
     pub fn differs_from_base(&self) -> bool {
         self.scenario != self.base
+    }
+
+    /// Whether any input differs from the opened jump.
+    pub fn inputs_differ(&self) -> bool {
+        Input::differing(&self.base, &self.scenario)
+            .next()
+            .is_some()
+    }
+
+    /// Whether it was begun anew, from no jump that has a name.
+    pub const fn is_begun(&self) -> bool {
+        self.base.name.is_empty()
+    }
+
+    /// Puts every input back; what the jump is called and what is noted of it stays.
+    pub fn put_back(&mut self) {
+        self.scenario = Scenario {
+            name: self.scenario.name.clone(),
+            note: self.scenario.note.clone(),
+            ..self.base.clone()
+        };
+    }
+
+    /// Leaves no jump with a note about another one.
+    pub fn settle_notes(&mut self) {
+        self.scenario.settle_note();
+        self.base.settle_note();
+        if let Some(attempt) = &mut self.reference {
+            attempt.scenario.settle_note();
+        }
     }
 }

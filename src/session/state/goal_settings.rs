@@ -65,13 +65,10 @@ impl GoalSettings {
         let usual = Season::default();
         let mut saved = SavedGoal {
             target: self.target,
-            limits: BTreeMap::new(),
+            limits: limits_by_key(&self.limits),
             season: BTreeMap::new(),
         };
         for lever in Lever::ALL {
-            if let Some(limits) = self.limits.own(lever) {
-                saved.limits.insert(lever.key().to_owned(), limits);
-            }
             let unit = self.season.unit(lever);
             if unit != usual.unit(lever) {
                 let unit = unit.unwrap_or_default();
@@ -90,15 +87,9 @@ impl GoalSettings {
         }
         let mut goal = Self {
             target: saved.target,
+            limits: limits_of_keys(&saved.limits)?,
             ..Self::default()
         };
-        let refused = |why: RefusedLever| why.sentence();
-        // The hand mass was a lever once: earlier visits may hold limits of it.
-        let is_lever = |key: &str| key != Parameter::HandMass.key();
-        for (key, own) in saved.limits.iter().filter(|(key, _)| is_lever(key)) {
-            let lever = Lever::named(key).map_err(refused)?;
-            goal.limits.set(lever, *own).map_err(refused)?;
-        }
         for (key, unit) in saved.season.iter().filter(|(key, _)| is_lever(key)) {
             let lever = Lever::named(key).map_err(refused)?;
             goal.season.set(lever, *unit).map_err(refused)?;
@@ -110,4 +101,29 @@ impl GoalSettings {
     pub fn forget_limits(&mut self) {
         self.limits = Limits::default();
     }
+}
+
+/// The hand mass was a lever once: earlier visits may hold limits and seasons of it.
+fn is_lever(key: &str) -> bool {
+    key != Parameter::HandMass.key()
+}
+
+fn refused(why: RefusedLever) -> String {
+    why.sentence()
+}
+
+/// A jumper's own limits by key, in the lever's own unit.
+pub(crate) fn limits_by_key(limits: &Limits) -> BTreeMap<String, [f64; 2]> {
+    let own = |lever: Lever| Some((lever.key().to_owned(), limits.own(lever)?));
+    Lever::ALL.into_iter().filter_map(own).collect()
+}
+
+/// The limits again, or why one of them is not admissible.
+pub(crate) fn limits_of_keys(saved: &BTreeMap<String, [f64; 2]>) -> Result<Limits, String> {
+    let mut limits = Limits::default();
+    for (key, own) in saved.iter().filter(|(key, _)| is_lever(key)) {
+        let lever = Lever::named(key).map_err(refused)?;
+        limits.set(lever, *own).map_err(refused)?;
+    }
+    Ok(limits)
 }

@@ -4,6 +4,7 @@ use serde::{Deserialize, Deserializer, Serialize};
 use serde_json::{Map, Value};
 
 use crate::state::document::{Attempt, Document};
+use crate::state::own_settings::OwnSettings;
 use turns_aloft_describe::Inline;
 use turns_aloft_scenario::input::Input;
 use turns_aloft_scenario::{Scenario, file};
@@ -48,16 +49,21 @@ pub struct History {
 struct Step {
     change: Change,
     patch: Patch,
+    /// What had been set about the jumper of the document on the other side, where that is another jump.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    own: Option<OwnSettings>,
     /// Room that it takes as text.
     #[serde(skip)]
     bytes: usize,
 }
 
 impl Step {
-    fn new(change: Change, from: &Document, to: &Document) -> Self {
+    /// `own`: what has been set about the jumper of `to`.
+    fn new(change: Change, from: &Document, to: &Document, own: &OwnSettings) -> Self {
         Self {
             change,
             patch: Patch::new(from, to),
+            own: (change == Change::Opened).then(|| own.clone()),
             bytes: 0,
         }
         .measured()
@@ -67,12 +73,11 @@ impl Step {
     fn text(&self) -> &'static str {
         match self.change {
             Change::Inputs => {
-                let mut names = self.patch.scenario.keys();
-                match (
-                    names.next().and_then(|name| Input::named(name)),
-                    names.next(),
-                ) {
+                let names = self.patch.scenario.keys();
+                let mut inputs = names.filter_map(|name| Input::named(name));
+                match (inputs.next(), inputs.next()) {
                     (Some(input), None) => input.inline(),
+                    (None, _) => text("change-name-or-note"),
                     _ => text("change-several-inputs"),
                 }
             }
@@ -159,7 +164,14 @@ fn patched(scenario: &Scenario, patch: &Map<String, Value>) -> Option<Scenario> 
 impl History {
     /// Records that `before` has become `after`; what was undone until now cannot be redone any more.
     /// While a control is dragged, what it does is one step.
-    pub fn record(&mut self, change: Change, before: &Document, after: &Document, dragging: bool) {
+    /// `own`: what has been set about the jumper of `before`.
+    pub(crate) fn record(
+        &mut self,
+        change: Change,
+        [before, after]: [&Document; 2],
+        own: &OwnSettings,
+        dragging: bool,
+    ) {
         if before == after {
             return;
         }
@@ -171,7 +183,7 @@ impl History {
         self.open = change == Change::Inputs;
         // A drag may end where it began.
         if before != after {
-            self.undo.push(Step::new(change, after, before));
+            self.undo.push(Step::new(change, after, before, own));
             limit(&mut self.undo);
         }
     }
@@ -181,28 +193,44 @@ impl History {
         self.open = false;
     }
 
-    /// What the last step did, and the document before it. The step can then be redone.
-    pub fn undo(&mut self, present: &Document) -> Option<(Change, Document)> {
+    /// What the last step did, and the document before it. The step can then be redone; `own`: what has
+    /// been set about the present jumper.
+    pub(crate) fn undo(&mut self, present: &Document, own: &OwnSettings) -> Option<Passed> {
         self.open = false;
-        pass(&mut self.undo, &mut self.redo, present)
+        pass(&mut self.undo, &mut self.redo, present, own)
     }
 
     /// What the step last undone did, and the document after it.
-    pub fn redo(&mut self, present: &Document) -> Option<(Change, Document)> {
+    pub(crate) fn redo(&mut self, present: &Document, own: &OwnSettings) -> Option<Passed> {
         self.open = false;
-        pass(&mut self.redo, &mut self.undo, present)
+        pass(&mut self.redo, &mut self.undo, present, own)
     }
 
     /// Undoes everything from the last try on; nothing where none can be gone back on.
-    pub fn go_back(&mut self, present: &Document) -> Option<(Change, Document)> {
+    pub(crate) fn go_back(&mut self, present: &Document, own: &OwnSettings) -> Option<Passed> {
         if self.tried() == 0 {
             return None;
         }
-        let (mut change, mut document) = self.undo(present)?;
-        while change != Change::Tried {
-            (change, document) = self.undo(&document)?;
+        let mut passed = self.undo(present, own)?;
+        while passed.change != Change::Tried {
+            passed = self.undo(&passed.document, own)?;
         }
-        Some((change, document))
+        Some(passed)
+    }
+
+    /// The document before the last try; none where none can be gone back on.
+    pub(crate) fn before_try(&self, present: &Document) -> Option<Document> {
+        if self.tried() == 0 {
+            return None;
+        }
+        let mut before = present.clone();
+        for step in self.undo.iter().rev() {
+            before = step.patch.apply(&before)?;
+            if step.change == Change::Tried {
+                return Some(before);
+            }
+        }
+        None
     }
 
     /// What would be undone and what would be redone next.
@@ -230,17 +258,30 @@ impl History {
     }
 }
 
+/// A step that has been passed over: what it did, and what is on its other side.
+#[derive(Debug)]
+pub(crate) struct Passed {
+    pub change: Change,
+    pub document: Document,
+    pub own: Option<OwnSettings>,
+}
+
 /// Passes the last of the steps over.
 fn pass(
     from: &mut Vec<Step>,
     to: &mut Vec<Step>,
     present: &Document,
-) -> Option<(Change, Document)> {
+    own: &OwnSettings,
+) -> Option<Passed> {
     let step = from.pop()?;
     let document = step.patch.apply(present)?;
-    to.push(Step::new(step.change, &document, present));
+    to.push(Step::new(step.change, &document, present, own));
     limit(to);
-    Some((step.change, document))
+    Some(Passed {
+        change: step.change,
+        document,
+        own: step.own,
+    })
 }
 
 /// Drops the oldest steps that are too many or take too much room.
@@ -296,7 +337,10 @@ impl History {
             let mut at = present.clone();
             steps.iter().rev().all(|step| {
                 let next = step.patch.apply(&at).filter(is_admissible);
-                next.map(|next| at = next).is_some()
+                let own = step.own.as_ref();
+                next.filter(|next| own.is_none_or(|own| own.fits(&next.scenario)))
+                    .map(|next| at = next)
+                    .is_some()
             })
         };
         (version == file::VERSION && leads_well(&undo) && leads_well(&redo)).then_some(Self {

@@ -38,9 +38,17 @@ pub(crate) struct Visit {
     /// Visits before there were curves to choose have none.
     #[serde(default)]
     pub curves: ShownCurves,
+    #[serde(default, skip_serializing_if = "is_not")]
+    pub side_by_side: bool,
+    #[serde(default, skip_serializing_if = "is_not")]
+    pub setting_up: bool,
     /// Visits before there was undo have none. Read apart: where it is spoilt the rest is not.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub history: Option<Value>,
+}
+
+fn is_not(set: &bool) -> bool {
+    !set
 }
 
 /// The jump alone of it.
@@ -69,13 +77,15 @@ impl Visit {
             .map(SavedReference::restore)
             .transpose()?;
         let of_reference = reference.as_ref().is_some_and(|it| it.earlier_body);
+        let mut document = Document {
+            scenario: scenario.read,
+            base: base.read,
+            reference: reference.map(|reference| reference.read),
+        };
+        document.settle_notes();
         Ok(Read {
             earlier_body: scenario.earlier_body || base.earlier_body || of_reference,
-            document: Document {
-                scenario: scenario.read,
-                base: base.read,
-                reference: reference.map(|reference| reference.read),
-            },
+            document,
             goal,
             visit,
         })
@@ -93,6 +103,7 @@ pub struct VisitState {
     pub(crate) preferences: Preferences,
     pub(crate) uncertainty: UncertaintyInputs,
     pub(crate) question: Question,
+    pub(crate) setting_up: bool,
     pub(crate) goal: GoalSettings,
     pub(crate) map: Levers,
 }
