@@ -5,8 +5,8 @@ use egui::{Align2, Rect, Sense, Ui, UiBuilder, pos2, vec2};
 
 use crate::controls::{Button, NumberEdit, TextEdit, choice_across};
 use crate::folded_inputs::{name_box, table_choice, turns_choice};
-use crate::number;
 use crate::style::{self, GAP, TEXT, TOUCH_SIZE, WEAK_TEXT};
+use crate::{hang_time, number};
 use turns_aloft_describe::Label;
 use turns_aloft_scenario::jump::JumpName;
 use turns_aloft_scenario::parameter::{Parameter, Section};
@@ -73,31 +73,41 @@ fn which_jump(ui: &mut Ui, session: &mut Session) {
     turns_choice(&mut child(ui, rest), session);
 }
 
-/// Stature, mass and height of the jump, to be typed.
+/// Stature, mass, and height of the jump or its hang time, to be typed.
 fn numbers_side_by_side(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit) {
-    const ASKED: [Parameter; 3] = [
-        Parameter::Stature,
-        Parameter::BodyMass,
-        Parameter::JumpHeight,
+    // The hang time is no number of its own.
+    let asked = [
+        Some(Parameter::Stature),
+        Some(Parameter::BodyMass),
+        Some(Parameter::JumpHeight),
+        None,
     ];
-    let rect = row(ui, LABEL + TOUCH_SIZE);
-    let width = (rect.width() + GAP) / ASKED.len() as f32 - GAP;
-    for (i, parameter) in ASKED.into_iter().enumerate() {
-        let left = rect.left() + i as f32 * (width + GAP);
-        let label = parameter.label();
-        let size = style::fitting_text(ui.painter(), label, 15.0, width);
-        ui.painter().text(
-            pos2(left, rect.top() + 0.5 * LABEL),
-            Align2::LEFT_CENTER,
-            label,
-            style::text(size),
-            TEXT.get(),
-        );
-        let field = Rect::from_min_max(
-            pos2(left, rect.top() + LABEL),
-            pos2(left + width, rect.bottom()),
-        );
-        number::value(ui, session, numbers, parameter, field);
+    let across = if ui.available_width() < FOUR {
+        2
+    } else {
+        asked.len()
+    };
+    for of_row in asked.chunks(across) {
+        let rect = row(ui, LABEL + TOUCH_SIZE);
+        let width = (rect.width() + GAP) / across as f32 - GAP;
+        for (i, parameter) in of_row.iter().enumerate() {
+            let left = rect.left() + i as f32 * (width + GAP);
+            let own = Rect::from_min_size(pos2(left, rect.top()), vec2(width, rect.height()));
+            let (above, field) = own.split_top_bottom_at_y(own.top() + LABEL);
+            let label = parameter.map_or_else(|| text("reading-hang-time-s"), Label::label);
+            let size = style::fitting_text(ui.painter(), label, 15.0, width);
+            ui.painter().text(
+                above.left_center(),
+                Align2::LEFT_CENTER,
+                label,
+                style::text(size),
+                TEXT.get(),
+            );
+            match *parameter {
+                Some(parameter) => number::value(ui, session, numbers, parameter, field),
+                None => hang_time::field(ui, session, numbers, field),
+            }
+        }
     }
 }
 

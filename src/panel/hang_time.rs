@@ -44,6 +44,14 @@ pub fn show(
     if response.clicked() {
         *about = (!open).then_some(Cow::Borrowed(name));
     }
+    field(ui, session, edit, value);
+    if open && explained(ui, name, row, |ui| small(ui, text("hang-time-set-about"))) {
+        *about = None;
+    }
+}
+
+/// The field alone.
+pub fn field(ui: &mut Ui, session: &mut Session, edit: &mut NumberEdit, rect: Rect) {
     let unit = session.units().of(Kind::Time);
     let shown = NumberText {
         value: unit.set_text(session.hang_time_s()),
@@ -51,12 +59,9 @@ pub fn show(
         sign: unit.sign(),
     };
     let accessible_name = || say!("panel-typed", what = text("reading-hang-time-s"));
-    let field = format!("value:{KEY}");
-    if let Some(typed) = number_field(ui, edit, &field, value, accessible_name, shown) {
+    let name = format!("value:{KEY}");
+    if let Some(typed) = number_field(ui, edit, &name, rect, accessible_name, shown) {
         session.set_typed_hang_time(&typed);
-    }
-    if open && explained(ui, name, row, |ui| small(ui, text("hang-time-set-about"))) {
-        *about = None;
     }
 }
 

@@ -116,7 +116,9 @@ fn a_jump_is_begun_from_the_menu_too() {
         finger.touch("jump:axel");
         finger.fill("value:stature_m", "148");
         finger.fill("value:body_mass_kg", "38");
-        finger.fill("value:jump_height_m", "25");
+        finger.fill("value:hang_time_s", "0.45");
+        let hang_time_s = finger.page.state().session.hang_time_s();
+        assert!((hang_time_s - 0.45).abs() < 5e-3, "{hang_time_s}");
         finger.slide("arm_tuck", 0.65);
         finger.slide("leg_tuck", 0.7);
         finger.touch("question:Why");

@@ -238,6 +238,7 @@ fn a_jump_that_is_begun_has_room() {
             "value:stature_m",
             "value:body_mass_kg",
             "value:jump_height_m",
+            "value:hang_time_s",
             "slider:arm_tuck",
             "slider:leg_tuck",
         ] {
