@@ -74,7 +74,8 @@ fn curves(page: &Page, area: Rect) -> Vec<Vec<Pos2>> {
         };
         lines.extend(found.into_iter().map(seen));
     }
-    lines.retain(|points| points.iter().all(|&point| area.expand(1.0).contains(point)));
+    let inside = |&point: &Pos2| area.expand(1.0).contains(point);
+    lines.retain(|points| points.len() > 20 && points.iter().all(inside));
     lines
 }
 
