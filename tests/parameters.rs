@@ -58,7 +58,10 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 36] = [
+    let all: [(&str, &[Parameter]); 38] = [
+        // Whose jump it is, and a figure for who has no body of their own.
+        ("picture/card.rs", &[Stature, BodyMass]),
+        ("figure/forms.rs", &[Stature, BodyMass]),
         // What is asked first of a jump that has been begun.
         (
             "panel/begun_jump.rs",

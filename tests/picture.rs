@@ -6,7 +6,7 @@ use std::sync::{Arc, LazyLock};
 use proptest::prelude::*;
 use resvg::tiny_skia::{Pixmap, Transform};
 use resvg::usvg::{self, Node, Rect, Tree, fontdb};
-use turns_aloft::picture::{HEIGHT_PX, Picture, WIDTH_PX};
+use turns_aloft::picture::{HEIGHT_PX, Picture, WIDTH_PX, to_svg};
 use turns_aloft::scenario::link::from_fragment;
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
 use turns_aloft::scenario::{Scenario, starts};
@@ -25,13 +25,12 @@ static FONTS: LazyLock<Arc<fontdb::Database>> = LazyLock::new(|| {
 });
 
 fn svg(scenario: &Scenario, units: &Units) -> String {
-    Picture {
+    to_svg(&Picture {
         scenario,
         jump: &scenario.fly(),
         units,
         address: Some(ADDRESS),
-    }
-    .to_svg()
+    })
 }
 
 /// The fonts by weight: the library does not read those inside the file, as a browser does.
@@ -176,7 +175,7 @@ fn without_an_address_there_is_no_code() {
         units: &UNITS[0],
         address: None,
     };
-    assert_eq!(read_code(&drawn(&tree(&picture.to_svg()))), None);
+    assert_eq!(read_code(&drawn(&tree(&to_svg(&picture)))), None);
 }
 
 proptest! {

@@ -56,7 +56,7 @@ struct Style {
     /// How far the turning goes on at most.
     turning_rad: f64,
     /// Forward lean of the pelvis in the end.
-    lean_rad: f64,
+    pelvis_forward_rad: f64,
     both_feet: bool,
     glides: bool,
 }
@@ -65,7 +65,7 @@ const fn style(ground: Ground) -> Style {
     let on_one_leg = Style {
         knee_rad: [rad(72.0), rad(34.0)],
         turning_rad: 0.25,
-        lean_rad: rad(18.0),
+        pelvis_forward_rad: rad(18.0),
         both_feet: false,
         glides: false,
     };
@@ -78,7 +78,7 @@ const fn style(ground: Ground) -> Style {
         Ground::Floor => on_one_leg,
         Ground::Trampoline => Style {
             knee_rad: [rad(42.0), rad(18.0)],
-            lean_rad: rad(5.0),
+            pelvis_forward_rad: rad(5.0),
             both_feet: true,
             ..on_one_leg
         },
@@ -106,9 +106,9 @@ fn posture(style: &Style) -> Posture {
     };
     let mut posture = Posture::new(left, right, leg, leg);
     // The back takes the trunk up again over a leaning pelvis, and the head looks ahead.
-    posture[Segment::MiddleTrunk] = about(DVec3::Z, 0.30 * style.lean_rad);
-    posture[Segment::UpperTrunk] = about(DVec3::Z, 0.30 * style.lean_rad);
-    posture[Segment::Head] = about(DVec3::Z, 0.30 * style.lean_rad);
+    posture[Segment::MiddleTrunk] = about(DVec3::Z, 0.30 * style.pelvis_forward_rad);
+    posture[Segment::UpperTrunk] = about(DVec3::Z, 0.30 * style.pelvis_forward_rad);
+    posture[Segment::Head] = about(DVec3::Z, 0.30 * style.pelvis_forward_rad);
     posture
 }
 
@@ -244,7 +244,7 @@ impl<'a> Landing<'a> {
         let from = self.flown.rotation[Segment::LowerTrunk as usize];
         let dying = [dying_away(since_s, JOINTS_S), 0.5 * JOINTS_S];
         let facing_rad = heading_rad(from * exp(self.tipping_rad_s * dying[1]));
-        let to = about(DVec3::Y, facing_rad) * about(DVec3::Z, -self.style.lean_rad);
+        let to = about(DVec3::Y, facing_rad) * about(DVec3::Z, -self.style.pelvis_forward_rad);
         turned_on(
             from,
             self.tipping_rad_s,

@@ -13,7 +13,7 @@ use crate::page::panels::PageCommandSent;
 use crate::page::wake::wake;
 use crate::page::{address, dom, files, share_sheet};
 use crate::panel::PageCommand;
-use crate::picture::{HEIGHT_PX, Picture, WIDTH_PX};
+use crate::picture::{HEIGHT_PX, Picture, WIDTH_PX, to_svg};
 use crate::session::Session;
 use crate::stage::current_session::CurrentSession;
 use crate::words::text;
@@ -58,13 +58,13 @@ fn handle_commands(mut commands: MessageReader<PageCommandSent>, session: Res<Cu
 /// Starts drawing the picture; none if the browser cannot.
 fn start(session: &Session, next: Next) -> Option<()> {
     let page = address::of_page();
-    let svg = Picture {
+    let picture = Picture {
         scenario: session.scenario(),
         jump: session.jump(),
         units: session.units(),
         address: page.as_deref(),
-    }
-    .to_svg();
+    };
+    let svg = to_svg(&picture);
     let name = session
         .scenario()
         .file_name()

@@ -12,9 +12,6 @@ use turns_aloft_scenario::starts;
 use turns_aloft_session::Session;
 use turns_aloft_words::{say, text};
 
-/// Least font size of a long name; a longer one takes two lines.
-const LEAST: f32 = 14.0;
-
 /// Room for the sign at the end that a menu opens.
 const TIP: f32 = 28.0;
 
@@ -40,7 +37,7 @@ fn written(ui: &Ui, rect: Rect, name: String) {
     let room = Rect::from_min_max(rect.min, rect.max - vec2(TIP, 0.0));
     let painter = ui.painter().with_clip_rect(room);
     let width = room.width() - 14.0;
-    let size = style::fitting(ui.painter(), &name, 17.0, width).max(LEAST);
+    let size = style::fitting(ui.painter(), &name, 17.0, width);
     let mut job = LayoutJob::simple(name, style::bold(size), TEXT.get(), width);
     job.wrap.max_rows = 2;
     let shown = painter.layout_job(job);

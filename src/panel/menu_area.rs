@@ -6,8 +6,8 @@ use egui::{Response, ScrollArea, Ui};
 use crate::controls::scrolling;
 use crate::style::WIDE_GAP;
 
-/// Width of a menu.
-pub const WIDTH: f32 = 300.0;
+/// Width of a menu: what the smallest screen has room for.
+pub const WIDTH: f32 = 254.0;
 
 /// Makes a menu scroll if it is longer than the room between its button and the bottom of the
 /// screen.

@@ -152,8 +152,8 @@ fn on_picture(
     }
     let notice = notice::show(ui, session, stage, &over);
     let strip = notice.or_else(|| greeting::show(ui, session, stage, &over));
+    over.push(picture_text::landing(ui, session, stage, strip, &over));
     over.extend(strip);
-    over.push(picture_text::landing(ui, session, stage, strip));
     let figure = layout::figure_area(stage, &over);
     // A notice moves the figure gradually.
     let eased = |name: &str, to: f32| {

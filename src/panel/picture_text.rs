@@ -1,8 +1,9 @@
 //! What is written on the 3D picture: that a landing is only shown, and how far the hands of the
 //! stick figure are from the axis.
 
-use egui::{Align2, Context, CornerRadius, LayerId, Painter, Pos2, Rect, Ui, pos2, vec2};
+use egui::{Align2, Context, CornerRadius, LayerId, Painter, Pos2, Rect, Ui, vec2};
 
+use crate::strip::between;
 use crate::style::{self, CARD, GAP, TEXT, WEAK_TEXT, WIDE_GAP};
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_session::Session;
@@ -20,19 +21,35 @@ const SIZE: f32 = 15.0;
 /// Between a number and its hand.
 const BESIDE: f32 = 12.0;
 
-/// Says under the jumper that the landing is not computed, while it is shown; above the `strip` at the foot
-/// of the picture, if there is one. Returns its place, which is kept free all the time, so that the figure
-/// does not move.
-pub fn landing(ui: &Ui, session: &Session, stage: Rect, strip: Option<Rect>) -> Rect {
+/// Says under the jumper that the landing is not computed, while it is shown: at the foot of the picture or
+/// on the `strip` there, between the `others` on the picture. Returns its place, which is kept free all the
+/// time, so that the figure does not move.
+pub fn landing(
+    ui: &Ui,
+    session: &Session,
+    stage: Rect,
+    strip: Option<Rect>,
+    others: &[Rect],
+) -> Rect {
     let painter = ui.painter().with_clip_rect(stage);
-    let line = text("panel-landing-shown");
-    let room = stage.width() - 2.0 * WIDE_GAP;
-    let least = style::least_size(ui.ctx());
-    let letters = style::fitting_text(&painter, line, SIZE, room).max(least);
-    let galley = painter.layout(line.to_owned(), style::text(letters), WEAK_TEXT.get(), room);
-    let foot = strip.map_or(stage.bottom(), |strip| strip.top());
-    let place =
-        Align2::CENTER_BOTTOM.anchor_size(pos2(stage.center().x, foot - GAP), galley.size());
+    let foot = strip.map_or(stage.bottom(), |strip| strip.top()) - GAP;
+    let room = stage.shrink2(vec2(WIDE_GAP, GAP)).with_max_y(foot);
+    let placed = |room: Rect| {
+        let line = text("panel-landing-shown");
+        let least = style::least_size(ui.ctx());
+        let size = style::fitting_text(&painter, line, SIZE, room.width()).max(least);
+        let font = style::text(size);
+        let galley = painter.layout(line.to_owned(), font, WEAK_TEXT.get(), room.width());
+        (
+            Align2::CENTER_BOTTOM.align_size_within_rect(galley.size(), room),
+            galley,
+        )
+    };
+    let (one_line, _) = placed(room);
+    let narrow = between(room, others, one_line.top());
+    // Where it takes several lines it may meet more of the others.
+    let (several_lines, _) = placed(narrow);
+    let (place, galley) = placed(between(room, others, several_lines.top()));
     if session.playhead_s() > session.flight().touchdown_s {
         ground(&painter, place);
         painter.galley(place.min, galley, WEAK_TEXT.get());

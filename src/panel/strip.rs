@@ -33,6 +33,19 @@ pub enum Touched {
     Button,
 }
 
+/// What is left of `room` between those of `others` that reach below `top`.
+pub fn between(room: Rect, others: &[Rect], top: f32) -> Rect {
+    let middle = room.center().x;
+    let meets = |other: &&Rect| other.bottom() + GAP > top;
+    others.iter().filter(meets).fold(room, |free, other| {
+        if other.center().x < middle {
+            free.with_min_x(free.left().max(other.right() + GAP))
+        } else {
+            free.with_max_x(free.right().min(other.left() - GAP))
+        }
+    })
+}
+
 impl Strip<'_> {
     /// Shows it on the picture, between the `others` there if it is as high as they reach. Returns its
     /// area, and what was clicked.
@@ -40,14 +53,7 @@ impl Strip<'_> {
         let inside = stage.shrink2(vec2(WIDE_GAP, GAP));
         let most = MOST * stage.height();
         let (rect, _) = self.placed(ui, inside, most);
-        let meets = |other: &&Rect| other.bottom() + GAP > rect.top();
-        let free = others.iter().filter(meets).fold(inside, |free, other| {
-            if other.center().x < stage.center().x {
-                free.with_min_x(other.right() + GAP)
-            } else {
-                free.with_max_x(other.left() - GAP)
-            }
-        });
+        let free = between(inside, others, rect.top());
         let (rect, galley) = self.placed(ui, free, most);
         let (said, foot) = rect.split_top_bottom_at_y(rect.bottom() - self.foot());
         let response = button_area(ui, self.name, said, self.accessible_name);

@@ -3,8 +3,8 @@
 use svg::Document;
 use svg::node::element::{Definitions, Group, Rectangle, Text};
 
-use crate::Picture;
 use crate::lettering::{Type, hex};
+use crate::subject::Picture;
 use crate::{fonts, qr, strip};
 use turns_aloft_analysis::caution::Caution;
 use turns_aloft_appearance::{DAY, Rgb};

@@ -10,28 +10,13 @@ mod lettering;
 mod outline;
 mod qr;
 mod strip;
-
-use turns_aloft_scenario::Scenario;
-use turns_aloft_scenario::fly::Jump;
-use turns_aloft_scenario::units::Units;
+mod subject;
 
 pub use card::{HEIGHT_PX, WIDTH_PX};
+pub use subject::Picture;
 
-/// What a picture shows.
-#[derive(Debug, Clone, Copy)]
-pub struct Picture<'a> {
-    pub scenario: &'a Scenario,
-    /// The scenario, flown.
-    pub jump: &'a Jump,
-    pub units: &'a Units,
-    /// The page's address without a fragment; without one there is no QR code.
-    pub address: Option<&'a str>,
-}
-
-impl Picture<'_> {
-    /// The picture as the text of an SVG file, [`WIDTH_PX`] by [`HEIGHT_PX`], in the language spoken. It holds
-    /// its fonts and refers to no other file.
-    pub fn to_svg(&self) -> String {
-        card::draw(self).to_string()
-    }
+/// The picture as the text of an SVG file, [`WIDTH_PX`] by [`HEIGHT_PX`], in the language spoken. It holds
+/// its fonts and refers to no other file.
+pub fn to_svg(picture: &Picture<'_>) -> String {
+    card::draw(picture).to_string()
 }

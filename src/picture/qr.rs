@@ -4,8 +4,8 @@ use qrcode::{Color, EcLevel, QrCode};
 use svg::node::element::Path;
 use svg::node::element::path::Data;
 
-use crate::Picture;
 use crate::lettering::hex;
+use crate::subject::Picture;
 use turns_aloft_appearance::DAY;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::link::to_fragment;

@@ -4,10 +4,10 @@ use glam::DVec2;
 use svg::node::element::path::Data;
 use svg::node::element::{Circle, Group, Line, Path};
 
-use crate::Picture;
 use crate::figure::{Shape, shapes};
 use crate::lettering::{Type, hex};
 use crate::outline::Side;
+use crate::subject::Picture;
 use turns_aloft_appearance::DAY;
 use turns_aloft_describe::turns::{hundredths_of, turns_text};
 use turns_aloft_describe::unit::{SECONDS, UnitText as _};

@@ -61,11 +61,21 @@ fn collect(shape: &Shape, lines: &mut Vec<Vec<Pos2>>) {
 
 /// The curves that are drawn inside an area, from the top.
 fn curves(page: &Page, area: Rect) -> Vec<Vec<Pos2>> {
-    let mut lines = Vec::new();
-    for ClippedShape { shape, .. } in &page.output().shapes {
-        collect(shape, &mut lines);
+    let mut lines: Vec<Vec<Pos2>> = Vec::new();
+    for ClippedShape { shape, clip_rect } in &page.output().shapes {
+        let mut found = Vec::new();
+        collect(shape, &mut found);
+        // Where the column scrolls, a part may be scrolled out of sight.
+        let seen = |points: Vec<Pos2>| {
+            points
+                .into_iter()
+                .filter(|&at| clip_rect.contains(at))
+                .collect()
+        };
+        lines.extend(found.into_iter().map(seen));
     }
-    lines.retain(|points| points.iter().all(|&point| area.expand(1.0).contains(point)));
+    let inside = |&point: &Pos2| area.expand(1.0).contains(point);
+    lines.retain(|points| points.len() > 20 && points.iter().all(inside));
     lines
 }
 

@@ -5,8 +5,8 @@ use egui::{Event, Key, Modifiers, lerp, pos2, vec2};
 use egui_kittest::kittest::NodeT;
 
 use crate::harness::{
-    Page, SIZES, TABLET, centre, click, control, controls, drag, has, named, open, pointer, press,
-    press_target, says, set, settle, targets, type_and_press,
+    Page, SIZES, TABLET, at_target, centre, click, control, controls, drag, has, named, open,
+    pointer, press, press_target, says, set, settle, targets, type_and_press,
 };
 use turns_aloft::appearance::view::View;
 use turns_aloft::describe::Label;
@@ -543,10 +543,8 @@ fn a_step_does_not_move_while_it_is_tried() {
 #[test]
 fn a_click_on_a_bar_explains_it() {
     let mut page = open(NARROW, Language::English, Question::Why);
-    let about = controls(&page)
-        .into_iter()
-        .find(|control| control.name.ends_with("Where the turns were lost, Closing"))
-        .and_then(|control| control.about)
+    let about = at_target(&page, "why:closing")
+        .and_then(|bar| bar.accesskit_node().description())
         .expect("an explanation");
     for opened in [true, false] {
         press_target(&mut page, "why:closing");

@@ -188,7 +188,7 @@ half-width-unknown = Halbbreite von { $key } = { $value }: diese Halbbreite gibt
 half-width-hang-time = Halbbreite von { $key } = { $value } geht nicht: möglich ist 0 bis { $most }
 hang-time-not-a-number = { $key } = { $value } ist keine Zahl: Sekunden angeben
 hang-time-out-of-range = { $key } = { $value } geht nicht: mit diesem Körper und dieser Bewegung dauern die möglichen Höhen { $least } bis { $most }
-hang-time-not-flown = { $key } = { $value }: keine Höhe ergibt genau das, weil ein Fuß unterwegs aufs Eis kommt; am nächsten liegt { $nearest }
+hang-time-not-flown = { $key } = { $value }: keine Höhe ergibt genau das, weil ein Fuß unterwegs den Untergrund berührt; am nächsten liegt { $nearest }
 
 ## Warum die Datei eines Sprungs oder ein Link nicht geöffnet wurde, als Teil eines Satzes.
 

@@ -425,9 +425,9 @@ kept-twice = ein Sprung, der sich von einem anderen nicht unterscheiden lässt
 number-needed = { $what }: hier braucht es eine Zahl; der Wert bleibt, wie er war.
 number-held = { $what }: möglich ist { $least } bis { $most }; jetzt steht es auf { $held }.
 number-likely = { $what } { $value } geht nicht, möglich ist { $least } bis { $most }: waren { $meant } gemeint? Der Wert bleibt, wie er war.
-hang-time-set-about = Zeit in der Luft, vom Absprung bis zur ersten Berührung des Eises. Eingetippt setzt sie die Sprunghöhe auf die, die mit diesem Körper und dieser Bewegung so lange in der Luft ist. Gefunden wird sie durch Flüge; sie liegt nahe bei der Höhe, die ein so lange geworfener Ball erreicht, aber nicht genau dort, weil die Beine beim Aufkommen anders gebeugt sind als beim Absprung.
+hang-time-set-about = Zeit in der Luft, vom Absprung, bis ein Fuß den Untergrund berührt. Eingetippt setzt sie die Sprunghöhe auf die, die mit diesem Körper und dieser Bewegung so lange in der Luft ist. Gefunden wird sie durch Flüge. Sie liegt nahe bei der Höhe eines so lange geworfenen Balls, aber nicht genau dort: Die Beine sind beim Aufkommen anders gebeugt als beim Absprung.
 value-and-hang-time = { $value }, { $time } in der Luft
-rate-with-weights = mit leeren Händen; { $flown } mit dem, was sie halten
+rate-with-weights = ohne Gewicht; mit Gewicht { $flown }
 input-locked = Gesperrt, darum nicht geändert: { $what }.
 
 # Was getan wurde, hinter „Rückgängig: “ und „Wiederherstellen: “.

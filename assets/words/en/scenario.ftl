@@ -188,7 +188,7 @@ half-width-unknown = half-width of { $key } = { $value }: no such half-width; th
 half-width-hang-time = half-width of { $key } = { $value }: it goes from 0 to { $most }
 hang-time-not-a-number = { $key } = { $value } is not a number: give seconds
 hang-time-out-of-range = { $key } = { $value } is out of range: with this body and motion the heights that can be set are in the air from { $least } to { $most }
-hang-time-not-flown = { $key } = { $value }: no height gives just that, since a foot meets the ice on the way; the nearest is { $nearest }
+hang-time-not-flown = { $key } = { $value }: no height gives just that, since a foot meets the ground on the way; the nearest is { $nearest }
 
 ## Why a scenario's file or a link was not opened, as part of a sentence.
 

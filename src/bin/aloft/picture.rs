@@ -3,7 +3,7 @@
 use clap::Args;
 
 use crate::chosen::Chosen;
-use turns_aloft::picture::Picture;
+use turns_aloft::picture::{Picture, to_svg};
 use turns_aloft::scenario::units::Units;
 
 #[derive(Args)]
@@ -24,6 +24,6 @@ impl PictureArguments {
             units: &Units::default(),
             address: self.address.as_deref(),
         };
-        Ok(picture.to_svg())
+        Ok(to_svg(&picture))
     }
 }
