@@ -58,9 +58,13 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 38] = [
-        // Whose jump it is, and a figure for who has no body of their own.
-        ("picture/card.rs", &[Stature, BodyMass]),
+    let all: [(&str, &[Parameter]); 39] = [
+        // Whose jump it is and what it comes to, and how thick the limbs of a small body are drawn.
+        (
+            "picture/card.rs",
+            &[Stature, BodyMass, TakeoffRate, JumpHeight],
+        ),
+        ("picture/figure.rs", &[Stature]),
         ("figure/forms.rs", &[Stature, BodyMass]),
         // What is asked first of a jump that has been begun.
         (

@@ -37,10 +37,17 @@ fn written(ui: &Ui, rect: Rect, name: String) {
     let room = Rect::from_min_max(rect.min, rect.max - vec2(TIP, 0.0));
     let painter = ui.painter().with_clip_rect(room);
     let width = room.width() - 14.0;
+    let in_two_rows = |size| {
+        let mut job = LayoutJob::simple(name.clone(), style::bold(size), TEXT.get(), width);
+        job.wrap.max_rows = 2;
+        painter.layout_job(job)
+    };
     let size = style::fitting(ui.painter(), &name, 17.0, width);
-    let mut job = LayoutJob::simple(name, style::bold(size), TEXT.get(), width);
-    job.wrap.max_rows = 2;
-    let shown = painter.layout_job(job);
+    let mut shown = in_two_rows(size);
+    let least = style::least_size(ui.ctx());
+    if shown.elided && size > least {
+        shown = in_two_rows(least);
+    }
     let at = rect.left_center() + vec2(12.0, -0.5 * shown.size().y);
     painter.galley(at, shown, TEXT.get());
     let tip = pos2(rect.right() - 16.0, rect.center().y + 3.0);

@@ -70,7 +70,7 @@ impl Walk {
     fn look(&mut self, state: &str) {
         let mut names = vec![LONG, UNBROKEN];
         // The bar of the smallest layout has no room for the whole name of any jump.
-        if self.page.ctx.viewport_rect().width() < 300.0 {
+        if self.page.ctx.viewport_rect().width() < 330.0 {
             names.extend(starts::all().iter().map(Label::label));
         }
         for fault in faults(&self.page, &names) {
