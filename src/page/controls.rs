@@ -10,6 +10,7 @@ use std::collections::BTreeMap;
 use std::time::Duration;
 
 use bevy::prelude::*;
+use bevy::window::RequestRedraw;
 use bevy_egui::egui::accesskit::{
     Action, ActionData, ActionRequest, Node, NodeId, Rect, Role, Toggled, TreeId, TreeUpdate,
 };
@@ -187,6 +188,7 @@ fn update(
     mut elements: NonSendMut<Elements>,
     session: Res<CurrentSession>,
     time: Res<Time<Real>>,
+    mut redraw: MessageWriter<RequestRedraw>,
     mut next: Local<Duration>,
     mut last: Local<Option<Moment>>,
 ) {
@@ -199,14 +201,14 @@ fn update(
             context.disable_accesskit();
             // A finger that lies still on a slider gives no further frames of itself.
             if *last != moment {
-                context.request_repaint();
+                redraw.write(RequestRedraw);
             }
             continue;
         }
         let Some(update) = &output.platform_output.accesskit_update else {
             // The tree is there from the next frame on.
             context.enable_accesskit();
-            context.request_repaint();
+            redraw.write(RequestRedraw);
             continue;
         };
         *next = time.elapsed() + UPDATE_INTERVAL;

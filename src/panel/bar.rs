@@ -57,31 +57,12 @@ pub fn show(
         right -= width + GAP;
         own
     };
-    let gear = signed("Units", text("panel-settings"), signs::gear);
-    let settings = gear.show(ui, from_right(TOUCH_SIZE));
     let width = if in_words { BUTTON } else { TOUCH_SIZE };
-    let share = if in_words {
-        Button::labelled("Share", text("panel-share"))
-    } else {
-        signed("Share", text("panel-share"), signs::share)
-    };
-    let share = share.show(ui, from_right(width));
-    let open = in_words.then(|| {
-        let open = Button::labelled("Open", text("panel-open"));
-        open.show(ui, from_right(BUTTON))
-    });
-    let keep = if in_words {
-        Button::labelled("keep", text("panel-keep")).accessible_name(text("panel-keep-it"))
-    } else {
-        signed("keep", text("panel-keep-it"), signs::bookmark)
-    };
-    if keep.show(ui, from_right(width)).clicked() {
-        session.keep_jump();
-    }
-    if layout.undo_in_bar() {
-        let undo = from_right(undo::WIDTH);
-        undo::row(ui, session, undo.min);
-    }
+    let settings = from_right(TOUCH_SIZE);
+    let share = from_right(width);
+    let open = in_words.then(|| from_right(BUTTON));
+    let keep = from_right(width);
+    let undo = layout.undo_in_bar().then(|| from_right(undo::WIDTH));
     if layout.begin_in_bar() {
         right -= TOUCH_SIZE + GAP;
     }
@@ -89,6 +70,7 @@ pub fn show(
         pos2(left, inside.top()),
         pos2(right.min(left + 320.0), inside.bottom()),
     );
+    // Shown in reading order, which is the keyboard's, too.
     let of_menu = jumps_menu::show(ui, session, picked, open.is_none());
     if layout.begin_in_bar() {
         let own = Rect::from_min_size(
@@ -100,6 +82,25 @@ pub fn show(
             session.begin_jump();
         }
     }
+    if let Some(undo) = undo {
+        undo::row(ui, session, undo.min);
+    }
+    let button = if in_words {
+        Button::labelled("keep", text("panel-keep")).accessible_name(text("panel-keep-it"))
+    } else {
+        signed("keep", text("panel-keep-it"), signs::bookmark)
+    };
+    if button.show(ui, keep).clicked() {
+        session.keep_jump();
+    }
+    let open = open.map(|open| Button::labelled("Open", text("panel-open")).show(ui, open));
+    let button = if in_words {
+        Button::labelled("Share", text("panel-share"))
+    } else {
+        signed("Share", text("panel-share"), signs::share)
+    };
+    let share = button.show(ui, share);
+    let settings = signed("Units", text("panel-settings"), signs::gear).show(ui, settings);
     settings_menu(session, &settings, help);
     let shared = share_menu::show(&share, session.reference().is_some(), has_share_sheet);
     let opens = of_menu || open.is_some_and(|open| open.clicked());

@@ -128,7 +128,7 @@ def test_the_comparison_follows_a_slider(page, tmp_path):
     at_rest(page)
     question(page, "Compare")
     set_reference(page, "reference:as opened")
-    assert "nothing differs" in page.output("compare:sentence")
+    assert "are the same" in page.output("compare:sentence")
     question(page, "Jump")
     x, y, width, height = page.rects()["slider:takeoff_rate_rad_s"]
     before = page.output("turns")

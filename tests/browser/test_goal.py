@@ -93,7 +93,7 @@ def test_the_answers_are_the_commands(page):
 @pytest.mark.window(1024, 768)
 def test_the_goal_is_changed(page):
     ask(page, "Goal")
-    touch.tap(page, *page.centre("No q, < or <<"))
+    touch.tap(page, *page.centre("Not called"))
     wait_for_output(page, "goal:target", lambda text: text == f"{2 - 75 / 360 + 0.001:.3f}")
     page.wait_until("arms that can", lambda: "not enough" not in page.output("goal:arm_tuck"))
     assert_answers(page.outputs(), reach("--turns", 2 - 75 / 360 + 0.001))

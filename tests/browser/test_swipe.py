@@ -62,7 +62,9 @@ def test_level_swipes_set_the_sliders(page):
             touch.touch_drag(page, 200, (top + bottom) / 2, 200, (top + bottom) / 2 + step)
         x, y, width, height = page.still_rects()[name]
         before = control(page, SLIDERS[name])["text"]
-        start, end = (0.2, 0.7) if swipe % 2 == 0 else (0.9, 0.35)
+        # To one half or the other by turns, and never to the same place twice.
+        ends = (0.55, 0.65) if swipe % 2 == 0 else (0.25, 0.45)
+        start, end = 0.9 - 0.7 * (swipe % 2 == 0), chance.uniform(*ends)
         row = y + chance.uniform(2, height - 2)
         slant = chance.uniform(-60, 60)
         touch.touch_drag(page, x + start * width, row, x + end * width, row + slant)
