@@ -65,6 +65,7 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
             &[Stature, BodyMass, TakeoffRate, JumpHeight],
         ),
         ("picture/figure.rs", &[Stature]),
+        ("picture/strip.rs", &[PreRotation]),
         ("figure/forms.rs", &[Stature, BodyMass]),
         // What is asked first of a jump that has been begun.
         (
@@ -127,8 +128,7 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         // What the picture is as large as.
         ("stage/axis.rs", &[Stature]),
         ("stage/camera.rs", &[JumpHeight, Stature]),
-        ("stage/feet.rs", &[Stature]),
-        ("stage/mannequin.rs", &[Stature]),
+        ("stage/sticks.rs", &[Stature]),
     ];
     all.into_iter()
         .map(|(file, numbers)| (file, numbers.iter().copied().collect()))
