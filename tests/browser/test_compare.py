@@ -135,7 +135,7 @@ def test_the_comparison_follows_a_slider(page, tmp_path):
     touch.touch_drag(page, x + 0.3 * width, y + 0.7 * height, x + 0.5 * width, y + 0.7 * height)
     wait_for_output(page, "turns", lambda text: text != before)
     question(page, "Compare")
-    wait_for_output(page, "compare:sentence", lambda text: "by take-off rate" in text)
+    wait_for_output(page, "compare:sentence", lambda text: "from take-off rate" in text)
     file = tmp_path / "present.aloft.json"
     file.write_text(stored_scenario(page))
     assert_compared(page.outputs(), json.loads(aloft("compare", "half-a-turn-short", file)))

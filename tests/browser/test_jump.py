@@ -67,14 +67,18 @@ def test_the_readouts_follow_a_finger_that_lies_on_a_slider(page):
     at_rest(page)
     x, y, width, height = page.rects()["slider:jump_height_m"]
     middle = y + 0.5 * height
-    with touch.held(page, (x + 0.3 * width, middle), (x + 0.4 * width, middle)):
-        page.wait_until("another height", lambda: page.output("jump_height_m") != "28 cm")
-        held = page.output("jump_height_m")
+    start, end, elsewhere = [(x + part * width, middle) for part in (0.3, 0.4, 0.8)]
+    touch.touch_drag(page, *start, *end)
+    there = wait_for_output(page, "jump_height_m", lambda text: text != "28 cm")
+    touch.touch_drag(page, *end, *elsewhere)
+    wait_for_output(page, "jump_height_m", lambda text: text != there)
+    with touch.held(page, start, end):
+        page.wait_until("its height", lambda: page.output("jump_height_m") == there)
         slider = "return document.querySelector('#controls > [aria-label=\"Jump height\"]')"
         text = f"{slider}.getAttribute('aria-valuetext')"
-        page.wait_until("the slider's own text", lambda: page.run(text) == held)
+        page.wait_until("the slider's own text", lambda: page.run(text) == there)
         assert not page.is_settled(), "the finger is still there"
-    wait_for_output(page, "jump_height_m", lambda text: text == held)
+    wait_for_output(page, "jump_height_m", lambda text: text == there)
 
 
 @pytest.mark.looks

@@ -85,6 +85,8 @@ def test_the_policy_allows_no_inline_and_no_evaluated_code(page):
     assert rules["default-src"] == {"'none'"}
     [of_trunk] = rules.pop("script-src") - {"'self'", "'wasm-unsafe-eval'"}
     assert of_trunk.startswith("'sha256-")
+    # The still picture of a jump, which the page makes itself.
+    assert rules.pop("img-src") == {"'self'", "data:"}
     assert all(allowed in ({"'self'"}, {"'none'"}) for allowed in rules.values())
 
 
