@@ -40,9 +40,10 @@ class Aloft:
         return done.stderr
 
     def keys(self, start):
-        """Every key that can be set."""
+        """Every key of a scenario. What can be set beside these, such as the hang time, sets one of them."""
         said = self._refusal(start, "nonsense", "1")
-        return re.search(r"the keys are (.*)", said)[1].split(", ")
+        keys = re.search(r"the keys are (.*)", said)[1].split(", ")
+        return [key for key in keys if key in self.start(start)]
 
     def ranges(self, start):
         """Least and most of every number, as the command states them when it refuses one."""
