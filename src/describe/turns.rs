@@ -22,6 +22,11 @@ pub fn turns_in_all(jump: &Jump) -> i64 {
     hundredths_of(jump.turns, jump.owed.map(|owed| owed.turns))
 }
 
+/// The turns that a jump's name asks for as text, without trailing zeros: "2", "2.5".
+pub fn owed_text(turns: f64) -> String {
+    with_decimal_sign(turns.to_string())
+}
+
 /// Hundredths of a turn as text: "1.53", "−0.33".
 pub fn turns_text(hundredths: i64) -> String {
     last_decimals_text(hundredths, DECIMALS)

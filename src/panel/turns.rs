@@ -19,11 +19,11 @@ use turns_aloft_describe::call::{
 };
 use turns_aloft_describe::jump::notation;
 use turns_aloft_describe::range::range_figures;
-use turns_aloft_describe::turns::{turns_in_all, turns_text};
+use turns_aloft_describe::turns::{owed_text, turns_in_all, turns_text};
 use turns_aloft_scenario::call::Call;
 use turns_aloft_scenario::fly::Owed;
 use turns_aloft_session::Session;
-use turns_aloft_words::{say, text, with_decimal_sign};
+use turns_aloft_words::{say, text};
 
 /// Font size of the large figures. A digit is then about 80 CSS pixels high, 15 mm on a tablet:
 /// 1/200 of a reading distance of three metres, a usual height for signs.
@@ -332,11 +332,6 @@ fn possible_verdict(session: &Session, range: &Range) -> Vec<Line> {
 /// The turns that the jump's name owes, if it owes any.
 fn owed(session: &Session) -> Option<f64> {
     session.jump().owed.map(|owed| owed.turns)
-}
-
-/// The turns of a full jump, without trailing zeros.
-fn owed_text(turns: f64) -> String {
-    with_decimal_sign(turns.to_string())
 }
 
 /// A call without its sign, which is shown after the name of the jump.

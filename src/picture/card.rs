@@ -11,13 +11,13 @@ use turns_aloft_appearance::{DAY, Rgb};
 use turns_aloft_describe::call::{Standing, short_verdict_text, shortfall_text};
 use turns_aloft_describe::jump::notation;
 use turns_aloft_describe::start::shown_name;
-use turns_aloft_describe::turns::{turns_in_all, turns_text};
+use turns_aloft_describe::turns::{owed_text, turns_in_all, turns_text};
 use turns_aloft_describe::unit::{INERTIA, SECONDS, UnitText as _};
 use turns_aloft_describe::{Text as _, beyond};
 use turns_aloft_physics::segments::SegmentTable;
 use turns_aloft_scenario::parameter::{Kind, Parameter};
 use turns_aloft_scenario::starts;
-use turns_aloft_words::{say, text, with_decimal_sign};
+use turns_aloft_words::{say, text};
 
 /// Size of the picture.
 pub const WIDTH_PX: f32 = 1080.0;
@@ -142,10 +142,7 @@ fn answer(picture: &Picture<'_>) -> Vec<Text> {
                 Standing::LetPass => DAY.text,
                 Standing::Wanting | Standing::Beyond => DAY.warning,
             };
-            let of = say!(
-                "picture-of",
-                turns = with_decimal_sign(owed.turns.to_string())
-            );
+            let of = say!("picture-of", turns = owed_text(owed.turns));
             line(Type::bold(44.0), &of, 254.0, DAY.weak_text);
             line(
                 Type::bold(56.0),
@@ -255,7 +252,7 @@ fn described(picture: &Picture<'_>) -> String {
             "picture-of-named",
             name = name,
             turns = turns,
-            owed = with_decimal_sign(owed.turns.to_string()),
+            owed = owed_text(owed.turns),
             missing = shortfall_text(owed.shortfall_deg)
         ),
         None => say!("picture-of-free", name = name, turns = turns),

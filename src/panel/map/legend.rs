@@ -7,9 +7,10 @@ use crate::map::shading;
 use crate::style::{self, CARD, GAP, SEEN, WEAK_TEXT};
 use crate::text::small;
 use turns_aloft_describe::beyond;
+use turns_aloft_describe::turns::owed_text;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_session::Session;
-use turns_aloft_words::{say, text, with_decimal_sign};
+use turns_aloft_words::{say, text};
 
 const SWATCH: Vec2 = vec2(30.0, 14.0);
 
@@ -35,7 +36,7 @@ pub fn show(ui: &mut Ui, session: &Session) {
             line(ui, rect, whole())
         });
         if let Some(owed) = session.jump().owed {
-            let turns = with_decimal_sign(owed.turns.to_string());
+            let turns = owed_text(owed.turns);
             entry(ui, &say!("panel-map-owed", turns = turns), |ui, rect| {
                 line(
                     ui,
