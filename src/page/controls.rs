@@ -5,7 +5,6 @@
 //! canvas. They are updated from the AccessKit tree that egui makes of the panels; what is done to them
 //! goes back to egui as AccessKit's requests.
 
-use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::time::Duration;
 
@@ -15,13 +14,12 @@ use bevy_egui::egui::accesskit::{
     Action, ActionData, ActionRequest, Node, NodeId, Rect, Role, Toggled, TreeId, TreeUpdate,
 };
 use bevy_egui::egui::{Event, Key, accesskit_root_id};
-use bevy_egui::{EguiContext, EguiInput, EguiOutput, EguiPreUpdateSet};
+use bevy_egui::{EguiContext, EguiOutput};
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::{Element, HtmlElement, HtmlInputElement, KeyboardEvent};
 
-use crate::page::wake::wake;
-use crate::page::{dom, keys};
+use crate::page::{dom, egui_events, keys};
 use crate::session::Moment;
 use crate::stage::current_session::CurrentSession;
 
@@ -29,12 +27,6 @@ pub fn plugin(app: &mut App) {
     listen();
     app.init_non_send::<Elements>()
         .add_systems(Startup, skip_canvas)
-        .add_systems(
-            PreUpdate,
-            send_events
-                .after(EguiPreUpdateSet::ProcessInput)
-                .before(EguiPreUpdateSet::BeginPass),
-        )
         .add_systems(Last, update);
 }
 
@@ -46,11 +38,6 @@ const UPDATE_INTERVAL: Duration = Duration::from_millis(200);
 
 /// The attribute with the id of the AccessKit node that an element stands for.
 const NODE_ATTRIBUTE: &str = "data-node";
-
-thread_local! {
-    /// Events of the elements, to be sent to the panels in the next frame.
-    static PENDING: RefCell<Vec<Event>> = const { RefCell::new(Vec::new()) };
-}
 
 /// A control, as AccessKit describes it.
 #[derive(Debug, Clone, PartialEq)]
@@ -112,9 +99,7 @@ fn listen() {
     };
     let listener = Closure::<dyn FnMut(web_sys::Event)>::new(move |event: web_sys::Event| {
         if let Some(events) = translate(&event) {
-            PENDING.with_borrow_mut(|all| all.extend(events));
-            // It happens while nothing moves: the app has to be woken to look.
-            wake();
+            egui_events::push(events);
         }
     });
     for name in ["click", "input", "change", "focusin", "keydown"] {
@@ -167,17 +152,6 @@ fn translate(event: &web_sys::Event) -> Option<Vec<Event>> {
             })
         }
         _ => None,
-    }
-}
-
-/// Sends the events to the panels.
-fn send_events(mut inputs: Query<&mut EguiInput>) {
-    let events = PENDING.take();
-    if events.is_empty() {
-        return;
-    }
-    for mut input in &mut inputs {
-        input.events.extend(events.iter().cloned());
     }
 }
 

@@ -4,42 +4,32 @@
 //! nothing with a key that is pressed there: neither go on to the next control nor reload the page. So
 //! the canvas gets none but those that are typed into a text field on it.
 
-use std::cell::{Cell, RefCell};
+use std::cell::Cell;
 
 use bevy::prelude::*;
+use bevy_egui::EguiContext;
 use bevy_egui::egui::{Event, Key, Modifiers};
-use bevy_egui::{EguiContext, EguiInput, EguiPreUpdateSet};
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::{Element, HtmlInputElement, KeyboardEvent};
 
-use crate::page::dom;
-use crate::page::wake::wake;
+use crate::page::{dom, egui_events};
 
 thread_local! {
-    /// Events to be sent to the panels in the next frame.
-    static PENDING: RefCell<Vec<Event>> = const { RefCell::new(Vec::new()) };
     /// Whether a text field on the canvas is being typed into.
     static TYPING: Cell<bool> = const { Cell::new(false) };
 }
 
 pub fn plugin(app: &mut App) {
     listen();
-    app.add_systems(
-        PreUpdate,
-        send_events
-            .after(EguiPreUpdateSet::ProcessInput)
-            .before(EguiPreUpdateSet::BeginPass),
-    )
-    .add_systems(Last, note_typing);
+    app.add_systems(Last, note_typing);
 }
 
 fn listen() {
     let pressed = Closure::<dyn FnMut(KeyboardEvent)>::new(|event: KeyboardEvent| {
         let events = press(&event);
         if !events.is_empty() {
-            PENDING.with_borrow_mut(|all| all.extend(events));
-            wake();
+            egui_events::push(events);
         }
     });
     if let Some(document) = dom::document() {
@@ -113,17 +103,6 @@ fn undo_key(event: &KeyboardEvent) -> Option<Event> {
             ..Modifiers::COMMAND
         },
     })
-}
-
-/// Sends the events to the panels.
-fn send_events(mut inputs: Query<&mut EguiInput>) {
-    let events = PENDING.take();
-    if events.is_empty() {
-        return;
-    }
-    for mut input in &mut inputs {
-        input.events.extend(events.iter().cloned());
-    }
 }
 
 fn note_typing(mut contexts: Query<&mut EguiContext>) {

@@ -4,6 +4,7 @@ mod address;
 mod appearance;
 mod controls;
 mod dom;
+mod egui_events;
 mod files;
 mod frame_pacing;
 mod frame_times;
@@ -71,8 +72,7 @@ pub fn run() {
             language::plugin,
             kept_jumps_storage::plugin,
             readout_elements::plugin,
-            controls::plugin,
-            keys::plugin,
+            (egui_events::plugin, controls::plugin, keys::plugin),
             frame_pacing::plugin,
             resize_redraw::plugin,
             frame_times::plugin,
