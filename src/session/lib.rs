@@ -50,6 +50,7 @@ pub mod map {
 /// How the jump differs from another attempt.
 pub mod compare {
     pub use crate::answers::kept_results::KeptResult;
+    pub use crate::describe::compare::hang_times;
     pub use crate::state::document::Which;
     pub use crate::state::reference::Reference;
 }
