@@ -21,7 +21,9 @@ const LAYERS: [(&str, &[&str]); 12] = [
     ("describe", &["physics", "scenario", "analysis", "words"]),
     (
         "session",
-        &["physics", "scenario", "analysis", "words", "describe"],
+        &[
+            "physics", "scenario", "attempt", "analysis", "words", "describe",
+        ],
     ),
     ("appearance", &[]),
     (
