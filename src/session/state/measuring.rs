@@ -16,8 +16,9 @@ pub struct Measuring {
     pub(crate) measured: Measured,
     /// The film that is open; none until it is, also after a reload: the page keeps marks, not films.
     pub(crate) film: Option<OpenFilm>,
-    /// The frame to be seen.
+    /// The frame to be seen; the page follows it, and moves it on while the film plays.
     pub(crate) frame: usize,
+    pub(crate) playing: bool,
     /// What the user has chosen to mark; none to go on with what is next.
     pub(crate) chosen: Option<Mark>,
     pub(crate) skipped: Vec<Mark>,
@@ -35,6 +36,7 @@ impl Measuring {
             measured,
             film: None,
             frame: 0,
+            playing: false,
             chosen: None,
             skipped: Vec::new(),
             facing_rad: 0.0,
@@ -61,6 +63,10 @@ impl Measuring {
 
     pub const fn frame(&self) -> usize {
         self.frame
+    }
+
+    pub const fn is_playing(&self) -> bool {
+        self.playing
     }
 
     pub const fn facing_rad(&self) -> f64 {

@@ -32,7 +32,10 @@ impl OpenFilm {
     pub fn frame_s(&self) -> f64 {
         let mut steps_s: Vec<f64> = self.times_s.windows(2).map(|two| two[1] - two[0]).collect();
         steps_s.sort_by(f64::total_cmp);
-        steps_s.get(steps_s.len() / 2).copied().unwrap_or(1.0 / 30.0)
+        steps_s
+            .get(steps_s.len() / 2)
+            .copied()
+            .unwrap_or(1.0 / 30.0)
     }
 
     /// How many times slower than life it plays, as far as the file says; otherwise 1.
