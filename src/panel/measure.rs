@@ -1,5 +1,6 @@
 //! Measuring a real attempt: what is to be marked next, what has been marked, and what follows from it.
 
+mod answer;
 mod ask;
 mod marks;
 mod part_slider;
@@ -21,10 +22,16 @@ pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit) -> Opt
     let mut command = None;
     let measuring = session.measuring()?;
     match measuring.measured() {
-        Measured::StopWatch(_) => stop_watch::show(ui, session, numbers),
+        Measured::StopWatch(_) => {
+            stop_watch::show(ui, session, numbers);
+            ui.add_space(GAP);
+            answer::show(ui, session);
+        }
         Measured::Film(_) if measuring.film().is_none() => command = ask::for_film(ui, session),
         Measured::Film(_) => {
             ask::show(ui, session);
+            ui.add_space(GAP);
+            answer::show(ui, session);
             marks::show(ui, session);
         }
         Measured::Sensor(_) => {}

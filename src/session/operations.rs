@@ -2,6 +2,8 @@
 
 pub mod action;
 mod compare;
+pub mod film_overlay;
+mod fitting;
 mod goal;
 mod goal_limits;
 mod hang_time;

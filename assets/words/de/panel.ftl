@@ -310,3 +310,13 @@ measure-cautions = Vor dem Filmen
 measure-consent = Wer Kinder filmt, braucht die Zustimmung der Eltern und hält sich an die Regeln der Halle.
 measure-stays-here = Der Film bleibt auf diesem Gerät. Nichts wird irgendwohin gesendet.
 measure-estimate = Was aus einem Film folgt, ist eine Schätzung. Sie sagt nichts über die Gesundheit und ist kein Urteil eines Preisgerichts.
+measure-working = Wird berechnet …
+# The least and the most time.
+measure-hang-time = In der Luft: { $low } bis { $high } s.
+measure-ask-why = Warum?
+measure-with-change = Auch mit der besten Änderung zeigen
+measure-on = Zurück zu den Markierungen
+measure-rate-right = Im Film fällt der Körper so schnell, wie Menschen fallen: Die Zeitlupe stimmt.
+# Pictures a second.
+measure-rate-other = Im Film fällt der Körper, als wären es { $rate } Bilder in der Sekunde gewesen. Bitte die Zeitlupe prüfen.
+measure-rate-none = Im Film fällt der Körper nicht so, wie Menschen fallen. Bitte die Zeitlupe und die Markierungen von Kopf und Füßen prüfen.

@@ -1,11 +1,12 @@
 //! What has been marked in the film; a touch on a mark makes it anew.
 
-use egui::Ui;
+use egui::{RichText, Ui};
 
 use crate::controls::{Button, choice};
 use crate::measure::ask::title_of;
-use crate::style::GAP;
+use crate::style::{self, GAP, WARNING};
 use crate::text::{heading, small};
+use turns_aloft_overlay::RateCheck;
 use turns_aloft_session::Session;
 use turns_aloft_session::measuring::Mark;
 use turns_aloft_words::{decimal, say, text};
@@ -72,4 +73,21 @@ fn slow_motion(ui: &mut Ui, session: &mut Session) {
         session.set_slow_motion(slow_motion);
     }
     small(ui, text("measure-slow-motion-about"));
+    match session.rate_check() {
+        None | Some(RateCheck::CannotTell) => {}
+        Some(RateCheck::Right) => small(ui, text("measure-rate-right")),
+        Some(RateCheck::Other { frames_a_second }) => {
+            let rate = decimal(frames_a_second, 0);
+            warned(ui, &say!("measure-rate-other", rate = rate));
+        }
+        Some(RateCheck::None) => warned(ui, text("measure-rate-none")),
+    }
+}
+
+fn warned(ui: &mut Ui, said: &str) {
+    ui.label(
+        RichText::new(said)
+            .font(style::bold(16.0))
+            .color(WARNING.get()),
+    );
 }

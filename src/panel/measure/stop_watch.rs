@@ -65,13 +65,15 @@ pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit) {
         }
         small(ui, text("measure-watch-about"));
         ui.add_space(GAP);
-        ui.label(RichText::new(text("measure-landed")).font(style::bold(17.0)));
-        let present = watch.landing_facing_rad.map(quarters);
-        let options = LANDINGS.map(|(quarters, name, label)| (Some(quarters), name, text(label)));
-        if let Some(Some(quarters)) = choice(ui, "landed", present, &options) {
-            session.set_stop_watch(|watch| {
-                watch.landing_facing_rad = Some(quarters * std::f64::consts::FRAC_PI_2);
-            });
+        let owed = session.jump().owed.map(|owed| owed.turns);
+        if let Some(owed) = owed {
+            ui.label(RichText::new(text("measure-landed")).font(style::bold(17.0)));
+            let present = watch.turns_counted.map(|turns| 4.0 * (turns - owed));
+            let options =
+                LANDINGS.map(|(quarters, name, label)| (Some(quarters), name, text(label)));
+            if let Some(Some(quarters)) = choice(ui, "landed", present, &options) {
+                session.set_stop_watch(|watch| watch.turns_counted = Some(owed + 0.25 * quarters));
+            }
         }
         ui.add_space(GAP);
         let counted = watch.turns_counted.map_or_else(
@@ -89,8 +91,4 @@ pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit) {
             session.step_turns_counted(steps);
         }
     });
-}
-
-fn quarters(angle_rad: f64) -> f64 {
-    (angle_rad / std::f64::consts::FRAC_PI_2).round()
 }

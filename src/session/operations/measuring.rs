@@ -45,15 +45,6 @@ impl Session {
         (self.measuring.as_ref()).is_some_and(|measuring| measuring.marks().is_some())
     }
 
-    /// The attempt as far as it is measured: what the jump at hand was meant to be, and the marks.
-    pub fn attempt(&self) -> Option<Attempt> {
-        let measuring = self.measuring.as_ref()?;
-        Some(Attempt {
-            scenario: self.scenario().clone(),
-            measured: measuring.measured.clone(),
-        })
-    }
-
     /// Begins with the hang time of the jump at hand, to be set to what the watch says.
     pub fn measure_by_stop_watch(&mut self) {
         let hang_time_s = (100.0 * self.jump.readout.hang_time_s).round() / 100.0;
@@ -83,7 +74,18 @@ impl Session {
         self.playback.playing = false;
         self.setting_up = false;
         self.notice = None;
-        self.measuring = Some(Measuring::new(measured));
+        self.measuring = Some(Measuring::new(Attempt {
+            scenario: self.scenario().clone(),
+            measured,
+        }));
+    }
+
+    /// Says why a film cannot be shown; its marks stay.
+    pub fn film_refused(&mut self, why: String) {
+        if let Some(measuring) = &mut self.measuring {
+            measuring.film = None;
+        }
+        self.say(why);
     }
 
     /// Leaves what has been measured.

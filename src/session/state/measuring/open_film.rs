@@ -39,8 +39,11 @@ impl OpenFilm {
     }
 
     /// How many times slower than life it plays, as far as the file says; otherwise 1.
+    /// To a hundredth: the times of frames are rounded in the file.
     pub fn slow_motion(&self) -> f64 {
-        self.filmed_hz
-            .map_or(1.0, |filmed_hz| (filmed_hz * self.frame_s()).max(1.0))
+        let times = self
+            .filmed_hz
+            .map_or(1.0, |filmed_hz| filmed_hz * self.frame_s());
+        ((100.0 * times).round() / 100.0).max(1.0)
     }
 }
