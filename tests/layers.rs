@@ -11,13 +11,17 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 11] = [
+const LAYERS: [(&str, &[&str]); 12] = [
     ("physics", &[]),
     ("scenario", &["physics"]),
     ("figure", &["physics", "scenario"]),
     ("analysis", &["physics", "scenario"]),
+    ("trace", &["physics"]),
     ("words", &[]),
-    ("describe", &["physics", "scenario", "analysis", "words"]),
+    (
+        "describe",
+        &["physics", "scenario", "analysis", "trace", "words"],
+    ),
     (
         "session",
         &["physics", "scenario", "analysis", "words", "describe"],

@@ -21,6 +21,7 @@ pub mod rounded_budget;
 pub mod rounding;
 pub mod source;
 pub mod start;
+mod trace;
 pub mod turns;
 pub mod typed;
 pub mod unit;
