@@ -14,6 +14,7 @@ use packages::packages;
 const LAYERS: [(&str, &[&str]); 12] = [
     ("physics", &[]),
     ("scenario", &["physics"]),
+    ("attempt", &["scenario"]),
     ("figure", &["physics", "scenario"]),
     ("analysis", &["physics", "scenario"]),
     ("trace", &["physics"]),
@@ -24,7 +25,9 @@ const LAYERS: [(&str, &[&str]); 12] = [
     ),
     (
         "session",
-        &["physics", "scenario", "analysis", "words", "describe"],
+        &[
+            "physics", "scenario", "attempt", "analysis", "words", "describe",
+        ],
     ),
     ("appearance", &[]),
     (
