@@ -11,17 +11,20 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 12] = [
+const LAYERS: [(&str, &[&str]); 14] = [
     ("physics", &[]),
     ("scenario", &["physics"]),
     ("attempt", &["scenario"]),
     ("figure", &["physics", "scenario"]),
     ("analysis", &["physics", "scenario"]),
     ("trace", &["physics"]),
+    ("overlay", &["physics", "attempt"]),
     ("words", &[]),
     (
         "describe",
-        &["physics", "scenario", "analysis", "trace", "words"],
+        &[
+            "physics", "scenario", "analysis", "trace", "overlay", "words",
+        ],
     ),
     (
         "session",

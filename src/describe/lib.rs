@@ -15,6 +15,7 @@ pub mod jump;
 pub mod lever;
 pub mod name;
 pub mod number;
+mod overlay;
 pub mod range;
 pub mod report;
 pub mod rounded_budget;
