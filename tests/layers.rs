@@ -17,7 +17,7 @@ const LAYERS: [(&str, &[&str]); 14] = [
     ("attempt", &["scenario"]),
     ("figure", &["physics", "scenario"]),
     ("analysis", &["physics", "scenario"]),
-    ("trace", &["physics"]),
+    ("trace", &["physics", "attempt"]),
     ("overlay", &["physics", "attempt"]),
     ("words", &[]),
     (

@@ -1,5 +1,6 @@
 //! All that a sensor's trace tells of a flight.
 
+use turns_aloft_attempt::sensor::{self, Sensor};
 use turns_aloft_physics::GRAVITY_M_S2;
 
 use crate::bridge::{self, Filled};
@@ -47,7 +48,9 @@ pub struct Trace {
     pub flight: FlightWindow,
     /// How far the trunk has turned since the beginning, at evenly spread readings and both ends.
     pub turned: Vec<TurnedAngle>,
-    /// Standard deviation of the last of these angles, that of the flight's ends included.
+    /// Standard deviation of the scale that these angles have in common, as a share of them.
+    pub scale_sigma: f64,
+    /// Standard deviation of the last of these angles, all that is known of included.
     pub turned_sigma_rad: f64,
     pub about: TurnedAbout,
     /// Largest rate about the axis, in the direction of the turning.
@@ -123,6 +126,7 @@ impl Survey {
         let turned = turned.ok_or(TraceFault::NoFlight)?;
         Ok(Trace {
             rest,
+            scale_sigma: turned.scale_sigma,
             turned_sigma_rad: turned.sigma_rad(&flight),
             about: turned.about,
             peak_rate_rad_s: turned.peak_rate_rad_s,
@@ -206,6 +210,24 @@ impl Trace {
 
     pub fn hang_s(&self) -> f64 {
         self.flight.to_s - self.flight.from_s
+    }
+
+    /// What an attempt keeps of it.
+    pub fn sensor(&self, file_name: &str) -> Sensor {
+        let angle = |at: &TurnedAngle| sensor::Turned {
+            t_s: at.t_s,
+            angle_rad: at.turned_rad,
+            sigma_rad: at.sigma_rad,
+        };
+        Sensor {
+            file_name: file_name.to_owned(),
+            takeoff_s: self.flight.from_s,
+            takeoff_sigma_s: self.flight.end_sigma_s,
+            landing_s: self.flight.to_s,
+            landing_sigma_s: self.flight.end_sigma_s,
+            turned: self.turned.iter().map(angle).collect(),
+            scale_sigma: self.scale_sigma,
+        }
     }
 }
 

@@ -25,7 +25,8 @@ pub struct TurnedAngle {
     pub t_s: f64,
     /// Since the beginning of the flight, anticlockwise seen from above.
     pub turned_rad: f64,
-    /// Standard deviation, where the beginning is known.
+    /// Standard deviation of what drift and noise have added since, where the beginning is known. What all
+    /// angles have in common is the scale's.
     pub sigma_rad: f64,
 }
 
@@ -37,8 +38,11 @@ pub struct Turned {
     pub about: TurnedAbout,
     /// Largest rate about that axis, in the direction of the turning.
     pub peak_rate_rad_s: f64,
+    /// Standard deviation of the scale that all angles have in common, as a share of them: the sensor's,
+    /// and what of its readings was filled in.
+    pub scale_sigma: f64,
     /// Rates about it at both ends.
-    pub end_rates_rad_s: [f64; 2],
+    end_rates_rad_s: [f64; 2],
 }
 
 /// Standard deviation of a gyroscope's scale: 0.5 %. Data sheets have 1 % at most for small sensors (from
@@ -48,6 +52,9 @@ const SCALE_SIGMA: f64 = 0.005;
 /// Standard deviation of the drift where there is no rest to tell it, rad/s: 1 degree a second, as data
 /// sheets have it for small sensors (from memory).
 const DRIFT_SIGMA_RAD_S: f64 = 0.0175;
+
+/// Less turning than this has no share that says anything, rad.
+const LEAST_RAD: f64 = 0.1;
 
 /// Longest time over which the gyroscope carries the vertical along, s; our choice.
 const CARRIED_S: f64 = 60.0;
@@ -134,29 +141,24 @@ impl Turned {
             .fold(0.0, |peak, rate| f64::max(sign * rate, peak));
         let noise_rad_s = rest.map_or(0.0, |rest| rest.noise_rad_s);
         let drift_sigma_rad_s = rest.map_or(DRIFT_SIGMA_RAD_S, |rest| rest.drift_sigma_rad_s);
-        let mut filled_sigma_rad = 0.0;
         let angles = (0..flown.t_s.len()).map(|i| {
-            let t_s = flown.t_s[i] - flight.from_s;
-            if i > 0 {
-                let step_s = flown.t_s[i] - flown.t_s[i - 1];
-                filled_sigma_rad += step_s * flown.filled_sigma_rad_s[i];
-            }
-            let parts = [
-                SCALE_SIGMA * turned_rad[i],
-                drift_sigma_rad_s * t_s,
-                noise_rad_s * libm::sqrt(t_s * signals.step_s),
-                filled_sigma_rad,
-            ];
+            let since_s = flown.t_s[i] - flight.from_s;
+            let noise_rad = noise_rad_s * libm::sqrt(since_s * signals.step_s);
             TurnedAngle {
                 t_s: flown.t_s[i],
                 turned_rad: turned_rad[i],
-                sigma_rad: libm::sqrt(parts.iter().map(|part| part * part).sum()),
+                sigma_rad: libm::hypot(drift_sigma_rad_s * since_s, noise_rad),
             }
         });
+        // Errors of what was filled in are alike all along, so they add up.
+        let steps = flown.t_s.windows(2).zip(&flown.filled_sigma_rad_s[1..]);
+        let filled_rad: f64 = steps.map(|(pair, sigma)| (pair[1] - pair[0]) * sigma).sum();
+        let whole_rad = turned_rad.last()?.abs().max(LEAST_RAD);
         Some(Self {
             angles: angles.collect(),
             about,
             peak_rate_rad_s,
+            scale_sigma: libm::hypot(SCALE_SIGMA, filled_rad / whole_rad),
             end_rates_rad_s: [rates[0], rates[rates.len() - 1]],
         })
     }
@@ -169,8 +171,14 @@ impl Turned {
             FoundBy::LeverArm | FoundBy::User => self.end_rates_rad_s,
         };
         let [begins, ends] = rates.map(|rate| rate * flight.end_sigma_s);
-        let known = self.angles[self.angles.len() - 1].sigma_rad;
-        libm::sqrt(known * known + begins * begins + ends * ends)
+        let last = self.angles[self.angles.len() - 1];
+        let parts = [
+            last.sigma_rad,
+            self.scale_sigma * last.turned_rad,
+            begins,
+            ends,
+        ];
+        libm::sqrt(parts.iter().map(|part| part * part).sum())
     }
 }
 
