@@ -114,7 +114,7 @@ panel-time-on-charts = Zeit, auf den Kurven
 panel-time-in-flight = Zeit im Flug
 panel-curves = Kurven
 panel-curves-choose = Kurven auswählen
-panel-curves-full = Für mehr Kurven ist hier kein Platz. Erst eine ausschalten.
+panel-curves-full = Für mehr Kurven ist hier kein Platz. Eine weitere tritt an die Stelle der untersten.
 panel-curve-rate = Drehrate
 panel-curve-inertia = Trägheitsmoment
 panel-curve-momentum = Drehimpuls
@@ -249,6 +249,8 @@ measure-by-watch = Mit der Stoppuhr
 measure-in-film = In einem Film
 measure-leave = Messen beenden
 measure-no-film = Hier ist der geöffnete Film zu sehen. Er bleibt auf diesem Gerät.
+measure-film = Der Film
+measure-film-unreadable = Was der Film über seine Bilder sagt, ist nicht lesbar. Bitte einen anderen wählen.
 measure-film-choose = Einen Film des Sprungs öffnen.
 # $name is the name of a film's file.
 measure-film-again = Die Markierungen sind da. Weiter geht es mit dem Film „{ $name }“.

@@ -114,7 +114,7 @@ panel-time-on-charts = Time, on the charts
 panel-time-in-flight = Time in the flight
 panel-curves = Curves
 panel-curves-choose = Choose the curves
-panel-curves-full = There is no room for more curves here. Switch one off first.
+panel-curves-full = There is room for no more curves here. A further one takes the place of the lowest.
 panel-curve-rate = Turning rate
 panel-curve-inertia = Moment of inertia
 panel-curve-momentum = Angular momentum
@@ -249,6 +249,8 @@ measure-by-watch = With a stop-watch
 measure-in-film = In a film
 measure-leave = Leave measuring
 measure-no-film = The film that you open is shown here. It stays on this device.
+measure-film = The film
+measure-film-unreadable = What the film says of its pictures can't be read. Choose another one.
 measure-film-choose = Open a film of the jump.
 # $name is the name of a film's file.
 measure-film-again = Your marks are here. Open the film “{ $name }” to go on.
