@@ -252,6 +252,7 @@ fn gravity_is_found_in_the_marks_and_a_wrong_rate_told() {
             told += 1;
         }
     }
+    println!("gravity: {inside} of {all} within two sigma, {told} told");
     assert!(inside * 10 > all * 9, "{inside} of {all}");
     assert!(told * 10 > all * 7, "{told} of {all}");
 }

@@ -351,3 +351,59 @@ fn a_gap_in_the_flight_is_a_fault_and_one_beside_it_is_not() {
     let why = read_over(&truth.csv(), truth.flight_s).expect_err("a gap");
     assert!(matches!(why, TraceFault::Gap { .. }), "{why:?}");
 }
+
+/// Programs that take gravity out of an accelerometer's readings leave nothing by which a flight is told.
+#[test]
+fn an_accelerometer_without_gravity_is_left_out() {
+    let mut truth = record(&start("senior-triple"), &Sensor::default(), 10);
+    // At rest the sensor's axes have gravity where the mean of its first second is; it goes along with
+    // them only so far, but nobody looks at the rest.
+    let rest = truth.acceleration_m_s2[..240].iter().sum::<DVec3>() / 240.0;
+    for acceleration in &mut truth.acceleration_m_s2 {
+        *acceleration -= rest;
+    }
+    let trace = read(&truth.csv()).expect("a trace");
+    assert!(trace.remarks.contains(&Remark::NoGravity));
+    assert_eq!(trace.flight.found_by, FoundBy::RateCurve);
+    assert_eq!(trace.flight.lever_arm, None);
+}
+
+/// The ground goes on pushing: half of gravity is left in what should be the flight.
+#[test]
+fn what_is_no_flight_is_a_guess_and_said() {
+    let mut truth = record(&start("senior-triple"), &Sensor::default(), 11);
+    let up = truth.acceleration_m_s2[..240].iter().sum::<DVec3>() / 240.0;
+    let flight_s = truth.flight_s;
+    for (acceleration, t_s) in truth.acceleration_m_s2.iter_mut().zip(&truth.t_s) {
+        if (flight_s[0]..flight_s[1]).contains(t_s) {
+            *acceleration += up;
+        }
+    }
+    let trace = read(&truth.csv()).expect("a trace");
+    assert!(
+        trace.remarks.contains(&Remark::NotRigid),
+        "{:?}",
+        trace.remarks
+    );
+}
+
+#[test]
+fn an_attempt_keeps_the_flight_and_the_angles() {
+    let truth = record(&start("senior-triple"), &Sensor::default(), 12);
+    let trace = read(&truth.csv()).expect("a trace");
+    let kept = trace.sensor("jump.csv");
+    assert_eq!(
+        [kept.takeoff_s, kept.landing_s],
+        [trace.flight.from_s, trace.flight.to_s]
+    );
+    let last = kept.turned.last().expect("angles");
+    assert_eq!(
+        (last.t_s, last.angle_rad),
+        (trace.flight.to_s, trace.turned_rad())
+    );
+    assert!(kept.scale_sigma >= 0.005 && kept.turned[0].sigma_rad == 0.0);
+    assert!(
+        kept.turned
+            .is_sorted_by(|one, other| one.sigma_rad < other.sigma_rad)
+    );
+}
