@@ -11,18 +11,26 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 12] = [
+const LAYERS: [(&str, &[&str]); 15] = [
     ("physics", &[]),
     ("scenario", &["physics"]),
     ("attempt", &["scenario"]),
     ("figure", &["physics", "scenario"]),
     ("analysis", &["physics", "scenario"]),
+    ("fit", &["physics", "scenario", "attempt", "analysis"]),
+    ("trace", &["physics", "attempt"]),
+    ("overlay", &["physics", "attempt"]),
     ("words", &[]),
-    ("describe", &["physics", "scenario", "analysis", "words"]),
+    (
+        "describe",
+        &[
+            "physics", "scenario", "analysis", "fit", "trace", "overlay", "words",
+        ],
+    ),
     (
         "session",
         &[
-            "physics", "scenario", "attempt", "analysis", "words", "describe",
+            "physics", "scenario", "attempt", "analysis", "fit", "overlay", "words", "describe",
         ],
     ),
     ("appearance", &[]),
@@ -42,7 +50,10 @@ const LAYERS: [(&str, &[&str]); 12] = [
         &[
             "physics",
             "scenario",
+            "attempt",
             "analysis",
+            "fit",
+            "overlay",
             "words",
             "describe",
             "session",

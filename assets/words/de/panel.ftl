@@ -316,7 +316,3 @@ measure-hang-time = In der Luft: { $low } bis { $high } s.
 measure-ask-why = Warum?
 measure-with-change = Auch mit der besten Änderung zeigen
 measure-on = Zurück zu den Markierungen
-measure-rate-right = Im Film fällt der Körper so schnell, wie Menschen fallen: Die Zeitlupe stimmt.
-# Pictures a second.
-measure-rate-other = Im Film fällt der Körper, als wären es { $rate } Bilder in der Sekunde gewesen. Bitte die Zeitlupe prüfen.
-measure-rate-none = Im Film fällt der Körper nicht so, wie Menschen fallen. Bitte die Zeitlupe und die Markierungen von Kopf und Füßen prüfen.

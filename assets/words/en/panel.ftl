@@ -316,7 +316,3 @@ measure-hang-time = In the air for { $low } to { $high } s.
 measure-ask-why = Ask why
 measure-with-change = Show it with the best change as well
 measure-on = Back to the marks
-measure-rate-right = The jumper falls in the film as fast as people fall: the slow motion is right.
-# Pictures a second.
-measure-rate-other = The jumper falls in the film as if it had been filmed with { $rate } pictures a second. Check the slow motion.
-measure-rate-none = The jumper does not fall in the film as people fall. Check the slow motion and the marks of head and feet.

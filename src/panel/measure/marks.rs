@@ -6,6 +6,7 @@ use crate::controls::{Button, choice};
 use crate::measure::ask::title_of;
 use crate::style::{self, GAP, WARNING};
 use crate::text::{heading, small};
+use turns_aloft_describe::Sentence;
 use turns_aloft_overlay::RateCheck;
 use turns_aloft_session::Session;
 use turns_aloft_session::measuring::Mark;
@@ -74,13 +75,9 @@ fn slow_motion(ui: &mut Ui, session: &mut Session) {
     }
     small(ui, text("measure-slow-motion-about"));
     match session.rate_check() {
-        None | Some(RateCheck::CannotTell) => {}
-        Some(RateCheck::Right) => small(ui, text("measure-rate-right")),
-        Some(RateCheck::Other { frames_a_second }) => {
-            let rate = decimal(frames_a_second, 0);
-            warned(ui, &say!("measure-rate-other", rate = rate));
-        }
-        Some(RateCheck::None) => warned(ui, text("measure-rate-none")),
+        None => {}
+        Some(check @ (RateCheck::Right | RateCheck::CannotTell)) => small(ui, &check.sentence()),
+        Some(check) => warned(ui, &check.sentence()),
     }
 }
 
