@@ -30,7 +30,8 @@ const LAYERS: [(&str, &[&str]); 15] = [
     (
         "session",
         &[
-            "physics", "scenario", "attempt", "analysis", "fit", "overlay", "words", "describe",
+            "physics", "scenario", "attempt", "analysis", "fit", "trace", "overlay", "words",
+            "describe",
         ],
     ),
     ("appearance", &[]),
@@ -53,6 +54,7 @@ const LAYERS: [(&str, &[&str]); 15] = [
             "attempt",
             "analysis",
             "fit",
+            "trace",
             "overlay",
             "words",
             "describe",

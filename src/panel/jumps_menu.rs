@@ -78,6 +78,17 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Op
             session.measure_in_film();
             command = Some(PageCommand::OpenFilm);
         }
+        if menu_item(
+            ui,
+            "measure sensor",
+            text("measure-by-sensor"),
+            width,
+            false,
+        )
+        .clicked()
+        {
+            command = Some(PageCommand::Open);
+        }
         kept_jumps(ui, session, width);
         heading(ui, text("panel-starts-invented"));
         for start in starts::all() {

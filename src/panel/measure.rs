@@ -4,6 +4,7 @@ mod answer;
 mod ask;
 mod marks;
 mod part_slider;
+mod sensor;
 mod stop_watch;
 pub mod transport;
 
@@ -34,7 +35,11 @@ pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit) -> Opt
             answer::show(ui, session);
             marks::show(ui, session);
         }
-        Measured::Sensor(_) => {}
+        Measured::Sensor(_) => {
+            sensor::show(ui, session);
+            ui.add_space(GAP);
+            answer::show(ui, session);
+        }
     }
     ui.add_space(GAP);
     let leave = Button::labelled("leave measuring", text("measure-leave"));

@@ -53,6 +53,7 @@ pub mod measuring {
     pub use crate::state::measuring::Measuring;
     pub use crate::state::measuring::asked::Mark;
     pub use crate::state::measuring::open_film::OpenFilm;
+    pub use crate::state::measuring::trace_file::TraceFile;
 }
 
 /// How the jump differs from another attempt.

@@ -20,6 +20,7 @@ mod playback;
 mod preferences;
 mod question;
 mod reference;
+mod sensor;
 pub mod stepping;
 mod uncertainty;
 mod visit;

@@ -316,3 +316,20 @@ measure-hang-time = In der Luft: { $low } bis { $high } s.
 measure-ask-why = Warum?
 measure-with-change = Auch mit der besten Änderung zeigen
 measure-on = Zurück zu den Markierungen
+measure-sensor = Ein Sensor am Rumpf
+measure-trace-again = Um zu verschieben, was gefunden wurde, bitte die Datei des Sensors noch einmal öffnen.
+# The largest rate.
+measure-trace-peak = bis { $rate }
+measure-flight-from = Flug von
+measure-flight-to = Flug bis
+measure-rest-from = In Ruhe von
+measure-rest-to = In Ruhe bis
+measure-columns = Spalten der Datei
+measure-column-time = Zeit
+measure-column-gyroscope = Gyroskop
+measure-column-accelerometer = Beschleunigung
+# A column without a name.
+measure-column-number = Spalte { $number }
+# What a column is and its name.
+measure-column = { $what }: { $column }
+measure-by-sensor = Mit einem Sensor

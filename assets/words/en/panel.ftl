@@ -316,3 +316,20 @@ measure-hang-time = In the air for { $low } to { $high } s.
 measure-ask-why = Ask why
 measure-with-change = Show it with the best change as well
 measure-on = Back to the marks
+measure-sensor = A sensor on the trunk
+measure-trace-again = Open the file of the sensor again to move what was found in it.
+# The largest rate.
+measure-trace-peak = to { $rate }
+measure-flight-from = Flight from
+measure-flight-to = Flight to
+measure-rest-from = At rest from
+measure-rest-to = At rest to
+measure-columns = Columns of the file
+measure-column-time = Time
+measure-column-gyroscope = Gyroscope
+measure-column-accelerometer = Accelerometer
+# A column without a name.
+measure-column-number = column { $number }
+# What a column is and its name.
+measure-column = { $what }: { $column }
+measure-by-sensor = With a sensor

@@ -70,7 +70,7 @@ impl Session {
         }));
     }
 
-    fn begin_measuring(&mut self, measured: Measured) {
+    pub(crate) fn begin_measuring(&mut self, measured: Measured) {
         self.playback.playing = false;
         self.setting_up = false;
         self.notice = None;

@@ -2,21 +2,25 @@
 
 pub mod asked;
 pub mod open_film;
+pub mod trace_file;
 
 use crate::state::measuring::asked::Mark;
 use crate::state::measuring::open_film::OpenFilm;
+use crate::state::measuring::trace_file::TraceFile;
 use turns_aloft_attempt::film::Film;
 use turns_aloft_attempt::{Attempt, Measured};
 
 /// Most steps that can be taken back.
 const MOST_PAST: usize = 100;
 
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone)]
 pub struct Measuring {
     /// What it was meant to be, and what was measured of it.
     pub(crate) attempt: Attempt,
     /// The film that is open; none until it is, also after a reload: the page keeps marks, not films.
     pub(crate) film: Option<OpenFilm>,
+    /// The same of a sensor's file.
+    pub(crate) trace: Option<TraceFile>,
     /// The frame to be seen; the page follows it, and moves it on while the film plays.
     pub(crate) frame: usize,
     pub(crate) playing: bool,
@@ -46,6 +50,7 @@ impl Measuring {
         Self {
             attempt,
             film: None,
+            trace: None,
             frame: 0,
             playing: false,
             chosen: None,
@@ -71,6 +76,10 @@ impl Measuring {
 
     pub const fn film(&self) -> Option<&OpenFilm> {
         self.film.as_ref()
+    }
+
+    pub const fn trace(&self) -> Option<&TraceFile> {
+        self.trace.as_ref()
     }
 
     pub const fn frame(&self) -> usize {
