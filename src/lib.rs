@@ -4,6 +4,7 @@
 
 pub use turns_aloft_analysis as analysis;
 pub use turns_aloft_appearance as appearance;
+pub use turns_aloft_attempt as attempt;
 pub use turns_aloft_describe as describe;
 pub use turns_aloft_figure as figure;
 #[cfg(feature = "panels")]

@@ -11,16 +11,19 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 11] = [
+const LAYERS: [(&str, &[&str]); 12] = [
     ("physics", &[]),
     ("scenario", &["physics"]),
+    ("attempt", &["scenario"]),
     ("figure", &["physics", "scenario"]),
     ("analysis", &["physics", "scenario"]),
     ("words", &[]),
     ("describe", &["physics", "scenario", "analysis", "words"]),
     (
         "session",
-        &["physics", "scenario", "analysis", "words", "describe"],
+        &[
+            "physics", "scenario", "attempt", "analysis", "words", "describe",
+        ],
     ),
     ("appearance", &[]),
     (

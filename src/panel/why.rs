@@ -11,7 +11,7 @@ use crate::style::{self, GAP, TOUCH_SIZE};
 use crate::text::{card, heading, small};
 use crate::weights;
 use crate::why::go_back::{go_back, split};
-use turns_aloft_describe::Sentence;
+use turns_aloft_describe::budget::budget_sentence;
 use turns_aloft_session::Session;
 use turns_aloft_session::why::{BudgetAnswer, words};
 use turns_aloft_words::text;
@@ -32,7 +32,8 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
 fn sentence(ui: &mut Ui, session: &mut Session, budget_answer: &BudgetAnswer) {
     hold_height(ui, session, |ui| {
         // A number and its sign stay on one line.
-        let sentence = budget_answer.budget.sentence().replace(" %", "\u{a0}%");
+        let sentence = budget_sentence(session.scenario(), &budget_answer.budget);
+        let sentence = sentence.replace(" %", "\u{a0}%");
         ui.label(RichText::new(sentence).font(style::bold(18.0)));
         for said in words::of_change(session, budget_answer) {
             small(ui, &said);

@@ -11,6 +11,7 @@ mod library;
 mod link;
 mod map;
 mod marks;
+mod measuring;
 mod naming;
 mod opening;
 mod playback;

@@ -11,6 +11,7 @@ use crate::state::document::Document;
 use crate::state::goal_settings::GoalSettings;
 use crate::state::history::History;
 use crate::state::levers::Levers;
+use crate::state::measuring::Measuring;
 use crate::state::library::Library;
 use crate::state::notice::Notice;
 use crate::state::playback::Playback;
@@ -56,6 +57,8 @@ pub struct Session {
     pub(crate) question: Question,
     /// The jump has just been begun, and what it is and who jumps is being put in.
     pub(crate) setting_up: bool,
+    /// The attempt that is being measured.
+    pub(crate) measuring: Option<Measuring>,
     pub(crate) map_levers: Levers,
     pub(crate) computing: bool,
     pub(crate) preferences: Preferences,
@@ -93,6 +96,7 @@ impl Session {
             goal_settings: GoalSettings::default(),
             question: Question::default(),
             setting_up: false,
+            measuring: None,
             map_levers: Levers::default(),
             computing: false,
             preferences: Preferences::default(),

@@ -6,6 +6,7 @@ pub mod goal_settings;
 pub mod history;
 pub mod levers;
 pub mod library;
+pub mod measuring;
 pub mod notice;
 pub mod own_settings;
 pub mod playback;

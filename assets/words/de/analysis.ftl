@@ -36,6 +36,8 @@ why-closing-cost = Das Schließen kostete { $turns } Drehungen
 why-tightness-cost = Dass es nicht enger wurde, kostete { $turns } Drehungen
 why-opening-cost = Das Öffnen kostete { $turns } Drehungen
 why-tilt-cost = Neigung und Ungleichheit kosteten { $turns } Drehungen
+# Where the jump has all turns that its name owes; no change is told of then.
+why-all-there = Alle Drehungen sind da. { $cost }.
 why-cost-and-change = { $cost }: { $change }
 why-cost-at-best = { $cost }, eine bessere Einstellung wurde aber nicht gefunden.
 # $turns ist eine der letzten drei dieser Gruppe.

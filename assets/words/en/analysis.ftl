@@ -36,6 +36,8 @@ why-closing-cost = Closing cost { $turns } turns
 why-tightness-cost = Not getting tighter cost { $turns } turns
 why-opening-cost = Opening cost { $turns } turns
 why-tilt-cost = Tilt and asymmetry cost { $turns } turns
+# Where the jump has all turns that its name owes; no change is told of then.
+why-all-there = All turns are there. { $cost }.
 why-cost-and-change = { $cost }: { $change }
 why-cost-at-best = { $cost }, but no better setting was found.
 # $turns is one of the last three of this group.
