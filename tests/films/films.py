@@ -104,6 +104,8 @@ def special():
     yield Film("slowed", "mp4", h264, frames=90, capture_rate=240, options=CAPTURED_AT_240)
     yield Film("slowed_phone", "mp4", h264, frames=90, capture_rate=240, patch=phone_tag)
     yield Film("trimmed", "mp4", h264, rate=60, frames=150, key_every=60, copied=["-ss", "1.25"])
+    # Between two frames: ffmpeg shows the later one at once, and what players do is theirs.
+    yield Film("trimmed_between", "mp4", h264, rate=60, frames=150, key_every=60, copied=["-ss", "1.26"])
     yield Film("trimmed_b_frames", "mp4", b_frames, rate=60, frames=150, key_every=60, copied=["-ss", "1.25"])
     yield Film("delayed", "mp4", h264, rate=60, frames=90, copied=["-itsoffset", "0.4"])
     yield Film("delayed_webm", "webm", VP9, rate=60, frames=90, copied=["-itsoffset", "0.4"])
@@ -119,6 +121,18 @@ def special():
 
 def all_films():
     return [*usual(), *special()]
+
+
+def small_films():
+    """Of a few kB each, kept in the repository, for the tests that make do without ffmpeg."""
+    h264 = CODECS["h264"][1]
+    small = {"rate": 240, "frames": 12, "size": (64, 48), "key_every": 5}
+    yield Film("b_frames", "mp4", [*H264, "-bf", "2"], **small)
+    yield Film("fragmented", "mp4", h264, options=FRAGMENTED, **small)
+    yield Film("slowed", "mov", h264, capture_rate=240, patch=phone_tag, **small | {"rate": 30})
+    yield Film("trimmed", "mp4", h264, copied=["-ss", "0.0375"], **small)
+    yield Film("varying", "webm", VP8, intervals=(1, 3, 2), **small)
+    yield Film("live", "webm", VP9, options=["-live", "1"], **small)
 
 
 def start_times(film):

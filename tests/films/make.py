@@ -1,6 +1,7 @@
 """Makes the test films into a folder, each with what is true of it beside it.
 
     python3 tests/films/make.py FOLDER [NAME...]
+    python3 tests/films/make.py --small tests/films/small
 
 `films.py` and `broken.py` list them; `bar_code.py` says how the number of a frame stands in its picture.
 `FOLDER/films.json` has the list. Beside a film that can be measured, NAME.json has, for its frames in the
@@ -25,7 +26,7 @@ from pathlib import Path
 import bar_code
 import broken
 from boxes import stretch
-from films import all_films, start_times
+from films import all_films, small_films, start_times
 
 
 def run(*command, **options):
@@ -122,22 +123,29 @@ def truth(film, path):
     }
 
 
-def main(folder, *names):
-    folder = Path(folder)
+def make_one(film, folder):
+    path = folder / film.file()
+    make(film, folder)
+    if film.fault:
+        return
+    told = truth(film, path)
+    assert None not in told["numbers"], f"{film.name}: a bar code can't be read"
+    assert len(told["numbers"]) == len(told["times_s"]), film.name
+    (folder / f"{film.name}.json").write_text(json.dumps(told) + "\n")
+
+
+def main(*arguments):
+    folder = Path(arguments[-1] if arguments[0] == "--small" else arguments[0])
     folder.mkdir(parents=True, exist_ok=True)
-    listed = []
+    if arguments[0] == "--small":
+        for film in small_films():
+            make_one(film, folder)
+        return
+    names, listed = arguments[1:], []
     for film in all_films():
         listed.append({"name": film.name, "file": film.file(), "fault": film.fault})
-        if names and film.name not in names:
-            continue
-        path = folder / film.file()
-        make(film, folder)
-        if film.fault:
-            continue
-        told = truth(film, path)
-        assert None not in told["numbers"], f"{film.name}: a bar code can't be read"
-        assert len(told["numbers"]) == len(told["times_s"]), film.name
-        (folder / f"{film.name}.json").write_text(json.dumps(told))
+        if not names or film.name in names:
+            make_one(film, folder)
     if not names:
         listed += broken.make_all(folder)
         (folder / "films.json").write_text(json.dumps(listed, indent=1))
