@@ -11,8 +11,9 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 15] = [
+const LAYERS: [(&str, &[&str]); 16] = [
     ("physics", &[]),
+    ("film", &[]),
     ("scenario", &["physics"]),
     ("attempt", &["scenario"]),
     ("figure", &["physics", "scenario"]),
@@ -24,7 +25,7 @@ const LAYERS: [(&str, &[&str]); 15] = [
     (
         "describe",
         &[
-            "physics", "scenario", "analysis", "fit", "trace", "overlay", "words",
+            "physics", "film", "scenario", "analysis", "fit", "trace", "overlay", "words",
         ],
     ),
     (

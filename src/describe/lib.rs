@@ -8,6 +8,7 @@ pub mod call;
 pub mod caution;
 pub mod comparison;
 mod error;
+pub mod film;
 pub mod fit;
 pub mod goal;
 pub mod input;
