@@ -3,6 +3,7 @@
 
 mod broad;
 mod faults;
+mod fitted;
 mod flights;
 mod layouts;
 mod recorder;
