@@ -5,6 +5,7 @@ use crate::recorder::{Sensor, record};
 use turns_aloft::attempt::{Attempt, Measured};
 use turns_aloft::fit::Fitting;
 use turns_aloft::fit::quantity::Quantity;
+use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::{Scenario, starts};
 
 /// Ranges are 95 %: of six one may miss, by no more than its own width.
@@ -26,7 +27,7 @@ fn the_jump_of_a_recorded_flight_is_fitted() {
         let trace = read(&truth.csv()).expect("a trace");
         let attempt = Attempt {
             scenario: meant,
-            measured: Measured::Sensor(trace.sensor("jump.csv")),
+            measured: Measured::Sensor(trace.sensor("jump.csv", Turning::Anticlockwise)),
         };
         let fit = Fitting::new(&attempt, None)
             .expect("it can be fitted")
