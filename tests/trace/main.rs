@@ -6,6 +6,7 @@ mod faults;
 mod fitted;
 mod flights;
 mod layouts;
+mod opened;
 mod recorder;
 
 use turns_aloft::trace::{
