@@ -7,6 +7,7 @@ pub use turns_aloft_appearance as appearance;
 pub use turns_aloft_attempt as attempt;
 pub use turns_aloft_describe as describe;
 pub use turns_aloft_figure as figure;
+pub use turns_aloft_fit as fit;
 #[cfg(feature = "panels")]
 pub use turns_aloft_panel as panel;
 pub use turns_aloft_physics as physics;

@@ -11,14 +11,18 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 12] = [
+const LAYERS: [(&str, &[&str]); 13] = [
     ("physics", &[]),
     ("scenario", &["physics"]),
     ("attempt", &["scenario"]),
     ("figure", &["physics", "scenario"]),
     ("analysis", &["physics", "scenario"]),
+    ("fit", &["physics", "scenario", "analysis", "attempt"]),
     ("words", &[]),
-    ("describe", &["physics", "scenario", "analysis", "words"]),
+    (
+        "describe",
+        &["physics", "scenario", "analysis", "attempt", "fit", "words"],
+    ),
     (
         "session",
         &["physics", "scenario", "analysis", "words", "describe"],

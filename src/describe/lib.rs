@@ -2,6 +2,7 @@
 //!
 //! The layers below know no words, so their types get them here, by the traits of this file.
 
+pub mod attempt;
 pub mod beyond;
 pub mod budget;
 pub mod call;
