@@ -2,6 +2,7 @@
 
 pub mod attempt;
 mod entries;
+pub mod example;
 pub mod file;
 pub mod film;
 pub mod sensor;

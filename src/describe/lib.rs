@@ -14,6 +14,7 @@ pub mod input;
 pub mod joint;
 pub mod jump;
 pub mod lever;
+pub mod measured;
 pub mod name;
 pub mod number;
 pub mod range;

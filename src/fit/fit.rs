@@ -28,16 +28,18 @@ pub struct CountAnswer {
     pub turns: Range,
 }
 
-/// Turns further apart than this are other answers.
-const OTHER_ANSWER_TURNS: f64 = 0.45;
-
 /// A second answer that is less likely is not told of.
 const TOLD_FROM: f64 = 0.05;
 
 impl Fit {
-    pub(crate) fn new(best: Sample, samples: Vec<Sample>, untold: Untold, moves_each: f64) -> Self {
+    pub(crate) fn new(
+        best: Sample,
+        (samples, counts): (Vec<Sample>, &[usize]),
+        untold: Untold,
+        moves_each: f64,
+    ) -> Self {
         Self {
-            answers: answers(&samples),
+            answers: answers(&samples, counts),
             best,
             samples,
             untold,
@@ -70,12 +72,18 @@ impl Fit {
     }
 }
 
-/// The samples by their turns, where there is a gap.
-fn answers(samples: &[Sample]) -> Vec<CountAnswer> {
-    let mut sorted: Vec<&Sample> = samples.iter().collect();
-    sorted.sort_unstable_by(|one, other| one.air_turns.total_cmp(&other.air_turns));
-    let mut answers: Vec<CountAnswer> = sorted
-        .chunk_by(|one, next| next.air_turns - one.air_turns < OTHER_ANSWER_TURNS)
+/// The samples by their count of turns.
+fn answers(samples: &[Sample], counts: &[usize]) -> Vec<CountAnswer> {
+    let most = counts.iter().copied().max().unwrap_or(0);
+    let of_count = |count: usize| -> Vec<&Sample> {
+        let each = samples.iter().zip(counts);
+        each.filter(|(_, of)| **of == count)
+            .map(|(it, _)| it)
+            .collect()
+    };
+    let mut answers: Vec<CountAnswer> = (0..=most)
+        .map(of_count)
+        .filter(|of_it| !of_it.is_empty())
         .map(|of_it| CountAnswer {
             chance: of_it.len() as f64 / samples.len() as f64,
             air_turns: Range::of(of_it.iter().map(|it| it.air_turns).collect()),

@@ -16,6 +16,9 @@ const PARTS: [f64; 5] = [0.9, 0.6, 0.9, 0.4, 0.9];
 /// Rounds after which it is looked again how the candidates are spread.
 const LOOKED_AGAIN: usize = 2;
 
+/// Likely candidates whose turns are further apart than this have other counts of them.
+const OTHER_COUNT_TURNS: f64 = 0.45;
+
 #[derive(Debug)]
 pub struct Walk {
     pub walkers: Vec<Draw>,
@@ -78,6 +81,22 @@ impl Walk {
                 part.proposal = other;
             }
         }
+    }
+
+    /// Which candidates have the same count of turns: a number for each, the same where theirs is.
+    pub fn counts(&self) -> Vec<usize> {
+        let mut turns: Vec<f64> = self.parts.iter().map(|part| part.air_turns).collect();
+        turns.sort_unstable_by(f64::total_cmp);
+        let of = |air_turns: f64| {
+            let below = turns.windows(2).take_while(|pair| pair[0] < air_turns);
+            below
+                .filter(|pair| pair[1] - pair[0] > OTHER_COUNT_TURNS)
+                .count()
+        };
+        let walkers = self.walkers.iter();
+        walkers
+            .map(|walker| of(self.parts[walker.part].air_turns))
+            .collect()
     }
 
     /// Moves taken for each candidate.

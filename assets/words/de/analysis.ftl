@@ -69,3 +69,18 @@ axis-unknown = { $key }: diese Zahl gibt es nicht; es gibt { $known }
 axis-one-value = { $key } von { $from } bis { $to }: bitte zwei verschiedene Werte angeben
 axis-nodes = { $nodes } Knoten von { $key } gehen nicht: möglich sind { $least } bis { $most }
 axis-twice = { $key } auf beiden Achsen: bitte zwei verschiedene Zahlen angeben
+
+## Was die Markierungen eines echten Versuchs sagen und was sie offenlassen.
+
+measured-turns = { $turns } Drehungen insgesamt; 95 % dessen, was möglich ist, liegen zwischen { $low } und { $high }.
+measured-turns-or = Am wahrscheinlichsten { $turns } Drehungen insgesamt, aber die Markierungen lassen auch { $other } zu ({ $percent } %). Eine Blickrichtung mehr würde es zeigen.
+measured-largest = Am meisten Drehung hat gekostet: { $cause }.
+measured-cannot-tell-largest = Was am meisten Drehung gekostet hat, lässt sich aus diesen Markierungen nicht sagen. Möglich: { $causes }.
+measured-cannot-tell-apart = Wie viel davon jeweils gekostet hat, lässt sich aus diesen Markierungen nicht sagen: { $causes }.
+measured-further-facing = Am meisten würde eine weitere Blickrichtung bei { $time } s zeigen.
+measured-further-arms = Am meisten würde zeigen, wo die Arme bei { $time } s sind.
+measured-further-legs = Am meisten würde zeigen, wo die Beine bei { $time } s sind.
+measured-further-contacts = Am meisten würden Absprung und Landung in einem Film mit mehr Bildern je Sekunde zeigen.
+caution-consent = Wer Minderjährige filmt, braucht ihre Einwilligung und die der Eltern. Auch die Regeln der Halle gelten.
+caution-film-stays = Ein Film bleibt auf diesem Gerät.
+caution-no-verdict = Das ist eine Schätzung. Sie sagt nichts über die Gesundheit, und sie ist kein Urteil eines Preisgerichts.

@@ -69,3 +69,18 @@ axis-unknown = { $key }: no such number; they are { $known }
 axis-one-value = { $key } from { $from } to { $to }: give two different values
 axis-nodes = { $nodes } nodes of { $key } are out of range: they go from { $least } to { $most }
 axis-twice = { $key } on both axes: give two different numbers
+
+## What the marks of a real attempt say, and what they leave open.
+
+measured-turns = { $turns } turns in all; 95 % of what is possible lies from { $low } to { $high }.
+measured-turns-or = Most likely { $turns } turns in all, but the marks also allow { $other } ({ $percent } %). One more facing would tell.
+measured-largest = Most turns were lost by: { $cause }.
+measured-cannot-tell-largest = These marks cannot tell what lost most turns. It may be: { $causes }.
+measured-cannot-tell-apart = How much each of these lost cannot be told from these marks: { $causes }.
+measured-further-facing = Most would be told by one more facing, at { $time } s.
+measured-further-arms = Most would be told by where the arms are at { $time } s.
+measured-further-legs = Most would be told by where the legs are at { $time } s.
+measured-further-contacts = Most would be told by take-off and landing in a film with more frames a second.
+caution-consent = Whoever films minors needs consent: theirs and that of their parents. The rules of the hall count as well.
+caution-film-stays = A film stays on this device.
+caution-no-verdict = This is an estimate. It judges nobody's health, and it is no verdict of a panel.
