@@ -11,7 +11,7 @@ use command::aloft;
 use proptest::prelude::*;
 
 use turns_aloft::analysis::budget::{Budget, Cause};
-use turns_aloft::describe::Sentence;
+use turns_aloft::describe::budget::budget_sentence;
 use turns_aloft::physics::body::Body;
 use turns_aloft::physics::fixed_time::FixedTimeFlight;
 use turns_aloft::physics::flight::{Flight, Launch, Spin};
@@ -208,7 +208,7 @@ proptest! {
     fn the_one_change_is_flown(scenario in space::scenario()) {
         let jump = scenario.fly();
         let budget = Budget::new(&scenario, &jump);
-        prop_assert!(!budget.sentence().contains("NaN"));
+        prop_assert!(!budget_sentence(&scenario, &budget).contains("NaN"));
         if let Some(largest) = budget.largest {
             prop_assert!(budget.losses.iter().all(|&loss| loss <= budget.loss(largest)));
         }
@@ -274,11 +274,14 @@ fn the_sentence_is_plain() {
         changed.set(key, value).expect("it is admissible");
         changed.fly().turns - scenario.fly().turns
     };
-    let four = start("four-turns");
+    let four = Scenario {
+        jump_turns: 5,
+        ..start("four-turns")
+    };
     let lost = budget(&four).loss(Cause::Closing);
     let more = gained(&four, "close_time_s", "0.15");
     assert_eq!(
-        budget(&four).sentence(),
+        budget_sentence(&four, &budget(&four)),
         format!(
             "Closing cost {lost:.2} turns: it took 0.20 s. With 0.15 s this jump would \
              have {more:.2} turns more."
@@ -289,7 +292,7 @@ fn the_sentence_is_plain() {
     let lost = budget(&short).loss(Cause::Tightness);
     let more = gained(&short, "arm_tuck", "0.7");
     assert_eq!(
-        budget(&short).sentence(),
+        budget_sentence(&short, &budget(&short)),
         format!(
             "Not getting tighter cost {lost:.2} turns: the arms came in 60 %. With 70 % \
              this jump would have {more:.2} turns more."
@@ -301,6 +304,7 @@ fn the_sentence_is_plain() {
 #[test]
 fn the_sentence_claims_no_more_than_there_is() {
     let best = Scenario {
+        jump_turns: 5,
         arm_tuck: 1.0,
         leg_tuck: 1.0,
         close_delay_s: 0.0,
@@ -312,19 +316,34 @@ fn the_sentence_claims_no_more_than_there_is() {
     assert_eq!(of_best.one_change, None);
     let lost = of_best.loss(Cause::Closing);
     assert_eq!(
-        of_best.sentence(),
+        budget_sentence(&best, &of_best),
         format!("Closing cost {lost:.2} turns, but no better setting was found.")
     );
 
     let slow = Scenario {
         takeoff_rate_rad_s: 0.5,
-        ..best
+        ..best.clone()
     };
     let of_slow = budget(&slow);
     assert_eq!(of_slow.largest, None);
     assert_eq!(
-        of_slow.sentence(),
+        budget_sentence(&slow, &of_slow),
         "Nothing in the air took a large part of the turns away."
+    );
+}
+
+/// A jump that has all its turns is told what cost most, and no change.
+#[test]
+fn no_change_is_told_of_where_nothing_is_missing() {
+    let full = Scenario {
+        jump_turns: 3,
+        ..start("four-turns")
+    };
+    let of_full = budget(&full);
+    let lost = of_full.loss(Cause::Closing);
+    assert_eq!(
+        budget_sentence(&full, &of_full),
+        format!("All turns are there. Closing cost {lost:.2} turns.")
     );
 }
 
@@ -335,7 +354,7 @@ fn the_command_prints_it() {
     let printed: serde_json::Value = serde_json::from_slice(&printed.stdout).expect("JSON");
     let scenario = start("four-turns");
     let budget = budget(&scenario);
-    assert_eq!(printed["sentence"], budget.sentence());
+    assert_eq!(printed["sentence"], budget_sentence(&scenario, &budget));
     assert_eq!(printed["ideal_turns"], budget.ideal_turns);
     assert_eq!(
         printed["lost_by_tightness_turns"],

@@ -11,21 +11,30 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 13] = [
+const LAYERS: [(&str, &[&str]); 16] = [
     ("physics", &[]),
+    ("film", &[]),
     ("scenario", &["physics"]),
     ("attempt", &["scenario"]),
     ("figure", &["physics", "scenario"]),
     ("analysis", &["physics", "scenario"]),
-    ("fit", &["physics", "scenario", "analysis", "attempt"]),
+    ("fit", &["physics", "scenario", "attempt", "analysis"]),
+    ("trace", &["physics", "attempt"]),
+    ("overlay", &["physics", "attempt"]),
     ("words", &[]),
     (
         "describe",
-        &["physics", "scenario", "analysis", "attempt", "fit", "words"],
+        &[
+            "physics", "film", "scenario", "attempt", "analysis", "fit", "trace", "overlay",
+            "words",
+        ],
     ),
     (
         "session",
-        &["physics", "scenario", "analysis", "words", "describe"],
+        &[
+            "physics", "scenario", "attempt", "analysis", "fit", "trace", "overlay", "words",
+            "describe",
+        ],
     ),
     ("appearance", &[]),
     (
@@ -44,7 +53,11 @@ const LAYERS: [(&str, &[&str]); 13] = [
         &[
             "physics",
             "scenario",
+            "attempt",
             "analysis",
+            "fit",
+            "trace",
+            "overlay",
             "words",
             "describe",
             "session",

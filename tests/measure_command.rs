@@ -1,13 +1,48 @@
 //! `aloft measure`: an attempt file in, what its marks say out.
 
 #[path = "support/aloft.rs"]
-mod aloft;
+mod command;
 
 use std::fs;
+use std::path::{Path, PathBuf};
 
-use aloft::{printed, refused, report, scratch, text};
+use command::aloft;
+use serde_json::Value;
+
 use turns_aloft::attempt::Attempt;
 use turns_aloft::scenario::Scenario;
+
+#[track_caller]
+fn printed(arguments: &[&str]) -> String {
+    let output = aloft(arguments);
+    let why = String::from_utf8_lossy(&output.stderr);
+    assert!(output.status.success(), "{arguments:?}: {why}");
+    String::from_utf8(output.stdout).expect("it prints text")
+}
+
+fn report(arguments: &[&str]) -> Value {
+    serde_json::from_str(&printed(arguments)).expect("it prints JSON")
+}
+
+/// What is said of what is refused.
+#[track_caller]
+fn refused(arguments: &[&str]) -> String {
+    let output = aloft(arguments);
+    assert_eq!(output.status.code(), Some(2), "{arguments:?}");
+    assert_eq!(output.stdout, b"", "{arguments:?}");
+    let said = String::from_utf8(output.stderr).expect("it says text");
+    assert_eq!(said.lines().count(), 1, "{said}");
+    said
+}
+
+fn scratch(name: &str) -> PathBuf {
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR"));
+    folder.join(format!("{}-{name}", std::process::id()))
+}
+
+fn text(path: &Path) -> &str {
+    path.to_str().expect("a plain path")
+}
 
 /// The example's flight was drawn from a jump with 1.196 turns in the air, in 0.504 s, whose largest loss was
 /// not getting tight.
@@ -30,7 +65,6 @@ fn the_example_is_measured() {
         let half_width = found["half_width"].as_f64().expect("a number");
         assert!((half_width - 0.5 * (ends[1] - ends[0])).abs() < 1e-12);
     }
-    // What the largest loss is taken from the most likely cause.
     assert!(measured["largest_loss_chances"]["tightness"].as_f64() > Some(0.5));
     // Each with each, and with itself wholly.
     let of = measured["correlations"]["of"].as_array().expect("keys");
@@ -71,6 +105,6 @@ fn what_is_wrong_is_said_in_one_line() {
     }
     let disorder = printed(&["measure", "--example"]).replace("1.5167", "9.0");
     fs::write(&path, disorder).expect("a file is written");
-    assert!(refused(&["measure", text(&path)]).contains("order of their times"));
+    assert!(refused(&["measure", text(&path)]).contains("wrong order"));
     fs::remove_file(&path).expect("the file goes");
 }

@@ -131,6 +131,18 @@ fn values_that_differ_are_told_apart() {
     assert!(!rest.starts_with(from), "{height}");
 }
 
+/// A difference in height has both hang times beside it.
+#[test]
+fn a_height_stands_with_its_hang_time() {
+    let mut session = comparing(Which::AsOpened);
+    let before_s = session.jump().readout.hang_time_s;
+    session.change(|scenario| scenario.jump_height_m += 0.03);
+    let height = text(&mut session, "compare:jump_height_m");
+    let now_s = session.jump().readout.hang_time_s;
+    let hang_times = format!("{before_s:.2} to {now_s:.2} s in the air");
+    assert!(height.contains(&hang_times), "{height}");
+}
+
 /// Until the next answer stands the last one does, whole: nothing jumps on the page.
 #[test]
 fn an_answer_stands_until_the_next_one() {

@@ -132,3 +132,18 @@ need_second_browser() {
   [ -e /usr/lib/*/libEGL.so.1 ] || install_debian libegl1
   need_crate geckodriver "$GECKODRIVER_VERSION" geckodriver "geckodriver $GECKODRIVER_VERSION" 0 2 --locked
 }
+
+# Sets FILMS to a folder with the test films; cached outside the repository for each way of making them.
+need_films() {
+  local wanted
+  need_debian python3 python3
+  need_debian ffmpeg ffmpeg
+  wanted=$(cat "$ROOT"/tests/films/*.py <(ffmpeg -version | sed -n 1p) | sha256sum | cut -c 1-12)
+  FILMS="$CACHE/films-$wanted"
+  if [ ! -f "$FILMS/complete" ]; then
+    say "Making the test films in $FILMS (about two minutes)."
+    rm -rf "$FILMS"
+    python3 "$ROOT/tests/films/make.py" "$FILMS"
+    touch "$FILMS/complete"
+  fi
+}

@@ -1,13 +1,11 @@
-//! What is wrong with an attempt, in one sentence each.
+//! What is wrong with the file of an attempt, in one sentence each.
 
 use crate::Sentence;
 use crate::error::in_backticks;
-use crate::number::{plain, shown, si};
+use crate::number::{plain, shown};
 use turns_aloft_attempt::file::{MEASURED, VERSION};
 use turns_aloft_attempt::film::PointOf;
 use turns_aloft_attempt::unreadable::Unreadable;
-use turns_aloft_fit::problem::Unfit;
-use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_words::{say, text};
 
 impl Sentence for Unreadable {
@@ -36,22 +34,6 @@ impl Sentence for Unreadable {
                 value = shown(name),
                 known = in_backticks(&PointOf::ALL.map(PointOf::key))
             ),
-        }
-    }
-}
-
-impl Sentence for Unfit {
-    fn sentence(&self) -> String {
-        let seconds = |time_s: f64| si(Kind::Time, (1000.0 * time_s).round() / 1000.0);
-        match *self {
-            Self::ContactsInDisorder => text("attempt-contacts").to_owned(),
-            Self::HangTime { hang_s, range_s } => say!(
-                "attempt-hang-time",
-                value = seconds(hang_s),
-                least = seconds(range_s[0]),
-                most = seconds(range_s[1])
-            ),
-            Self::NoMarks => text("attempt-no-marks").to_owned(),
         }
     }
 }

@@ -1,10 +1,12 @@
 //! Where the turns went, in words.
 
 use crate::input::remedy;
+use crate::rounding::shown_shortfall_deg;
 use crate::unit::UnitText;
 use crate::{Label, Sentence};
 use turns_aloft_analysis::budget::{Budget, Cause};
 use turns_aloft_analysis::one_change::OneChange;
+use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::units::Units;
 use turns_aloft_words::{decimal, say, text};
 
@@ -19,27 +21,34 @@ impl Label for Cause {
     }
 }
 
-/// The largest loss in plain words, and what one change would do about it.
-impl Sentence for Budget {
-    fn sentence(&self) -> String {
-        let Some(cause) = self.largest else {
-            return text("why-nothing-lost").to_owned();
-        };
-        let turns = decimal(self.loss(cause), 2);
-        let cost = match cause {
-            Cause::Closing => say!("why-closing-cost", turns = turns),
-            Cause::Tightness => say!("why-tightness-cost", turns = turns),
-            Cause::Opening => say!("why-opening-cost", turns = turns),
-            Cause::Tilt => say!("why-tilt-cost", turns = turns),
-        };
-        match &self.one_change {
-            Some(change) => say!(
-                "why-cost-and-change",
-                cost = cost,
-                change = change.sentence()
-            ),
-            None => say!("why-cost-at-best", cost = cost),
-        }
+/// Whether the jump has all the turns that its name owes, as they are shown. Then no change is told of.
+pub fn all_there(scenario: &Scenario, budget: &Budget) -> bool {
+    let owed = scenario.jump.turns_owed(scenario.jump_turns);
+    owed.is_some_and(|owed| shown_shortfall_deg(360.0 * (owed - budget.turns)) <= 0)
+}
+
+/// The largest loss of a scenario's jump in plain words, and, where turns are missing, what one change would
+/// do about it.
+pub fn budget_sentence(scenario: &Scenario, budget: &Budget) -> String {
+    let all_there = all_there(scenario, budget);
+    let Some(cause) = budget.largest else {
+        return text("why-nothing-lost").to_owned();
+    };
+    let turns = decimal(budget.loss(cause), 2);
+    let cost = match cause {
+        Cause::Closing => say!("why-closing-cost", turns = turns),
+        Cause::Tightness => say!("why-tightness-cost", turns = turns),
+        Cause::Opening => say!("why-opening-cost", turns = turns),
+        Cause::Tilt => say!("why-tilt-cost", turns = turns),
+    };
+    match &budget.one_change {
+        _ if all_there => say!("why-all-there", cost = cost),
+        Some(change) => say!(
+            "why-cost-and-change",
+            cost = cost,
+            change = change.sentence()
+        ),
+        None => say!("why-cost-at-best", cost = cost),
     }
 }
 

@@ -37,8 +37,8 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     let (foot, _) = ui.allocate_exact_size(vec2(width, TOUCH_SIZE), Sense::hover());
 
     ticks::draw(ui, &sides, &units, rect);
-    let numbers = picture::draw(ui, session, rect);
-    point::show(ui, session, rect, &numbers);
+    let (numbers, below) = picture::draw(ui, session, rect);
+    point::show(ui, session, rect, &numbers, below);
     let upwards = axis_choice::show(ui, session, 1, head);
     let across = axis_choice::show(ui, session, 0, foot);
     ui.add_space(GAP);

@@ -2,7 +2,9 @@
 
 use std::borrow::Cow;
 
-use egui::{Align2, CornerRadius, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
+use egui::{
+    Align2, CornerRadius, Rect, Response, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
+};
 
 use crate::charts;
 use crate::controls::{EXPLANATION_MARK_RADIUS, explained, explanation_area, explanation_mark};
@@ -66,15 +68,33 @@ fn columns(width: f32, most: usize) -> usize {
 
 fn row(ui: &mut Ui, lines: &[&Reading], across: usize, about: &mut Option<Cow<'static, str>>) {
     let width = (ui.available_width() - GAP * (across - 1) as f32) / across as f32;
-    let texts: Vec<[Fitted; 2]> = lines.iter().map(|line| texts(ui, line, width)).collect();
-    let height = |[label, value]: &[Fitted; 2]| label.height() + value.height() + 14.0;
-    let height = texts.iter().map(height).fold(TILE, f32::max);
+    // Only what is in sight is laid out: that takes most of the time that the readouts do. What is out
+    // of sight is as high as when it was last in sight.
+    let id = ui.id().with(&lines[0].quantity);
+    let last: f32 = ui.data(|data| data.get_temp(id)).unwrap_or(TILE);
+    let likely = Rect::from_min_size(ui.cursor().min, vec2(ui.available_width(), last));
+    let texts: Vec<[Fitted; 2]> = if ui.is_rect_visible(likely) {
+        lines.iter().map(|line| texts(ui, line, width)).collect()
+    } else {
+        Vec::new()
+    };
+    let height = if texts.is_empty() {
+        last
+    } else {
+        let height = |[label, value]: &[Fitted; 2]| label.height() + value.height() + 14.0;
+        texts.iter().map(height).fold(TILE, f32::max)
+    };
+    ui.data_mut(|data| data.insert_temp(id, height));
     let size = vec2(ui.available_width(), height);
     let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
-    for (i, (line, texts)) in lines.iter().zip(texts).enumerate() {
+    let mut texts = texts.into_iter();
+    for (i, line) in lines.iter().enumerate() {
         let left = rect.left() + (width + GAP) * i as f32;
         let own = Rect::from_min_size(pos2(left, rect.top()), vec2(width, height));
-        tile(ui, line, texts, own, about);
+        let response = area(ui, line, own, about);
+        if let Some(texts) = texts.next() {
+            tile(ui, line, texts, &response, about);
+        }
     }
     if let Some(line) = lines
         .iter()
@@ -113,13 +133,8 @@ fn texts(ui: &Ui, line: &Reading, width: f32) -> [Fitted; 2] {
     [label, value]
 }
 
-fn tile(
-    ui: &Ui,
-    line: &Reading,
-    [label, value]: [Fitted; 2],
-    rect: Rect,
-    about: &mut Option<Cow<'static, str>>,
-) {
+/// What can be touched of a tile; a click opens or closes the explanation.
+fn area(ui: &Ui, line: &Reading, rect: Rect, about: &mut Option<Cow<'static, str>>) -> Response {
     let open = about.as_ref() == Some(&line.quantity);
     // Has the group's label, because some inputs have the same label as a readout.
     let what = || format!("{}, {}", line.group.label(), line.label);
@@ -128,9 +143,18 @@ fn tile(
     if response.clicked() {
         *about = (!open).then(|| line.quantity.clone());
     }
-    if !ui.is_rect_visible(rect) {
-        return;
-    }
+    response
+}
+
+fn tile(
+    ui: &Ui,
+    line: &Reading,
+    [label, value]: [Fitted; 2],
+    response: &Response,
+    about: &Option<Cow<'static, str>>,
+) {
+    let rect = response.rect;
+    let open = about.as_ref() == Some(&line.quantity);
     let edge = if open || response.hovered() {
         ACCENT.get()
     } else {

@@ -148,8 +148,10 @@ pub fn line(ui: &mut Ui, session: &Session) {
         left + number.size().x + WIDE_GAP,
         middle - 0.5 * said.size().y,
     );
+    // Digits stand low in their line; a comma's tail hangs below them.
+    let raised = rect.center().y - TAIL * figures;
     painter.galley(
-        pos2(left, middle - 0.5 * number.size().y),
+        pos2(left, raised - 0.5 * number.size().y),
         number,
         TEXT.get(),
     );

@@ -47,9 +47,19 @@ pub mod map {
     pub use crate::state::levers::Levers;
 }
 
+/// For the attempt that is being measured.
+pub mod measuring {
+    pub use crate::operations::film_overlay::{FigureLine, LineOf, OverlayState};
+    pub use crate::state::measuring::Measuring;
+    pub use crate::state::measuring::asked::Mark;
+    pub use crate::state::measuring::open_film::OpenFilm;
+    pub use crate::state::measuring::trace_file::TraceFile;
+}
+
 /// How the jump differs from another attempt.
 pub mod compare {
     pub use crate::answers::kept_results::KeptResult;
+    pub use crate::describe::compare::hang_times;
     pub use crate::state::document::Which;
     pub use crate::state::reference::Reference;
 }

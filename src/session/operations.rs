@@ -2,6 +2,8 @@
 
 pub mod action;
 mod compare;
+pub mod film_overlay;
+mod fitting;
 mod goal;
 mod goal_limits;
 mod hang_time;
@@ -11,12 +13,14 @@ mod library;
 mod link;
 mod map;
 mod marks;
+mod measuring;
 mod naming;
 mod opening;
 mod playback;
 mod preferences;
 mod question;
 mod reference;
+mod sensor;
 pub mod stepping;
 mod uncertainty;
 mod visit;

@@ -2,10 +2,12 @@
 
 pub mod curves;
 pub mod document;
+pub mod fitted_jumps;
 pub mod goal_settings;
 pub mod history;
 pub mod levers;
 pub mod library;
+pub mod measuring;
 pub mod notice;
 pub mod own_settings;
 pub mod playback;

@@ -30,6 +30,9 @@ macro_rules! messages {
         [
             include_str!(concat!("../../assets/words/", $language, "/scenario.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/analysis.ftl")),
+            include_str!(concat!("../../assets/words/", $language, "/trace.ftl")),
+            include_str!(concat!("../../assets/words/", $language, "/overlay.ftl")),
+            include_str!(concat!("../../assets/words/", $language, "/film.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/session.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/picture.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/panel.ftl")),
@@ -78,7 +81,7 @@ impl Language {
     }
 
     /// The contents of its message files.
-    pub const fn sources(self) -> [&'static str; 6] {
+    pub const fn sources(self) -> [&'static str; 9] {
         match self {
             Self::English => messages!("en"),
             Self::German => messages!("de"),

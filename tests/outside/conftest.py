@@ -59,6 +59,20 @@ def any_axis():
     return json.loads(done.stdout)
 
 
+@pytest.fixture(scope="session")
+def film_folder():
+    """The folder of the test films, which are made where there are none yet."""
+    script = "source web/tools.sh && need_films >&2 && printf %s \"$FILMS\""
+    done = subprocess.run(["bash", "-c", script], cwd=REPOSITORY, stdout=subprocess.PIPE, text=True, check=True)
+    return Path(done.stdout)
+
+
+@pytest.fixture(scope="session")
+def film_program():
+    """The program that prints what is read out of films."""
+    return built("--example", "film")
+
+
 @pytest.fixture
 def checks(request):
     """Checks of this test; they end up on the page."""

@@ -515,6 +515,19 @@ fn a_change_is_tried_and_undone() {
     }
 }
 
+/// A jump that has all its turns is told what cost most; nobody is pushed to a change.
+#[test]
+fn a_full_jump_is_offered_no_change() {
+    let mut page = open(TABLET, Language::English, Question::Why);
+    assert!(has(&page, "Try it"));
+    page.state_mut()
+        .session
+        .change(|scenario| scenario.jump_turns = 1);
+    settle(&mut page);
+    assert!(says(&page, "All turns are there."));
+    assert!(!has(&page, "Try it"));
+}
+
 #[test]
 fn a_step_does_not_move_while_it_is_tried() {
     let mut page = open(NARROW, Language::English, Question::Why);

@@ -9,6 +9,7 @@ use turns_aloft::analysis::limits::{Limits, Verdict};
 use turns_aloft::analysis::map::{Axis, TurnMap};
 use turns_aloft::analysis::uncertainty::{UncertainInput, Uncertainty};
 use turns_aloft::analysis::weights::KEEPS;
+use turns_aloft::describe::budget::budget_sentence;
 use turns_aloft::describe::call::{
     call_text, facing_text, mark, shortfall_range_text, shortfall_text, uncalled_text,
 };
@@ -413,7 +414,10 @@ fn visit(collected: &mut Collector, place: &str, jump: &Scenario) {
     for cause in Cause::ORDER {
         collected.add("cause", why::words::cause(&session, cause));
     }
-    collected.add("one change", budget_answer.budget.sentence());
+    collected.add(
+        "one change",
+        budget_sentence(session.scenario(), &budget_answer.budget),
+    );
     for said in why::words::of_change(&session, budget_answer) {
         collected.add("change", said);
     }

@@ -36,6 +36,8 @@ why-closing-cost = Das Schließen kostete { $turns } Drehungen
 why-tightness-cost = Dass es nicht enger wurde, kostete { $turns } Drehungen
 why-opening-cost = Das Öffnen kostete { $turns } Drehungen
 why-tilt-cost = Neigung und Ungleichheit kosteten { $turns } Drehungen
+# Where the jump has all turns that its name owes; no change is told of then.
+why-all-there = Alle Drehungen sind da. { $cost }.
 why-cost-and-change = { $cost }: { $change }
 why-cost-at-best = { $cost }, eine bessere Einstellung wurde aber nicht gefunden.
 # $turns ist eine der letzten drei dieser Gruppe.
@@ -73,14 +75,31 @@ axis-twice = { $key } auf beiden Achsen: bitte zwei verschiedene Zahlen angeben
 ## Was die Markierungen eines echten Versuchs sagen und was sie offenlassen.
 
 measured-turns = { $turns } Drehungen insgesamt; 95 % dessen, was möglich ist, liegen zwischen { $low } und { $high }.
-measured-turns-or = Am wahrscheinlichsten { $turns } Drehungen insgesamt, aber die Markierungen lassen auch { $other } zu ({ $percent } %). Eine Blickrichtung mehr würde es zeigen.
-measured-largest = Am meisten Drehung hat gekostet: { $cause }.
-measured-cannot-tell-largest = Was am meisten Drehung gekostet hat, lässt sich aus diesen Markierungen nicht sagen. Möglich: { $causes }.
-measured-cannot-tell-apart = Wie viel davon jeweils gekostet hat, lässt sich aus diesen Markierungen nicht sagen: { $causes }.
-measured-further-facing = Am meisten würde eine weitere Blickrichtung bei { $time } s zeigen.
-measured-further-arms = Am meisten würde zeigen, wo die Arme bei { $time } s sind.
-measured-further-legs = Am meisten würde zeigen, wo die Beine bei { $time } s sind.
-measured-further-contacts = Am meisten würden Absprung und Landung in einem Film mit mehr Bildern je Sekunde zeigen.
 caution-consent = Wer Minderjährige filmt, braucht ihre Einwilligung und die der Eltern. Auch die Regeln der Halle gelten.
 caution-film-stays = Ein Film bleibt auf diesem Gerät.
 caution-no-verdict = Das ist eine Schätzung. Sie sagt nichts über die Gesundheit, und sie ist kein Urteil eines Preisgerichts.
+## What the marks of an attempt say of its jump.
+
+cause-closing-inline = das Schließen
+cause-tightness-inline = die fehlende Enge
+cause-opening-inline = das Öffnen
+cause-tilt-inline = Neigung und Ungleichheit
+unfit-no-marks = Noch ist nichts markiert.
+unfit-disorder = Absprung und Landung stehen in der falschen Reihenfolge. Die Landung muss nach dem Absprung markiert sein.
+# A hang time, and the least and the most that can be flown.
+unfit-hang-time = Ein Sprung von { $time } s lässt sich mit diesem Körper nicht fliegen, nur { $least } bis { $most } s. Bitte beide Markierungen und die Zeitlupe prüfen.
+# A cause of lost turns, at the beginning, and a range with its unit.
+fit-cost-most = { $what } kostete am meisten: { $turns }.
+# Two causes of lost turns, and a range with its unit for each.
+fit-cannot-tell = Aus diesen Markierungen ist nicht zu sagen, was am meisten kostete: { $first } ({ $first_turns }) oder { $other } ({ $other_turns }).
+# The time in the film.
+fit-further-facing = Eine weitere Markierung sagt am meisten: wohin die Hüften bei { $time } s zeigen.
+fit-further-arms = Eine weitere Markierung sagt am meisten: wie weit die Arme bei { $time } s angelegt sind.
+fit-further-legs = Eine weitere Markierung sagt am meisten: wie weit die Beine bei { $time } s angelegt sind.
+fit-further-contacts = Ein Film mit mehr Bildern in der Sekunde sagt am meisten.
+# A range of turns and how likely it is.
+fit-second-answer = Es können auch { $turns } Drehungen gewesen sein (etwa { $percent } %). Mehr Markierungen der Hüften sagen es.
+# A cause of lost turns and the range of what it cost.
+why-loss-range = { $what }: { $range }
+# What is said of the largest loss of one jump.
+fit-likeliest = Für den wahrscheinlichsten Sprung: { $sentence }

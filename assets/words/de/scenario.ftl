@@ -219,7 +219,7 @@ fault-no-whole-number = der Eintrag `{ $key }` ist keine ganze Zahl
 fault-no-number = der Eintrag `{ $key }` ist keine Zahl
 fault-no-text = der Eintrag `{ $key }` ist kein Text
 
-## Warum die Datei eines Versuchs nicht geöffnet wurde oder sich nichts daraus finden lässt, als Teil eines Satzes.
+## Warum die Datei eines Versuchs nicht geöffnet wurde, als Teil eines Satzes.
 
 attempt-too-large = Diese Datei ist zu groß für einen Versuch; bitte eine öffnen, die Turns Aloft gespeichert hat
 attempt-not-json = Diese Datei ist kein Versuch oder ein beschädigter ({ $why }); bitte eine öffnen, die Turns Aloft gespeichert hat
@@ -231,6 +231,3 @@ attempt-not-measured = In diesem Versuch muss stehen, wie er gemessen wurde, in 
 attempt-out-of-range = { $key } = { $value } geht nicht: möglich ist { $least } bis { $most }
 attempt-too-many = In `{ $key }` stehen zu viele Einträge: { $most } genügen
 attempt-unknown-point = „{ $value }“ ist nichts, was im Bild markiert wird; es gibt { $known }
-attempt-contacts = Absprung und Landung sind nicht in der Reihenfolge ihrer Zeiten markiert; bitte neu setzen
-attempt-hang-time = Die Flugzeit wäre { $value }, und mit diesem Körper und dieser Bewegung sind { $least } bis { $most } möglich; bitte die Marken von Absprung und Landung prüfen, und um wie viel langsamer als in Wirklichkeit der Film läuft
-attempt-no-marks = Nichts ist markiert, was sagt, wann der Flug war; bitte zuerst Absprung und Landung markieren

@@ -36,6 +36,8 @@ why-closing-cost = Closing cost { $turns } turns
 why-tightness-cost = Not getting tighter cost { $turns } turns
 why-opening-cost = Opening cost { $turns } turns
 why-tilt-cost = Tilt and asymmetry cost { $turns } turns
+# Where the jump has all turns that its name owes; no change is told of then.
+why-all-there = All turns are there. { $cost }.
 why-cost-and-change = { $cost }: { $change }
 why-cost-at-best = { $cost }, but no better setting was found.
 # $turns is one of the last three of this group.
@@ -73,14 +75,31 @@ axis-twice = { $key } on both axes: give two different numbers
 ## What the marks of a real attempt say, and what they leave open.
 
 measured-turns = { $turns } turns in all; 95 % of what is possible lies from { $low } to { $high }.
-measured-turns-or = Most likely { $turns } turns in all, but the marks also allow { $other } ({ $percent } %). One more facing would tell.
-measured-largest = Most turns were lost by: { $cause }.
-measured-cannot-tell-largest = These marks cannot tell what lost most turns. It may be: { $causes }.
-measured-cannot-tell-apart = How much each of these lost cannot be told from these marks: { $causes }.
-measured-further-facing = Most would be told by one more facing, at { $time } s.
-measured-further-arms = Most would be told by where the arms are at { $time } s.
-measured-further-legs = Most would be told by where the legs are at { $time } s.
-measured-further-contacts = Most would be told by take-off and landing in a film with more frames a second.
 caution-consent = Whoever films minors needs consent: theirs and that of their parents. The rules of the hall count as well.
 caution-film-stays = A film stays on this device.
 caution-no-verdict = This is an estimate. It judges nobody's health, and it is no verdict of a panel.
+## What the marks of an attempt say of its jump.
+
+cause-closing-inline = closing
+cause-tightness-inline = not getting tighter
+cause-opening-inline = opening
+cause-tilt-inline = tilt and asymmetry
+unfit-no-marks = Nothing is marked yet.
+unfit-disorder = Take-off and landing are in the wrong order. Mark the landing after the take-off.
+# A hang time, and the least and the most that can be flown.
+unfit-hang-time = A jump of { $time } s can't be flown with this body: { $least } to { $most } s can. Check both marks and the slow motion.
+# A cause of lost turns, at the beginning, and a range with its unit.
+fit-cost-most = { $what } cost most: { $turns }.
+# Two causes of lost turns, and a range with its unit for each.
+fit-cannot-tell = These marks can't tell what cost most: { $first } ({ $first_turns }) or { $other } ({ $other_turns }).
+# The time in the film.
+fit-further-facing = One more mark would tell most: which way the hips face at { $time } s.
+fit-further-arms = One more mark would tell most: how far the arms are in at { $time } s.
+fit-further-legs = One more mark would tell most: how far the legs are in at { $time } s.
+fit-further-contacts = A film with more pictures a second would tell most.
+# A range of turns and how likely it is.
+fit-second-answer = It may also have been { $turns } turns (about { $percent } %). More marks of the hips tell.
+# A cause of lost turns and the range of what it cost.
+why-loss-range = { $what }: { $range }
+# What is said of the largest loss of one jump.
+fit-likeliest = Of the likeliest jump: { $sentence }

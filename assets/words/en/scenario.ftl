@@ -219,7 +219,7 @@ fault-no-whole-number = field `{ $key }` is no whole number
 fault-no-number = field `{ $key }` is no number
 fault-no-text = field `{ $key }` is no text
 
-## Why the file of an attempt was not opened, or nothing can be found from it, as part of a sentence.
+## Why the file of an attempt was not opened, as part of a sentence.
 
 attempt-too-large = this file is too large to be an attempt; open one saved by Turns Aloft
 attempt-not-json = this file is not an attempt, or a damaged one ({ $why }); open one saved by Turns Aloft
@@ -231,6 +231,3 @@ attempt-not-measured = this attempt has to say how it was measured, in exactly o
 attempt-out-of-range = { $key } = { $value } is out of range: it goes from { $least } to { $most }
 attempt-too-many = there are too many entries in `{ $key }`: { $most } are enough
 attempt-unknown-point = "{ $value }" is nothing that is marked in the picture; there are { $known }
-attempt-contacts = the marks of take-off and landing are not in the order of their times; set them again
-attempt-hang-time = the time in the air would be { $value }, and with this body and motion it can be { $least } to { $most }; check the marks of take-off and landing, and how much slower than life the film plays
-attempt-no-marks = nothing is marked that says when the flight was; mark take-off and landing first

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::Sentence;
+use crate::budget::budget_sentence;
 use turns_aloft_analysis::budget::{Budget, Cause};
 use turns_aloft_analysis::one_change::OneChange;
 use turns_aloft_scenario::Scenario;
@@ -38,7 +38,7 @@ impl BudgetReport {
             turns: budget.turns,
             largest_loss: budget.largest,
             one_change: budget.one_change,
-            sentence: budget.sentence(),
+            sentence: budget_sentence(scenario, budget),
         }
     }
 }

@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 
 use serde::{Serialize, Serializer};
 
-use crate::measured::MeasuringCaution;
+use crate::fit::{further_mark, largest_loss, other_answers};
+use crate::measuring_caution::MeasuringCaution;
 use crate::{Sentence, Text};
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_analysis::caution::Caution;
@@ -21,7 +22,8 @@ use turns_aloft_scenario::file::Saved;
 pub struct MeasuredReport<'a> {
     pub name: &'a str,
     pub measured_by: &'static str,
-    pub sentence: String,
+    /// What is to be said of it.
+    pub sentences: Vec<String>,
     pub turns: f64,
     pub turns_low: f64,
     pub turns_high: f64,
@@ -34,7 +36,6 @@ pub struct MeasuredReport<'a> {
     /// Losses of which one makes up for the other.
     pub trade: Vec<TradeReport>,
     pub further_mark: Option<FurtherMarkReport>,
-    pub untold: String,
     pub scenario: Saved<&'a Scenario>,
     pub cautions: Vec<&'static str>,
 }
@@ -161,6 +162,14 @@ impl FurtherMarkReport {
     }
 }
 
+fn sentences(fit: &Fit) -> Vec<String> {
+    let mut said = vec![fit.sentence()];
+    said.extend(other_answers(fit));
+    said.push(largest_loss(fit));
+    said.extend(further_mark(fit));
+    said
+}
+
 impl<'a> MeasuredReport<'a> {
     pub fn new(attempt: &'a Attempt, fit: &'a Fit) -> Self {
         let turns = fit.range(Quantity::Turns);
@@ -174,7 +183,7 @@ impl<'a> MeasuredReport<'a> {
                 Measured::Film(_) => "film",
                 Measured::Sensor(_) => "sensor",
             },
-            sentence: fit.sentence(),
+            sentences: sentences(fit),
             turns: turns.middle,
             turns_low: turns.low,
             turns_high: turns.high,
@@ -191,7 +200,6 @@ impl<'a> MeasuredReport<'a> {
                 })
                 .collect(),
             further_mark: fit.untold.further.as_ref().map(FurtherMarkReport::new),
-            untold: fit.untold.sentence(),
             scenario: fit.best.scenario.saved(),
             cautions: measuring
                 .into_iter()

@@ -9,6 +9,7 @@ use crate::style::{self, ACCENT, GAP, LINE, REFERENCE, TEXT, WARNING, WEAK_TEXT}
 use turns_aloft_describe::comparison::Compared;
 use turns_aloft_describe::turns::{signed_text, turns_text};
 use turns_aloft_session::Session;
+use turns_aloft_session::compare::hang_times;
 use turns_aloft_words::{say, text};
 
 const ROW: f32 = 44.0;
@@ -25,6 +26,10 @@ pub fn show(ui: &mut Ui, session: &Session, compared: &Compared) {
     for (i, &part) in compared.parts.iter().enumerate() {
         let [from, to] = compared.change(i, session.units());
         let change = say!("panel-from-to", from = from, to = to);
+        let change = match hang_times(session, compared, i) {
+            Some(hang_times) => format!("{change}, {hang_times}"),
+            None => change,
+        };
         let room = label_width(ui.available_width());
         let (label, small) = (style::text(16.0), style::text(14.5));
         let left = Align2::LEFT_TOP;

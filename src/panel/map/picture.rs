@@ -1,5 +1,6 @@
 //! The surface of the map and its contour lines with their labels.
 
+use egui::layers::ShapeIdx;
 use egui::{Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Ui, pos2, vec2};
 
 use crate::map::{point, shading};
@@ -23,12 +24,14 @@ pub fn outline() -> Stroke {
 /// Distance of a label from the borders.
 const INSIDE: f32 = 4.0;
 
-/// Draws surface and lines; returns the areas of the labels.
-pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
+/// Draws surface and lines; returns the areas of the labels, and a place in the picture below them for the
+/// lines that show where the jump is.
+pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> (Vec<Rect>, ShapeIdx) {
     let clip = ui.clip_rect();
     ui.painter().rect_filled(rect, 0.0, CARD.get());
     ui.set_clip_rect(rect.intersect(clip));
     let mut taken = vec![point::ringed(session, rect)];
+    let mut below = ui.painter().add(Shape::Noop);
     if let Some(picture) = session.map_picture() {
         shading::draw(ui, &picture.turns, &picture.seen, rect);
         let lines = |lines: &[Line], stroke: Stroke, around: Color32| {
@@ -39,6 +42,7 @@ pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
         lines(&picture.outline, outline(), SEEN.get());
         lines(&picture.whole, whole(), Color32::TRANSPARENT);
         lines(&picture.owed, owed(), CARD.get());
+        below = ui.painter().add(Shape::Noop);
         let level = |line: &Line| with_decimal_sign(line.level.to_string());
         for line in &picture.owed {
             let said = say!("panel-map-line-owed", turns = level(line));
@@ -57,7 +61,7 @@ pub fn draw(ui: &mut Ui, session: &Session, rect: Rect) -> Vec<Rect> {
         StrokeKind::Outside,
     );
     // Those of the lines.
-    taken.split_off(1)
+    (taken.split_off(1), below)
 }
 
 fn stroke_along(ui: &Ui, points: &[Pos2], stroke: Stroke, around: Color32) {

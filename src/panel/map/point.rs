@@ -7,6 +7,7 @@
 
 use std::sync::Arc;
 
+use egui::layers::ShapeIdx;
 use egui::{
     CornerRadius, Galley, Id, LayerId, Order, Painter, Pos2, Rect, Shape, Stroke, StrokeKind, Ui,
     Vec2, pos2, vec2,
@@ -30,8 +31,9 @@ const RINGED: f32 = style::TOUCH_SIZE + 10.0;
 /// Distance of the tooltip above the finger, so that the hand does not cover it.
 const ABOVE: f32 = 58.0;
 
-/// The label of the point is placed clear of the `numbers` on the map.
-pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
+/// The label of the point is placed clear of the `numbers` on the map; the lines through the point are drawn
+/// `below` them.
+pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect], below: ShapeIdx) {
     let response = pan_area(ui, "map", rect);
     let id = response.id;
     let before = place(session, rect);
@@ -59,6 +61,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect, numbers: &[Rect]) {
     let finger = response
         .interact_pointer_pos()
         .filter(|_| response.dragged());
+    ui.painter().set(below, lines_through(at, rect));
     draw(ui, session, rect, at, finger.is_some());
     match finger {
         Some(finger) => tooltip(ui, session, finger, id),
@@ -101,15 +104,23 @@ fn place(session: &Session, rect: Rect) -> Pos2 {
     )
 }
 
+/// Lines to the borders.
+fn lines_through(at: Pos2, rect: Rect) -> Shape {
+    let strokes = [(3.0, CARD.get().gamma_multiply(0.7)), (1.0, TEXT.get())];
+    let both = |(width, colour)| {
+        let stroke = Stroke::new(width, colour);
+        [
+            Shape::hline(rect.x_range(), at.y, stroke),
+            Shape::vline(at.x, rect.y_range(), stroke),
+        ]
+    };
+    Shape::Vec(strokes.into_iter().flat_map(both).collect())
+}
+
 fn draw(ui: &Ui, session: &Session, rect: Rect, at: Pos2, dragged: bool) {
     let painter = ui
         .painter()
         .with_clip_rect(rect.expand(KNOB).intersect(ui.clip_rect()));
-    for (width, colour) in [(3.0, CARD.get().gamma_multiply(0.7)), (1.0, TEXT.get())] {
-        let stroke = Stroke::new(width, colour);
-        painter.hline(rect.x_range(), at.y, stroke);
-        painter.vline(at.x, rect.y_range(), stroke);
-    }
     let [u, v] = session.map_point();
     let out = [
         (u < 0.0, vec2(-1.0, 0.0)),

@@ -7,6 +7,7 @@ use turns_aloft_analysis::lever::{Lever, PerLever};
 use turns_aloft_analysis::one_change::OneChange;
 use turns_aloft_analysis::steps::{Gain, gain};
 use turns_aloft_analysis::weights::Weights;
+use turns_aloft_describe::budget::all_there;
 use turns_aloft_describe::rounded_budget::Shown;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::beyond::Respect;
@@ -40,7 +41,7 @@ pub(crate) struct Why {
 pub struct BudgetAnswer {
     pub budget: Budget,
     pub shown: Shown,
-    /// What is to be known of the one change that the budget's sentence tells of.
+    /// What is to be known of the one change that the budget's sentence tells of; none where no turn is missing.
     pub proposal: Option<Proposal>,
 }
 
@@ -64,6 +65,7 @@ impl BudgetAnswer {
             shown: Shown::new(&budget, jump.owed.map(|owed| owed.turns)),
             proposal: budget
                 .one_change
+                .filter(|_| !all_there(scenario, &budget))
                 .map(|change| Proposal::new(scenario, jump, change)),
             budget,
         }

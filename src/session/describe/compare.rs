@@ -5,7 +5,10 @@ use crate::session::Session;
 use turns_aloft_describe::beyond;
 use turns_aloft_describe::call::verdict_text;
 use turns_aloft_describe::comparison::{Compared, ORDER};
+use turns_aloft_describe::goal::hang_time;
 use turns_aloft_describe::turns::{signed_text, turns_text};
+use turns_aloft_scenario::input::Input;
+use turns_aloft_scenario::parameter::Parameter;
 use turns_aloft_words::{say, text};
 
 /// All lines, as far as the answer stands.
@@ -44,6 +47,15 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
     lines
 }
 
+/// Of a difference in the jump height, both hang times: a height and its hang time are shown together.
+pub fn hang_times(session: &Session, compared: &Compared, place: usize) -> Option<String> {
+    let input = compared.comparison.differences[place].input;
+    let reference = session
+        .reference()
+        .filter(|_| input == Input::Number(Parameter::JumpHeight))?;
+    hang_time(&reference.jump, session.jump().readout.hang_time_s)
+}
+
 fn of_compared(session: &Session, compared: &Compared, lines: &mut Vec<Reading>) {
     lines.push(line(
         Group::Answer,
@@ -79,6 +91,10 @@ fn of_compared(session: &Session, compared: &Compared, lines: &mut Vec<Reading>)
     }
     for (i, difference) in compared.comparison.differences.iter().enumerate() {
         let [from, to] = compared.change(i, session.units());
+        let to = match hang_times(session, compared, i) {
+            Some(hang_times) => format!("{to}, {hang_times}"),
+            None => to,
+        };
         lines.push(line(
             Group::Answer,
             format!("compare:{}", difference.input.key()),

@@ -7,7 +7,7 @@ use crate::describe::why_words as words;
 use crate::session::Session;
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_analysis::steps::Gain;
-use turns_aloft_describe::Sentence;
+use turns_aloft_describe::budget::budget_sentence;
 use turns_aloft_describe::lever::{gained_and_beyond_text, step_text};
 use turns_aloft_describe::turns::turns_text;
 use turns_aloft_describe::weights::{more as more_text, turns as outcome_text};
@@ -42,7 +42,7 @@ fn budget(session: &Session, budget_answer: &BudgetAnswer) -> Vec<Reading> {
         line(
             "sentence",
             text("why-line-sentence"),
-            budget_answer.budget.sentence(),
+            budget_sentence(session.scenario(), &budget_answer.budget),
             text("why-line-sentence-about").to_owned(),
         ),
         line(

@@ -44,10 +44,9 @@ impl Session {
 
     /// Tries the change that the budget's sentence tells of.
     pub fn try_one_change(&mut self) {
-        if let Some(change) = self
-            .budget_answer()
-            .and_then(|budget_answer| budget_answer.budget.one_change)
-        {
+        let budget_answer = self.budget_answer();
+        let proposal = budget_answer.and_then(|answer| answer.proposal.as_ref());
+        if let Some(change) = proposal.map(|proposal| proposal.change) {
             self.try_change(change.parameter, change.to);
         }
     }
