@@ -25,7 +25,8 @@ const LAYERS: [(&str, &[&str]); 16] = [
     (
         "describe",
         &[
-            "physics", "film", "scenario", "analysis", "fit", "trace", "overlay", "words",
+            "physics", "film", "scenario", "attempt", "analysis", "fit", "trace", "overlay",
+            "words",
         ],
     ),
     (

@@ -1,7 +1,7 @@
 //! An attempt as what has to be found out: what was marked, and what is known before.
 
 use crate::contact::Contact;
-use crate::likelihood::Mark;
+use crate::mark::Mark;
 use crate::unknown::{Point, Unknown};
 use turns_aloft_analysis::hang_time;
 use turns_aloft_analysis::uncertainty::{UncertainInput, Uncertainty};
@@ -12,9 +12,10 @@ use turns_aloft_attempt::{Attempt, Measured};
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::parameter::Parameter;
 
-/// The line of sight turns by 2 m of travel at 10 m distance: 0.2 rad over the flight (derived). Whether
-/// the jumper passes, and which way, is not known: a standard deviation.
-const LINE_OF_SIGHT_SIGMA_RAD: f64 = 0.2;
+/// The line of sight turns as the jumper passes: 2 m of travel at 10 m distance, in any direction to it, are
+/// 0.2 rad over the flight times the root of the mean square of a cosine (derived; travel and distance are
+/// our choice). A standard deviation.
+pub const LINE_OF_SIGHT_SIGMA_RAD: f64 = 0.2 * std::f64::consts::FRAC_1_SQRT_2;
 
 /// How much lower or higher than the model's the body lands, m, standard deviation. On a force plate bodies
 /// landed 0.053 m lower than they left (Yamashita 2020, doi 10.3390/app10030776), heights from flight times
