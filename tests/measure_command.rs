@@ -3,6 +3,7 @@
 #[path = "support/aloft.rs"]
 mod command;
 
+use std::fmt::Write as _;
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -10,7 +11,7 @@ use command::aloft;
 use serde_json::Value;
 
 use turns_aloft::attempt::Attempt;
-use turns_aloft::scenario::Scenario;
+use turns_aloft::scenario::{Scenario, starts};
 
 #[track_caller]
 fn printed(arguments: &[&str]) -> String {
@@ -107,4 +108,42 @@ fn what_is_wrong_is_said_in_one_line() {
     fs::write(&path, disorder).expect("a file is written");
     assert!(refused(&["measure", text(&path)]).contains("wrong order"));
     fs::remove_file(&path).expect("the file goes");
+}
+
+/// A trace that a sensor would have of the senior triple: its flight's rates, with rest before it and the
+/// turning on the ice around it.
+#[test]
+fn a_trace_is_measured() {
+    let triple = &starts::named("senior-triple").expect("a start").scenario;
+    let jump = triple.fly();
+    let hang_s = jump.readout.hang_time_s;
+    let mut rows =
+        "time (s),gyroscope x (rad/s),gyroscope y (rad/s),gyroscope z (rad/s)\n".to_owned();
+    for i in 0..1_000 {
+        let t_s = f64::from(i) / 200.0;
+        let flown_s = t_s - 3.0;
+        let at = |t_s: f64| jump.flight.at(t_s).spin_rad_s;
+        let rate_rad_s = if flown_s < -0.5 {
+            0.0
+        } else if flown_s < 0.0 {
+            at(0.0) * (1.0 + 2.0 * flown_s)
+        } else if flown_s > hang_s {
+            at(hang_s) * (-6.0 * (flown_s - hang_s)).exp()
+        } else {
+            at(flown_s)
+        };
+        // A reading is never quite the one before.
+        let noise = 1e-3 * (f64::from(i) * 1.7).sin();
+        writeln!(rows, "{t_s},{noise},{rate_rad_s},{noise}").expect("a text takes it");
+    }
+    let path = scratch("trace.csv");
+    fs::write(&path, rows).expect("a file is written");
+    let measured = report(&["measure", text(&path), "--jump", "senior-triple"]);
+    fs::remove_file(&path).expect("the file goes");
+    assert_eq!(measured["measured_by"], "sensor");
+    assert!(!measured["remarks"].as_array().expect("remarks").is_empty());
+    // Without an accelerometer take-off and landing are a guess, and so are the turns between them.
+    let turns = &measured["found"]["air_turns"];
+    let [low, high] = ["low", "high"].map(|end| turns[end].as_f64().expect("a number"));
+    assert!((low..=high).contains(&jump.readout.air_turns), "{turns}");
 }

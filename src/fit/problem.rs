@@ -39,6 +39,11 @@ const OUTSIDE_S: f64 = 0.06;
 /// deviation: an eighth of a turn, from rounding and the eye. Our choice.
 const COUNTED_SIGMA_TURNS: f64 = 0.125;
 
+/// Angles of a sensor that are looked at, at most, evenly spread; and how far a real body's turning is from
+/// any that the plan can give, rad, standard deviation, which a sensor is fine enough to see. Our choice.
+const ANGLES: usize = 16;
+const UNLIKE_PLAN_RAD: f64 = 0.05;
+
 /// Shortest time in the air that is looked at, s.
 const SHORTEST_S: f64 = 0.1;
 
@@ -198,13 +203,14 @@ impl Problem {
             about(sensor.landing_s, sensor.landing_sigma_s),
         );
         (self.drift_sigma_rad, self.drift_sigma_share) = (0.0, sensor.scale_sigma);
-        for mark in &sensor.turned {
-            self.marks.push(Mark::Turned {
-                t_s: mark.t_s,
-                angle_rad: mark.angle_rad,
-                sigma_rad: mark.sigma_rad,
-            });
-        }
+        let last = sensor.turned.len().saturating_sub(1);
+        let count = sensor.turned.len().min(ANGLES);
+        let evenly = (0..count).map(|i| &sensor.turned[i * last / (count - 1).max(1)]);
+        self.marks.extend(evenly.map(|mark| Mark::Turned {
+            t_s: mark.t_s,
+            angle_rad: mark.angle_rad,
+            sigma_rad: libm::hypot(mark.sigma_rad, UNLIKE_PLAN_RAD),
+        }));
     }
 
     /// When the flight begins and ends, s, for so many standard deviations of each.

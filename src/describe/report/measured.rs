@@ -24,6 +24,8 @@ pub struct MeasuredReport<'a> {
     pub measured_by: &'static str,
     /// What is to be said of it.
     pub sentences: Vec<String>,
+    /// What is to be known of the trace that it was measured by.
+    pub remarks: Vec<String>,
     pub turns: f64,
     pub turns_low: f64,
     pub turns_high: f64,
@@ -171,7 +173,7 @@ fn sentences(fit: &Fit) -> Vec<String> {
 }
 
 impl<'a> MeasuredReport<'a> {
-    pub fn new(attempt: &'a Attempt, fit: &'a Fit) -> Self {
+    pub fn new(attempt: &'a Attempt, fit: &'a Fit, remarks: Vec<String>) -> Self {
         let turns = fit.range(Quantity::Turns);
         let chances = Cause::ORDER.into_iter().zip(fit.untold.largest);
         let trade = fit.untold.trade.iter();
@@ -184,6 +186,7 @@ impl<'a> MeasuredReport<'a> {
                 Measured::Sensor(_) => "sensor",
             },
             sentences: sentences(fit),
+            remarks,
             turns: turns.middle,
             turns_low: turns.low,
             turns_high: turns.high,
