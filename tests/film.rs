@@ -265,6 +265,42 @@ fn of_a_large_film_little_is_read() {
     );
 }
 
+/// Tables that are longer than what is read at first are read in one piece.
+#[test]
+fn long_tables_are_read() {
+    let mut film = bytes("b_frames.mp4");
+    let tables = place(&film, b"moov");
+    let added = 300_000;
+    let length = film.len() - tables + added;
+    put(&mut film, tables, length as u32);
+    film.extend((added as u32).to_be_bytes());
+    film.extend(b"free");
+    film.resize(tables + length, 0);
+    let (long, pieces, _) = support::read(Cursor::new(&film));
+    assert_eq!(long, read(&bytes("b_frames.mp4")));
+    assert!(pieces <= 2, "{pieces}");
+    // The same of a WebM: what it says of itself has a void in it (EBML, RFC 8794, 11.3.2).
+    let webm = bytes("live.webm");
+    let void_bytes = 0x30_0000;
+    let id = [0x15, 0x49, 0xa9, 0x66];
+    // What finds it in the file names it before.
+    let info = webm
+        .windows(4)
+        .rposition(|at| at == id)
+        .expect("there is one");
+    let size = webm[info + 4];
+    assert_eq!(size & 0x80, 0x80, "a size of one byte");
+    let mut long = webm[..info + 4].to_vec();
+    // A size of eight bytes.
+    long.extend((1 << 56 | (u64::from(size & 0x7f) + 5 + void_bytes)).to_be_bytes());
+    long.extend([0xec, 0x10, 0x30, 0, 0]);
+    long.resize(long.len() + void_bytes as usize, 0);
+    long.extend(&webm[info + 5..]);
+    let (film, pieces, _) = support::read(Cursor::new(&long));
+    assert_eq!(film, read(&webm));
+    assert!(pieces <= 3, "{pieces}");
+}
+
 #[test]
 fn tables_and_frames_have_a_limit() {
     let mut film = bytes("b_frames.mp4");
@@ -299,6 +335,13 @@ fn tables_that_contradict_each_other_are_damage() {
         with(b"stts", 20, u32::MAX),
         Err(FilmFault::TimesNotAscending)
     );
+    // A fragment that begins later than any clock says.
+    let mut late = bytes("fragmented.mp4");
+    let at = place(&late, b"tfdt") + 12;
+    assert_eq!(late[at - 4], 1, "a time of 64 bits");
+    put(&mut late, at, 0x7fff_ffff);
+    put(&mut late, at + 4, 0xffff_ffff);
+    assert_eq!(read(&late), Err(FilmFault::Damaged));
     // No key frames; pictures that lie behind the end of the file.
     assert_eq!(with(b"stss", 16, 0), Err(FilmFault::NoKeyFrame));
     assert_eq!(with(b"stco", 16, 1 << 20), Err(FilmFault::CutOff));

@@ -11,22 +11,29 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 14] = [
+const LAYERS: [(&str, &[&str]); 17] = [
     ("physics", &[]),
     ("film", &[]),
     ("scenario", &["physics"]),
     ("attempt", &["scenario"]),
     ("figure", &["physics", "scenario"]),
     ("analysis", &["physics", "scenario"]),
+    ("fit", &["physics", "scenario", "attempt", "analysis"]),
+    ("trace", &["physics", "attempt"]),
+    ("overlay", &["physics", "attempt"]),
     ("words", &[]),
     (
         "describe",
-        &["film", "physics", "scenario", "analysis", "words"],
+        &[
+            "physics", "film", "scenario", "attempt", "analysis", "fit", "trace", "overlay",
+            "words",
+        ],
     ),
     (
         "session",
         &[
-            "physics", "scenario", "attempt", "analysis", "words", "describe",
+            "physics", "scenario", "attempt", "analysis", "fit", "trace", "overlay", "words",
+            "describe",
         ],
     ),
     ("appearance", &[]),
@@ -46,7 +53,11 @@ const LAYERS: [(&str, &[&str]); 14] = [
         &[
             "physics",
             "scenario",
+            "attempt",
             "analysis",
+            "fit",
+            "trace",
+            "overlay",
             "words",
             "describe",
             "session",

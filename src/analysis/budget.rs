@@ -45,20 +45,10 @@ const SHOWN_FROM_TURNS: f64 = 0.005;
 impl Budget {
     /// Of a scenario and the jump it flies.
     pub fn new(scenario: &Scenario, jump: &Jump) -> Self {
-        let actual = jump.readout.air_turns;
-        let mut left = actual;
-        let mut removed = Removed::default();
-        let losses = Cause::ORDER.map(|cause| {
-            removed.remove(cause);
-            let without = if cause == Cause::Closing && scenario.closes_nothing() {
-                left
-            } else {
-                removed.air_turns(&jump.flight).max(left)
-            };
-            let loss = without - left;
-            left = without;
-            loss
-        });
+        let Losses {
+            ideal_turns,
+            losses,
+        } = Losses::new(scenario, jump);
         let largest = Cause::ORDER
             .into_iter()
             .zip(losses)
@@ -66,9 +56,9 @@ impl Budget {
             .max_by(|(_, one), (_, other)| one.total_cmp(other))
             .map(|(cause, _)| cause);
         Self {
-            ideal_turns: left,
+            ideal_turns,
             losses,
-            air_turns: actual,
+            air_turns: jump.readout.air_turns,
             pre_rotation_turns: scenario.pre_rotation_turns,
             turns: jump.turns,
             largest,
@@ -82,6 +72,39 @@ impl Budget {
             .filter(|(one, _)| *one == cause)
             .map(|(_, loss)| loss)
             .sum()
+    }
+}
+
+/// What each cause lost.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Losses {
+    pub ideal_turns: f64,
+    /// In the order of [`Cause::ORDER`].
+    pub losses: [f64; 4],
+}
+
+impl Losses {
+    /// Of a scenario and the jump it flies.
+    pub fn new(scenario: &Scenario, jump: &Jump) -> Self {
+        let actual = jump.readout.air_turns;
+        let mut left = actual;
+        let mut removed = Removed::default();
+        let mut tables = vec![Arc::clone(&jump.flight.table)];
+        let losses = Cause::ORDER.map(|cause| {
+            removed.remove(cause);
+            let without = if cause == Cause::Closing && scenario.closes_nothing() {
+                left
+            } else {
+                removed.air_turns(&jump.flight, &mut tables).max(left)
+            };
+            let loss = without - left;
+            left = without;
+            loss
+        });
+        Self {
+            ideal_turns: left,
+            losses,
+        }
     }
 }
 
@@ -106,7 +129,7 @@ impl Removed {
 
     /// Turns of the same body with the same angular momentum in the same time, without these
     /// causes; the ice is not looked at.
-    fn air_turns(self, actual: &Flight) -> f64 {
+    fn air_turns(self, actual: &Flight, tables: &mut Vec<Arc<PlanTable>>) -> f64 {
         let timed = FixedTimeFlight {
             closed: self.closing,
             open_s: if self.opening {
@@ -125,11 +148,15 @@ impl Removed {
             },
             ..actual.launch
         };
-        let samples = timed.fly(&self.table(&actual.table), &launch);
+        let table = self.table(tables);
+        let samples = timed.fly(&table, &launch);
+        tables.push(table);
         samples[samples.len() - 1].air_turns()
     }
 
-    fn table(self, actual: &Arc<PlanTable>) -> Arc<PlanTable> {
+    /// The table without these causes; `made` are those that there are already, the actual one first.
+    fn table(self, made: &[Arc<PlanTable>]) -> Arc<PlanTable> {
+        let actual = &made[0];
         let mut spec = actual.plan.spec;
         if self.tightness {
             (spec.arm_tuck, spec.leg_tuck) = (1.0, 1.0);
@@ -138,9 +165,7 @@ impl Removed {
         if self.tilt && spec.arm_asymmetry != 0.0 {
             (spec.arm_asymmetry, spec.arm_lag_s) = (0.0, 0.0);
         }
-        if spec == actual.plan.spec {
-            return Arc::clone(actual);
-        }
-        PlanTable::after(&[actual], actual.body.spec, spec, actual.resolution)
+        let made: Vec<&Arc<PlanTable>> = made.iter().collect();
+        PlanTable::after(&made, actual.body.spec, spec, actual.resolution)
     }
 }

@@ -337,6 +337,23 @@ impl Range {
         let half_width = libm::sqrt(changes.iter().map(|change| change * change).sum());
         let low = (jump.turns - half_width).max(0.0).min(jump.turns);
         let high = jump.turns + half_width;
+        Self::between(low, high, changes, jump)
+    }
+
+    /// The range of turns in all that are all as likely, of which there is one at least.
+    pub fn of_turns(mut turns: Vec<f64>, jump: &Jump) -> Self {
+        turns.sort_unstable_by(f64::total_cmp);
+        let last = (turns.len() - 1) as f64;
+        let at = |share: f64| {
+            let place = share * last;
+            let below = turns[place.floor() as usize];
+            below + (turns[place.ceil() as usize] - below) * (place - place.floor())
+        };
+        let changes = [0.0; UncertainInput::COUNT];
+        Self::between(at(0.025), at(0.975), changes, jump)
+    }
+
+    fn between(low: f64, high: f64, changes: [f64; UncertainInput::COUNT], jump: &Jump) -> Self {
         let shortfall_deg = jump
             .owed
             .map(|owed| [high, low].map(|turns| 360.0 * (owed.turns - turns)));

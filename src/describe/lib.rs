@@ -2,6 +2,7 @@
 //!
 //! The layers below know no words, so their types get them here, by the traits of this file.
 
+pub mod attempt;
 pub mod beyond;
 pub mod budget;
 pub mod call;
@@ -9,19 +10,23 @@ pub mod caution;
 pub mod comparison;
 mod error;
 pub mod film;
+pub mod fit;
 pub mod goal;
 pub mod input;
 pub mod joint;
 pub mod jump;
 pub mod lever;
+pub mod measuring_caution;
 pub mod name;
 pub mod number;
+mod overlay;
 pub mod range;
 pub mod report;
 pub mod rounded_budget;
 pub mod rounding;
 pub mod source;
 pub mod start;
+mod trace;
 pub mod turns;
 pub mod typed;
 pub mod unit;

@@ -27,7 +27,7 @@ impl Codec {
     pub(crate) fn of_sample_entry(kind: [u8; 4]) -> Self {
         match &kind {
             b"avc1" | b"avc3" => Self::H264,
-            b"hvc1" | b"hev1" => Self::Hevc,
+            b"hvc1" | b"hev1" | b"dvh1" | b"dvhe" => Self::Hevc,
             b"vp08" => Self::Vp8,
             b"vp09" => Self::Vp9,
             b"av01" => Self::Av1,

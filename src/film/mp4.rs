@@ -36,8 +36,30 @@ pub(crate) struct Mp4 {
 /// A box of the top row.
 struct Part {
     kind: [u8; 4],
-    content: u64,
+    start: u64,
+    head_bytes: u64,
     end: u64,
+}
+
+impl Part {
+    const fn content_bytes(&self) -> u64 {
+        self.end - self.start - self.head_bytes
+    }
+
+    /// So many bytes of its content. They are asked for together with its head, which is read again when
+    /// they are at hand.
+    fn content<'a>(&self, count: u64, chunks: &'a Chunks) -> Result<&'a [u8], Stop> {
+        let bytes = chunks.bytes(self.start, self.head_bytes + count, AHEAD_BYTES)?;
+        Ok(&bytes[bytes.len() - count as usize..])
+    }
+
+    /// All of its content, which are tables.
+    fn tables<'a>(&self, chunks: &'a Chunks) -> Result<&'a [u8], Stop> {
+        if self.content_bytes() > MOST_TABLE_BYTES {
+            return Err(FilmFault::TablesTooLarge.into());
+        }
+        self.content(self.content_bytes(), chunks)
+    }
 }
 
 impl Mp4 {
@@ -78,7 +100,8 @@ impl Mp4 {
         }
         Ok(Some(Part {
             kind,
-            content: self.at + head_bytes,
+            start: self.at,
+            head_bytes,
             end: self.at + size,
         }))
     }
@@ -86,35 +109,27 @@ impl Mp4 {
     fn look_at(&mut self, part: &Part, chunks: &Chunks) -> Result<(), Stop> {
         match &part.kind {
             b"ftyp" => {
-                let count = (part.end - part.content).min(4);
-                let brand = chunks.bytes(part.content, count, AHEAD_BYTES)?;
+                let brand = part.content(part.content_bytes().min(4), chunks)?;
                 self.is_picture = PICTURE_BRANDS.contains(&brand);
             }
             b"moov" if self.film.is_none() => {
-                self.film = Film::of(tables(part, chunks)?).map(Some).map_err(|fault| {
-                    if self.is_picture && fault == FilmFault::NoFilmTrack {
-                        FilmFault::StillPicture
-                    } else {
-                        fault
-                    }
-                })?;
+                self.film = Film::of(part.tables(chunks)?, chunks.length())
+                    .map(Some)
+                    .map_err(|fault| {
+                        if self.is_picture && fault == FilmFault::NoFilmTrack {
+                            FilmFault::StillPicture
+                        } else {
+                            fault
+                        }
+                    })?;
             }
             b"moof" => {
                 if let Some(film) = &mut self.film {
-                    film.add_fragment(tables(part, chunks)?)?;
+                    film.add_fragment(part.tables(chunks)?)?;
                 }
             }
             _ => {}
         }
         Ok(())
     }
-}
-
-/// The content of a box of tables.
-fn tables<'a>(part: &Part, chunks: &'a Chunks) -> Result<&'a [u8], Stop> {
-    let count = part.end - part.content;
-    if count > MOST_TABLE_BYTES {
-        return Err(FilmFault::TablesTooLarge.into());
-    }
-    chunks.bytes(part.content, count, AHEAD_BYTES)
 }

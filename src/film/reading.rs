@@ -91,7 +91,7 @@ fn container(chunks: &Chunks) -> Result<Container, Stop> {
     {
         Ok(Container::Mp4(Mp4::default()))
     } else if head.starts_with(&[0x1a, 0x45, 0xdf, 0xa3]) {
-        Ok(Container::WebM(WebM::default()))
+        Ok(Container::WebM(WebM::new(chunks.length())))
     } else {
         Err(other(head).into())
     }

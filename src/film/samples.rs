@@ -5,15 +5,16 @@ use crate::fault::FilmFault;
 use crate::limits::MOST_FRAMES;
 use crate::times::{Edit, FilmTimes};
 
-/// Times beyond these, in a container's units, are no times.
-const FURTHEST: i64 = 1 << 60;
+/// Times beyond these, in a container's units, are no times. Nearer ones keep apart as floats.
+const FURTHEST: i64 = 1 << 50;
 
 /// Intervals longer than the usual one by so much are gaps, and tell nothing of the rate. Our choice.
 const LONGEST_INTERVAL: f64 = 1.5;
 
 /// Frames in the order of the file.
-#[derive(Default)]
 pub(crate) struct Samples {
+    /// Of the file, bytes.
+    length: u64,
     /// Twice the time in the container's units, and 1 more for a key frame: so they are sorted by time
     /// as plain numbers.
     times: Vec<i64>,
@@ -33,12 +34,22 @@ pub(crate) struct Track {
 }
 
 impl Samples {
+    pub const fn new(length: u64) -> Self {
+        Self {
+            length,
+            times: Vec::new(),
+            end: 0,
+        }
+    }
+
     /// Adds the next frame; `duration` is 0 where it isn't known.
     pub fn add(&mut self, time: i64, duration: i64, key: bool) -> Result<(), FilmFault> {
         if self.times.len() >= MOST_FRAMES {
             return Err(FilmFault::TooManyFrames);
         }
-        if time.abs() > FURTHEST || duration.abs() > FURTHEST {
+        // Each has a byte at least.
+        let has_room = (self.times.len() as u64) < self.length;
+        if !has_room || time.abs() > FURTHEST || duration.abs() > FURTHEST {
             return Err(FilmFault::Damaged);
         }
         self.times.push(2 * time + i64::from(key));

@@ -38,7 +38,6 @@ const INVISIBLE: u8 = 0x08;
 const LACED: u8 = 0x06;
 
 /// A film's file of which everything up to `at` has been looked at.
-#[derive(Default)]
 pub(crate) struct WebM {
     at: u64,
     parts: u32,
@@ -53,6 +52,20 @@ pub(crate) struct WebM {
 }
 
 impl WebM {
+    /// In a file of this length.
+    pub const fn new(length: u64) -> Self {
+        Self {
+            at: 0,
+            parts: 0,
+            segment_end: None,
+            unit_s: None,
+            track: None,
+            cluster_time: 0,
+            last_counted: false,
+            samples: Samples::new(length),
+        }
+    }
+
     pub fn go_on(&mut self, chunks: &Chunks) -> Result<FilmTimes, Stop> {
         while self.at < self.segment_end.unwrap_or(chunks.length()) {
             let part = self.part(chunks)?;
@@ -68,7 +81,7 @@ impl WebM {
             Some(_) => FilmFault::NoFilmTrack,
         })?;
         let unit_s = self.unit_s.unwrap_or(head::USUAL_UNIT_S);
-        let samples = std::mem::take(&mut self.samples);
+        let samples = std::mem::replace(&mut self.samples, Samples::new(0));
         Ok(samples.into_times(track.into_track(unit_s))?)
     }
 
@@ -106,12 +119,17 @@ impl WebM {
             _ => {}
         }
         let end = part.end.ok_or(FilmFault::Damaged)?;
+        // Asked for together with the element's head, which is read again when they are at hand.
+        let content = |count: u64| {
+            let bytes = chunks.bytes(self.at, part.content - self.at + count, AHEAD_BYTES)?;
+            Ok::<_, Stop>(&bytes[bytes.len() - count as usize..])
+        };
         let size = end - part.content;
         let whole = || {
             if size > MOST_TABLE_BYTES {
                 return Err(FilmFault::TablesTooLarge.into());
             }
-            chunks.bytes(part.content, size, AHEAD_BYTES)
+            content(size)
         };
         match part.id {
             INFO => self.unit_s = Some(unit_s(whole()?).ok_or(FilmFault::Damaged)?),
@@ -124,7 +142,7 @@ impl WebM {
                 self.cluster_time = time.ok_or(FilmFault::Damaged)?;
             }
             SIMPLE_BLOCK | BLOCK => {
-                let head = chunks.bytes(part.content, BLOCK_HEAD_BYTES.min(size), AHEAD_BYTES)?;
+                let head = content(BLOCK_HEAD_BYTES.min(size))?;
                 self.block(head, part.id == SIMPLE_BLOCK)?;
             }
             // It follows its block in the group.

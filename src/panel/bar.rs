@@ -103,8 +103,8 @@ pub fn show(
     let settings = signed("Units", text("panel-settings"), signs::gear).show(ui, settings);
     settings_menu(session, &settings, help);
     let shared = share_menu::show(&share, session.reference().is_some(), has_share_sheet);
-    let opens = of_menu || open.is_some_and(|open| open.clicked());
-    opens.then_some(PageCommand::Open).or(shared)
+    let opens = open.is_some_and(|open| open.clicked());
+    of_menu.or(opens.then_some(PageCommand::Open)).or(shared)
 }
 
 /// A button with a sign on it.

@@ -4,6 +4,8 @@
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum PageCommand {
     Open,
+    /// Asks for a film, to measure an attempt in it.
+    OpenFilm,
     /// Saves the present jump as a file.
     Save,
     /// Saves a still picture of the present jump.

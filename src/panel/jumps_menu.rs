@@ -4,6 +4,7 @@
 use egui::text::LayoutJob;
 use egui::{Rect, Response, RichText, Shape, Stroke, Ui, pos2, vec2};
 
+use crate::command::PageCommand;
 use crate::controls::{Button, menu, menu_item};
 use crate::menu_area;
 use crate::style::{self, GAP, TEXT, WEAK_TEXT};
@@ -15,8 +16,8 @@ use turns_aloft_words::{say, text};
 /// Room for the sign at the end that a menu opens.
 const TIP: f32 = 28.0;
 
-/// Shows the name; `open`: whether files are opened from the menu, too. Returns whether one is to be.
-pub fn show(ui: &Ui, session: &mut Session, rect: Rect, open: bool) -> bool {
+/// Shows the name; `open`: whether files are opened from the menu, too. Returns what the page is to do.
+pub fn show(ui: &Ui, session: &mut Session, rect: Rect, open: bool) -> Option<PageCommand> {
     let name = session.shown_name().into_owned();
     let accessible_name = say!("panel-jumps", name = name.as_str());
     let response = Button::drawn("starts", &accessible_name, |_, _, _| ()).show(ui, rect);
@@ -26,10 +27,10 @@ pub fn show(ui: &Ui, session: &mut Session, rect: Rect, open: bool) -> bool {
         name
     };
     written(ui, rect, shown);
-    let mut opens = false;
+    let mut command = None;
     let popup = menu(&response).width(menu_area::WIDTH).gap(4.0);
-    popup.show(|ui| opens = items(ui, session, &response, open));
-    opens
+    popup.show(|ui| command = items(ui, session, &response, open));
+    command
 }
 
 /// The name, in one line or two.
@@ -58,8 +59,8 @@ fn written(ui: &Ui, rect: Rect, name: String) {
     ));
 }
 
-fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> bool {
-    let mut opens = false;
+fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Option<PageCommand> {
+    let mut command = None;
     let width = menu_area::WIDTH - 12.0;
     menu_area::as_high_as_fits(ui, under, |ui| {
         if menu_item(ui, "new jump", text("panel-new-jump"), width, false).clicked() {
@@ -67,7 +68,26 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> bo
         }
         if open {
             let item = menu_item(ui, "Open", text("panel-open-file"), width, false);
-            opens = item.clicked();
+            command = item.clicked().then_some(PageCommand::Open);
+        }
+        heading(ui, text("measure-menu"));
+        if menu_item(ui, "measure watch", text("measure-by-watch"), width, false).clicked() {
+            session.measure_by_stop_watch();
+        }
+        if menu_item(ui, "measure film", text("measure-in-film"), width, false).clicked() {
+            session.measure_in_film();
+            command = Some(PageCommand::OpenFilm);
+        }
+        if menu_item(
+            ui,
+            "measure sensor",
+            text("measure-by-sensor"),
+            width,
+            false,
+        )
+        .clicked()
+        {
+            command = Some(PageCommand::Open);
         }
         kept_jumps(ui, session, width);
         heading(ui, text("panel-starts-invented"));
@@ -78,7 +98,7 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> bo
             }
         }
     });
-    opens
+    command
 }
 
 fn kept_jumps(ui: &mut Ui, session: &mut Session, width: f32) {

@@ -20,6 +20,7 @@ mod help;
 mod jumps_menu;
 mod layout;
 mod map;
+mod measure;
 mod menu_area;
 mod notice;
 mod number;

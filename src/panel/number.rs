@@ -3,7 +3,7 @@
 
 use std::borrow::Cow;
 
-use egui::{Align2, CornerRadius, Pos2, Rect, RichText, Sense, Stroke, Ui, pos2, vec2};
+use egui::{Align2, CornerRadius, Painter, Pos2, Rect, RichText, Sense, Stroke, Ui, pos2, vec2};
 
 use crate::controls::{
     EXPLANATION_MARK_RADIUS, NumberEdit, NumberText, Scale, explained, explanation_area,
@@ -21,7 +21,7 @@ use turns_aloft_scenario::units::Unit;
 use turns_aloft_session::Session;
 use turns_aloft_words::{say, text};
 
-const KNOB: f32 = 13.0;
+pub const KNOB: f32 = 13.0;
 const TRACK: f32 = 6.0;
 /// Width of the field with the value.
 pub const VALUE_WIDTH: f32 = 104.0;
@@ -223,17 +223,18 @@ fn track(ui: &Ui, session: &mut Session, parameter: Parameter, marks: Option<&Ma
     }
     let x = x_of(parameter.get(session.scenario()));
     let active = response.dragged() || response.hovered();
-    painter.circle(
-        pos2(x, y),
-        KNOB,
-        if active { ACCENT.get() } else { CARD.get() },
-        Stroke::new(2.5, if active { ACCENT.get() } else { TEXT.get() }),
-    );
-    painter.circle_filled(
-        pos2(x, y),
-        3.5,
-        if active { ON_ACCENT.get() } else { TEXT.get() },
-    );
+    knob(painter, pos2(x, y), active);
+}
+
+/// The knob of a slider; `active` while it is held or pointed at.
+pub fn knob(painter: &Painter, at: Pos2, active: bool) {
+    let (fill, edge, dot) = if active {
+        (ACCENT.get(), ACCENT.get(), ON_ACCENT.get())
+    } else {
+        (CARD.get(), TEXT.get(), TEXT.get())
+    };
+    painter.circle(at, KNOB, fill, Stroke::new(2.5, edge));
+    painter.circle_filled(at, 3.5, dot);
 }
 
 /// Hatches a range that is beyond what has been seen in people, so that it shows without colour as

@@ -2,7 +2,7 @@
 
 use std::borrow::Cow;
 
-use egui::{Context, Id, LayerId, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
+use egui::{Context, Id, LayerId, Popup, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
 
 use crate::command::PageCommand;
 use crate::controls::{Button, NumberEdit, TextEdit, fold, scrolling, touch_targets};
@@ -11,7 +11,7 @@ use crate::layout::{self, Layout};
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::{
     bar, begun_jump, beyond, cautions, charts, compare, folded_inputs, goal, greeting, hang_time,
-    help, map, notice, number, picture_text, playback, questions, readouts, style, turns,
+    help, map, measure, notice, number, picture_text, playback, questions, readouts, style, turns,
     uncertainty, undo, views, weights, why,
 };
 use turns_aloft_appearance::view::View;
@@ -46,6 +46,8 @@ pub struct Frame {
     pub stage: Rect,
     /// The part of it that nothing lies on, where the figure is.
     pub figure: Rect,
+    /// The part of the screen that a film is shown in; none while none is measured.
+    pub film: Option<Rect>,
     /// The view whose button was clicked.
     pub view: Option<View>,
     /// A command for the page, if the user gave one.
@@ -87,9 +89,13 @@ pub fn show(
         return Some(Frame {
             stage: layout.stage,
             figure: layout.stage,
+            film: None,
             view: None,
             command: None,
         });
+    }
+    if session.is_measuring_in_film() {
+        return Some(measure_in_film(&mut ui, panels, session));
     }
     undo::keys(ctx, session);
     // In the order in which the screen is read, which keyboards and screen readers follow: the bar, the
@@ -115,6 +121,10 @@ pub fn show(
         if !layout.warnings_stay() {
             beyond::under_turns(ui, session);
         }
+        if session.is_measuring() {
+            of_column = measure::show(ui, session, &mut panels.edit);
+            return;
+        }
         match session.question() {
             Question::Jump => jump_answer(ui, session, panels, &layout),
             Question::Why => why::show(ui, session),
@@ -132,9 +142,43 @@ pub fn show(
     Some(Frame {
         stage: layout.stage,
         figure,
+        film: None,
         view: clicked,
         command: of_bar.or(of_column),
     })
+}
+
+/// A film in place of the picture, what goes through it below, and what is to be marked.
+fn measure_in_film(ui: &mut Ui, panels: &mut Panels, session: &mut Session) -> Frame {
+    let layout = Layout::measuring(ui.ctx().viewport_rect());
+    let (sheet, help) = (panels.has_share_sheet, &mut panels.help);
+    let of_bar = bar::show(ui, session, &layout, sheet, help);
+    let mut of_column = None;
+    column(ui, "measure", layout.column, |ui| {
+        of_column = measure::show(ui, session, &mut panels.edit);
+    });
+    ui.painter()
+        .rect_filled(layout.stage, 0.0, BACKGROUND.get());
+    if session.measuring().is_some_and(|it| it.film().is_none()) {
+        measure::no_film(ui, layout.stage);
+    }
+    ui.painter()
+        .rect_filled(layout.timeline, 0.0, BACKGROUND.get());
+    let inside = layout.timeline.shrink2(vec2(WIDE_GAP - 2.0, GAP));
+    measure::transport::show(ui, session, inside);
+    // The page lays the film over the canvas: what opens there, or is said there, has to stay in sight.
+    let notice = notice::show(ui, session, layout.stage, &[]);
+    let bottom = notice.map_or(layout.stage.bottom(), |notice| notice.top() - GAP);
+    let film = layout.stage.with_max_y(bottom);
+    let covered = Popup::is_any_open(ui.ctx());
+    session.set_dragging(ui.ctx().dragged_id().is_some());
+    Frame {
+        stage: layout.stage,
+        figure: layout.stage,
+        film: (!covered).then_some(film),
+        view: None,
+        command: of_bar.or(of_column),
+    }
 }
 
 /// What lies on the picture. Returns the part of it that stays free, and the view that was clicked.

@@ -91,7 +91,7 @@ fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, na
 
 /// The signs on the buttons, drawn because the font has none of them.
 #[derive(Debug, Clone, Copy)]
-enum Sign {
+pub enum Sign {
     Play,
     Pause,
     On,
@@ -99,7 +99,7 @@ enum Sign {
     Repeat,
 }
 
-fn draw_sign(sign: Sign) -> impl FnOnce(&Painter, Rect, Color32) {
+pub fn draw_sign(sign: Sign) -> impl FnOnce(&Painter, Rect, Color32) {
     move |painter, rect, colour| draw(painter, sign, rect.center(), colour)
 }
 

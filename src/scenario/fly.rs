@@ -165,6 +165,18 @@ impl Scenario {
         self.fly_as(self.body_spec(), last)
     }
 
+    /// The table and the launch of another body in this scenario; what earlier tables have in common with
+    /// it is used again.
+    pub fn tabulated_as(
+        &self,
+        body: BodySpec,
+        resolution: Resolution,
+        earlier: &[&Arc<PlanTable>],
+    ) -> (Arc<PlanTable>, Launch) {
+        let table = PlanTable::after(earlier, body, self.plan_spec(), resolution);
+        (table, self.launch_of(body, self.table.rows()))
+    }
+
     /// Flies the scenario and keeps no more than [`FlightSummary`] says; what earlier tables have in common with its table is used again.
     pub fn fly_summary(&self, earlier: &[&Arc<PlanTable>]) -> (FlightSummary, Arc<PlanTable>) {
         let (body, plan) = (self.body_spec(), self.plan_spec());

@@ -198,6 +198,40 @@ pub struct HalfWidthRow {
     pub step: f64,
 }
 
+/// What is taken to be known of a number of a real attempt before it is measured, as a function of a
+/// standard normal variable. All of them are our own choice: no spread of these numbers over skaters was
+/// found.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Prior {
+    /// About what the attempt's own scenario says: a standard deviation.
+    About(f64),
+    /// The same, as a share of what the scenario says.
+    AboutByShare(f64),
+    /// A positive number of which the logarithm is normal: what half of all lie below, and the standard
+    /// deviation of the logarithm.
+    Factor { median: f64, log_sigma: f64 },
+    /// A share from 0 to 1 of which log(share / (1 - share)) is normal, likewise.
+    Share { median: f64, logit_sigma: f64 },
+}
+
+impl Prior {
+    /// The number that so many standard deviations stand for, where the attempt's own scenario says `own`.
+    pub fn at(self, own: f64, z: f64) -> f64 {
+        match self {
+            Self::About(sigma) => own + sigma * z,
+            Self::AboutByShare(sigma) => own * (1.0 + sigma * z),
+            Self::Factor { median, log_sigma } => median * libm::exp(log_sigma * z),
+            Self::Share {
+                median,
+                logit_sigma,
+            } => {
+                let odds = median / (1.0 - median) * libm::exp(logit_sigma * z);
+                odds / (1.0 + odds)
+            }
+        }
+    }
+}
+
 /// All that tells one number from another.
 #[derive(Debug)]
 pub struct Row {
@@ -213,6 +247,8 @@ pub struct Row {
     pub lever: Option<LeverRow>,
     pub remedy: Option<Remedy>,
     pub half_width: Option<HalfWidthRow>,
+    /// None for what no mark of a real attempt says anything about: it is what the attempt's scenario says.
+    pub prior: Option<Prior>,
     /// Which bit of a link's mask says that the number follows. Links that have been sent hold it:
     /// it never changes.
     pub link_bit: u32,
@@ -304,6 +340,10 @@ parameters! {
             most: 5.0,
             step: RPM,
         }),
+        prior: Some(Prior::Factor {
+            median: 12.0,
+            log_sigma: 0.35,
+        }),
         link_bit: 0,
     }
     ArmTuck, arm_tuck {
@@ -328,6 +368,10 @@ parameters! {
             rank: 0,
         }),
         half_width: None,
+        prior: Some(Prior::Share {
+            median: 0.75,
+            logit_sigma: 1.2,
+        }),
         link_bit: 1,
     }
     LegTuck, leg_tuck {
@@ -353,6 +397,10 @@ parameters! {
             rank: 1,
         }),
         half_width: None,
+        prior: Some(Prior::Share {
+            median: 0.75,
+            logit_sigma: 1.2,
+        }),
         link_bit: 2,
     }
     // No lever: what it gives hangs on what the jumper is taken to keep, and no training brings it.
@@ -366,6 +414,7 @@ parameters! {
         lever: None,
         remedy: None,
         half_width: None,
+        prior: None,
         link_bit: 3,
     }
     JumpHeight, jump_height_m {
@@ -387,6 +436,7 @@ parameters! {
             most: 0.25,
             step: 0.005,
         }),
+        prior: None,
         link_bit: 4,
     }
     Stature, stature_m {
@@ -399,6 +449,7 @@ parameters! {
         lever: None,
         remedy: None,
         half_width: None,
+        prior: Some(Prior::About(0.02)),
         link_bit: 5,
     }
     BodyMass, body_mass_kg {
@@ -411,6 +462,7 @@ parameters! {
         lever: None,
         remedy: None,
         half_width: None,
+        prior: Some(Prior::AboutByShare(0.04)),
         link_bit: 6,
     }
     BootMass, boot_mass_kg {
@@ -423,6 +475,7 @@ parameters! {
         lever: None,
         remedy: None,
         half_width: None,
+        prior: None,
         link_bit: 7,
     }
     TakeoffOpenness, takeoff_openness {
@@ -435,6 +488,7 @@ parameters! {
         lever: None,
         remedy: None,
         half_width: None,
+        prior: None,
         link_bit: 8,
     }
     Lean, lean_rad {
@@ -451,6 +505,7 @@ parameters! {
             rank: 0,
         }),
         half_width: None,
+        prior: None,
         link_bit: 9,
     }
     PreRotation, pre_rotation_turns {
@@ -463,6 +518,7 @@ parameters! {
         lever: None,
         remedy: None,
         half_width: None,
+        prior: Some(Prior::About(0.08)),
         link_bit: 10,
     }
     ArmAsymmetry, arm_asymmetry {
@@ -479,6 +535,7 @@ parameters! {
             rank: 1,
         }),
         half_width: None,
+        prior: None,
         link_bit: 11,
     }
     CloseDelay, close_delay_s {
@@ -505,6 +562,10 @@ parameters! {
             rank: 1,
         }),
         half_width: None,
+        prior: Some(Prior::Factor {
+            median: 0.03,
+            log_sigma: 0.8,
+        }),
         link_bit: 12,
     }
     CloseTime, close_time_s {
@@ -534,6 +595,10 @@ parameters! {
             most: 0.2,
             step: 1.0 / 120.0,
         }),
+        prior: Some(Prior::Factor {
+            median: 0.2,
+            log_sigma: 0.3,
+        }),
         link_bit: 13,
     }
     ArmLag, arm_lag_s {
@@ -550,6 +615,7 @@ parameters! {
             rank: 2,
         }),
         half_width: None,
+        prior: None,
         link_bit: 14,
     }
     OpenLead, open_lead_s {
@@ -576,6 +642,10 @@ parameters! {
             rank: 0,
         }),
         half_width: None,
+        prior: Some(Prior::Factor {
+            median: 0.1,
+            log_sigma: 0.4,
+        }),
         link_bit: 15,
     }
     OpenTime, open_time_s {
@@ -592,6 +662,10 @@ parameters! {
         lever: None,
         remedy: None,
         half_width: None,
+        prior: Some(Prior::Factor {
+            median: 0.21,
+            log_sigma: 0.2,
+        }),
         link_bit: 16,
     }
 }

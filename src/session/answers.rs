@@ -2,6 +2,7 @@
 
 pub mod basis;
 pub mod compare;
+pub mod fit;
 pub mod goal;
 pub mod hand_weights;
 pub mod kept_results;
@@ -12,6 +13,7 @@ pub mod why;
 
 use crate::answers::basis::{Asked, Basis, Poll};
 use crate::answers::compare::Compare;
+use crate::answers::fit::FitAnswer;
 use crate::answers::goal::GoalAnswer;
 use crate::answers::hand_weights::HandWeights;
 use crate::answers::map::MapAnswer;
@@ -29,12 +31,13 @@ pub(crate) struct Answers {
     pub map: Asked<MapAnswer>,
     pub compare: Asked<Compare>,
     pub marks: Asked<MarksAnswer>,
+    pub fit: Asked<FitAnswer>,
 }
 
 impl Answers {
     /// All of them, the most urgent first, each with the question that it is worked out for; those
     /// without one always are.
-    fn all(&mut self) -> [(Option<Question>, &mut dyn Poll); 7] {
+    fn all(&mut self) -> [(Option<Question>, &mut dyn Poll); 8] {
         [
             (None, &mut self.range),
             (None, &mut self.hand_weights),
@@ -43,6 +46,7 @@ impl Answers {
             (Some(Question::Map), &mut self.map),
             (Some(Question::Compare), &mut self.compare),
             (None, &mut self.marks),
+            (None, &mut self.fit),
         ]
     }
 

@@ -49,9 +49,11 @@ pub mod map {
 
 /// For the attempt that is being measured.
 pub mod measuring {
+    pub use crate::operations::film_overlay::{FigureLine, LineOf, OverlayState};
     pub use crate::state::measuring::Measuring;
     pub use crate::state::measuring::asked::Mark;
     pub use crate::state::measuring::open_film::OpenFilm;
+    pub use crate::state::measuring::trace_file::TraceFile;
 }
 
 /// How the jump differs from another attempt.

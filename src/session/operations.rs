@@ -2,6 +2,8 @@
 
 pub mod action;
 mod compare;
+pub mod film_overlay;
+mod fitting;
 mod goal;
 mod goal_limits;
 mod hang_time;
@@ -18,6 +20,7 @@ mod playback;
 mod preferences;
 mod question;
 mod reference;
+mod sensor;
 pub mod stepping;
 mod uncertainty;
 mod visit;

@@ -8,11 +8,12 @@ use std::sync::Arc;
 use crate::answers::Answers;
 use crate::answers::basis::Basis;
 use crate::state::document::Document;
+use crate::state::fitted_jumps::FittedJumps;
 use crate::state::goal_settings::GoalSettings;
 use crate::state::history::History;
 use crate::state::levers::Levers;
-use crate::state::measuring::Measuring;
 use crate::state::library::Library;
+use crate::state::measuring::Measuring;
 use crate::state::notice::Notice;
 use crate::state::playback::Playback;
 use crate::state::policy::Policy;
@@ -20,6 +21,7 @@ use crate::state::preferences::Preferences;
 use crate::state::question::Question;
 use crate::state::reference::Reference;
 use crate::state::uncertainty::UncertaintyInputs;
+use turns_aloft_fit::Fit;
 use turns_aloft_physics::flight::{Flight, FlightSample};
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_scenario::fly::Jump;
@@ -59,6 +61,10 @@ pub struct Session {
     pub(crate) setting_up: bool,
     /// The attempt that is being measured.
     pub(crate) measuring: Option<Measuring>,
+    /// The jumps that were found from attempts.
+    pub(crate) fitted_jumps: FittedJumps,
+    /// What the marks say of the jump at hand, where it was found from some and that is worked out.
+    pub(crate) present_fit: Option<Arc<Fit>>,
     pub(crate) map_levers: Levers,
     pub(crate) computing: bool,
     pub(crate) preferences: Preferences,
@@ -97,6 +103,8 @@ impl Session {
             question: Question::default(),
             setting_up: false,
             measuring: None,
+            fitted_jumps: FittedJumps::default(),
+            present_fit: None,
             map_levers: Levers::default(),
             computing: false,
             preferences: Preferences::default(),
@@ -109,6 +117,7 @@ impl Session {
 
     /// The answers, and all that they can depend on.
     pub(crate) fn answers_and_basis(&mut self) -> (&mut Answers, Basis<'_>) {
+        self.present_fit = self.fit_of_present_jump();
         let Self {
             document,
             jump,
@@ -120,6 +129,9 @@ impl Session {
             goal_settings,
             map_levers,
             uncertainty,
+            measuring,
+            fitted_jumps,
+            present_fit,
             answers,
             ..
         } = self;
@@ -134,6 +146,11 @@ impl Session {
             goal: goal_settings,
             levers: map_levers,
             uncertainty,
+            attempt: match measuring {
+                Some(measuring) => Some(&measuring.attempt),
+                None => fitted_jumps.attempt_of(&document.base),
+            },
+            fit: present_fit.as_ref(),
         };
         (answers, basis)
     }

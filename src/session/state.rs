@@ -2,6 +2,7 @@
 
 pub mod curves;
 pub mod document;
+pub mod fitted_jumps;
 pub mod goal_settings;
 pub mod history;
 pub mod levers;

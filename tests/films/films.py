@@ -44,6 +44,7 @@ class Film:
     # Options in front of the finished film as an input, with which it is copied.
     copied: list = field(default_factory=list)
     sound: bool = False
+    passes: int = 1
     # A film taken upright: stored a quarter turn anticlockwise, and the file says so.
     upright: bool = False
     capture_rate: float | None = None
@@ -99,6 +100,10 @@ def special():
     yield Film("fragmented", "mp4", b_frames, rate=60, frames=90, key_every=15, options=FRAGMENTED)
     yield Film("fragmented_sound", "mp4", h264, rate=60, frames=90, key_every=15, sound=True, options=[*FRAGMENTED, *SOUND])
     yield Film("live_webm", "webm", VP8, rate=60, frames=90, options=["-live", "1"])
+    # Between the frames that are shown stand some that are not, from which others are made.
+    hidden = ["-auto-alt-ref", "1", "-lag-in-frames", "16", "-arnr-maxframes", "5"]
+    good = ["-c:v", "libvpx", "-deadline", "good", "-cpu-used", "4", "-b:v", "300k"]
+    yield Film("hidden_frames", "webm", good, frames=90, key_every=300, options=hidden, passes=2)
     # Of several clusters, each of up to 5 s.
     yield Film("long", "webm", VP8, rate=30, frames=360)
     yield Film("slowed", "mp4", h264, frames=90, capture_rate=240, options=CAPTURED_AT_240)
@@ -128,7 +133,7 @@ def small_films():
     h264 = CODECS["h264"][1]
     small = {"rate": 240, "frames": 12, "size": (64, 48), "key_every": 5}
     yield Film("b_frames", "mp4", [*H264, "-bf", "2"], **small)
-    yield Film("fragmented", "mp4", h264, options=FRAGMENTED, **small)
+    yield Film("fragmented", "mp4", [*H264, "-bf", "2"], options=FRAGMENTED, **small)
     yield Film("slowed", "mov", h264, capture_rate=240, patch=phone_tag, **small | {"rate": 30})
     yield Film("trimmed", "mp4", h264, copied=["-ss", "0.0375"], **small)
     yield Film("varying", "webm", VP8, intervals=(1, 3, 2), **small)

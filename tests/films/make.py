@@ -20,6 +20,7 @@ Whatever stands there comes from ffprobe and ffmpeg, or was put into the file. N
 import json
 import subprocess
 import sys
+import tempfile
 from bisect import bisect
 from pathlib import Path
 
@@ -57,16 +58,21 @@ def encode(film, path):
     # Sound before the picture: the first track is not always the film.
     duration_s = len(numbers) / film.rate
     sound = ["-f", "lavfi", "-i", f"sine=sample_rate=48000:duration={duration_s}"] if film.sound else []
-    ffmpeg(
+    command = [
         "-f", "lavfi", "-i", f"testsrc2=size={width}x{height}:rate={film.rate}:duration={duration_s}",
         "-f", "rawvideo", "-pix_fmt", "gray", "-s", f"{bar_code.CELLS}x1", "-r", film.rate, "-i", "-",
         *sound,
         "-filter_complex", f"[1]scale={width}:{strip}:flags=neighbor[code];{picture}[film]",
         *(["-map", "2:a"] if film.sound else []), "-map", "[film]",
         "-vsync", "passthrough", "-enc_time_base:v", "1/90000" if film.intervals else f"1/{film.rate}",
-        *film.codec, "-pix_fmt", "yuv420p", "-g", film.key_every, *film.options, path,
-        input=code,
-    )  # fmt: skip
+        *film.codec, "-pix_fmt", "yuv420p", "-g", film.key_every, *film.options,
+    ]  # fmt: skip
+    if film.passes == 1:
+        ffmpeg(*command, path, input=code)
+        return
+    with tempfile.TemporaryDirectory() as notes:
+        for number, into in (1, ["-f", "null", "-"]), (2, [path]):
+            ffmpeg(*command, "-pass", number, "-passlogfile", f"{notes}/pass", *into, input=code)
 
 
 def make(film, folder):
@@ -91,7 +97,8 @@ def packets(path, *options):
                             "-show_entries", "packet=pts,flags:stream=codec_name,time_base", path))  # fmt: skip
     stream = answer["streams"][0]
     over, under = map(int, stream["time_base"].split("/"))
-    shown = sorted((packet["pts"], packet["flags"]) for packet in answer["packets"])
+    # A hidden frame has the time of the shown one after it.
+    shown = sorted({packet["pts"]: packet["flags"] for packet in answer["packets"]}.items())
     return [(pts * over / under, "K" in flags, "D" not in flags) for pts, flags in shown], stream["codec_name"]
 
 

@@ -244,12 +244,14 @@ fn curves_are_chosen_and_remembered() {
     let shown = |page: &Page| -> Vec<Curve> { page.state().session.curves().all().collect() };
     assert_eq!(shown(&page), [Curve::Rate, Curve::Inertia, Curve::Turns]);
     press_target(&mut page, "curves");
-    // All that have room are shown: another one has to be switched off first.
-    press_target(&mut page, "curve:inertia");
+    // All that have room are shown: another one takes the place of the lowest.
     press_target(&mut page, "curve:momentum");
+    assert_eq!(shown(&page), [Curve::Rate, Curve::Inertia, Curve::Momentum]);
+    press_target(&mut page, "curve:inertia");
+    press_target(&mut page, "curve:energy");
     press_target(&mut page, "curve:height");
-    assert_eq!(shown(&page), [Curve::Rate, Curve::Momentum, Curve::Turns]);
-    assert!(says(&page, "There is no room for more curves here."));
+    assert_eq!(shown(&page), [Curve::Rate, Curve::Momentum, Curve::Height]);
+    assert!(says(&page, "There is room for no more curves here."));
     press_target(&mut page, "curve:equation");
     assert!(page.state().session.curves().equation);
     let kept = page.state().session.keep();

@@ -7,6 +7,7 @@ mod harness;
 mod help;
 mod legible;
 mod letters;
+mod measure;
 mod names;
 mod numbers;
 mod operation;

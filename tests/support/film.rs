@@ -8,7 +8,7 @@ use turns_aloft::film::{FilmFault, FilmTimes, Progress, Reading};
 pub fn read(mut file: impl Read + Seek) -> (Result<FilmTimes, FilmFault>, usize, u64) {
     let length = file.seek(SeekFrom::End(0)).expect("a file has a length");
     let mut reading = Reading::new(length);
-    let (mut pieces, mut total) = (0, 0);
+    let (mut pieces, mut total, mut before) = (0, 0, (0, 0));
     loop {
         let range = match reading.go_on() {
             Ok(Progress::Needs(range)) => range,
@@ -16,6 +16,12 @@ pub fn read(mut file: impl Read + Seek) -> (Result<FilmTimes, FilmFault>, usize,
             Err(fault) => return (Err(fault), pieces, total),
         };
         assert!(range.start < range.end && range.end <= length, "{range:?}");
+        // Each piece lies further on, or goes further: so reading comes to an end.
+        assert!(
+            (range.start, range.end) > before,
+            "{range:?} after {before:?}"
+        );
+        before = (range.start, range.end);
         file.seek(SeekFrom::Start(range.start))
             .expect("it is in the file");
         let mut bytes = Vec::new();

@@ -71,3 +71,35 @@ axis-unknown = { $key }: diese Zahl gibt es nicht; es gibt { $known }
 axis-one-value = { $key } von { $from } bis { $to }: bitte zwei verschiedene Werte angeben
 axis-nodes = { $nodes } Knoten von { $key } gehen nicht: möglich sind { $least } bis { $most }
 axis-twice = { $key } auf beiden Achsen: bitte zwei verschiedene Zahlen angeben
+
+## Was die Markierungen eines echten Versuchs sagen und was sie offenlassen.
+
+measured-turns = { $turns } Drehungen insgesamt; 95 % dessen, was möglich ist, liegen zwischen { $low } und { $high }.
+caution-consent = Wer Minderjährige filmt, braucht ihre Einwilligung und die der Eltern. Auch die Regeln der Halle gelten.
+caution-film-stays = Ein Film bleibt auf diesem Gerät.
+caution-no-verdict = Das ist eine Schätzung. Sie sagt nichts über die Gesundheit, und sie ist kein Urteil eines Preisgerichts.
+## What the marks of an attempt say of its jump.
+
+cause-closing-inline = das Schließen
+cause-tightness-inline = die fehlende Enge
+cause-opening-inline = das Öffnen
+cause-tilt-inline = Neigung und Ungleichheit
+unfit-no-marks = Noch ist nichts markiert.
+unfit-disorder = Absprung und Landung stehen in der falschen Reihenfolge. Die Landung muss nach dem Absprung markiert sein.
+# A hang time, and the least and the most that can be flown.
+unfit-hang-time = Ein Sprung von { $time } s lässt sich mit diesem Körper nicht fliegen, nur { $least } bis { $most } s. Bitte beide Markierungen und die Zeitlupe prüfen.
+# A cause of lost turns, at the beginning, and a range with its unit.
+fit-cost-most = { $what } kostete am meisten: { $turns }.
+# Two causes of lost turns, and a range with its unit for each.
+fit-cannot-tell = Aus diesen Markierungen ist nicht zu sagen, was am meisten kostete: { $first } ({ $first_turns }) oder { $other } ({ $other_turns }).
+# The time in the film.
+fit-further-facing = Eine weitere Markierung sagt am meisten: wohin die Hüften bei { $time } s zeigen.
+fit-further-arms = Eine weitere Markierung sagt am meisten: wie weit die Arme bei { $time } s angelegt sind.
+fit-further-legs = Eine weitere Markierung sagt am meisten: wie weit die Beine bei { $time } s angelegt sind.
+fit-further-contacts = Ein Film mit mehr Bildern in der Sekunde sagt am meisten.
+# A range of turns and how likely it is.
+fit-second-answer = Es können auch { $turns } Drehungen gewesen sein (etwa { $percent } %). Mehr Markierungen der Hüften sagen es.
+# A cause of lost turns and the range of what it cost.
+why-loss-range = { $what }: { $range }
+# What is said of the largest loss of one jump.
+fit-likeliest = Für den wahrscheinlichsten Sprung: { $sentence }

@@ -114,7 +114,7 @@ panel-time-on-charts = Zeit, auf den Kurven
 panel-time-in-flight = Zeit im Flug
 panel-curves = Kurven
 panel-curves-choose = Kurven auswählen
-panel-curves-full = Für mehr Kurven ist hier kein Platz. Erst eine ausschalten.
+panel-curves-full = Für mehr Kurven ist hier kein Platz. Eine weitere tritt an die Stelle der untersten.
 panel-curve-rate = Drehrate
 panel-curve-inertia = Trägheitsmoment
 panel-curve-momentum = Drehimpuls
@@ -241,3 +241,95 @@ help-compare = Was ist bei einem anderen Sprung anders?
 help-estimated = Was geschätzt ist
 help-estimated-about = Der Flug ist berechnet, ohne die Luft. Geschätzt sind: die Landebelastung, was Menschen können, und alles mit dem Vermerk „übliche Praxis“. „Unsicherheit“ zeigt, wie genau die Drehungen sind.
 help-who-decides = Wer über das Springen entscheidet
+
+## Measuring a real attempt.
+
+measure-menu = Einen echten Versuch messen
+measure-by-watch = Mit der Stoppuhr
+measure-in-film = In einem Film
+measure-leave = Messen beenden
+measure-no-film = Hier ist der geöffnete Film zu sehen. Er bleibt auf diesem Gerät.
+measure-film = Der Film
+measure-film-unreadable = Was der Film über seine Bilder sagt, ist nicht lesbar. Bitte einen anderen wählen.
+measure-film-choose = Einen Film des Sprungs öffnen.
+# $name is the name of a film's file.
+measure-film-again = Die Markierungen sind da. Weiter geht es mit dem Film „{ $name }“.
+measure-open-film = Film öffnen
+# Which mark is asked for, of how many.
+measure-step = { $step } von { $of }
+measure-take-off = Letztes Bild am Boden
+measure-take-off-about = Zum letzten Bild gehen, in dem noch ein Fuß am Boden ist.
+measure-landing = Letztes Bild in der Luft
+measure-landing-about = Zum letzten Bild gehen, in dem beide Füße noch in der Luft sind.
+measure-head = Scheitel
+measure-feet = Unterer Fuß
+measure-hips = Mitte der Hüften
+measure-background = Ein fester Punkt
+measure-point-about = Im Film antippen.
+measure-background-about = Wenn sich die Kamera bewegt: einen Punkt im Hintergrund antippen, der stillsteht, denselben in mehreren Bildern.
+measure-facing = Wohin die Hüften zeigen
+measure-facing-about = Die Figur drehen, bis ihre Hüften so zeigen wie im Film. Dazu über den Film wischen oder den Regler nehmen.
+measure-turn-figure = Figur drehen
+# An angle.
+measure-degrees = { $degrees }°
+measure-posture = Arme und Beine
+measure-posture-about = Die Figur so weit schließen, wie der Körper hier geschlossen ist.
+measure-arms = Arme angelegt
+measure-legs = Beine angelegt
+measure-mark-picture = Dieses Bild markieren
+measure-it-fits = Passt
+measure-take-back = Zurücknehmen
+measure-skip = Auslassen
+measure-all-marked = Alle Markierungen sind da.
+measure-more-marks = Jede weitere Markierung macht die Antwort sicherer. Zu einem Bild gehen und wählen, was darin markiert wird.
+measure-marked = Markiert
+# A mark and its time in the film.
+measure-marked-at = { $what }: { $time } s
+measure-slow-motion = Zeitlupe
+# How many times slower than life a film plays.
+measure-times-slower = { $times } ×
+measure-slow-motion-about = Wie viel Mal langsamer als in Wirklichkeit der Film läuft: 1 × ist keine Zeitlupe.
+measure-ten-back = Zehn Bilder zurück
+measure-ten-on = Zehn Bilder weiter
+measure-time-line = Bild des Films
+# A picture of the film, how many there are, and its time.
+measure-frame = { $frame } von { $of } · { $time } s
+measure-watch = Was die Stoppuhr sagt
+measure-watch-half-width = Genau auf
+measure-watch-about = Eine Stoppuhr in der Hand ist auf etwa 0,05 s genau, oder schlechter (unsere Schätzung: keine Messung dazu gefunden).
+measure-landed = Wohin zeigte die Landung?
+measure-as-owed = wie sie soll
+measure-quarter-short = ein Viertel zu wenig
+measure-half-short = eine halbe Drehung zu wenig
+measure-quarter-far = ein Viertel zu weit
+measure-half-far = eine halbe Drehung zu weit
+measure-counted = Gezählte Drehungen
+measure-counted-about = Mit denen vor dem Absprung, auf eine Vierteldrehung genau.
+measure-not-counted = nicht gezählt
+measure-cautions = Vor dem Filmen
+measure-consent = Wer Kinder filmt, braucht die Zustimmung der Eltern und hält sich an die Regeln der Halle.
+measure-stays-here = Der Film bleibt auf diesem Gerät. Nichts wird irgendwohin gesendet.
+measure-estimate = Was aus einem Film folgt, ist eine Schätzung. Sie sagt nichts über die Gesundheit und ist kein Urteil eines Preisgerichts.
+measure-working = Wird berechnet …
+# The least and the most time.
+measure-hang-time = In der Luft: { $low } bis { $high } s.
+measure-ask-why = Warum?
+measure-with-change = Auch mit der besten Änderung zeigen
+measure-on = Zurück zu den Markierungen
+measure-sensor = Ein Sensor am Rumpf
+measure-trace-again = Um zu verschieben, was gefunden wurde, bitte die Datei des Sensors noch einmal öffnen.
+# The largest rate.
+measure-trace-peak = bis { $rate }
+measure-flight-from = Flug von
+measure-flight-to = Flug bis
+measure-rest-from = In Ruhe von
+measure-rest-to = In Ruhe bis
+measure-columns = Spalten der Datei
+measure-column-time = Zeit
+measure-column-gyroscope = Gyroskop
+measure-column-accelerometer = Beschleunigung
+# A column without a name.
+measure-column-number = Spalte { $number }
+# What a column is and its name.
+measure-column = { $what }: { $column }
+measure-by-sensor = Mit einem Sensor

@@ -437,3 +437,9 @@ change-tried = ausprobierte Änderung
 change-reset-all = alles zurückgesetzt
 change-opened = geöffneter Sprung
 change-reference = verglichener Sprung
+
+## The jump of an attempt that was measured.
+
+measured-by-watch = mit der Stoppuhr
+# What a jump is called that was found from an attempt: the jump that it was meant to be, and the file that it was measured in.
+measured-name = { $jump }, { $by }

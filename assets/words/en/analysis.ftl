@@ -71,3 +71,35 @@ axis-unknown = { $key }: no such number; they are { $known }
 axis-one-value = { $key } from { $from } to { $to }: give two different values
 axis-nodes = { $nodes } nodes of { $key } are out of range: they go from { $least } to { $most }
 axis-twice = { $key } on both axes: give two different numbers
+
+## What the marks of a real attempt say, and what they leave open.
+
+measured-turns = { $turns } turns in all; 95 % of what is possible lies from { $low } to { $high }.
+caution-consent = Whoever films minors needs consent: theirs and that of their parents. The rules of the hall count as well.
+caution-film-stays = A film stays on this device.
+caution-no-verdict = This is an estimate. It judges nobody's health, and it is no verdict of a panel.
+## What the marks of an attempt say of its jump.
+
+cause-closing-inline = closing
+cause-tightness-inline = not getting tighter
+cause-opening-inline = opening
+cause-tilt-inline = tilt and asymmetry
+unfit-no-marks = Nothing is marked yet.
+unfit-disorder = Take-off and landing are in the wrong order. Mark the landing after the take-off.
+# A hang time, and the least and the most that can be flown.
+unfit-hang-time = A jump of { $time } s can't be flown with this body: { $least } to { $most } s can. Check both marks and the slow motion.
+# A cause of lost turns, at the beginning, and a range with its unit.
+fit-cost-most = { $what } cost most: { $turns }.
+# Two causes of lost turns, and a range with its unit for each.
+fit-cannot-tell = These marks can't tell what cost most: { $first } ({ $first_turns }) or { $other } ({ $other_turns }).
+# The time in the film.
+fit-further-facing = One more mark would tell most: which way the hips face at { $time } s.
+fit-further-arms = One more mark would tell most: how far the arms are in at { $time } s.
+fit-further-legs = One more mark would tell most: how far the legs are in at { $time } s.
+fit-further-contacts = A film with more pictures a second would tell most.
+# A range of turns and how likely it is.
+fit-second-answer = It may also have been { $turns } turns (about { $percent } %). More marks of the hips tell.
+# A cause of lost turns and the range of what it cost.
+why-loss-range = { $what }: { $range }
+# What is said of the largest loss of one jump.
+fit-likeliest = Of the likeliest jump: { $sentence }

@@ -114,7 +114,7 @@ panel-time-on-charts = Time, on the charts
 panel-time-in-flight = Time in the flight
 panel-curves = Curves
 panel-curves-choose = Choose the curves
-panel-curves-full = There is no room for more curves here. Switch one off first.
+panel-curves-full = There is room for no more curves here. A further one takes the place of the lowest.
 panel-curve-rate = Turning rate
 panel-curve-inertia = Moment of inertia
 panel-curve-momentum = Angular momentum
@@ -241,3 +241,95 @@ help-compare = what is different in another jump?
 help-estimated = What is estimated
 help-estimated-about = The flight is computed, without the air. Estimates are: the landing load, what people are able to do, and everything marked “common practice”. “Uncertainty” shows how exact the turns are.
 help-who-decides = Who decides about jumping
+
+## Measuring a real attempt.
+
+measure-menu = Measure a real attempt
+measure-by-watch = With a stop-watch
+measure-in-film = In a film
+measure-leave = Leave measuring
+measure-no-film = The film that you open is shown here. It stays on this device.
+measure-film = The film
+measure-film-unreadable = What the film says of its pictures can't be read. Choose another one.
+measure-film-choose = Open a film of the jump.
+# $name is the name of a film's file.
+measure-film-again = Your marks are here. Open the film “{ $name }” to go on.
+measure-open-film = Open a film
+# Which mark is asked for, of how many.
+measure-step = { $step } of { $of }
+measure-take-off = Last picture on the ground
+measure-take-off-about = Go to the last picture in which a foot is still on the ground.
+measure-landing = Last picture in the air
+measure-landing-about = Go to the last picture in which both feet are still in the air.
+measure-head = Top of the head
+measure-feet = Lower foot
+measure-hips = Middle of the hips
+measure-background = A fixed point
+measure-point-about = Touch it in the film.
+measure-background-about = Where the camera moves: touch a point in the background that stands still, the same one in several pictures.
+measure-facing = Which way the hips face
+measure-facing-about = Turn the figure until its hips face like those in the film. Swipe over the film or use the slider.
+measure-turn-figure = Turn the figure
+# An angle.
+measure-degrees = { $degrees }°
+measure-posture = Arms and legs
+measure-posture-about = Close the figure as far as the jumper is closed here.
+measure-arms = Arms in
+measure-legs = Legs in
+measure-mark-picture = Mark this picture
+measure-it-fits = It fits
+measure-take-back = Take back
+measure-skip = Skip
+measure-all-marked = All marks are there.
+measure-more-marks = Each further mark makes the answer surer. Go to a picture and choose what to mark in it.
+measure-marked = Marked
+# A mark and its time in the film.
+measure-marked-at = { $what }: { $time } s
+measure-slow-motion = Slow motion
+# How many times slower than life a film plays.
+measure-times-slower = { $times } ×
+measure-slow-motion-about = How many times slower than life the film plays: 1 × is none.
+measure-ten-back = Ten pictures back
+measure-ten-on = Ten pictures on
+measure-time-line = Picture of the film
+# A picture of the film, how many there are, and its time.
+measure-frame = { $frame } of { $of } · { $time } s
+measure-watch = What the stop-watch says
+measure-watch-half-width = Right to
+measure-watch-about = A stop-watch in the hand is right to about 0.05 s, or worse (our estimate: no measurement of it was found).
+measure-landed = How did the landing face?
+measure-as-owed = as it should
+measure-quarter-short = a quarter short
+measure-half-short = half a turn short
+measure-quarter-far = a quarter too far
+measure-half-far = half a turn too far
+measure-counted = Turns counted
+measure-counted-about = With those before take-off; to a quarter turn.
+measure-not-counted = not counted
+measure-cautions = Before you film
+measure-consent = Filming children needs the consent of their parents and the rules of the hall.
+measure-stays-here = The film stays on this device. Nothing is sent anywhere.
+measure-estimate = What follows from a film is an estimate. It says nothing about health and is no verdict of a judging panel.
+measure-working = Working it out …
+# The least and the most time.
+measure-hang-time = In the air for { $low } to { $high } s.
+measure-ask-why = Ask why
+measure-with-change = Show it with the best change as well
+measure-on = Back to the marks
+measure-sensor = A sensor on the trunk
+measure-trace-again = Open the file of the sensor again to move what was found in it.
+# The largest rate.
+measure-trace-peak = to { $rate }
+measure-flight-from = Flight from
+measure-flight-to = Flight to
+measure-rest-from = At rest from
+measure-rest-to = At rest to
+measure-columns = Columns of the file
+measure-column-time = Time
+measure-column-gyroscope = Gyroscope
+measure-column-accelerometer = Accelerometer
+# A column without a name.
+measure-column-number = column { $number }
+# What a column is and its name.
+measure-column = { $what }: { $column }
+measure-by-sensor = With a sensor

@@ -439,3 +439,9 @@ change-tried = tried change
 change-reset-all = reset everything
 change-opened = opened jump
 change-reference = jump compared with
+
+## The jump of an attempt that was measured.
+
+measured-by-watch = by stop-watch
+# What a jump is called that was found from an attempt: the jump that it was meant to be, and the file that it was measured in.
+measured-name = { $jump }, { $by }

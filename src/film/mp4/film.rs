@@ -19,7 +19,7 @@ pub(crate) struct Film {
 }
 
 impl Film {
-    pub fn of(moov: &[u8]) -> Result<Self, FilmFault> {
+    pub fn of(moov: &[u8], length: u64) -> Result<Self, FilmFault> {
         let movie_unit_s = unit_s(expect(moov, b"mvhd")?)?;
         let (mut chosen, mut fault) = (None, FilmFault::NoFilmTrack);
         for found in Boxes(moov) {
@@ -52,7 +52,7 @@ impl Film {
         } else {
             head.size_px
         };
-        let samples = samples(stbl)?;
+        let samples = samples(stbl, length)?;
         Ok(Self {
             track: Track {
                 codec,

@@ -118,7 +118,11 @@ impl Fragments {
             let flags = first_flags.take().unwrap_or(flags);
             // Read as signed whatever the version, as in the other tables.
             let delay = i64::from(own(0x800, 0)?.cast_signed());
-            samples.add(self.next_time + delay, duration, flags & NO_KEY == 0)?;
+            samples.add(
+                self.next_time.saturating_add(delay),
+                duration,
+                flags & NO_KEY == 0,
+            )?;
             self.last_time = self.next_time;
             self.next_time += duration;
         }

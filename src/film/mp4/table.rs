@@ -52,9 +52,9 @@ pub(crate) fn count(stbl: &[u8]) -> Result<usize, FilmFault> {
     }
 }
 
-/// All frames of a track's tables.
-pub(crate) fn samples(stbl: &[u8]) -> Result<Samples, FilmFault> {
-    let mut samples = Samples::default();
+/// All frames of a track's tables, in a file of this length.
+pub(crate) fn samples(stbl: &[u8], length: u64) -> Result<Samples, FilmFault> {
+    let mut samples = Samples::new(length);
     let mut durations = Runs::of(expect(stbl, b"stts")?)?;
     let mut delays = find(stbl, b"ctts")?.map(Runs::of).transpose()?;
     let mut keys = find(stbl, b"stss")?.map(Fields);

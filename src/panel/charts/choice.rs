@@ -39,15 +39,13 @@ fn list(ui: &mut Ui, session: &mut Session, room: usize) {
         for (&curve, place) in pair.iter().zip(&mut places) {
             let on = curves.shows(curve);
             let name = format!("curve:{}", curve.name());
-            let button = Button::labelled(&name, curve::label(curve));
-            let button = if on {
-                // One at least stays.
-                button.toggle(true)
-            } else {
-                button.enabled(shown < room)
-            };
+            // One at least stays.
+            let button = Button::labelled(&name, curve::label(curve)).toggle(on);
             if button.show(ui, *place).clicked() {
                 curves.set(curve, !on);
+                if curves.all().count() > room {
+                    curves.make_way_for(curve);
+                }
             }
         }
         if pair.len() == 1 {

@@ -1,5 +1,7 @@
 //! A waterfall chart from the turns of the ideal flight down to those of the jump.
 
+use std::borrow::Cow;
+
 use egui::{
     Align2, Color32, CornerRadius, Id, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2,
 };
@@ -11,15 +13,16 @@ use crate::style::{
 use crate::text::small;
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_describe::Label;
+use turns_aloft_describe::fit::loss_range;
 use turns_aloft_describe::turns::{signed_text, turns_text};
 use turns_aloft_session::Session;
 use turns_aloft_session::why::{BudgetAnswer, words};
-use turns_aloft_words::text;
+use turns_aloft_words::{say, text};
 
 /// One bar with its label.
 struct Bar {
     name: &'static str,
-    label: &'static str,
+    label: Cow<'static, str>,
     /// Turns at its ends; the next bar begins at `to`.
     from: f64,
     to: f64,
@@ -97,7 +100,7 @@ fn bars(session: &Session, budget_answer: &BudgetAnswer) -> Vec<Bar> {
     let mut level = budget.ideal_turns;
     let mut bars = vec![Bar {
         name: "ideal",
-        label: text("panel-ideal"),
+        label: text("panel-ideal").into(),
         from: 0.0,
         to: level,
         number: turns_text(shown.ideal),
@@ -118,7 +121,7 @@ fn bars(session: &Session, budget_answer: &BudgetAnswer) -> Vec<Bar> {
         };
         bars.push(Bar {
             name,
-            label: cause.label(),
+            label: label(session, cause),
             from: level,
             to: level - loss,
             number: signed_text(-shown),
@@ -130,7 +133,7 @@ fn bars(session: &Session, budget_answer: &BudgetAnswer) -> Vec<Bar> {
     }
     bars.push(Bar {
         name: "ice",
-        label: text("panel-turned-before-take-off"),
+        label: text("panel-turned-before-take-off").into(),
         from: level,
         to: budget.turns,
         number: signed_text(shown.ice),
@@ -140,7 +143,7 @@ fn bars(session: &Session, budget_answer: &BudgetAnswer) -> Vec<Bar> {
     });
     bars.push(Bar {
         name: "turns",
-        label: text("panel-turns-in-all"),
+        label: text("panel-turns-in-all").into(),
         from: 0.0,
         to: budget.turns,
         number: turns_text(shown.turns),
@@ -149,6 +152,19 @@ fn bars(session: &Session, budget_answer: &BudgetAnswer) -> Vec<Bar> {
         about: words::TURNS.text().to_owned(),
     });
     bars
+}
+
+/// A cause, and the range that the marks leave of what it cost, where the jump was found from marks.
+fn label(session: &Session, cause: Cause) -> Cow<'static, str> {
+    let Some(fit) = session.present_fit() else {
+        return cause.label().into();
+    };
+    say!(
+        "why-loss-range",
+        what = cause.label(),
+        range = loss_range(fit, cause)
+    )
+    .into()
 }
 
 fn draw(ui: &Ui, bar: &Bar, row: Rect, [from, to]: [f32; 2]) {
@@ -163,7 +179,7 @@ fn draw(ui: &Ui, bar: &Bar, row: Rect, [from, to]: [f32; 2]) {
     painter.text(
         pos2(row.left(), row.top() + 0.5 * TEXT_HEIGHT),
         Align2::LEFT_CENTER,
-        bar.label,
+        &*bar.label,
         font(16.0),
         TEXT.get(),
     );

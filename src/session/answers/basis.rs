@@ -2,11 +2,14 @@
 //! that it depends on is another.
 
 use std::fmt;
+use std::sync::Arc;
 
 use crate::state::goal_settings::GoalSettings;
 use crate::state::levers::Levers;
 use crate::state::reference::Reference;
 use crate::state::uncertainty::UncertaintyInputs;
+use turns_aloft_attempt::Attempt;
+use turns_aloft_fit::Fit;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::collection::Collection;
 use turns_aloft_scenario::fly::Jump;
@@ -27,6 +30,10 @@ pub(crate) struct Basis<'a> {
     pub goal: &'a GoalSettings,
     pub levers: &'a Levers,
     pub uncertainty: &'a UncertaintyInputs,
+    /// The attempt that is measured, or that the jump at hand was found from.
+    pub attempt: Option<&'a Attempt>,
+    /// What that says of the jump at hand, if it was found from one.
+    pub fit: Option<&'a Arc<Fit>>,
 }
 
 /// One answer. What has been found stays in sight until it is replaced.

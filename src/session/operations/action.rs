@@ -150,6 +150,12 @@ impl Session {
             self.uncertainty.forget_own();
             self.goal_settings.forget_limits();
         }
+        if let Some(measuring) = &mut self.measuring {
+            measuring
+                .attempt
+                .scenario
+                .clone_from(&self.document.scenario);
+        }
         if opened || before.scenario != self.document.scenario {
             // Who changes a jump has done what a newcomer is told.
             self.preferences.greeted |= !opened;

@@ -11,10 +11,21 @@ use turns_aloft_attempt::film::{
 };
 use turns_aloft_attempt::stop_watch::{StopWatch, USUAL_HALF_WIDTH_S};
 use turns_aloft_attempt::{Attempt, Measured};
+use turns_aloft_describe::typed::Admissible;
+use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::jump::JumpName;
+use turns_aloft_scenario::parameter::Kind;
+use turns_aloft_words::{say, text};
 
 /// How long after the take-off the landing is looked for first, s: a usual hang time, our choice.
 const USUAL_HANG_TIME_S: f64 = 0.5;
+
+/// What a stop-watch may say of a jump, and its half-width, s: our limits, wider than any jump.
+const HANG_TIMES_S: [f64; 2] = [0.1, 3.0];
+const HALF_WIDTHS_S: [f64; 2] = [0.01, 0.3];
+
+/// Most turns that can be counted; those in a jump's name are 5 and a half at most.
+const MOST_COUNTED: f64 = 7.0;
 
 /// Turns that a jump without a name is taken to have when the facings are laid out.
 const TURNS_OF_A_FREE_JUMP: f64 = 2.0;
@@ -29,13 +40,9 @@ impl Session {
         self.measuring.is_some()
     }
 
-    /// The attempt as far as it is measured: what the jump at hand was meant to be, and the marks.
-    pub fn attempt(&self) -> Option<Attempt> {
-        let measuring = self.measuring.as_ref()?;
-        Some(Attempt {
-            scenario: self.scenario().clone(),
-            measured: measuring.measured.clone(),
-        })
+    /// Whether it is measured in a film, which then is in place of the picture.
+    pub fn is_measuring_in_film(&self) -> bool {
+        (self.measuring.as_ref()).is_some_and(|measuring| measuring.marks().is_some())
     }
 
     /// Begins with the hang time of the jump at hand, to be set to what the watch says.
@@ -49,11 +56,36 @@ impl Session {
         }));
     }
 
-    fn begin_measuring(&mut self, measured: Measured) {
+    /// Begins with a film that is still to be opened.
+    pub fn measure_in_film(&mut self) {
+        self.begin_measuring(Measured::Film(Film {
+            file_name: String::new(),
+            size_px: [0.0, 0.0],
+            frame_s: 0.0,
+            slow_motion: 1.0,
+            contacts: Default::default(),
+            facings: Vec::new(),
+            postures: Vec::new(),
+            points: Vec::new(),
+        }));
+    }
+
+    pub(crate) fn begin_measuring(&mut self, measured: Measured) {
         self.playback.playing = false;
         self.setting_up = false;
         self.notice = None;
-        self.measuring = Some(Measuring::new(measured));
+        self.measuring = Some(Measuring::new(Attempt {
+            scenario: self.scenario().clone(),
+            measured,
+        }));
+    }
+
+    /// Says why a film cannot be shown; its marks stay.
+    pub fn film_refused(&mut self, why: String) {
+        if let Some(measuring) = &mut self.measuring {
+            measuring.film = None;
+        }
+        self.say(why);
     }
 
     /// Leaves what has been measured.
@@ -70,6 +102,49 @@ impl Session {
             if let Measured::StopWatch(watch) = measured {
                 change(watch);
             }
+        });
+    }
+
+    /// Sets the hang time from what somebody has typed.
+    pub fn set_typed_watch(&mut self, typed: &str) {
+        let what = text("reading-hang-time-s");
+        let admissible = Admissible {
+            kind: Kind::Time,
+            range: HANG_TIMES_S,
+        };
+        let Some(value_s) = admissible.typed(typed, self.units()) else {
+            self.say(say!("number-needed", what = what));
+            return;
+        };
+        let [least_s, most_s] = HANG_TIMES_S;
+        let held_s = value_s.clamp(least_s, most_s);
+        self.set_stop_watch(|watch| watch.hang_time_s = held_s);
+        if held_s != value_s {
+            let unit = self.units().of(Kind::Time);
+            self.say(say!(
+                "number-held",
+                what = what,
+                least = unit.text(least_s),
+                most = unit.text(most_s),
+                held = unit.text(held_s)
+            ));
+        }
+    }
+
+    /// Makes the half-width of the hang time larger or smaller.
+    pub fn step_watch_half_width(&mut self, by_s: f64) {
+        self.set_stop_watch(|watch| {
+            let [least_s, most_s] = HALF_WIDTHS_S;
+            watch.half_width_s = (watch.half_width_s + by_s).clamp(least_s, most_s);
+        });
+    }
+
+    /// Counts quarter turns more or fewer; the first time from those that the jump's name asks for.
+    pub fn step_turns_counted(&mut self, quarters: f64) {
+        let named = self.turns_to_find();
+        self.set_stop_watch(|watch| {
+            let counted = watch.turns_counted.map_or(named, |it| it + 0.25 * quarters);
+            watch.turns_counted = Some(counted.clamp(0.25, MOST_COUNTED));
         });
     }
 
@@ -106,10 +181,36 @@ impl Session {
         }
     }
 
+    pub fn is_film_playing(&self) -> bool {
+        self.measuring.as_ref().is_some_and(Measuring::is_playing)
+    }
+
+    /// Plays the film, from its beginning where it is at its end; or stops it.
+    pub fn play_or_pause_film(&mut self) {
+        let Some(measuring) = &mut self.measuring else {
+            return;
+        };
+        measuring.playing = !measuring.playing;
+        let last = measuring.film.as_ref().map(|film| film.times_s.len() - 1);
+        if measuring.playing && Some(measuring.frame) == last {
+            measuring.frame = 0;
+        }
+    }
+
+    /// What the page says of a film that plays: the frame to be seen, and none at its end.
+    pub fn film_played(&mut self, frame: usize, ended: bool) {
+        self.show_frame(frame);
+        if let Some(measuring) = &mut self.measuring {
+            measuring.playing &= !ended;
+        }
+    }
+
     /// Shows a frame so many further on, or back.
     pub fn step_frames(&mut self, by: isize) {
-        if let Some(measuring) = &self.measuring {
-            self.show_frame(measuring.frame.saturating_add_signed(by));
+        if let Some(measuring) = &mut self.measuring {
+            measuring.playing = false;
+            let frame = measuring.frame;
+            self.show_frame(frame.saturating_add_signed(by));
         }
     }
 

@@ -81,6 +81,14 @@ impl ShownCurves {
         }
     }
 
+    /// Hides the lowest curve besides this one.
+    pub fn make_way_for(&mut self, curve: Curve) {
+        let lowest = self.all().filter(|&other| other != curve).last();
+        if let Some(lowest) = lowest {
+            self.set(lowest, false);
+        }
+    }
+
     /// Those shown, in their order.
     pub fn all(&self) -> impl Iterator<Item = Curve> + '_ {
         Curve::ALL.into_iter().filter(|&curve| self.shows(curve))

@@ -2,41 +2,60 @@
 
 pub mod asked;
 pub mod open_film;
+pub mod trace_file;
 
 use crate::state::measuring::asked::Mark;
 use crate::state::measuring::open_film::OpenFilm;
-use turns_aloft_attempt::Measured;
+use crate::state::measuring::trace_file::TraceFile;
 use turns_aloft_attempt::film::Film;
+use turns_aloft_attempt::{Attempt, Measured};
 
 /// Most steps that can be taken back.
 const MOST_PAST: usize = 100;
 
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone)]
 pub struct Measuring {
-    pub(crate) measured: Measured,
+    /// What it was meant to be, and what was measured of it.
+    pub(crate) attempt: Attempt,
     /// The film that is open; none until it is, also after a reload: the page keeps marks, not films.
     pub(crate) film: Option<OpenFilm>,
-    /// The frame to be seen.
+    /// The same of a sensor's file.
+    pub(crate) trace: Option<TraceFile>,
+    /// The frame to be seen; the page follows it, and moves it on while the film plays.
     pub(crate) frame: usize,
+    pub(crate) playing: bool,
     /// What the user has chosen to mark; none to go on with what is next.
     pub(crate) chosen: Option<Mark>,
     pub(crate) skipped: Vec<Mark>,
+    /// Whether the figure of the attempt with the change that would win most is shown as well.
+    pub(crate) proposes: bool,
     /// How the figure over the film is turned at present, rad; what a facing is marked as.
     pub(crate) facing_rad: f64,
     /// How far in its arms and legs are at present, 0 to 1.
     pub(crate) posture: [f64; 2],
     /// What was marked before each step, the last one last.
-    past: Vec<(Measured, Vec<Mark>)>,
+    past: Vec<Past>,
+}
+
+/// What there was before a mark was made, and the frame in sight then.
+#[derive(Debug, Clone, PartialEq)]
+struct Past {
+    measured: Measured,
+    skipped: Vec<Mark>,
+    frame: usize,
 }
 
 impl Measuring {
-    pub fn new(measured: Measured) -> Self {
+    pub fn new(attempt: Attempt) -> Self {
         Self {
-            measured,
+            attempt,
             film: None,
+            trace: None,
             frame: 0,
+            playing: false,
             chosen: None,
             skipped: Vec::new(),
+            proposes: false,
             facing_rad: 0.0,
             posture: [0.5, 0.5],
             past: Vec::new(),
@@ -44,12 +63,12 @@ impl Measuring {
     }
 
     pub const fn measured(&self) -> &Measured {
-        &self.measured
+        &self.attempt.measured
     }
 
     /// The marks in a film, if it is measured by one.
     pub const fn marks(&self) -> Option<&Film> {
-        match &self.measured {
+        match &self.attempt.measured {
             Measured::Film(film) => Some(film),
             Measured::StopWatch(_) | Measured::Sensor(_) => None,
         }
@@ -59,8 +78,20 @@ impl Measuring {
         self.film.as_ref()
     }
 
+    pub const fn trace(&self) -> Option<&TraceFile> {
+        self.trace.as_ref()
+    }
+
     pub const fn frame(&self) -> usize {
         self.frame
+    }
+
+    pub const fn is_playing(&self) -> bool {
+        self.playing
+    }
+
+    pub const fn proposes(&self) -> bool {
+        self.proposes
     }
 
     pub const fn facing_rad(&self) -> f64 {
@@ -91,9 +122,13 @@ impl Measuring {
 
     /// Changes what is marked, so that it can be taken back.
     pub(crate) fn change(&mut self, change: impl FnOnce(&mut Measured, &mut Vec<Mark>)) {
-        let before = (self.measured.clone(), self.skipped.clone());
-        change(&mut self.measured, &mut self.skipped);
-        if before != (self.measured.clone(), self.skipped.clone()) {
+        let before = Past {
+            measured: self.attempt.measured.clone(),
+            skipped: self.skipped.clone(),
+            frame: self.frame,
+        };
+        change(&mut self.attempt.measured, &mut self.skipped);
+        if before.measured != self.attempt.measured || before.skipped != self.skipped {
             self.past.push(before);
             if self.past.len() > MOST_PAST {
                 self.past.remove(0);
@@ -107,9 +142,9 @@ impl Measuring {
     }
 
     pub(crate) fn take_back(&mut self) {
-        if let Some((measured, skipped)) = self.past.pop() {
-            (self.measured, self.skipped) = (measured, skipped);
-            self.chosen = None;
+        if let Some(past) = self.past.pop() {
+            (self.attempt.measured, self.skipped) = (past.measured, past.skipped);
+            (self.frame, self.chosen) = (past.frame, None);
         }
     }
 }

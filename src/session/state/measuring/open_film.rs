@@ -32,12 +32,18 @@ impl OpenFilm {
     pub fn frame_s(&self) -> f64 {
         let mut steps_s: Vec<f64> = self.times_s.windows(2).map(|two| two[1] - two[0]).collect();
         steps_s.sort_by(f64::total_cmp);
-        steps_s.get(steps_s.len() / 2).copied().unwrap_or(1.0 / 30.0)
+        steps_s
+            .get(steps_s.len() / 2)
+            .copied()
+            .unwrap_or(1.0 / 30.0)
     }
 
     /// How many times slower than life it plays, as far as the file says; otherwise 1.
+    /// To a hundredth: the times of frames are rounded in the file.
     pub fn slow_motion(&self) -> f64 {
-        self.filmed_hz
-            .map_or(1.0, |filmed_hz| (filmed_hz * self.frame_s()).max(1.0))
+        let times = self
+            .filmed_hz
+            .map_or(1.0, |filmed_hz| filmed_hz * self.frame_s());
+        ((100.0 * times).round() / 100.0).max(1.0)
     }
 }

@@ -1,0 +1,29 @@
+# Sensor traces: what is wrong with a file, and what is to be known of a flight in it.
+
+trace-empty = Die Datei ist leer; wähle die Datei, die der Sensor geschrieben hat.
+trace-not-text = Das ist kein Text: Speichere die Messwerte als CSV-Datei.
+trace-too-large = Die Datei ist zu groß: Schneide den Sprung heraus, höchstens { $most } MB.
+trace-no-numbers = Darin stehen keine Zeilen mit Zahlen zwischen Kommas, Strichpunkten oder Tabulatoren: Speichere die Messwerte als CSV-Datei.
+trace-no-header = Die Spalten haben keine Namen: Wähle, welche die Zeit ist und welche zum Gyroskop gehören.
+trace-no-time = Keine Spalte heißt wie eine Zeit: Wähle, welche es ist.
+trace-no-gyroscope = Darin ist kein Gyroskop: Nötig sind drei Spalten für x, y und z.
+trace-no-column = Eine Spalte { $column } gibt es in der Datei nicht.
+trace-text-in-numbers = In Zeile { $line } steht der Text „{ $text }“ in der Spalte „{ $column }“, wo eine Zahl nötig ist.
+trace-time-unit = Zur Zeit passt keine Einheit: Von einem Messwert zum nächsten geht sie um { $step } weiter.
+trace-rate-unit = Zum Gyroskop passt keine Einheit: Sein größter Messwert ist { $largest }.
+trace-clock-backwards = In Zeile { $line } geht die Uhr zurück: Vielleicht sind es zwei Aufnahmen in einer Datei.
+trace-too-short = Es sind nur { $readings } Messwerte, zu wenige für einen Sprung.
+trace-too-slow = Es sind nur { $readings } Messwerte in der Sekunde, zu wenige für einen Sprung: Stelle den Sensor auf 50 oder mehr.
+trace-constant = Das Gyroskop zeigt immer dasselbe: Es war nicht an, oder das sind andere Spalten.
+trace-no-flight = Darin ist kein Sprung mit Drehung zu finden: Setze Anfang und Ende des Flugs von Hand.
+trace-gap = Im Flug fehlen Messwerte, von { $from } bis { $to } s.
+trace-window = Von { $from } bis { $to } s gibt es zu wenige Messwerte: Wähle eine andere Zeitspanne.
+trace-drift = Die Drift des Sensors ist abgezogen, wie sie in Ruhe ist: { $size }° in der Sekunde.
+trace-no-rest = Es gibt darin keine Ruhe, also ist die Drift nicht bekannt: Steh vor dem Sprung eine Sekunde still.
+trace-no-gravity = Der Beschleunigungssensor nützt nichts: Aus seinen Messwerten ist die Schwerkraft herausgerechnet.
+trace-rate-only = Ohne Beschleunigungssensor ist der Flug nur aus der Drehung geschätzt; setze ihn von Hand, wenn du es besser weißt.
+trace-not-rigid = Der Beschleunigungssensor zeigt keinen klaren Flug, also ist er nur aus der Drehung geschätzt; setze ihn von Hand, wenn du es besser weißt.
+trace-bridged = Das Gyroskop endet bei { $end }° in der Sekunde; { $readings } Messwerte darüber kommen vom Beschleunigungssensor.
+trace-beyond = Das Gyroskop endet bei { $end }° in der Sekunde; wie weit { $readings } Messwerte darüber lagen, ist nicht bekannt, also ist die Spanne größer.
+trace-mean-axis = Die Senkrechte ist nicht bekannt, also ist die Drehung um ihre mittlere Achse gezählt.
+trace-either-way = Die Senkrechte ist nicht bekannt, also ist die Drehung um ihre mittlere Achse gezählt, und ihre Richtung ist nicht bekannt.

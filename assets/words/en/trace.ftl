@@ -1,0 +1,29 @@
+# Sensor traces: what is wrong with a file, and what is to be known of a flight in it.
+
+trace-empty = The file is empty; choose the file that the sensor wrote.
+trace-not-text = This is no text: save the readings as a CSV file.
+trace-too-large = The file is too large: cut out the jump, { $most } MB at most.
+trace-no-numbers = There are no rows of numbers between commas, semicolons or tabs: save the readings as a CSV file.
+trace-no-header = The columns have no names: choose which is the time and which are the gyroscope's.
+trace-no-time = No column is named like a time: choose which one it is.
+trace-no-gyroscope = There is no gyroscope in it: three columns for x, y and z are needed.
+trace-no-column = There is no column { $column } in the file.
+trace-text-in-numbers = Line { $line } has the text “{ $text }” in the column “{ $column }”, where a number is needed.
+trace-time-unit = No unit makes sense of the time: from one reading to the next it goes on by { $step }.
+trace-rate-unit = No unit makes sense of the gyroscope: its largest reading is { $largest }.
+trace-clock-backwards = The clock goes back in line { $line }: it may be two recordings in one file.
+trace-too-short = There are only { $readings } readings, too few for a jump.
+trace-too-slow = There are only { $readings } readings a second, too few for a jump: set the sensor to 50 or more.
+trace-constant = The gyroscope reads the same all the time: it was not on, or these are other columns.
+trace-no-flight = No jump with turning was found: set the beginning and the end of the flight by hand.
+trace-gap = Readings are missing in the flight, from { $from } to { $to } s.
+trace-window = There are too few readings from { $from } to { $to } s: choose another stretch of time.
+trace-drift = The sensor’s drift was taken out, as it is at rest: { $size }° a second.
+trace-no-rest = There is no rest in it, so the drift is not known: stand still for a second before the jump.
+trace-no-gravity = The accelerometer is of no use: gravity was taken out of its readings.
+trace-rate-only = Without an accelerometer the flight is a guess from the turning alone; set it by hand if you know better.
+trace-not-rigid = The accelerometer shows no clear flight, so it is a guess from the turning alone; set it by hand if you know better.
+trace-bridged = The gyroscope ends at { $end }° a second; { $readings } readings beyond it come from the accelerometer.
+trace-beyond = The gyroscope ends at { $end }° a second; how far { $readings } readings were beyond it is not known, so the range is wider.
+trace-mean-axis = The vertical is not known, so the turning is counted about its mean axis.
+trace-either-way = The vertical is not known, so the turning is counted about its mean axis, and its direction is not known.

@@ -1,0 +1,68 @@
+//! Measuring a real attempt: what is to be marked next, what has been marked, and what follows from it.
+
+mod answer;
+mod ask;
+mod marks;
+mod part_slider;
+mod sensor;
+mod stop_watch;
+pub mod transport;
+
+use egui::{Align2, Rect, Ui};
+
+use crate::command::PageCommand;
+use crate::controls::{Button, NumberEdit};
+use crate::style::{self, GAP, WEAK_TEXT};
+use crate::text::{heading, small};
+use turns_aloft_attempt::Measured;
+use turns_aloft_session::Session;
+use turns_aloft_words::text;
+
+/// Shows the column; what needs the browser is returned.
+pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit) -> Option<PageCommand> {
+    let mut command = None;
+    let measuring = session.measuring()?;
+    match measuring.measured() {
+        Measured::StopWatch(_) => {
+            stop_watch::show(ui, session, numbers);
+            ui.add_space(GAP);
+            answer::show(ui, session);
+        }
+        Measured::Film(_) if measuring.film().is_none() => command = ask::for_film(ui, session),
+        Measured::Film(_) => {
+            ask::show(ui, session);
+            ui.add_space(GAP);
+            answer::show(ui, session);
+            marks::show(ui, session);
+        }
+        Measured::Sensor(_) => {
+            sensor::show(ui, session);
+            ui.add_space(GAP);
+            answer::show(ui, session);
+        }
+    }
+    ui.add_space(GAP);
+    let leave = Button::labelled("leave measuring", text("measure-leave"));
+    if leave.show_in_row(ui).clicked() {
+        session.stop_measuring();
+    }
+    heading(ui, text("measure-cautions"));
+    for caution in ["measure-consent", "measure-stays-here", "measure-estimate"] {
+        small(ui, text(caution));
+    }
+    command
+}
+
+/// In place of the film, until one is open.
+pub fn no_film(ui: &Ui, rect: Rect) {
+    let galley = ui.painter().layout(
+        text("measure-no-film").to_owned(),
+        style::text(17.0),
+        WEAK_TEXT.get(),
+        0.8 * rect.width(),
+    );
+    let at = Align2::CENTER_CENTER
+        .align_size_within_rect(galley.size(), rect)
+        .min;
+    ui.painter().galley(at, galley, WEAK_TEXT.get());
+}

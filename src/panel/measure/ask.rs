@@ -1,0 +1,193 @@
+//! What is to be marked now, and how.
+
+use egui::{RichText, Sense, Ui, vec2};
+
+use crate::command::PageCommand;
+use crate::controls::{Button, Scale};
+use crate::measure::part_slider;
+use crate::style::{self, GAP, TOUCH_SIZE};
+use crate::text::{card, small};
+use turns_aloft_attempt::film::PointOf;
+use turns_aloft_session::Session;
+use turns_aloft_session::measuring::Mark;
+use turns_aloft_words::{decimal, say, text};
+
+/// Asks for the film itself: the first time, or that of marks which are there already.
+pub fn for_film(ui: &mut Ui, session: &Session) -> Option<PageCommand> {
+    let mut command = None;
+    card(ui, |ui| {
+        let marks = session.measuring().and_then(|measuring| measuring.marks());
+        let asked = match marks {
+            Some(film) if !film.file_name.is_empty() => {
+                say!("measure-film-again", name = film.file_name.as_str())
+            }
+            _ => text("measure-film-choose").to_owned(),
+        };
+        ui.label(RichText::new(asked).font(style::bold(18.0)));
+        ui.add_space(GAP);
+        let open = Button::labelled("open film", text("measure-open-film")).filled(true);
+        if open.show_in_row(ui).clicked() {
+            command = Some(PageCommand::OpenFilm);
+        }
+    });
+    command
+}
+
+pub fn show(ui: &mut Ui, session: &mut Session) {
+    let Some(mark) = session.asked_mark() else {
+        card(ui, |ui| {
+            ui.label(RichText::new(text("measure-all-marked")).font(style::bold(18.0)));
+            small(ui, text("measure-more-marks"));
+            another(ui, session);
+            back(ui, session);
+        });
+        return;
+    };
+    card(ui, |ui| {
+        let (title, about) = words_of(mark);
+        if let Some([done, all]) = session.marks_done() {
+            small(ui, &say!("measure-step", step = done + 1, of = all));
+        }
+        ui.label(RichText::new(title).font(style::bold(20.0)));
+        small(ui, about);
+        match mark {
+            Mark::Facing(_) => facing(ui, session),
+            Mark::Posture(_) => posture(ui, session),
+            Mark::TakeOff | Mark::Landing | Mark::Point(..) => ui.add_space(GAP),
+        }
+        let done = match mark {
+            Mark::TakeOff | Mark::Landing => Some(text("measure-mark-picture")),
+            Mark::Facing(_) | Mark::Posture(_) => Some(text("measure-it-fits")),
+            // A touch on the film marks it.
+            Mark::Point(..) => None,
+        };
+        if let Some(done) = done {
+            let button = Button::labelled("mark", done).filled(true);
+            if button.show_in_row(ui).clicked() {
+                session.mark_frame();
+            }
+            ui.add_space(GAP);
+        }
+        back_and_skip(ui, session);
+    });
+}
+
+/// What a mark is called, and how it is made.
+fn words_of(mark: Mark) -> (&'static str, &'static str) {
+    let [title, about] = match mark {
+        Mark::TakeOff => ["measure-take-off", "measure-take-off-about"],
+        Mark::Landing => ["measure-landing", "measure-landing-about"],
+        Mark::Point(PointOf::Head, _) => ["measure-head", "measure-point-about"],
+        Mark::Point(PointOf::Feet, _) => ["measure-feet", "measure-point-about"],
+        Mark::Point(PointOf::Hips, _) => ["measure-hips", "measure-point-about"],
+        Mark::Point(PointOf::Background, _) => ["measure-background", "measure-background-about"],
+        Mark::Facing(_) => ["measure-facing", "measure-facing-about"],
+        Mark::Posture(_) => ["measure-posture", "measure-posture-about"],
+    };
+    (text(title), text(about))
+}
+
+/// The title of a mark alone.
+pub fn title_of(mark: Mark) -> &'static str {
+    words_of(mark).0
+}
+
+fn facing(ui: &mut Ui, session: &mut Session) {
+    let Some(facing_rad) = session.measuring().map(|it| it.facing_rad()) else {
+        return;
+    };
+    let degrees = facing_rad.to_degrees();
+    let scale = Scale {
+        value: degrees,
+        least: -180.0,
+        most: 180.0,
+        step: 1.0,
+        text: say!("measure-degrees", degrees = decimal(degrees, 0)),
+    };
+    if let Some(to) = part_slider::show(ui, "facing", text("measure-turn-figure"), scale) {
+        session.turn_figure(to.to_radians() - facing_rad);
+    }
+}
+
+fn posture(ui: &mut Ui, session: &mut Session) {
+    let Some(posture) = session.measuring().map(|it| it.posture()) else {
+        return;
+    };
+    let labels = [
+        ("posture arms", text("measure-arms")),
+        ("posture legs", text("measure-legs")),
+    ];
+    for (i, (name, label)) in labels.into_iter().enumerate() {
+        let scale = Scale {
+            value: 100.0 * posture[i],
+            least: 0.0,
+            most: 100.0,
+            step: 1.0,
+            text: format!("{} %", decimal(100.0 * posture[i], 0)),
+        };
+        if let Some(to) = part_slider::show(ui, name, label, scale) {
+            let mut posture = posture;
+            posture[i] = 0.01 * to;
+            session.set_marked_posture(posture);
+        }
+    }
+}
+
+/// Marks beyond those that are asked for, in the frame in sight.
+fn another(ui: &mut Ui, session: &mut Session) {
+    let Some(frame) = session.measuring().map(|it| it.frame()) else {
+        return;
+    };
+    let more = [
+        ("more facing", text("measure-facing"), Mark::Facing(frame)),
+        (
+            "more posture",
+            text("measure-posture"),
+            Mark::Posture(frame),
+        ),
+        (
+            "more hips",
+            text("measure-hips"),
+            Mark::Point(PointOf::Hips, frame),
+        ),
+        (
+            "more background",
+            text("measure-background"),
+            Mark::Point(PointOf::Background, frame),
+        ),
+    ];
+    for (name, label, mark) in more {
+        if Button::labelled(name, label).show_in_row(ui).clicked() {
+            session.choose_mark(mark);
+        }
+        ui.add_space(GAP);
+    }
+}
+
+fn back_and_skip(ui: &mut Ui, session: &mut Session) {
+    let size = vec2(ui.available_width(), TOUCH_SIZE);
+    let (row, _) = ui.allocate_exact_size(size, Sense::hover());
+    let (left, right) = row.split_left_right_at_x(row.center().x);
+    let back = Button::labelled("mark back", text("measure-take-back"));
+    let back = back.enabled(session.measuring().is_some_and(|it| it.has_past()));
+    if back
+        .show(ui, left.with_max_x(left.right() - 0.5 * GAP))
+        .clicked()
+    {
+        session.take_mark_back();
+    }
+    let skip = Button::labelled("skip mark", text("measure-skip"));
+    if skip
+        .show(ui, right.with_min_x(right.left() + 0.5 * GAP))
+        .clicked()
+    {
+        session.skip_mark();
+    }
+}
+
+fn back(ui: &mut Ui, session: &mut Session) {
+    let back = Button::labelled("mark back", text("measure-take-back"));
+    if back.show_in_row(ui).clicked() {
+        session.take_mark_back();
+    }
+}

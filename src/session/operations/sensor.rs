@@ -1,0 +1,56 @@
+//! Measuring an attempt by a sensor's trace.
+
+use crate::session::Session;
+use crate::state::measuring::trace_file::TraceFile;
+use turns_aloft_attempt::Measured;
+use turns_aloft_describe::Sentence;
+use turns_aloft_trace::{Columns, Table, TraceFault, Windows};
+
+impl Session {
+    /// Takes up a file of columns that the page has read.
+    pub fn trace_opened(&mut self, table: Table) {
+        let name = table.file_name.clone();
+        match TraceFile::of(table) {
+            Ok(file) => {
+                self.begin_measuring(Measured::Sensor(file.trace().sensor(&name)));
+                if let Some(measuring) = &mut self.measuring {
+                    measuring.trace = Some(file);
+                }
+            }
+            Err(fault) => self.trace_refused(&fault),
+        }
+    }
+
+    /// Says what is wrong with a file of columns.
+    pub fn trace_refused(&mut self, fault: &TraceFault) {
+        self.say(fault.sentence());
+    }
+
+    /// Takes other columns or units of the open file.
+    pub fn set_trace_columns(&mut self, columns: Columns) {
+        self.change_trace(|file| file.with_columns(columns));
+    }
+
+    /// Takes rest and flight at other times of the open file.
+    pub fn set_trace_windows(&mut self, windows: Windows) {
+        self.change_trace(|file| file.with_windows(windows));
+    }
+
+    fn change_trace(&mut self, change: impl FnOnce(&TraceFile) -> Result<TraceFile, TraceFault>) {
+        let Some(measuring) = &mut self.measuring else {
+            return;
+        };
+        let Some(file) = &measuring.trace else {
+            return;
+        };
+        match change(file) {
+            Ok(file) => {
+                let sensor = file.trace().sensor(&file.table().file_name);
+                measuring.change(|measured, _| *measured = Measured::Sensor(sensor));
+                measuring.trace = Some(file);
+                self.notice = None;
+            }
+            Err(fault) => self.say(fault.sentence()),
+        }
+    }
+}
