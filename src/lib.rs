@@ -21,6 +21,8 @@ pub use turns_aloft_words as words;
 pub use turns_aloft_words::say;
 
 #[cfg(all(feature = "page", target_arch = "wasm32"))]
+pub use turns_aloft_player as player;
+#[cfg(all(feature = "page", target_arch = "wasm32"))]
 pub use turns_aloft_stage as stage;
 
 #[cfg(all(feature = "page", target_arch = "wasm32"))]

@@ -97,6 +97,6 @@ fn number(key: &'static str, entry: &Value, range: RangeInclusive<f64>) -> Resul
     Err(Unreadable::OutOfRange {
         key,
         value,
-        range: range.into_inner().into(),
+        range: range.into_inner(),
     })
 }

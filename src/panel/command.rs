@@ -6,8 +6,12 @@ pub enum PageCommand {
     Open,
     /// Asks for a film, to measure an attempt in it.
     OpenFilm,
+    /// Opens the invented film that comes with the page.
+    ExampleFilm,
     /// Saves the present jump as a file.
     Save,
+    /// Saves the attempt at hand as a file: its marks, and no film.
+    SaveAttempt,
     /// Saves a still picture of the present jump.
     Picture,
     /// Opens the device's sheet for sharing with that picture.

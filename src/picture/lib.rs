@@ -4,10 +4,10 @@
 //! A picture is always in the colours of the day: it may be printed.
 
 mod card;
-mod figure;
+pub mod figure;
 mod fonts;
 mod lettering;
-mod outline;
+pub mod outline;
 mod qr;
 mod strip;
 mod subject;

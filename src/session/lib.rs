@@ -51,7 +51,7 @@ pub mod map {
 pub mod measuring {
     pub use crate::operations::film_overlay::{FigureLine, LineOf, OverlayState};
     pub use crate::state::measuring::Measuring;
-    pub use crate::state::measuring::asked::Mark;
+    pub use crate::state::measuring::mark::Mark;
     pub use crate::state::measuring::open_film::OpenFilm;
     pub use crate::state::measuring::trace_file::TraceFile;
 }

@@ -1,7 +1,9 @@
 //! A real attempt is measured: by a stop-watch, or by marks in a film.
 
+use serde_json::Value;
+use turns_aloft::fit::quantity::Quantity;
 use turns_aloft::scenario::starts;
-use turns_aloft::session::measuring::{Mark, OpenFilm};
+use turns_aloft::session::measuring::{LineOf, Mark, OpenFilm};
 use turns_aloft::session::{Question, Session};
 use turns_aloft::words::Language;
 
@@ -40,7 +42,7 @@ fn film() -> OpenFilm {
         file_name: "jump.mp4".to_owned(),
         times_s: (0..300).map(|frame| f64::from(frame) / 30.0).collect(),
         size_px: [1280.0, 720.0],
-        filmed_hz: Some(240.0),
+        slow_motion: 8.0,
     }
 }
 
@@ -78,7 +80,6 @@ fn marks_in_a_film_give_the_turns() {
     let mut session = Session::default();
     let jump = session.jump().clone();
     session.film_opened(film());
-    // The file says how many frames a second were filmed.
     assert_eq!(
         session
             .measuring()
@@ -91,7 +92,7 @@ fn marks_in_a_film_give_the_turns() {
     mark_all(&mut session, [takeoff, landing]);
     session.poll(|| true);
     let fit = session.fit().expect("it has been worked out").clone();
-    let turns = fit.range(turns_aloft::fit::quantity::Quantity::AirTurns);
+    let turns = fit.range(Quantity::AirTurns);
     let air = jump.readout.air_turns;
     assert!(turns.low < air && air < turns.high, "{air} in {turns:?}");
     assert!(turns.high - turns.low < 0.35, "{turns:?}");
@@ -128,4 +129,138 @@ fn marks_are_taken_back_and_made_anew() {
     let off_s = |found: Option<f64>, frame: f64| (found.expect("marked") - frame / 240.0).abs();
     assert!(off_s(contacts.last_on_ice_s, 62.0) < 1e-9);
     assert!(off_s(contacts.first_in_air_s, 63.0) < 1e-9);
+}
+
+/// What is true of the invented film that comes with the page (`tests/films/attempt.rs` made both).
+fn truth() -> Value {
+    serde_json::from_str(include_str!("../films/attempt.json")).expect("JSON")
+}
+
+fn number(value: &Value) -> f64 {
+    value.as_f64().expect("a number")
+}
+
+fn place(value: &Value) -> [f64; 2] {
+    [number(&value[0]), number(&value[1])]
+}
+
+fn apart(one: [f64; 2], other: [f64; 2]) -> f64 {
+    (one[0] - other[0]).hypot(one[1] - other[1])
+}
+
+/// Reading errors of somebody's eyes and fingers, in turn: facings by up to 20 degrees, points by 3 px.
+const OFF: [f64; 5] = [0.4, -0.9, 0.1, 1.0, -0.6];
+
+/// Marks the invented film by what is true of it, with errors, and everything that is asked for.
+fn mark_invented_film(session: &mut Session) -> usize {
+    let truth = truth();
+    let frames = truth["frames"].as_array().expect("frames");
+    let rate = number(&truth["rate"]);
+    session.film_opened(OpenFilm {
+        file_name: "invented.mp4".to_owned(),
+        times_s: (0..frames.len()).map(|frame| frame as f64 / rate).collect(),
+        size_px: [640.0, 360.0],
+        slow_motion: 1.0,
+    });
+    let in_air = |frame: &Value| frame["in_air"].as_bool() == Some(true);
+    let first = frames.iter().position(in_air).expect("a flight");
+    let last = frames.iter().rposition(in_air).expect("a flight");
+    let mut marks = 0;
+    while let Some(mark) = session.asked_mark() {
+        let off = OFF[marks % OFF.len()];
+        let frame = &frames[session.measuring().map_or(0, |it| it.frame())];
+        match mark {
+            Mark::TakeOff => {
+                session.show_frame(first - 1);
+                session.mark_frame();
+            }
+            Mark::Landing => {
+                session.show_frame(last);
+                session.mark_frame();
+            }
+            Mark::Point(of, _) => {
+                let key = format!("{}_px", of.key());
+                let [x_px, y_px] = place(&frame[key.as_str()]);
+                session.mark_point([x_px + 3.0 * off, y_px - 3.0 * off]);
+            }
+            Mark::Facing(_) => {
+                let facing_rad = number(&frame["facing_rad"]) + off * 20_f64.to_radians();
+                let now_rad = session.measuring().map_or(0.0, |it| it.facing_rad());
+                session.turn_figure(facing_rad - now_rad);
+                session.mark_frame();
+            }
+            Mark::Posture(_) => session.skip_mark(),
+        }
+        marks += 1;
+    }
+    session.poll(|| true);
+    marks
+}
+
+/// Turns, peak rate and hang time of the invented film lie in the ranges that its marks give.
+#[test]
+fn the_invented_film_is_measured() {
+    let mut session = Session::default();
+    mark_invented_film(&mut session);
+    let truth = truth();
+    let fit = session.fit().expect("it has been worked out").clone();
+    for (quantity, true_value) in [
+        (Quantity::AirTurns, number(&truth["air_turns"])),
+        (Quantity::PeakRate, number(&truth["peak_rate_rad_s"])),
+        (
+            Quantity::HangTime,
+            number(&truth["landing_s"]) - number(&truth["takeoff_s"]),
+        ),
+    ] {
+        let range = fit.range(quantity);
+        assert!(
+            range.low < true_value && true_value < range.high,
+            "{quantity:?}: {true_value} in {range:?}"
+        );
+    }
+    let turns = fit.range(Quantity::AirTurns);
+    assert!(turns.high - turns.low < 0.4, "{turns:?}");
+}
+
+/// The fitted figure lies over the jumper of the invented film at head, hips and feet, to 3 % of stature, in
+/// every frame of the flight; the camera moves, and five points were marked.
+#[test]
+fn the_figure_lies_over_the_jumper() {
+    let mut session = Session::default();
+    mark_invented_film(&mut session);
+    let truth = truth();
+    let most_px = 0.03 * number(&truth["stature_px"]);
+    let mut seen = 0;
+    for (frame, lines) in session.overlays() {
+        let true_frame = &truth["frames"][frame];
+        if true_frame["in_air"].as_bool() != Some(true) {
+            continue;
+        }
+        let fitted: Vec<_> = (lines.iter())
+            .filter(|line| line.of == LineOf::Fitted)
+            .collect();
+        let [left, right, _, _, _, head, arrow] = fitted[..] else {
+            panic!("the figure has seven lines: {}", fitted.len());
+        };
+        // Of two feet that are as low, either may be the lower one.
+        let true_feet = place(&true_frame["feet_px"]);
+        let ends = [left, right].map(|leg| leg.through_px.as_slice()).concat();
+        let nearest = |one: &[f64; 2], other: &[f64; 2]| {
+            apart(*one, true_feet).total_cmp(&apart(*other, true_feet))
+        };
+        let feet = ends.into_iter().min_by(nearest).expect("two legs");
+        for (what, at_px) in [
+            ("head_px", head.through_px[1]),
+            ("hips_px", arrow.through_px[0]),
+            ("feet_px", feet),
+        ] {
+            let off_px = apart(at_px, place(&true_frame[what]));
+            assert!(
+                off_px < most_px,
+                "{what} of frame {frame}: {off_px} px, at most {most_px}"
+            );
+        }
+        seen += 1;
+    }
+    assert!(seen > 20, "{seen} frames");
 }

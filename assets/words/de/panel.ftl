@@ -333,3 +333,7 @@ measure-column-number = Spalte { $number }
 # What a column is and its name.
 measure-column = { $what }: { $column }
 measure-by-sensor = Mit einem Sensor
+measure-example-film = Mit einem erfundenen Film probieren
+measure-example-film-about = Eine gezeichnete Figur versucht einen doppelten Salchow: 60 Bilder in der Sekunde, und die Kamera bewegt sich.
+measure-example-film-name = erfundener Versuch.mp4
+measure-save = Markierungen als Datei sichern

@@ -333,3 +333,7 @@ measure-column-number = column { $number }
 # What a column is and its name.
 measure-column = { $what }: { $column }
 measure-by-sensor = With a sensor
+measure-example-film = Try it with an invented film
+measure-example-film-about = A drawn skater tries a double Salchow: 60 pictures a second, and the camera moves.
+measure-example-film-name = invented attempt.mp4
+measure-save = Save the marks as a file

@@ -15,7 +15,6 @@ use turns_aloft::attempt::{Attempt, Measured};
 use turns_aloft::describe::Sentence;
 use turns_aloft::describe::report::measured::MeasuredReport;
 use turns_aloft::fit::Fitting;
-use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::file::Opened;
 use turns_aloft::scenario::reading::text_of;
@@ -69,16 +68,11 @@ impl Measure {
     fn attempt_of(&self, file: &Path, trace: &Trace) -> Result<Attempt, String> {
         let meant = self.jump.as_deref().map(open).transpose()?;
         let file_name = file.file_name().unwrap_or_default().to_string_lossy();
+        let meant = meant.unwrap_or_else(Scenario::begun);
+        let turning = trace.turning().unwrap_or(meant.turning);
         Ok(Attempt {
-            scenario: Scenario {
-                turning: if trace.turned_rad() < 0.0 {
-                    Turning::Clockwise
-                } else {
-                    Turning::Anticlockwise
-                },
-                ..meant.unwrap_or_else(Scenario::begun)
-            },
-            measured: Measured::Sensor(trace.sensor(&file_name)),
+            scenario: Scenario { turning, ..meant },
+            measured: Measured::Sensor(trace.sensor(&file_name, turning)),
         })
     }
 }

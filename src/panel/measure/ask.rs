@@ -29,6 +29,12 @@ pub fn for_film(ui: &mut Ui, session: &Session) -> Option<PageCommand> {
         if open.show_in_row(ui).clicked() {
             command = Some(PageCommand::OpenFilm);
         }
+        ui.add_space(GAP);
+        let example = Button::labelled("example film", text("measure-example-film"));
+        if example.show_in_row(ui).clicked() {
+            command = Some(PageCommand::ExampleFilm);
+        }
+        small(ui, text("measure-example-film-about"));
     });
     command
 }

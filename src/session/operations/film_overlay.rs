@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use crate::session::Session;
 use crate::state::measuring::Measuring;
-use crate::state::measuring::asked::Mark;
+use crate::state::measuring::mark::Mark;
 use turns_aloft_attempt::Attempt;
 use turns_aloft_attempt::film::Film;
 use turns_aloft_fit::sample::Sample;

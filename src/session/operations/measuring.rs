@@ -2,15 +2,17 @@
 
 use std::f64::consts::{PI, TAU};
 
+use crate::operations::action::Action;
 use crate::session::Session;
 use crate::state::measuring::Measuring;
-use crate::state::measuring::asked::{Mark, unmark};
+use crate::state::measuring::mark::{Mark, unmark};
 use crate::state::measuring::open_film::OpenFilm;
 use turns_aloft_attempt::film::{
     Facing, Film, Point, PostureMark, USUAL_FACING_SIGMA_RAD, USUAL_POSTURE_SIGMA,
 };
 use turns_aloft_attempt::stop_watch::{StopWatch, USUAL_HALF_WIDTH_S};
 use turns_aloft_attempt::{Attempt, Measured};
+use turns_aloft_describe::Sentence;
 use turns_aloft_describe::typed::Admissible;
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::jump::JumpName;
@@ -38,6 +40,34 @@ impl Session {
 
     pub const fn is_measuring(&self) -> bool {
         self.measuring.is_some()
+    }
+
+    /// The attempt that is being measured, as far as it is.
+    pub fn attempt(&self) -> Option<&Attempt> {
+        self.measuring.as_ref().map(|measuring| &measuring.attempt)
+    }
+
+    /// The attempt at hand as a file, with the file's name: the one that is measured, or that the jump was
+    /// found from.
+    pub fn attempt_file(&self) -> Option<[String; 2]> {
+        let attempt = self.attempt().or_else(|| self.fitted_attempt())?;
+        Some([attempt.file_name(), attempt.to_file()])
+    }
+
+    /// Opens an attempt's file, to measure on.
+    pub(crate) fn open_attempt(&mut self, file: &str) {
+        match Attempt::open_file(file) {
+            Ok(opened) => {
+                let attempt = opened.read;
+                self.apply(Action::Open(attempt.scenario.clone(), None));
+                self.playback.playing = false;
+                self.measuring = Some(Measuring::new(attempt));
+                if opened.earlier_body {
+                    self.append_notice(&say!("earlier-body", jumps = 1));
+                }
+            }
+            Err(why) => self.say(say!("not-opened", why = why.sentence())),
+        }
     }
 
     /// Whether it is measured in a film, which then is in place of the picture.
@@ -153,7 +183,7 @@ impl Session {
         let same = |marks: &&Film| marks.file_name == film.file_name;
         let known = self.measuring.as_ref().and_then(Measuring::marks);
         if known.filter(same).is_none() {
-            let slow_motion = film.slow_motion();
+            let slow_motion = film.slow_motion;
             self.begin_measuring(Measured::Film(Film {
                 file_name: film.file_name.clone(),
                 size_px: film.size_px,

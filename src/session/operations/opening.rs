@@ -3,6 +3,7 @@
 use crate::operations::action::Action;
 use crate::session::Session;
 use crate::state::question::Question;
+use turns_aloft_attempt::Attempt;
 use turns_aloft_describe::Sentence;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::collection::saved::FileKind;
@@ -33,11 +34,15 @@ impl Session {
         self.setting_up = false;
     }
 
-    /// Opens a file's text: a scenario's, or a collection's, whose jumps are kept. A bad one is said
+    /// Opens a file's text: a scenario's, an attempt's, or a collection's, whose jumps are kept. A bad one is said
     /// and leaves everything as it was.
     pub fn open_text(&mut self, file: &str) {
         if FileKind::of(file) == FileKind::Collection {
             self.open_collection(file);
+            return;
+        }
+        if Attempt::is_in(file) {
+            self.open_attempt(file);
             return;
         }
         match Scenario::open_file(file) {

@@ -2,9 +2,12 @@
 
 use crate::session::Session;
 use crate::state::document::Document;
+use crate::state::fitted_jumps::FittedJumps;
 use crate::state::history::{Change, History};
+use crate::state::measuring::Measuring;
 use crate::state::reference::SavedReference;
 use crate::state::visit::{Visit, VisitState, jump_of};
+use turns_aloft_attempt::Attempt;
 use turns_aloft_words::text;
 
 impl Session {
@@ -20,6 +23,8 @@ impl Session {
             setting_up: self.setting_up,
             goal: self.goal_settings.clone(),
             map: self.map_levers().clone(),
+            measuring: self.attempt().cloned(),
+            fitted: self.fitted_jumps.clone(),
         }
     }
 
@@ -38,6 +43,8 @@ impl Session {
             curves: self.preferences.curves,
             side_by_side: self.preferences.side_by_side,
             setting_up: self.setting_up,
+            measuring: self.attempt().map(Attempt::to_file),
+            fitted: self.fitted_jumps.saved(),
             history: self.history.saved(),
         })
         .expect("a session holds nothing that JSON cannot say")
@@ -66,6 +73,11 @@ impl Session {
                 self.uncertainty = visit.uncertainty;
                 self.goal_settings = read.goal;
                 self.setting_up = visit.setting_up;
+                // Spoilt marks are no reason to lose the jump.
+                let read = |text: &String| Attempt::open_file(text).ok();
+                let attempt = visit.measuring.as_ref().and_then(read);
+                self.measuring = attempt.map(|opened| Measuring::new(opened.read));
+                self.fitted_jumps = FittedJumps::restore(&visit.fitted);
                 self.measure_range();
             }
             Err(_) => match jump_of(json) {

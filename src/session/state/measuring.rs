@@ -1,10 +1,11 @@
 //! An attempt while it is measured: what has been marked so far, and where in the film the user is.
 
-pub mod asked;
+mod asked;
+pub mod mark;
 pub mod open_film;
 pub mod trace_file;
 
-use crate::state::measuring::asked::Mark;
+use crate::state::measuring::mark::Mark;
 use crate::state::measuring::open_film::OpenFilm;
 use crate::state::measuring::trace_file::TraceFile;
 use turns_aloft_attempt::film::Film;

@@ -5,12 +5,14 @@ use serde_json::Value;
 
 use crate::state::curves::ShownCurves;
 use crate::state::document::Document;
+use crate::state::fitted_jumps::FittedJumps;
 use crate::state::goal_settings::{GoalSettings, SavedGoal};
 use crate::state::levers::Levers;
 use crate::state::preferences::Preferences;
 use crate::state::question::Question;
 use crate::state::reference::SavedReference;
 use crate::state::uncertainty::UncertaintyInputs;
+use turns_aloft_attempt::Attempt;
 use turns_aloft_describe::Sentence;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::file::Opened;
@@ -42,6 +44,12 @@ pub(crate) struct Visit {
     pub side_by_side: bool,
     #[serde(default, skip_serializing_if = "is_not")]
     pub setting_up: bool,
+    /// The file of the attempt that is being measured.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub measuring: Option<String>,
+    /// The files of jumps that were found from attempts, each with its attempt's.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub fitted: Vec<[String; 2]>,
     /// Visits before there was undo have none. Read apart: where it is spoilt the rest is not.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub history: Option<Value>,
@@ -106,6 +114,8 @@ pub struct VisitState {
     pub(crate) setting_up: bool,
     pub(crate) goal: GoalSettings,
     pub(crate) map: Levers,
+    pub(crate) measuring: Option<Attempt>,
+    pub(crate) fitted: FittedJumps,
 }
 
 /// The jump of a visit, whatever else stands there.

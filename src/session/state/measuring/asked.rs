@@ -5,22 +5,8 @@
 //! arms and legs, which tell a slow take-off from a body that is not tight.
 
 use crate::state::measuring::Measuring;
-use turns_aloft_attempt::film::{Contacts, Film, PointOf};
-
-/// One thing to mark.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Mark {
-    /// The last frame with a blade on the ice.
-    TakeOff,
-    /// The last frame in the air.
-    Landing,
-    /// A point of the picture in one of the frames.
-    Point(PointOf, usize),
-    /// Which way the hips face in a frame.
-    Facing(usize),
-    /// How far in arms and legs are in a frame.
-    Posture(usize),
-}
+use crate::state::measuring::mark::Mark;
+use turns_aloft_attempt::film::PointOf;
 
 /// Facings for each turn: two that are more than half a turn apart lose a whole one.
 const FACINGS_PER_TURN: f64 = 2.7;
@@ -28,16 +14,6 @@ const FACINGS_PER_TURN: f64 = 2.7;
 const FEWEST_FACINGS: usize = 5;
 /// Where in the flight arms and legs are asked for: while they close, closed, and as they open.
 const POSTURES_AT: [f64; 3] = [0.3, 0.6, 0.9];
-
-impl Mark {
-    /// The frame that it is made in; none where the user has to find it.
-    pub const fn frame(self) -> Option<usize> {
-        match self {
-            Self::TakeOff | Self::Landing => None,
-            Self::Point(_, frame) | Self::Facing(frame) | Self::Posture(frame) => Some(frame),
-        }
-    }
-}
 
 /// The flight's frames: the first and the last one in the air.
 fn frames_in_air(measuring: &Measuring) -> Option<[usize; 2]> {
@@ -95,28 +71,5 @@ impl Measuring {
             (self.worth_marking(turns).into_iter())
                 .find(|&mark| !self.is_marked(mark) && !self.skipped.contains(&mark))
         })
-    }
-}
-
-/// Removes a mark of a film; in a frame by its real time.
-pub(crate) fn unmark(film: &mut Film, mark: Mark, same_frame: impl Fn(f64) -> bool) {
-    match mark {
-        Mark::TakeOff => {
-            film.contacts = Contacts {
-                last_on_ice_s: None,
-                first_in_air_s: None,
-                ..film.contacts
-            }
-        }
-        Mark::Landing => {
-            film.contacts = Contacts {
-                last_in_air_s: None,
-                first_on_ice_s: None,
-                ..film.contacts
-            }
-        }
-        Mark::Point(of, _) => (film.points).retain(|it| it.of != of || !same_frame(it.t_s)),
-        Mark::Facing(_) => film.facings.retain(|it| !same_frame(it.t_s)),
-        Mark::Posture(_) => film.postures.retain(|it| !same_frame(it.t_s)),
     }
 }

@@ -8,8 +8,8 @@ pub struct OpenFilm {
     pub times_s: Vec<f64>,
     /// Width and height of the picture.
     pub size_px: [f64; 2],
-    /// Frames a second as they were filmed, where the file says that they were others than it plays.
-    pub filmed_hz: Option<f64>,
+    /// How many times slower than life it plays, as far as the file says; otherwise 1.
+    pub slow_motion: f64,
 }
 
 impl OpenFilm {
@@ -36,14 +36,5 @@ impl OpenFilm {
             .get(steps_s.len() / 2)
             .copied()
             .unwrap_or(1.0 / 30.0)
-    }
-
-    /// How many times slower than life it plays, as far as the file says; otherwise 1.
-    /// To a hundredth: the times of frames are rounded in the file.
-    pub fn slow_motion(&self) -> f64 {
-        let times = self
-            .filmed_hz
-            .map_or(1.0, |filmed_hz| filmed_hz * self.frame_s());
-        ((100.0 * times).round() / 100.0).max(1.0)
     }
 }
