@@ -4,11 +4,13 @@ use std::cell::RefCell;
 use std::rc::Rc;
 
 use bevy::prelude::*;
+use js_sys::futures::{JsFuture, spawn_local};
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Blob, BlobPropertyBag, DragEvent, File, HtmlAnchorElement, HtmlInputElement, Url};
 
 use crate::describe::Sentence;
+use crate::page::film::Film;
 use crate::page::panels::PageCommandSent;
 use crate::page::wake::wake;
 use crate::page::{dom, language};
@@ -18,12 +20,28 @@ use crate::scenario::collection::LARGEST_BYTES;
 use crate::scenario::reading::text_of;
 use crate::session::Session;
 use crate::stage::current_session::CurrentSession;
+use crate::trace::{Table, TableReader};
 use crate::words::text;
 
 const INPUT_ID: &str = "scenario-file";
 
-/// Contents of files that have been read, or error sentences; handled by the app in its next frame.
-type Inbox = Rc<RefCell<Vec<Result<String, String>>>>;
+/// Jumps and attempts, what sensors write, and films.
+const ACCEPT: &str = ".json,application/json,.csv,.tsv,.txt,text/csv,text/plain,video/*";
+
+/// A file of columns is read piece by piece of this size.
+const PIECE_BYTES: f64 = 1_048_576.0;
+
+/// What has been read of a file.
+enum Content {
+    Text(String),
+    /// Columns of a sensor.
+    Table(Box<Table>),
+    /// A film, of which nothing has been read.
+    Film(File),
+}
+
+/// What has been read of files, or error sentences; handled by the app in its next frame.
+type Inbox = Rc<RefCell<Vec<Result<Content, String>>>>;
 
 /// The file input and its results; created once per page.
 struct FileInput {
@@ -45,7 +63,7 @@ impl FileInput {
         let document = dom::document()?;
         let input: HtmlInputElement = document.create_element("input").ok()?.dyn_into().ok()?;
         input.set_type("file");
-        input.set_accept(".json,application/json");
+        input.set_accept(ACCEPT);
         input.set_id(INPUT_ID);
         input.set_class_name("unseen");
         // The keyboard has the button on the bar.
@@ -92,8 +110,46 @@ fn name_input() {
     dom::describe(INPUT_ID, text("page-open-file"));
 }
 
-/// Reads a file into the inbox; a file over the size limit is not read at all.
+/// Reads a file into the inbox, as what its name and type say that it is.
 fn read(file: &File, inbox: Inbox) {
+    let name = file.name().to_lowercase();
+    let is_named = |ends: &[&str]| ends.iter().any(|end| name.ends_with(end));
+    if file.type_().starts_with("video/") || is_named(&[".mp4", ".mov", ".m4v", ".webm", ".mkv"]) {
+        inbox.borrow_mut().push(Ok(Content::Film(file.clone())));
+        wake();
+    } else if is_named(&[".csv", ".tsv", ".txt"]) {
+        let file = file.clone();
+        spawn_local(async move {
+            let read = read_columns(&file).await;
+            inbox.borrow_mut().push(read);
+            wake();
+        });
+    } else {
+        read_text(file, inbox);
+    }
+}
+
+async fn read_columns(file: &File) -> Result<Content, String> {
+    let unreadable = || text("page-file-unreadable").to_owned();
+    let mut reader = TableReader::new(&file.name());
+    let mut at = 0.0;
+    while at < file.size() {
+        let piece = file
+            .slice_with_f64_and_f64(at, at + PIECE_BYTES)
+            .map_err(|_| unreadable())?;
+        let bytes = JsFuture::from(piece.array_buffer())
+            .await
+            .map_err(|_| unreadable())?;
+        let bytes = js_sys::Uint8Array::new(&bytes).to_vec();
+        reader.push(&bytes).map_err(|fault| fault.sentence())?;
+        at += PIECE_BYTES;
+    }
+    let table = reader.finish().map_err(|fault| fault.sentence())?;
+    Ok(Content::Table(Box::new(table)))
+}
+
+/// Reads a text; a file over the size limit is not read at all.
+fn read_text(file: &File, inbox: Inbox) {
     if file.size() > LARGEST_BYTES as f64 {
         inbox
             .borrow_mut()
@@ -104,8 +160,11 @@ fn read(file: &File, inbox: Inbox) {
     let (good, bad) = (Rc::clone(&inbox), inbox);
     let done = Closure::once(move |bytes: JsValue| {
         let bytes = js_sys::Uint8Array::new(&bytes).to_vec();
-        good.borrow_mut()
-            .push(text_of(bytes).map_err(|why| why.sentence()));
+        good.borrow_mut().push(
+            text_of(bytes)
+                .map(Content::Text)
+                .map_err(|why| why.sentence()),
+        );
         wake();
     });
     let failed = Closure::once(move |_: JsValue| {
@@ -131,13 +190,20 @@ fn handle_commands(
                     file_input.input.click();
                 }
             }
-            PageCommand::Link
+            PageCommand::OpenFilm
+            | PageCommand::ExampleFilm
+            | PageCommand::Link
             | PageCommand::SendLink
             | PageCommand::Picture
             | PageCommand::SendPicture => {}
             PageCommand::Save => {
                 let [name, text] = session.file();
                 save_or_say(&mut session, &name, &text);
+            }
+            PageCommand::SaveAttempt => {
+                if let Some([name, text]) = session.attempt_file() {
+                    save_or_say(&mut session, &name, &text);
+                }
             }
             PageCommand::SaveAll => {
                 let text = session.kept_file();
@@ -153,7 +219,11 @@ fn save_or_say(session: &mut Session, name: &str, content: &str) {
     }
 }
 
-fn handle_results(mut session: ResMut<CurrentSession>, file_input: Option<NonSend<FileInput>>) {
+fn handle_results(
+    mut session: ResMut<CurrentSession>,
+    file_input: Option<NonSend<FileInput>>,
+    film: Option<NonSend<Film>>,
+) {
     let Some(file_input) = file_input else {
         return;
     };
@@ -162,7 +232,13 @@ fn handle_results(mut session: ResMut<CurrentSession>, file_input: Option<NonSen
     }
     for read in file_input.inbox.borrow_mut().drain(..) {
         match read {
-            Ok(text) => session.open_text(&text),
+            Ok(Content::Text(text)) => session.open_text(&text),
+            Ok(Content::Table(table)) => session.trace_opened(*table),
+            Ok(Content::Film(file)) => {
+                if let Some(film) = &film {
+                    film.choose(file);
+                }
+            }
             Err(why) => session.say(say!("page-not-opened", why = why)),
         }
     }

@@ -6,6 +6,7 @@ mod controls;
 mod dom;
 mod egui_events;
 mod files;
+mod film;
 mod frame_pacing;
 mod frame_times;
 mod kept_jumps_storage;
@@ -76,7 +77,12 @@ pub fn run() {
             frame_pacing::plugin,
             resize_redraw::plugin,
             frame_times::plugin,
-            (files::plugin, address::plugin, picture::plugin),
+            (
+                files::plugin,
+                address::plugin,
+                picture::plugin,
+                film::plugin,
+            ),
         ))
         .run();
 }

@@ -16,6 +16,10 @@ pub struct PanelSystems;
 #[derive(Message, Debug, Clone, Copy)]
 pub struct PageCommandSent(pub PageCommand);
 
+/// Where a film is shown, CSS pixels of the canvas; none while none is.
+#[derive(Resource, Default, PartialEq)]
+pub struct FilmArea(pub Option<Rect>);
+
 #[derive(Resource)]
 struct PanelState(Panels);
 
@@ -23,6 +27,7 @@ pub fn plugin(app: &mut App) {
     let mut panels = Panels::default();
     panels.has_share_sheet = share_sheet::is_there();
     app.insert_resource(PanelState(panels))
+        .init_resource::<FilmArea>()
         .add_message::<PageCommandSent>()
         .add_systems(EguiPrimaryContextPass, show.in_set(PanelSystems));
 }
@@ -31,7 +36,7 @@ fn show(
     mut contexts: EguiContexts,
     mut panels: ResMut<PanelState>,
     mut session: ResMut<CurrentSession>,
-    mut stage_area: ResMut<StageArea>,
+    (mut stage_area, mut film_area): (ResMut<StageArea>, ResMut<FilmArea>),
     mut orbit: ResMut<Orbit>,
     hands: Res<HandDistances>,
     mut commands: MessageWriter<PageCommandSent>,
@@ -65,6 +70,7 @@ fn show(
         rect: area(frame.stage),
         figure: area(frame.figure),
     });
+    film_area.set_if_neq(FilmArea(frame.film.and_then(area)));
     if let Some(view) = frame.view {
         orbit.set_view(view);
     }
