@@ -1,15 +1,18 @@
 //! Uncertainty: the button that shows the turns as a range, and the half-widths of the inputs.
 
-use egui::{Rect, RichText, Ui};
+use egui::{Align2, Rect, RichText, Sense, Ui, vec2};
 
 use crate::controls::{Button, StepperRow, stepper};
+use crate::fitted::fitted;
 use crate::hang_time;
 use crate::style::{self, GAP, WEAK_TEXT, WIDE_GAP};
+use crate::text::small;
 use turns_aloft_analysis::hang_time::UNCERTAIN;
 use turns_aloft_analysis::uncertainty::UncertainInput;
 use turns_aloft_describe::range::change_text;
 use turns_aloft_describe::{About, Inline, Label};
 use turns_aloft_session::Session;
+use turns_aloft_session::readings::fitted_inputs;
 use turns_aloft_words::{say, text};
 
 /// Width of the button.
@@ -29,6 +32,24 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
     let Some(range) = session.range().cloned() else {
         return;
     };
+    if let Some(inputs) = fitted_inputs(session) {
+        small(ui, text("fitted-input-about"));
+        ui.add_space(GAP);
+        for (parameter, value) in inputs {
+            let size = vec2(ui.available_width(), style::TOUCH_SIZE);
+            let (row, _) = ui.allocate_exact_size(size, Sense::hover());
+            let sides = [
+                (row.left_center(), Align2::LEFT_CENTER, parameter.label()),
+                (row.right_center(), Align2::RIGHT_CENTER, value.as_str()),
+            ];
+            for (at, align, said) in sides {
+                let (room, font) = (0.62 * row.width(), style::text(16.0));
+                let written = fitted(ui.painter(), align, said, font, style::TEXT.get(), room);
+                written.draw(ui.painter(), at);
+            }
+        }
+        return;
+    }
     let most = range.foremost().map_or_else(
         || text("panel-nothing-uncertain").to_owned(),
         |input| say!("panel-matters-most", what = input.inline()),

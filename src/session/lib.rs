@@ -25,6 +25,7 @@ pub mod readings {
     pub use crate::describe::reading::{Group, Reading};
     pub use crate::describe::readings::readings;
     pub use crate::describe::result::summary;
+    pub use crate::describe::uncertainty::fitted_inputs;
 }
 
 /// Why the jump has the turns it has.

@@ -2,13 +2,13 @@
 
 use crate::describe::reading::{Group, Reading, line};
 use crate::session::Session;
+use turns_aloft_analysis::hang_time;
 use turns_aloft_describe::beyond;
 use turns_aloft_describe::call::verdict_text;
 use turns_aloft_describe::comparison::{Compared, ORDER};
-use turns_aloft_describe::goal::hang_time;
+use turns_aloft_describe::goal::hang_time as hang_times_text;
 use turns_aloft_describe::turns::{signed_text, turns_text};
 use turns_aloft_scenario::input::Input;
-use turns_aloft_scenario::parameter::Parameter;
 use turns_aloft_words::{say, text};
 
 /// All lines, as far as the answer stands.
@@ -52,8 +52,8 @@ pub fn hang_times(session: &Session, compared: &Compared, place: usize) -> Optio
     let input = compared.comparison.differences[place].input;
     let reference = session
         .reference()
-        .filter(|_| input == Input::Number(Parameter::JumpHeight))?;
-    hang_time(&reference.jump, session.jump().readout.hang_time_s)
+        .filter(|_| input == Input::Number(hang_time::OF))?;
+    hang_times_text(&reference.jump, session.jump().readout.hang_time_s)
 }
 
 fn of_compared(session: &Session, compared: &Compared, lines: &mut Vec<Reading>) {

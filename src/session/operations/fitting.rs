@@ -26,7 +26,12 @@ impl Session {
         (self.present_fit.as_ref()).filter(|_| !self.differs_from_base())
     }
 
-    /// The same, whatever has been changed since.
+    /// The same, whatever has been changed since: the range in sight comes from it.
+    pub const fn fit_behind_range(&self) -> Option<&Arc<Fit>> {
+        self.present_fit.as_ref()
+    }
+
+    /// The same, found anew.
     pub(crate) fn fit_of_present_jump(&self) -> Option<Arc<Fit>> {
         if self.measuring.is_some() {
             return None;
