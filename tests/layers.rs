@@ -11,7 +11,7 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 16] = [
+const LAYERS: [(&str, &[&str]); 17] = [
     ("physics", &[]),
     ("film", &[]),
     ("scenario", &["physics"]),
@@ -25,7 +25,8 @@ const LAYERS: [(&str, &[&str]); 16] = [
     (
         "describe",
         &[
-            "physics", "film", "scenario", "analysis", "fit", "trace", "overlay", "words",
+            "physics", "film", "scenario", "attempt", "analysis", "fit", "trace", "overlay",
+            "words",
         ],
     ),
     (
@@ -63,6 +64,7 @@ const LAYERS: [(&str, &[&str]); 16] = [
             "appearance",
         ],
     ),
+    ("player", &["film"]),
     (
         "stage",
         &["physics", "scenario", "figure", "session", "appearance"],
@@ -102,6 +104,7 @@ fn each_layer_reaches_only_what_it_may() {
             let on_screen = SCREEN.iter().any(|start| name.starts_with(start));
             let may_draw = match layer {
                 "panel" => name.starts_with("egui"),
+                "player" => ["wasm-bindgen", "js-sys", "web-sys"].contains(&name),
                 "stage" => name.starts_with("bevy"),
                 _ => false,
             };

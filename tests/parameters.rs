@@ -58,7 +58,7 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 39] = [
+    let all: [(&str, &[Parameter]); 45] = [
         // Whose jump it is and what it comes to, and how thick the limbs of a small body are drawn.
         (
             "picture/card.rs",
@@ -95,7 +95,14 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
             "analysis/uncertainty.rs",
             &[HandMass, Stature, BodyMass, BootMass],
         ),
+        // What a hang time sets, what an attempt's turns follow from, and how far arms and legs came in.
+        ("fit/candidate.rs", &[JumpHeight]),
+        ("fit/conditional.rs", &[TakeoffRate]),
+        ("fit/scan.rs", &[TakeoffRate, ArmTuck, LegTuck]),
         // Turns in all, the ones on the ice included.
+        ("fit/likelihood.rs", &[PreRotation]),
+        ("fit/problem.rs", &[PreRotation]),
+        ("fit/sample.rs", &[PreRotation]),
         ("analysis/map.rs", &[PreRotation]),
         ("describe/report/flight.rs", &[PreRotation]),
         ("describe/report/budget.rs", &[PreRotation]),

@@ -87,6 +87,25 @@ pub enum PointOf {
     Background,
 }
 
+impl PointOf {
+    pub const ALL: [Self; 4] = [Self::Head, Self::Feet, Self::Hips, Self::Background];
+
+    /// Its name in files.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Head => "head",
+            Self::Feet => "feet",
+            Self::Hips => "hips",
+            Self::Background => "background",
+        }
+    }
+
+    /// The one with this name.
+    pub fn named(key: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|it| it.key() == key)
+    }
+}
+
 impl Film {
     /// The marks of a film whose frames are at other times: it plays so many times slower than life.
     pub fn play_slower_than_life(&mut self, slow_motion: f64) {

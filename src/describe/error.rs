@@ -89,7 +89,7 @@ fn every_key() -> String {
     keys.join(", ")
 }
 
-fn in_backticks(words: &[&str]) -> String {
+pub(crate) fn in_backticks(words: &[&str]) -> String {
     let words: Vec<String> = words.iter().map(|word| format!("`{word}`")).collect();
     words.join(", ")
 }
@@ -259,6 +259,8 @@ impl Sentence for Fault {
                 Expected::Object => say!("fault-no-object", key = *key),
                 Expected::List => say!("fault-no-list", key = *key),
                 Expected::WholeNumber => say!("fault-no-whole-number", key = *key),
+                Expected::Number => say!("fault-no-number", key = *key),
+                Expected::Text => say!("fault-no-text", key = *key),
             },
         }
     }

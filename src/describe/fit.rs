@@ -41,6 +41,15 @@ pub fn turns_range(range: Range) -> String {
     say!("from-to", from = low, to = high)
 }
 
+/// How far the jump turned in all.
+impl Sentence for Fit {
+    fn sentence(&self) -> String {
+        let Range { low, middle, high } = self.range(Quantity::Turns);
+        let [turns, low, high] = [middle, low, high].map(|turns| decimal(turns, 2));
+        say!("measured-turns", turns = turns, low = low, high = high)
+    }
+}
+
 /// What a cause cost, as a range.
 pub fn loss_range(fit: &Fit, cause: Cause) -> String {
     let Range { low, high, .. } = fit.range(Quantity::Lost(cause));

@@ -2,6 +2,7 @@
 //!
 //! The layers below know no words, so their types get them here, by the traits of this file.
 
+pub mod attempt;
 pub mod beyond;
 pub mod budget;
 pub mod call;
@@ -15,6 +16,7 @@ pub mod input;
 pub mod joint;
 pub mod jump;
 pub mod lever;
+pub mod measuring_caution;
 pub mod name;
 pub mod number;
 mod overlay;

@@ -7,7 +7,6 @@ use crate::unknown::{Point, Unknown};
 use turns_aloft_analysis::uncertainty::with_ratio_off;
 use turns_aloft_physics::body::BodySpec;
 use turns_aloft_physics::fixed_time::{FixedTimeFlight, height_for_m};
-use turns_aloft_physics::minimum_jerk::minimum_jerk;
 use turns_aloft_physics::resolution::Resolution;
 use turns_aloft_physics::sample::FlightSample;
 use turns_aloft_physics::table::PlanTable;
@@ -181,13 +180,10 @@ impl Candidate {
             + setting.drift_rad * passed
     }
 
-    /// How far in arms and legs are at a time, by how far they have closed and opened again.
+    /// How far in arms and legs are at a time of the attempt's clock.
     pub fn tucks(&self, t_s: f64) -> [f64; 2] {
-        let spec = &self.table.plan.spec;
-        let (t_s, hang_s) = (t_s - self.setting.takeoff_s, self.setting.hang_s());
-        let open_s = (hang_s - spec.open_lead_s).max(0.0);
-        let closed = minimum_jerk(t_s, spec.close_delay_s, spec.close_time_s).0;
-        let opened = minimum_jerk(t_s, open_s, spec.open_time_s).0;
-        [spec.arm_tuck, spec.leg_tuck].map(|tuck| tuck * closed * (1.0 - opened))
+        let plan = &self.table.plan;
+        let open_s = FixedTimeFlight::of_plan(&self.table, self.setting.hang_s()).open_s;
+        plan.tucks_at(t_s - self.setting.takeoff_s, open_s)
     }
 }

@@ -5,7 +5,7 @@ use crate::unknown::normal_cdf;
 /// The chance that the instant lies before the frames that it was marked between, and as much after them,
 /// because a frame was marked wrongly: our choice. A toe that leaves the ice slowly is easily taken for
 /// off it a frame early or late.
-const WRONG_FRAME: f64 = 0.05;
+pub const WRONG_FRAME: f64 = 0.04;
 
 /// How far outside those frames it then lies on average, in times between frames: our choice.
 const WRONG_BY_FRAMES: f64 = 1.0;

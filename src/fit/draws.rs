@@ -5,23 +5,24 @@ use rand::RngExt;
 use rand_pcg::Pcg64Mcg;
 
 use crate::candidate::Candidate;
+use crate::conditional::Conditional;
 use crate::problem::Problem;
-use crate::proposal::{Proposal, told};
+use crate::proposal::Proposal;
 use crate::solve::{Mode, of_marks};
 use crate::unknown::Point;
 
 /// How many are drawn.
-const DRAWS: usize = 600;
+const DRAWS: usize = 500;
 
 /// The least share of the draws for a likely candidate, however unlikely against the others.
 const LEAST_SHARE: f64 = 0.08;
 
 /// A likely candidate, how often it is drawn around, and its turns, by which draws are told apart.
-#[derive(Debug)]
-struct Part {
+#[derive(Debug, Clone)]
+pub struct Part {
     share: f64,
-    proposal: Proposal,
-    air_turns: f64,
+    pub proposal: Proposal,
+    pub air_turns: f64,
 }
 
 /// A candidate that was drawn.
@@ -30,7 +31,9 @@ pub struct Draw {
     pub point: Point,
     /// Logarithm of how likely it is; minus infinity for a jump that cannot be set.
     pub log_likely: f64,
-    /// Which likely candidate it belongs to.
+    /// Logarithm of how often what was found from the rest is drawn.
+    pub log_found: f64,
+    /// Which likely candidate it was drawn around.
     pub part: usize,
     log_weight: f64,
     air_turns: f64,
@@ -44,7 +47,7 @@ pub struct Draws {
 }
 
 /// The logarithm of how likely a candidate is, but for a constant.
-pub fn log_likely(problem: &Problem, point: &Point, candidate: &Candidate) -> f64 {
+fn log_likely(problem: &Problem, point: &Point, candidate: &Candidate) -> f64 {
     let off = of_marks(problem, candidate).chain(problem.prior_residuals(point));
     let lost: f64 = off.map(|off| off * off).sum();
     if candidate.is_admissible() && lost.is_finite() {
@@ -54,11 +57,48 @@ pub fn log_likely(problem: &Problem, point: &Point, candidate: &Candidate) -> f6
     }
 }
 
+/// The part whose turns are nearest.
+fn nearest(parts: &[Part], air_turns: f64) -> usize {
+    let off = |i: &usize| (parts[*i].air_turns - air_turns).abs();
+    let nearest = (0..parts.len()).min_by(|one, other| off(one).total_cmp(&off(other)));
+    nearest.unwrap_or(0)
+}
+
+impl Draw {
+    /// With the rest of a point as given, and what is found from it as drawn.
+    pub fn new(
+        problem: &Problem,
+        rest: &Point,
+        (parts, part): (&[Part], usize),
+        random: &mut Pcg64Mcg,
+    ) -> Self {
+        let (conditional, candidate) = Conditional::new(problem, rest, parts[part].air_turns, None);
+        let mut draw = Self {
+            point: *rest,
+            log_likely: f64::NEG_INFINITY,
+            log_found: 0.0,
+            part,
+            log_weight: f64::NEG_INFINITY,
+            air_turns: candidate.air_turns(),
+        };
+        if let Some(conditional) = conditional {
+            draw.point = conditional.draw(rest, random);
+            draw.log_found = conditional.log_density(&draw.point);
+            let candidate = Candidate::fly(problem, &draw.point, Some(&candidate));
+            draw.air_turns = candidate.air_turns();
+            // What another part is nearer to is left to that one.
+            if nearest(parts, draw.air_turns) == part {
+                draw.log_likely = log_likely(problem, &draw.point, &candidate);
+            }
+        }
+        draw
+    }
+}
+
 impl Draws {
     pub fn new(problem: &Problem, modes: &[Mode], seed: u64) -> Self {
-        let told = told(problem);
         let around = modes.iter().filter_map(|mode| {
-            let proposal = Proposal::around(mode, told)?;
+            let proposal = Proposal::around(problem, mode)?;
             // Laplace's estimate of how much of all is likely around there.
             let log_volume = 0.5 * libm::log(mode.curvature.determinant());
             Some((-mode.lost - log_volume, proposal, mode.air_turns))
@@ -87,60 +127,30 @@ impl Draws {
     /// Draws a few more; whether that is all.
     pub fn go_on(&mut self, problem: &Problem, count: usize) -> bool {
         for _ in 0..count.min(DRAWS - self.draws.len()) {
-            let point = self.draw();
-            let candidate = Candidate::fly(problem, &point, None);
-            let log_likely = log_likely(problem, &point, &candidate);
-            // What no mark tells is drawn as it is known, and so counts on neither side.
-            let untold = told(problem).into_iter().zip(&point);
-            let untold = untold.filter(|(told, _)| !told).map(|(_, z)| z * z);
-            let log_weight = log_likely + 0.5 * untold.sum::<f64>() - self.log_density(&point);
-            let air_turns = candidate.air_turns();
-            self.draws.push(Draw {
-                point,
-                log_likely,
-                part: self.nearest(air_turns),
-                log_weight,
-                air_turns,
-            });
+            let part = self.draw_part();
+            let of = &self.parts[part];
+            let rest = of.proposal.draw(&mut self.random);
+            let log_drawn = libm::log(of.share) + of.proposal.log_density(&rest);
+            let mut draw = Draw::new(problem, &rest, (&self.parts, part), &mut self.random);
+            draw.log_weight = draw.log_likely - draw.log_found - log_drawn;
+            self.draws.push(draw);
         }
         self.draws.len() == DRAWS
     }
 
-    fn draw(&mut self) -> Point {
+    fn draw_part(&mut self) -> usize {
         let mut left: f64 = self.random.random();
-        let last = self.parts.len() - 1;
-        for part in &self.parts[..last] {
+        for (i, part) in self.parts.iter().enumerate() {
             left -= part.share;
             if left < 0.0 {
-                return part.proposal.draw(&mut self.random);
+                return i;
             }
         }
-        self.parts[last].proposal.draw(&mut self.random)
+        0
     }
 
-    fn log_density(&self, point: &Point) -> f64 {
-        let parts = self.parts.iter();
-        let logs: Vec<f64> = parts
-            .map(|part| libm::log(part.share) + part.proposal.log_density(point))
-            .collect();
-        let most = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-        most + libm::log(logs.iter().map(|log| libm::exp(log - most)).sum())
-    }
-
-    /// The likely candidate whose turns are nearest.
-    fn nearest(&self, air_turns: f64) -> usize {
-        let off = |i: &usize| (self.parts[*i].air_turns - air_turns).abs();
-        let places = 0..self.parts.len();
-        places
-            .min_by(|one, other| off(one).total_cmp(&off(other)))
-            .unwrap_or(0)
-    }
-
-    pub fn proposals(&self) -> Vec<Proposal> {
-        self.parts
-            .iter()
-            .map(|part| part.proposal.clone())
-            .collect()
+    pub fn parts(&self) -> Vec<Part> {
+        self.parts.clone()
     }
 
     /// As many equally likely draws; likely ones more than once. (Systematic resampling: one random number

@@ -1,13 +1,9 @@
 //! What the marks of an attempt say: its jump, and a few hundred that are as likely.
 
-use crate::candidate::Candidate;
 use crate::quantity::{Quantity, Range, correlation};
+use crate::sample::Sample;
 use crate::untold::Untold;
-use turns_aloft_analysis::budget::{Cause, Losses};
-use turns_aloft_physics::GRAVITY_M_S2;
-use turns_aloft_physics::body::BodySpec;
-use turns_aloft_scenario::Scenario;
-use turns_aloft_scenario::fly::Jump;
+use turns_aloft_analysis::budget::Cause;
 
 /// The answer.
 #[derive(Debug, Clone)]
@@ -23,30 +19,6 @@ pub struct Fit {
     pub moves_each: f64,
 }
 
-/// One possible jump of the attempt.
-#[derive(Debug, Clone)]
-pub struct Sample {
-    /// A jump like any other; flown with the body below it hangs as long as this attempt.
-    pub scenario: Scenario,
-    /// How far the body's ratio of inertia is off from the table's.
-    pub inertia_ratio_share: f64,
-    pub body: BodySpec,
-    /// When the flight began and ended, on the attempt's clock.
-    pub takeoff_s: f64,
-    pub landing_s: f64,
-    /// The facing at take-off as a camera saw it.
-    pub first_facing_rad: f64,
-    /// By how much more than the jumper the facings turned over the flight.
-    pub drift_rad: f64,
-    /// How much lower than the model's the body landed, and so how high it rose.
-    pub landing_offset_m: f64,
-    pub rise_m: f64,
-    pub air_turns: f64,
-    pub peak_rate_rad_s: f64,
-    /// In the order of [`Cause::ORDER`].
-    pub losses: [f64; 4],
-}
-
 /// A number of turns that the marks allow, to a whole turn.
 #[derive(Debug, Clone, PartialEq)]
 pub struct CountAnswer {
@@ -56,73 +28,18 @@ pub struct CountAnswer {
     pub turns: Range,
 }
 
-/// Turns further apart than this are other answers.
-const OTHER_ANSWER_TURNS: f64 = 0.45;
-
 /// A second answer that is less likely is not told of.
 const TOLD_FROM: f64 = 0.05;
 
-impl Sample {
-    /// Of a candidate whose jump can be set.
-    pub fn new(candidate: &Candidate, named: &Scenario) -> Self {
-        let setting = &candidate.setting;
-        let scenario = Scenario {
-            name: named.name.clone(),
-            note: named.note.clone(),
-            ..setting.scenario.clone()
-        };
-        let jump = scenario.fly_as(candidate.body(), None);
-        let losses = Losses::new(&scenario, &jump);
-        Self {
-            inertia_ratio_share: setting.inertia_ratio_share,
-            body: candidate.body(),
-            takeoff_s: setting.takeoff_s,
-            landing_s: setting.landing_s,
-            first_facing_rad: setting.first_facing_rad,
-            drift_rad: setting.drift_rad,
-            landing_offset_m: setting.landing_offset_m,
-            rise_m: rise_m(&jump, setting.landing_offset_m),
-            air_turns: jump.readout.air_turns,
-            peak_rate_rad_s: jump.readout.peak_rate_rad_s,
-            losses: losses.losses,
-            scenario,
-        }
-    }
-
-    /// Flies it.
-    pub fn fly(&self) -> Jump {
-        self.scenario.fly_as(self.body, None)
-    }
-
-    /// In the air and on the ice before it.
-    pub fn turns(&self) -> f64 {
-        self.air_turns + self.scenario.pre_rotation_turns
-    }
-
-    pub fn lost(&self, cause: Cause) -> f64 {
-        let place = Cause::ORDER.iter().position(|&one| one == cause);
-        place.map_or(0.0, |place| self.losses[place])
-    }
-
-    pub fn largest_loss(&self) -> Cause {
-        let each = Cause::ORDER.into_iter().zip(self.losses);
-        let largest = each.max_by(|one, other| one.1.total_cmp(&other.1));
-        largest.expect("there are causes").0
-    }
-}
-
-/// How high the body rose that landed so much lower after the same time in the air: it left the ice
-/// slower.
-fn rise_m(jump: &Jump, landing_offset_m: f64) -> f64 {
-    let flight = &jump.flight;
-    let speed_m_s = (flight.takeoff_speed_m_s - landing_offset_m / flight.touchdown_s).max(0.0);
-    speed_m_s * speed_m_s / (2.0 * GRAVITY_M_S2)
-}
-
 impl Fit {
-    pub(crate) fn new(best: Sample, samples: Vec<Sample>, untold: Untold, moves_each: f64) -> Self {
+    pub(crate) fn new(
+        best: Sample,
+        (samples, counts): (Vec<Sample>, &[usize]),
+        untold: Untold,
+        moves_each: f64,
+    ) -> Self {
         Self {
-            answers: answers(&samples),
+            answers: answers(&samples, counts),
             best,
             samples,
             untold,
@@ -155,12 +72,18 @@ impl Fit {
     }
 }
 
-/// The samples by their turns, where there is a gap.
-fn answers(samples: &[Sample]) -> Vec<CountAnswer> {
-    let mut sorted: Vec<&Sample> = samples.iter().collect();
-    sorted.sort_unstable_by(|one, other| one.air_turns.total_cmp(&other.air_turns));
-    let mut answers: Vec<CountAnswer> = sorted
-        .chunk_by(|one, next| next.air_turns - one.air_turns < OTHER_ANSWER_TURNS)
+/// The samples by their count of turns.
+fn answers(samples: &[Sample], counts: &[usize]) -> Vec<CountAnswer> {
+    let most = counts.iter().copied().max().unwrap_or(0);
+    let of_count = |count: usize| -> Vec<&Sample> {
+        let each = samples.iter().zip(counts);
+        each.filter(|(_, of)| **of == count)
+            .map(|(it, _)| it)
+            .collect()
+    };
+    let mut answers: Vec<CountAnswer> = (0..=most)
+        .map(of_count)
+        .filter(|of_it| !of_it.is_empty())
         .map(|of_it| CountAnswer {
             chance: of_it.len() as f64 / samples.len() as f64,
             air_turns: Range::of(of_it.iter().map(|it| it.air_turns).collect()),

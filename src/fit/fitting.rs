@@ -2,8 +2,9 @@
 
 use crate::candidate::Candidate;
 use crate::draws::Draws;
-use crate::fit::{Fit, Sample};
+use crate::fit::Fit;
 use crate::problem::{Problem, Unfit};
+use crate::sample::Sample;
 use crate::scan::{Place, scan};
 use crate::solve::{Mode, Trial};
 use crate::unknown::Point;
@@ -40,6 +41,7 @@ enum Stage {
     /// From the likeliest jump of the marks before.
     Again(Point),
     Scan,
+    /// From these places, the last one next.
     Solve(Vec<Place>),
     Draw(Box<Draws>),
     Walk(Box<Walk>),
@@ -52,7 +54,10 @@ struct Flying {
     best: Sample,
     instants_s: [f64; INSTANTS],
     moves_each: f64,
+    /// Points that are still to be flown, the next one last.
     left: Vec<Point>,
+    /// Which samples have the same count of turns.
+    counts: Vec<usize>,
     samples: Vec<Sample>,
     shown: Vec<Shown>,
 }
@@ -88,7 +93,11 @@ impl Fitting {
                 self.modes.push(mode);
                 self.stage = Stage::Scan;
             }
-            Stage::Scan => self.stage = Stage::Solve(scan(&self.problem)),
+            Stage::Scan => {
+                let mut places = scan(&self.problem);
+                places.reverse();
+                self.stage = Stage::Solve(places);
+            }
             Stage::Solve(places) => match places.pop() {
                 Some(place) => {
                     let mode = Trial::new(&self.problem, place.point).solve();
@@ -115,7 +124,8 @@ impl Fitting {
                         instants_s: instants_s(&best),
                         best,
                         moves_each: walk.taken_each(),
-                        left: walk.walkers.iter().map(|walker| walker.point).collect(),
+                        left: walk.walkers.iter().rev().map(|it| it.point).collect(),
+                        counts: walk.counts(),
                         samples: Vec::with_capacity(SAMPLES),
                         shown: Vec::with_capacity(SAMPLES),
                     }));
@@ -131,7 +141,7 @@ impl Fitting {
                     );
                     let fit = Fit::new(
                         flying.best.clone(),
-                        std::mem::take(&mut flying.samples),
+                        (std::mem::take(&mut flying.samples), &flying.counts),
                         untold,
                         flying.moves_each,
                     );

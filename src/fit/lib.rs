@@ -7,14 +7,17 @@
 //! (`fit`), and what these leave open (`untold`). `fitting` does all that piece by piece.
 
 pub mod candidate;
+pub mod conditional;
 pub mod contact;
 pub mod draws;
 pub mod fit;
 pub mod fitting;
 pub mod likelihood;
+pub mod mark;
 pub mod problem;
 pub mod proposal;
 pub mod quantity;
+pub mod sample;
 pub mod scan;
 pub mod solve;
 pub mod unknown;

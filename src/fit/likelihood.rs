@@ -6,76 +6,30 @@
 use std::f64::consts::TAU;
 
 use crate::candidate::Candidate;
+use crate::mark::Mark;
 
 /// Degrees of freedom of Student's t.
 const FREEDOM: f64 = 4.0;
 
-/// Something that was measured.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Mark {
-    /// As a camera sees it: any whole turn more is the same.
-    Facing {
-        t_s: f64,
-        angle_rad: f64,
-        sigma_rad: f64,
-    },
-    /// As a sensor says it: every turn counts.
-    Turned {
-        t_s: f64,
-        angle_rad: f64,
-        sigma_rad: f64,
-    },
-    Arms {
-        t_s: f64,
-        arms: f64,
-        sigma: f64,
-    },
-    Legs {
-        t_s: f64,
-        legs: f64,
-        sigma: f64,
-    },
-    /// Turns in all.
-    TurnsCounted {
-        turns: f64,
-        sigma: f64,
-    },
-    /// Turns in all up to any number of whole ones.
-    LandingFacing {
-        turns: f64,
-        sigma: f64,
-    },
-}
-
-impl Mark {
-    pub const fn is_of_facing(&self) -> bool {
-        matches!(self, Self::Facing { .. } | Self::Turned { .. })
-    }
-
-    pub const fn is_of_turns_in_all(&self) -> bool {
-        matches!(self, Self::TurnsCounted { .. } | Self::LandingFacing { .. })
-    }
-
-    /// How far off a candidate is, in the mark's own standard deviations.
-    pub fn off(&self, candidate: &Candidate) -> f64 {
-        let in_all = || candidate.air_turns() + candidate.setting.scenario.pre_rotation_turns;
-        match *self {
-            Self::Facing {
-                t_s,
-                angle_rad,
-                sigma_rad,
-            } => wrapped_rad(candidate.facing_rad(t_s) - angle_rad) / sigma_rad,
-            Self::Turned {
-                t_s,
-                angle_rad,
-                sigma_rad,
-            } => (candidate.facing_rad(t_s) - angle_rad) / sigma_rad,
-            Self::Arms { t_s, arms, sigma } => (candidate.tucks(t_s)[0] - arms) / sigma,
-            Self::Legs { t_s, legs, sigma } => (candidate.tucks(t_s)[1] - legs) / sigma,
-            Self::TurnsCounted { turns, sigma } => (in_all() - turns) / sigma,
-            Self::LandingFacing { turns, sigma } => {
-                wrapped_rad(TAU * (in_all() - turns)) / (TAU * sigma)
-            }
+/// How far off a candidate is, in the mark's own standard deviations.
+pub fn off(mark: &Mark, candidate: &Candidate) -> f64 {
+    let in_all = || candidate.air_turns() + candidate.setting.scenario.pre_rotation_turns;
+    match *mark {
+        Mark::Facing {
+            t_s,
+            angle_rad,
+            sigma_rad,
+        } => wrapped_rad(candidate.facing_rad(t_s) - angle_rad) / sigma_rad,
+        Mark::Turned {
+            t_s,
+            angle_rad,
+            sigma_rad,
+        } => (candidate.facing_rad(t_s) - angle_rad) / sigma_rad,
+        Mark::Arms { t_s, arms, sigma } => (candidate.tucks(t_s)[0] - arms) / sigma,
+        Mark::Legs { t_s, legs, sigma } => (candidate.tucks(t_s)[1] - legs) / sigma,
+        Mark::TurnsCounted { turns, sigma } => (in_all() - turns) / sigma,
+        Mark::LandingFacing { turns, sigma } => {
+            wrapped_rad(TAU * (in_all() - turns)) / (TAU * sigma)
         }
     }
 }
@@ -89,6 +43,11 @@ pub fn wrapped_rad(angle_rad: f64) -> f64 {
 /// normal the range is as wide as it has to be (derived: the width that the curvature says is that
 /// of the estimate, 1.05 standard deviations).
 const SCALE: f64 = 0.9;
+
+/// How much a mark that is so far off counts in weighted least squares.
+pub fn weight(off: f64) -> f64 {
+    (FREEDOM + 1.0) / (FREEDOM * SCALE * SCALE + off * off)
+}
 
 /// The residual whose half square is what Student's t loses by being so far off.
 pub fn residual(off: f64) -> f64 {

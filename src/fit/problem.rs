@@ -1,7 +1,7 @@
 //! An attempt as what has to be found out: what was marked, and what is known before.
 
 use crate::contact::Contact;
-use crate::likelihood::Mark;
+use crate::mark::Mark;
 use crate::unknown::{Point, Unknown};
 use turns_aloft_analysis::hang_time;
 use turns_aloft_analysis::uncertainty::{UncertainInput, Uncertainty};
@@ -12,9 +12,10 @@ use turns_aloft_attempt::{Attempt, Measured};
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::parameter::Parameter;
 
-/// The line of sight turns by 2 m of travel at 10 m distance: 0.2 rad over the flight (derived). Whether
-/// the jumper passes, and which way, is not known: a standard deviation.
-const LINE_OF_SIGHT_SIGMA_RAD: f64 = 0.2;
+/// The line of sight turns as the jumper passes: 2 m of travel at 10 m distance, in any direction to it, are
+/// 0.2 rad over the flight times the root of the mean square of a cosine (derived; travel and distance are
+/// our choice). A standard deviation.
+pub const LINE_OF_SIGHT_SIGMA_RAD: f64 = 0.2 * std::f64::consts::FRAC_1_SQRT_2;
 
 /// How much lower or higher than the model's the body lands, m, standard deviation. On a force plate bodies
 /// landed 0.053 m lower than they left (Yamashita 2020, doi 10.3390/app10030776), heights from flight times
@@ -37,6 +38,11 @@ const OUTSIDE_S: f64 = 0.06;
 /// Turns counted by eye, and a landing's facing told by the quarter turn, are off by this, turns, standard
 /// deviation: an eighth of a turn, from rounding and the eye. Our choice.
 const COUNTED_SIGMA_TURNS: f64 = 0.125;
+
+/// Angles of a sensor that are looked at, at most, evenly spread; and how far a real body's turning is from
+/// any that the plan can give, rad, standard deviation, which a sensor is fine enough to see. Our choice.
+const ANGLES: usize = 16;
+const UNLIKE_PLAN_RAD: f64 = 0.05;
 
 /// Shortest time in the air that is looked at, s.
 const SHORTEST_S: f64 = 0.1;
@@ -197,13 +203,14 @@ impl Problem {
             about(sensor.landing_s, sensor.landing_sigma_s),
         );
         (self.drift_sigma_rad, self.drift_sigma_share) = (0.0, sensor.scale_sigma);
-        for mark in &sensor.turned {
-            self.marks.push(Mark::Turned {
-                t_s: mark.t_s,
-                angle_rad: mark.angle_rad,
-                sigma_rad: mark.sigma_rad,
-            });
-        }
+        let last = sensor.turned.len().saturating_sub(1);
+        let count = sensor.turned.len().min(ANGLES);
+        let evenly = (0..count).map(|i| &sensor.turned[i * last / (count - 1).max(1)]);
+        self.marks.extend(evenly.map(|mark| Mark::Turned {
+            t_s: mark.t_s,
+            angle_rad: mark.angle_rad,
+            sigma_rad: libm::hypot(mark.sigma_rad, UNLIKE_PLAN_RAD),
+        }));
     }
 
     /// When the flight begins and ends, s, for so many standard deviations of each.

@@ -1,4 +1,5 @@
-//! Where candidates are drawn: around the likely ones, a little wider than they are likely.
+//! Where the rest of a candidate is drawn: all but what follows nearly from it (`conditional`), around
+//! the likely ones.
 
 use nalgebra::{Cholesky, SMatrix};
 use rand::RngExt;
@@ -6,16 +7,33 @@ use rand::distr::Distribution;
 use rand_distr::{ChiSquared, StandardNormal};
 use rand_pcg::Pcg64Mcg;
 
+use crate::conditional;
 use crate::problem::Problem;
 use crate::solve::Mode;
 use crate::unknown::{COUNT, Point, Unknown};
 
-/// Degrees of freedom of the multivariate Student's t that is drawn from, and how much wider than the
-/// likely candidates it is: our choice.
+/// Degrees of freedom of the multivariate Student's t that is drawn from first.
 const FREEDOM: f64 = 8.0;
+
+/// How much wider than the likely ones are spread it is drawn: our choice.
 const WIDER: f64 = 1.1;
 
+/// How much of what was known before is mixed into what the curvature around the likeliest says: that tells
+/// nothing of how it goes on further out.
+const BEFORE: f64 = 0.3;
+
 pub type Square = SMatrix<f64, COUNT, COUNT>;
+
+/// What a coordinate is to the draws.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Role {
+    /// Drawn around the likely ones.
+    Drawn,
+    /// As it was known before: no mark says anything about it.
+    AsKnown,
+    /// Found from all the others.
+    Found,
+}
 
 /// One place to draw around.
 #[derive(Debug, Clone)]
@@ -25,13 +43,19 @@ pub struct Proposal {
     spread: Square,
     /// Minus the logarithm of its volume.
     log_density: f64,
-    told: [bool; COUNT],
-    dimensions: f64,
+    roles: [Role; COUNT],
 }
 
-/// Which unknowns any mark says something about.
-pub fn told(problem: &Problem) -> [bool; COUNT] {
-    Unknown::ALL.map(|unknown| problem.is_told(unknown))
+fn roles(problem: &Problem) -> [Role; COUNT] {
+    Unknown::ALL.map(|unknown| {
+        if conditional::OF.contains(&unknown) {
+            Role::Found
+        } else if problem.is_told(unknown) {
+            Role::Drawn
+        } else {
+            Role::AsKnown
+        }
+    })
 }
 
 fn normal(random: &mut Pcg64Mcg) -> Point {
@@ -40,9 +64,10 @@ fn normal(random: &mut Pcg64Mcg) -> Point {
 
 impl Proposal {
     /// Around a likely candidate. None where the marks leave its surroundings without bounds.
-    pub fn around(mode: &Mode, told: [bool; COUNT]) -> Option<Self> {
-        let covariance = Cholesky::new(mode.curvature)?.inverse();
-        Self::new(mode.point, covariance, told)
+    pub fn around(problem: &Problem, mode: &Mode) -> Option<Self> {
+        let local = Cholesky::new(mode.curvature)?.inverse();
+        let covariance = local * (1.0 - BEFORE) + Square::identity() * BEFORE;
+        Self::new(mode.point * (1.0 - BEFORE), covariance, roles(problem))
     }
 
     /// Around points that are likely together. A few span no space: as much as they lack is held as it
@@ -54,19 +79,19 @@ impl Proposal {
             .iter()
             .map(|&point| (point - middle) * (point - middle).transpose() / count)
             .sum();
-        let trust = count / (count + 2.0 * self.dimensions);
-        let covariance = covariance * trust + self.covariance() * (1.0 - trust);
+        let trust = count / (count + 2.0 * COUNT as f64);
+        let own = self.spread * self.spread.transpose() / (WIDER * WIDER);
+        let covariance = covariance * trust + own * (1.0 - trust);
         Self::new(
             middle * trust + self.middle * (1.0 - trust),
             covariance,
-            self.told,
+            self.roles,
         )
     }
 
-    fn new(mut middle: Point, mut covariance: Square, told: [bool; COUNT]) -> Option<Self> {
+    fn new(mut middle: Point, mut covariance: Square, roles: [Role; COUNT]) -> Option<Self> {
         covariance *= WIDER * WIDER;
-        // What no mark tells stays as it was known before, and hangs on nothing else.
-        for (i, _) in told.iter().enumerate().filter(|(_, told)| !**told) {
+        for (i, _) in roles.iter().enumerate().filter(|it| *it.1 != Role::Drawn) {
             covariance.row_mut(i).fill(0.0);
             covariance.column_mut(i).fill(0.0);
             covariance[(i, i)] = 1.0;
@@ -79,14 +104,8 @@ impl Proposal {
             middle,
             spread,
             log_density: -log_volume,
-            told,
-            dimensions: told.iter().filter(|told| **told).count() as f64,
+            roles,
         })
-    }
-
-    /// Of what it was made around.
-    fn covariance(&self) -> Square {
-        self.spread * self.spread.transpose() / (WIDER * WIDER)
     }
 
     /// Draws from the wide Student's t.
@@ -94,21 +113,27 @@ impl Proposal {
         let chi = ChiSquared::new(FREEDOM).expect("there are degrees of freedom");
         let wide = (FREEDOM / chi.sample(random)).sqrt();
         let mut normal = normal(random);
-        for (z, _) in normal.iter_mut().zip(self.told).filter(|(_, told)| *told) {
+        for (z, _) in self.each(&mut normal, Role::Drawn) {
             *z *= wide;
         }
         self.middle + self.spread * normal
     }
 
-    /// The logarithm of how often a point is drawn, but for a constant that all proposals of a problem
-    /// share and for what no mark tells.
+    /// The logarithm of how often a point is drawn, but for what is found, and a constant.
     pub fn log_density(&self, point: &Point) -> f64 {
         let mut off = self.off(point);
-        for (z, _) in off.iter_mut().zip(self.told).filter(|(_, told)| !*told) {
-            *z = 0.0;
+        let known: f64 = self
+            .each(&mut off, Role::AsKnown)
+            .map(|(z, _)| *z * *z)
+            .sum();
+        let mut dimensions = 0.0;
+        let mut square = 0.0;
+        for (z, _) in self.each(&mut off, Role::Drawn) {
+            square += *z * *z;
+            dimensions += 1.0;
         }
-        let square = off.norm_squared();
-        self.log_density - 0.5 * (FREEDOM + self.dimensions) * libm::log1p(square / FREEDOM)
+        let student = -0.5 * (FREEDOM + dimensions) * libm::log1p(square / FREEDOM);
+        self.log_density + student - 0.5 * known
     }
 
     /// A point further on, by a part of the whole spread (generalised preconditioned Crank-Nicolson: Rudolf &
@@ -118,13 +143,26 @@ impl Proposal {
         self.middle + (point - self.middle) * kept + self.spread * normal(random) * part
     }
 
-    /// The logarithm of what those moves alone would leave a point as likely as, but for a constant.
+    /// The logarithm of how likely those moves alone would leave a point, but for a constant.
     pub fn log_normal(&self, point: &Point) -> f64 {
-        -0.5 * self.off(point).norm_squared()
+        let mut off = self.off(point);
+        for (z, _) in self.each(&mut off, Role::Found) {
+            *z = 0.0;
+        }
+        -0.5 * off.norm_squared()
     }
 
     fn off(&self, point: &Point) -> Point {
         self.spread
             .solve_lower_triangular_unchecked(&(point - self.middle))
+    }
+
+    fn each<'a>(
+        &'a self,
+        point: &'a mut Point,
+        role: Role,
+    ) -> impl Iterator<Item = (&'a mut f64, &'a Role)> {
+        let both = point.iter_mut().zip(&self.roles);
+        both.filter(move |(_, of)| **of == role)
     }
 }

@@ -1,6 +1,6 @@
 //! What is asked of a fitted jump, and of every equally likely one.
 
-use crate::fit::Sample;
+use crate::sample::Sample;
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_scenario::parameter::Parameter;
 

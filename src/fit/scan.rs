@@ -2,7 +2,7 @@
 //! whole turns.
 
 use crate::candidate::Candidate;
-use crate::likelihood::Mark;
+use crate::mark::Mark;
 use crate::problem::Problem;
 use crate::solve::of_marks;
 use crate::unknown::{Point, Unknown};

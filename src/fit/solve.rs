@@ -5,21 +5,21 @@ use nalgebra::storage::Owned;
 use nalgebra::{Const, DVector, Dyn, OMatrix, SMatrix};
 
 use crate::candidate::Candidate;
-use crate::likelihood::residual;
+use crate::likelihood::{off, residual};
 use crate::problem::Problem;
-use crate::unknown::{COUNT, Point};
+use crate::unknown::{COUNT, Point, Unknown};
 
 /// What a variable is changed by to see what that does, in standard deviations.
 const STEP: f64 = 0.02;
 
 /// When the sum of squares, or the point, no longer changes by more than this share.
-const SETTLED: f64 = 1e-4;
+const SETTLED: f64 = 1e-3;
 
 /// No residual changes by so much in such a step but one that leaps to its other side.
 const LEAP: f64 = 3.0;
 
-/// Flights that a search may take, in times of the number of unknowns.
-const PATIENCE: usize = 12;
+/// Tries of a search, in times of the number of unknowns and one.
+const PATIENCE: usize = 2;
 
 /// A point, its candidate and how far that is off.
 #[derive(Debug, Clone)]
@@ -43,7 +43,7 @@ pub struct Mode {
 /// Residuals of the marks.
 pub fn of_marks(problem: &Problem, candidate: &Candidate) -> impl Iterator<Item = f64> {
     let marks = problem.marks.iter();
-    marks.map(|mark| residual(mark.off(candidate)))
+    marks.map(|mark| residual(off(mark, candidate)))
 }
 
 impl<'a> Trial<'a> {
@@ -101,6 +101,10 @@ impl LeastSquaresProblem<f64, Dyn, Const<COUNT>> for Trial<'_> {
         let here = self.all(&self.point, &self.candidate);
         let mut jacobian = OMatrix::<f64, Dyn, Const<COUNT>>::zeros(here.len());
         for i in 0..COUNT {
+            if !self.problem.is_told(Unknown::ALL[i]) {
+                jacobian[(i, i)] = 1.0;
+                continue;
+            }
             let mut point = self.point;
             point[i] += STEP;
             let candidate = Candidate::fly(self.problem, &point, Some(&self.candidate));

@@ -3,8 +3,8 @@
 use std::f64::consts::TAU;
 
 use crate::candidate::Candidate;
-use crate::fit::Sample;
 use crate::quantity::{correlation, covariance};
+use crate::sample::Sample;
 use turns_aloft_analysis::budget::Cause;
 use turns_aloft_attempt::film::{USUAL_FACING_SIGMA_RAD, USUAL_POSTURE_SIGMA};
 

@@ -6,24 +6,23 @@
 use rand::RngExt;
 use rand_pcg::Pcg64Mcg;
 
-use crate::candidate::Candidate;
-use crate::draws::{Draw, Draws, log_likely};
+use crate::draws::{Draw, Draws, Part};
 use crate::problem::Problem;
-use crate::proposal::Proposal;
 
 /// How far the moves of each round go, as a part of the whole spread: far ones where all is as regular as
-/// it looks, near ones where it is not.
-const PARTS: [f64; 12] = [
-    0.9, 0.5, 0.25, 0.9, 0.5, 0.25, 0.9, 0.5, 0.25, 0.7, 0.4, 0.2,
-];
+/// it looks, nearer ones where it is not.
+const PARTS: [f64; 5] = [0.9, 0.6, 0.9, 0.4, 0.9];
 
 /// Rounds after which it is looked again how the candidates are spread.
-const LOOKED_AGAIN: usize = 3;
+const LOOKED_AGAIN: usize = 2;
+
+/// Likely candidates whose turns are further apart than this have other counts of them.
+const OTHER_COUNT_TURNS: f64 = 0.45;
 
 #[derive(Debug)]
 pub struct Walk {
     pub walkers: Vec<Draw>,
-    proposals: Vec<Proposal>,
+    parts: Vec<Part>,
     random: Pcg64Mcg,
     /// Moves that have been tried and that were taken.
     tried: usize,
@@ -34,7 +33,7 @@ impl Walk {
     pub fn new(mut draws: Draws, count: usize) -> Self {
         Self {
             walkers: draws.equally_likely(count),
-            proposals: draws.proposals(),
+            parts: draws.parts(),
             random: draws.random,
             tried: 0,
             taken: 0,
@@ -60,32 +59,44 @@ impl Walk {
         false
     }
 
-    fn try_move(&mut self, problem: &Problem, i: usize, part: f64) {
+    fn try_move(&mut self, problem: &Problem, i: usize, by: f64) {
         let walker = &mut self.walkers[i];
-        let proposal = &self.proposals[walker.part];
-        let point = proposal.near(&walker.point, part, &mut self.random);
-        let candidate = Candidate::fly(problem, &point, None);
-        let log_likely = log_likely(problem, &point, &candidate);
-        let there = log_likely - proposal.log_normal(&point);
-        let here = walker.log_likely - proposal.log_normal(&walker.point);
+        let proposal = &self.parts[walker.part].proposal;
+        let rest = proposal.near(&walker.point, by, &mut self.random);
+        let draw = Draw::new(problem, &rest, (&self.parts, walker.part), &mut self.random);
+        let worth = |of: &Draw| of.log_likely - of.log_found - proposal.log_normal(&of.point);
         let chance: f64 = self.random.random();
-        if libm::log(chance) < there - here {
-            (walker.point, walker.log_likely) = (point, log_likely);
+        if libm::log(chance) < worth(&draw) - worth(walker) {
+            *walker = draw;
             self.taken += 1;
         }
     }
 
     fn look_again(&mut self) {
-        for (i, proposal) in self.proposals.iter_mut().enumerate() {
+        for (i, part) in self.parts.iter_mut().enumerate() {
             let of_it = self.walkers.iter().filter(|walker| walker.part == i);
             let points: Vec<_> = of_it.map(|walker| &walker.point).collect();
-            if let Some(other) = Some(points)
-                .filter(|points| !points.is_empty())
-                .and_then(|points| proposal.among(&points))
-            {
-                *proposal = other;
+            let among = Some(points).filter(|points| !points.is_empty());
+            if let Some(other) = among.and_then(|points| part.proposal.among(&points)) {
+                part.proposal = other;
             }
         }
+    }
+
+    /// Which candidates have the same count of turns: a number for each, the same where theirs is.
+    pub fn counts(&self) -> Vec<usize> {
+        let mut turns: Vec<f64> = self.parts.iter().map(|part| part.air_turns).collect();
+        turns.sort_unstable_by(f64::total_cmp);
+        let of = |air_turns: f64| {
+            let below = turns.windows(2).take_while(|pair| pair[0] < air_turns);
+            below
+                .filter(|pair| pair[1] - pair[0] > OTHER_COUNT_TURNS)
+                .count()
+        };
+        let walkers = self.walkers.iter();
+        walkers
+            .map(|walker| of(self.parts[walker.part].air_turns))
+            .collect()
     }
 
     /// Moves taken for each candidate.

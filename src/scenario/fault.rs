@@ -63,26 +63,39 @@ pub enum Expected {
     List,
     /// From 0 on.
     WholeNumber,
+    Number,
+    Text,
 }
 
-/// The entries of an object, all that there have to be and no other.
+/// The entries of an object, all that there have to be and no others than there may be.
 #[derive(Debug)]
-pub(crate) struct Entries(Map<String, Value>);
+pub struct Entries(Map<String, Value>);
 
 impl Entries {
     /// Those of the object that stands under a key.
     pub fn of(key: &'static str, value: Value, known: &[&'static str]) -> Result<Self, Fault> {
+        Self::with_optional(key, value, known, &[])
+    }
+
+    /// The same, with some that may be left out.
+    pub fn with_optional(
+        key: &'static str,
+        value: Value,
+        needed: &[&'static str],
+        optional: &[&'static str],
+    ) -> Result<Self, Fault> {
         let Value::Object(entries) = value else {
             let expected = Expected::Object;
             return Err(Fault::WrongKind { key, expected });
         };
+        let known = [needed, optional].concat();
         if let Some(unknown) = entries.keys().find(|key| !known.contains(&key.as_str())) {
             return Err(Fault::Unknown {
                 key: unknown.clone(),
-                known: known.to_vec(),
+                known,
             });
         }
-        match known.iter().find(|key| !entries.contains_key(**key)) {
+        match needed.iter().find(|key| !entries.contains_key(**key)) {
             Some(missing) => Err(Fault::Missing(missing)),
             None => Ok(Self(entries)),
         }
@@ -91,6 +104,11 @@ impl Entries {
     /// Takes one of the known entries out.
     pub fn take(&mut self, key: &'static str) -> Result<Value, Fault> {
         self.0.remove(key).ok_or(Fault::Missing(key))
+    }
+
+    /// Takes out an entry that may be left out, or be null.
+    pub fn take_if_there(&mut self, key: &'static str) -> Option<Value> {
+        self.0.remove(key).filter(|entry| !entry.is_null())
     }
 
     pub fn list(&mut self, key: &'static str) -> Result<Vec<Value>, Fault> {

@@ -27,8 +27,8 @@ pub const LARGEST_BYTES: usize = 100_000;
 const NUMBERS_BYTES: usize = 2_000;
 
 /// A scenario as it stands in a file, alone or among others.
-#[derive(Serialize)]
-pub(crate) struct Saved<T> {
+#[derive(Debug, Serialize)]
+pub struct Saved<T> {
     turns_aloft_scenario: u64,
     scenario: T,
 }
@@ -54,7 +54,8 @@ pub enum Unreadable {
 }
 
 impl Scenario {
-    pub(crate) const fn saved(&self) -> Saved<&Self> {
+    /// As it is written, alone or among others.
+    pub const fn saved(&self) -> Saved<&Self> {
         Saved {
             turns_aloft_scenario: VERSION,
             scenario: self,
@@ -96,7 +97,7 @@ impl Scenario {
     }
 
     /// Reads what [`Saved`] wrote.
-    pub(crate) fn from_saved(value: Value) -> Result<Opened<Self>, Unreadable> {
+    pub fn from_saved(value: Value) -> Result<Opened<Self>, Unreadable> {
         let version = value
             .get(MARK)
             .and_then(Value::as_u64)

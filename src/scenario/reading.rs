@@ -41,14 +41,14 @@ pub fn unmarked(text: &str) -> &str {
 }
 
 /// What stands in a text.
-pub(crate) struct Read {
+pub struct Read {
     pub value: Value,
     /// The first entry that stands twice in one object; `value` has the last of both.
     pub twice: Option<Fault>,
 }
 
 /// Reads a text as JSON.
-pub(crate) fn read(text: &str) -> Result<Read, NotJson> {
+pub fn read(text: &str) -> Result<Read, NotJson> {
     let text = unmarked(text);
     let value = serde_json::from_str(text).map_err(|why| NotJson::of(&why))?;
     Ok(Read {

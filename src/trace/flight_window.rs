@@ -56,8 +56,8 @@ const END_S: f64 = 0.02;
 /// Places at which a flight may begin or end, at most, that are tried for a stretch.
 const PLACES: usize = 400;
 
-/// Standard deviation of either end, s. Flight times from accelerometers are 13 ms off at best (60 jumps,
-/// R in the sources of the README): 13 ms / sqrt 2.
+/// Standard deviation of either end, s. Published flight times from accelerometers are 13 ms off at best (60
+/// jumps; from memory): 13 ms / sqrt 2.
 pub const LEVER_ARM_SIGMA_S: f64 = 0.009;
 
 /// The same from the rate alone, s; our estimate.

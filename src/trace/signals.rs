@@ -210,7 +210,8 @@ impl Clock {
         for (row, &t_s) in self.t_s.iter().enumerate() {
             let value = DVec3::new(x[row], y[row], z[row]) * unit;
             // Whatever is so large is no reading, and would make sums of squares infinite.
-            if !t_s.is_finite() || !value.is_finite() || value.abs().max_element() > LARGEST {
+            let is_time = t_s.is_finite() && t_s < LATEST_S;
+            if !is_time || !value.is_finite() || value.abs().max_element() > LARGEST {
                 continue;
             }
             if readings.t_s.last().is_some_and(|&last_s| t_s <= last_s) {
@@ -226,6 +227,9 @@ impl Clock {
 
 /// Largest number that may be a reading, in SI; our choice, far above any sensor.
 const LARGEST: f64 = 1e5;
+
+/// Time since the first row at most, s: four months. Our choice; nobody records for so long.
+const LATEST_S: f64 = 1e7;
 
 fn no_text(table: &Table, column: usize) -> Result<(), TraceFault> {
     let column = &table.columns[column];

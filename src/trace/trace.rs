@@ -2,6 +2,7 @@
 
 use turns_aloft_attempt::sensor::{self, Sensor};
 use turns_aloft_physics::GRAVITY_M_S2;
+use turns_aloft_physics::plan::Turning;
 
 use crate::bridge::{self, Filled};
 use crate::fault::TraceFault;
@@ -63,6 +64,13 @@ pub const MOST_ANGLES: usize = 60;
 
 /// Readings beside the flight that are filled as well, so that curves go on from them.
 const BESIDE: usize = 3;
+
+/// How far the sensor turns otherwise than the hips: it shakes with what it is strapped to, and the trunk
+/// turns in itself. Standard deviation, rad; our estimate of 2 degrees.
+const TRUNK_SIGMA_RAD: f64 = 0.035;
+
+/// About how long a flight is, s; our choice.
+const USUAL_S: f64 = 0.5;
 
 /// At rest an accelerometer reads gravity, to within these parts of it; our choice.
 const AT_REST: [f64; 2] = [0.85, 1.15];
@@ -134,6 +142,18 @@ impl Survey {
             flight,
             remarks: self.remarks(rest.as_ref(), &flight, &filled, turned.about),
         })
+    }
+
+    /// Where to begin looking by hand where no flight was found: around the fastest turning.
+    pub fn around_peak_s(&self) -> [f64; 2] {
+        let signals = &self.signals;
+        let size = |i: &usize| signals.rate_rad_s[*i].length();
+        let all = 0..signals.t_s.len();
+        let peak = all.max_by(|one, other| size(one).total_cmp(&size(other)));
+        let last_s = signals.t_s[signals.t_s.len() - 1];
+        let from_s = signals.t_s[peak.unwrap_or(0)] - 0.5 * USUAL_S;
+        let from_s = from_s.min(last_s - USUAL_S).max(0.0);
+        [from_s, (from_s + USUAL_S).min(last_s)]
     }
 
     /// A flight as the user has set it.
@@ -212,12 +232,26 @@ impl Trace {
         self.flight.to_s - self.flight.from_s
     }
 
-    /// What an attempt keeps of it.
-    pub fn sensor(&self, file_name: &str) -> Sensor {
+    /// Which way round it went, where that is known.
+    pub fn turning(&self) -> Option<Turning> {
+        let is_known = self.about != TurnedAbout::MeanAxisEitherWay;
+        is_known.then_some(if self.turned_rad() < 0.0 {
+            Turning::Clockwise
+        } else {
+            Turning::Anticlockwise
+        })
+    }
+
+    /// What an attempt of a jumper who turns this way keeps of it.
+    pub fn sensor(&self, file_name: &str, turning: Turning) -> Sensor {
+        let sign = match self.turning() {
+            Some(_) => 1.0,
+            None => turning.sign() * self.turned_rad().signum(),
+        };
         let angle = |at: &TurnedAngle| sensor::Turned {
             t_s: at.t_s,
-            angle_rad: at.turned_rad,
-            sigma_rad: at.sigma_rad,
+            angle_rad: sign * at.turned_rad,
+            sigma_rad: libm::hypot(at.sigma_rad, TRUNK_SIGMA_RAD),
         };
         Sensor {
             file_name: file_name.to_owned(),

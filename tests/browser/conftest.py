@@ -17,6 +17,7 @@ def pytest_addoption(parser):
         "--built", type=Path, default=REPOSITORY / "dist", help="folder of the built page"
     )
     parser.addoption("--engine", choices=ENGINES, default="chromium", help="the browser")
+    parser.addoption("--films", choices=["some", "all"], default="some", help="films to look at")
     parser.addoption("--reruns-file", type=Path, help="reruns of earlier runs, which count as well")
 
 

@@ -87,6 +87,8 @@ def test_the_policy_allows_no_inline_and_no_evaluated_code(page):
     assert of_trunk.startswith("'sha256-")
     # The still picture of a jump, which the page makes itself.
     assert rules.pop("img-src") == {"'self'", "data:"}
+    # A film that somebody opens from this device.
+    assert rules.pop("media-src") == {"blob:"}
     assert all(allowed in ({"'self'"}, {"'none'"}) for allowed in rules.values())
 
 
@@ -98,6 +100,7 @@ VIOLATIONS = [
     ("script-src", "eval", "setTimeout('window.broken = 1')"),
     ("style-src-attr", "inline", "add('b').setAttribute('style', 'margin: 9px')"),
     ("img-src", "http://elsewhere.example/x", "add('img', { src: elsewhere + 'x' })"),
+    ("media-src", "http://elsewhere.example/x", "add('video', { src: elsewhere + 'x' })"),
     ("connect-src", "http://elsewhere.example/x", "fetch(elsewhere + 'x').catch(() => {})"),
     ("frame-src", "http://elsewhere.example", "add('iframe', { src: elsewhere })"),
 ]

@@ -80,7 +80,7 @@ def make(film, folder):
     if film.copied or film.upright:
         source = folder / f".source.{film.kind}"
         encode(film, source)
-        turned = ["-metadata:s:v:0", "rotate=90"] if film.upright else []
+        turned = ["-metadata:s:v:0", "rotate=270"] if film.upright else []
         ffmpeg(*film.copied, "-i", source, "-c", "copy", *turned, path)
         source.unlink()
     else:

@@ -208,3 +208,20 @@ fn columns_that_the_user_chose_wrongly_are_a_fault() {
         TraceFault::NoGyroscope
     );
 }
+
+/// A time that no clock shows is none, and nothing that is said has hundreds of digits.
+#[test]
+fn a_time_beyond_all_clocks_is_left_out() {
+    let csv = made_up("interval,gyro x,gyro y,gyro z", |i| {
+        let interval = if i == 60 { 1e300 } else { 20.0 };
+        format!(
+            "{interval:e},0.01,0.02,{}",
+            20.0 * libm::sin(0.02 * i as f64)
+        )
+    });
+    let table = table(&csv).expect("a table");
+    let columns = find_columns(&table).expect("columns");
+    let signals = Signals::of(&table, &columns).expect("signals");
+    assert_eq!(signals.t_s.len(), 60);
+    assert!(signals.t_s.iter().all(|t_s| *t_s < 2.0));
+}

@@ -3,8 +3,10 @@
 
 mod broad;
 mod faults;
+mod fitted;
 mod flights;
 mod layouts;
+mod opened;
 mod recorder;
 
 use turns_aloft::trace::{

@@ -72,6 +72,12 @@ axis-one-value = { $key } von { $from } bis { $to }: bitte zwei verschiedene Wer
 axis-nodes = { $nodes } Knoten von { $key } gehen nicht: möglich sind { $least } bis { $most }
 axis-twice = { $key } auf beiden Achsen: bitte zwei verschiedene Zahlen angeben
 
+## Was die Markierungen eines echten Versuchs sagen und was sie offenlassen.
+
+measured-turns = { $turns } Drehungen insgesamt; 95 % dessen, was möglich ist, liegen zwischen { $low } und { $high }.
+caution-consent = Wer Minderjährige filmt, braucht ihre Einwilligung und die der Eltern. Auch die Regeln der Halle gelten.
+caution-film-stays = Ein Film bleibt auf diesem Gerät.
+caution-no-verdict = Das ist eine Schätzung. Sie sagt nichts über die Gesundheit, und sie ist kein Urteil eines Preisgerichts.
 ## What the marks of an attempt say of its jump.
 
 cause-closing-inline = das Schließen

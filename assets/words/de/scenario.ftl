@@ -216,3 +216,18 @@ fault-unknown = der Eintrag `{ $key }` ist unbekannt, es gibt { $known }
 fault-no-object = der Eintrag `{ $key }` ist kein Objekt
 fault-no-list = der Eintrag `{ $key }` ist keine Liste
 fault-no-whole-number = der Eintrag `{ $key }` ist keine ganze Zahl
+fault-no-number = der Eintrag `{ $key }` ist keine Zahl
+fault-no-text = der Eintrag `{ $key }` ist kein Text
+
+## Warum die Datei eines Versuchs nicht geöffnet wurde, als Teil eines Satzes.
+
+attempt-too-large = Diese Datei ist zu groß für einen Versuch; bitte eine öffnen, die Turns Aloft gespeichert hat
+attempt-not-json = Diese Datei ist kein Versuch oder ein beschädigter ({ $why }); bitte eine öffnen, die Turns Aloft gespeichert hat
+attempt-none = Diese Datei ist kein Versuch von Turns Aloft; bitte eine öffnen, die Turns Aloft gespeichert hat
+attempt-newer = Dieser Versuch hat die Version { $version }, und dieses Turns Aloft liest bis Version { $known }; zum Öffnen bitte Turns Aloft aktualisieren
+attempt-broken = Dieser Versuch ist beschädigt: { $why }; bitte noch einmal speichern oder diesen Eintrag verbessern
+attempt-jump = Der Sprung dieses Versuchs lässt sich nicht öffnen: { $why }
+attempt-not-measured = In diesem Versuch muss stehen, wie er gemessen wurde, in genau einem von { $known }
+attempt-out-of-range = { $key } = { $value } geht nicht: möglich ist { $least } bis { $most }
+attempt-too-many = In `{ $key }` stehen zu viele Einträge: { $most } genügen
+attempt-unknown-point = „{ $value }“ ist nichts, was im Bild markiert wird; es gibt { $known }

@@ -72,6 +72,12 @@ axis-one-value = { $key } from { $from } to { $to }: give two different values
 axis-nodes = { $nodes } nodes of { $key } are out of range: they go from { $least } to { $most }
 axis-twice = { $key } on both axes: give two different numbers
 
+## What the marks of a real attempt say, and what they leave open.
+
+measured-turns = { $turns } turns in all; 95 % of what is possible lies from { $low } to { $high }.
+caution-consent = Whoever films minors needs consent: theirs and that of their parents. The rules of the hall count as well.
+caution-film-stays = A film stays on this device.
+caution-no-verdict = This is an estimate. It judges nobody's health, and it is no verdict of a panel.
 ## What the marks of an attempt say of its jump.
 
 cause-closing-inline = closing

@@ -216,3 +216,18 @@ fault-unknown = unknown field `{ $key }`, there are { $known }
 fault-no-object = field `{ $key }` is no object
 fault-no-list = field `{ $key }` is no list
 fault-no-whole-number = field `{ $key }` is no whole number
+fault-no-number = field `{ $key }` is no number
+fault-no-text = field `{ $key }` is no text
+
+## Why the file of an attempt was not opened, as part of a sentence.
+
+attempt-too-large = this file is too large to be an attempt; open one saved by Turns Aloft
+attempt-not-json = this file is not an attempt, or a damaged one ({ $why }); open one saved by Turns Aloft
+attempt-none = this file is not an attempt saved by Turns Aloft; open one that is
+attempt-newer = this attempt is of version { $version } and this Turns Aloft reads up to version { $known }; update Turns Aloft to open it
+attempt-broken = this attempt is broken: { $why }; save it again or mend that entry
+attempt-jump = the jump of this attempt cannot be opened: { $why }
+attempt-not-measured = this attempt has to say how it was measured, in exactly one of { $known }
+attempt-out-of-range = { $key } = { $value } is out of range: it goes from { $least } to { $most }
+attempt-too-many = there are too many entries in `{ $key }`: { $most } are enough
+attempt-unknown-point = "{ $value }" is nothing that is marked in the picture; there are { $known }

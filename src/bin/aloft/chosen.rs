@@ -2,6 +2,7 @@
 
 use std::fs::File;
 use std::io::{self, Read as _};
+use std::path::Path;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
 use clap::Args;
@@ -49,12 +50,17 @@ pub fn open(name: &str) -> Result<Scenario, String> {
     if let Some(start) = starts::named(name) {
         return Ok(start.scenario.clone());
     }
-    let opened = match name.split_once('#').and_then(|(_, of)| from_fragment(of)) {
+    let found = match name.split_once('#').and_then(|(_, of)| from_fragment(of)) {
         Some(link) => link.map(jump_of).map_err(|why| why.sentence()),
         None => open_file(name),
     }?;
-    EARLIER.fetch_add(usize::from(opened.earlier_body), Ordering::Relaxed);
-    Ok(opened.read)
+    Ok(opened(found))
+}
+
+/// What was opened; whether it was saved before the body was refined is told of at the end.
+pub fn opened<T>(found: Opened<T>) -> T {
+    EARLIER.fetch_add(usize::from(found.earlier_body), Ordering::Relaxed);
+    found.read
 }
 
 fn jump_of(link: Link) -> Opened<Scenario> {
@@ -65,7 +71,7 @@ fn jump_of(link: Link) -> Opened<Scenario> {
 }
 
 fn open_file(name: &str) -> Result<Opened<Scenario>, String> {
-    let bytes = bytes_of(name).map_err(|why| {
+    let bytes = bytes_of(name, LARGEST_BYTES).map_err(|why| {
         if why.kind() == io::ErrorKind::NotFound {
             format!("{}, and there is no such file", unknown_start(name))
         } else {
@@ -76,9 +82,9 @@ fn open_file(name: &str) -> Result<Opened<Scenario>, String> {
 }
 
 /// Reads a file, at most one byte more than is allowed, because some files never end.
-fn bytes_of(name: &str) -> io::Result<Vec<u8>> {
+pub fn bytes_of(name: impl AsRef<Path>, largest_bytes: usize) -> io::Result<Vec<u8>> {
     let mut bytes = Vec::new();
-    let most = LARGEST_BYTES as u64 + 1;
+    let most = largest_bytes as u64 + 1;
     File::open(name)?.take(most).read_to_end(&mut bytes)?;
     Ok(bytes)
 }

@@ -12,6 +12,7 @@ use crate::fly::Fly;
 use crate::goal::GoalArguments;
 use crate::link::Link;
 use crate::map::Map;
+use crate::measure::Measure;
 use crate::output::{printed, written};
 use crate::picture::PictureArguments;
 use crate::steps::Steps;
@@ -48,6 +49,8 @@ enum Task {
     /// Print what would give a jump the turns it lacks, each lever alone and together, as JSON.
     #[command(alias = "reach")]
     Goal(GoalArguments),
+    /// Print what the marks of a real attempt say of its jump, each number with its range, as JSON.
+    Measure(Measure),
     /// Print what a small step of each lever gives, the most turns first, as JSON.
     Steps(Steps),
 }
@@ -101,6 +104,7 @@ fn run(command: Command) -> Result<String, String> {
         Task::Link(link) => link.run(),
         Task::Picture(picture) => picture.run(),
         Task::Goal(goal) => goal.run(),
+        Task::Measure(measure) => measure.run(),
         Task::Steps(steps) => steps.run(),
     }
 }

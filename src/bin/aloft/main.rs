@@ -17,6 +17,8 @@ mod link;
 #[cfg(not(target_arch = "wasm32"))]
 mod map;
 #[cfg(not(target_arch = "wasm32"))]
+mod measure;
+#[cfg(not(target_arch = "wasm32"))]
 mod output;
 #[cfg(not(target_arch = "wasm32"))]
 mod picture;

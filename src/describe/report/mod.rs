@@ -4,6 +4,7 @@
 pub mod budget;
 pub mod flight;
 pub mod goal;
+pub mod measured;
 pub mod steps;
 pub mod weights;
 

@@ -240,6 +240,15 @@ impl Plan {
         moving
     }
 
+    /// How far in arms and legs are at `t_s` after take-off when the opening begins at `open_s`: 0 as at take-off
+    /// or landing, 1 as tight as this body can get. What is done to one arm only is not in it.
+    pub fn tucks_at(&self, t_s: f64, open_s: f64) -> [f64; 2] {
+        let spec = &self.spec;
+        let closed = minimum_jerk(t_s, spec.close_delay_s, spec.close_time_s).0;
+        let opened = minimum_jerk(t_s, open_s, spec.open_time_s).0;
+        [spec.arm_tuck, spec.leg_tuck].map(|tuck| tuck * closed * (1.0 - opened))
+    }
+
     /// How the joint rates of [`Self::at`] change.
     ///
     /// Where both blends run, the rate is `Oᵀ c + o` with the opening's rotation O and the rates c and

@@ -4,8 +4,8 @@ use std::sync::Arc;
 
 use crate::answers::basis::{Answer, Basis};
 use turns_aloft_attempt::Attempt;
-use turns_aloft_fit::fit::Sample;
 use turns_aloft_fit::problem::Unfit;
+use turns_aloft_fit::sample::Sample;
 use turns_aloft_fit::unknown::Point;
 use turns_aloft_fit::{Fit, Fitting};
 

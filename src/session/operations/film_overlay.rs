@@ -8,7 +8,7 @@ use crate::state::measuring::Measuring;
 use crate::state::measuring::asked::Mark;
 use turns_aloft_attempt::Attempt;
 use turns_aloft_attempt::film::Film;
-use turns_aloft_fit::fit::Sample;
+use turns_aloft_fit::sample::Sample;
 use turns_aloft_overlay::{Camera, Fall, LineOfSight, RateCheck};
 use turns_aloft_physics::body::Segment;
 use turns_aloft_physics::flight::Flight;

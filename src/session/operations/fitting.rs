@@ -9,8 +9,8 @@ use crate::state::question::Question;
 use turns_aloft_attempt::{Attempt, Measured};
 use turns_aloft_describe::jump::notation;
 use turns_aloft_fit::Fit;
-use turns_aloft_fit::fit::Sample;
 use turns_aloft_fit::problem::Unfit;
+use turns_aloft_fit::sample::Sample;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_words::{say, text};
 

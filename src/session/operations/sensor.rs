@@ -12,8 +12,14 @@ impl Session {
         let name = table.file_name.clone();
         match TraceFile::of(table) {
             Ok(file) => {
-                self.begin_measuring(Measured::Sensor(file.trace().sensor(&name)));
+                let trace = file.trace();
+                let turning = trace.turning().unwrap_or(self.scenario().turning);
+                self.begin_measuring(Measured::Sensor(trace.sensor(&name, turning)));
+                if file.has_found_no_flight() {
+                    self.say(TraceFault::NoFlight.sentence());
+                }
                 if let Some(measuring) = &mut self.measuring {
+                    measuring.attempt.scenario.turning = turning;
                     measuring.trace = Some(file);
                 }
             }
@@ -45,7 +51,10 @@ impl Session {
         };
         match change(file) {
             Ok(file) => {
-                let sensor = file.trace().sensor(&file.table().file_name);
+                let trace = file.trace();
+                let scenario = &mut measuring.attempt.scenario;
+                scenario.turning = trace.turning().unwrap_or(scenario.turning);
+                let sensor = trace.sensor(&file.table().file_name, scenario.turning);
                 measuring.change(|measured, _| *measured = Measured::Sensor(sensor));
                 measuring.trace = Some(file);
                 self.notice = None;

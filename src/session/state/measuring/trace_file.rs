@@ -23,6 +23,16 @@ impl TraceFile {
 
     fn new(table: Arc<Table>, columns: Columns, windows: Windows) -> Result<Self, TraceFault> {
         let survey = Survey::of(Signals::of(&table, &columns)?);
+        // Where no flight is found the user sets it, and has to see the trace for that.
+        let windows = if survey.flights.is_empty() && windows.flight_s.is_none() {
+            let flight_s = Some(survey.around_peak_s());
+            Windows {
+                flight_s,
+                ..windows
+            }
+        } else {
+            windows
+        };
         let trace = survey.trace(&windows)?;
         Ok(Self {
             table,
@@ -45,6 +55,11 @@ impl TraceFile {
             windows,
             ..self.clone()
         })
+    }
+
+    /// Whether the flight is where the user has to look for it.
+    pub fn has_found_no_flight(&self) -> bool {
+        self.survey.flights.is_empty()
     }
 
     pub fn table(&self) -> &Table {
