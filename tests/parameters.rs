@@ -58,7 +58,7 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 45] = [
+    let all: [(&str, &[Parameter]); 48] = [
         // Whose jump it is and what it comes to, and how thick the limbs of a small body are drawn.
         (
             "picture/card.rs",
@@ -134,6 +134,10 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ("panel/charts/time_axis.rs", &[CloseDelay, OpenLead]),
         // What the picture is as large as.
         ("stage/axis.rs", &[Stature]),
+        // What marks in a film are as far off as.
+        ("overlay/camera.rs", &[Stature]),
+        ("overlay/fall.rs", &[Stature]),
+        ("overlay/upright.rs", &[Stature]),
         ("stage/camera.rs", &[JumpHeight, Stature]),
         ("stage/sticks.rs", &[Stature]),
     ];
