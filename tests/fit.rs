@@ -190,8 +190,8 @@ fn samples_are_jumps_like_any_other() {
             .expect("every number is in its range");
         let (_, body) = with_ratio_off(&sample.scenario, sample.inertia_ratio_share);
         let jump = sample.scenario.fly_as(body, None);
-        assert_eq!(jump.readout.air_turns, sample.air_turns);
-        // Candidates are flown in longer steps than jumps are.
+        // Its height is that of a flight in longer steps, so it hangs as long but for those.
+        assert!((jump.readout.air_turns - sample.air_turns).abs() < 1e-3);
         let hang_s = sample.landing_s - sample.takeoff_s;
         assert!((jump.readout.hang_time_s - hang_s).abs() < 1e-3);
         assert_eq!(sample.scenario.name, attempt.scenario.name);

@@ -48,7 +48,7 @@ impl Budget {
         let Losses {
             ideal_turns,
             losses,
-        } = Losses::new(scenario, jump);
+        } = Losses::new(scenario, &jump.flight);
         let largest = Cause::ORDER
             .into_iter()
             .zip(losses)
@@ -84,18 +84,18 @@ pub struct Losses {
 }
 
 impl Losses {
-    /// Of a scenario and the jump it flies.
-    pub fn new(scenario: &Scenario, jump: &Jump) -> Self {
-        let actual = jump.readout.air_turns;
+    /// Of a scenario and the flight of its plan.
+    pub fn new(scenario: &Scenario, flight: &Flight) -> Self {
+        let actual = flight.touchdown().air_turns();
         let mut left = actual;
         let mut removed = Removed::default();
-        let mut tables = vec![Arc::clone(&jump.flight.table)];
+        let mut tables = vec![Arc::clone(&flight.table)];
         let losses = Cause::ORDER.map(|cause| {
             removed.remove(cause);
             let without = if cause == Cause::Closing && scenario.closes_nothing() {
                 left
             } else {
-                removed.air_turns(&jump.flight, &mut tables).max(left)
+                removed.air_turns(flight, &mut tables).max(left)
             };
             let loss = without - left;
             left = without;

@@ -7,6 +7,7 @@ use crate::unknown::{Point, Unknown};
 use turns_aloft_analysis::uncertainty::with_ratio_off;
 use turns_aloft_physics::body::BodySpec;
 use turns_aloft_physics::fixed_time::{FixedTimeFlight, height_for_m};
+use turns_aloft_physics::launch::Launch;
 use turns_aloft_physics::resolution::Resolution;
 use turns_aloft_physics::sample::FlightSample;
 use turns_aloft_physics::table::PlanTable;
@@ -19,6 +20,9 @@ const STEPS: Resolution = Resolution {
     longest_step_s: 0.02,
     steps_per_blend: 12,
 };
+
+/// How far under the ice a foot may be on the way, m: less is an error of the steps.
+const GRAZE_M: f64 = 1e-3;
 
 /// What is set of a candidate.
 #[derive(Debug, Clone)]
@@ -41,7 +45,10 @@ pub struct Candidate {
     pub setting: Setting,
     body: BodySpec,
     table: Arc<PlanTable>,
+    /// As flown at the height of the attempt's own scenario.
     steps: Arc<[FlightSample]>,
+    /// By how much faster the ice is left at the height that was found.
+    faster_m_s: f64,
 }
 
 impl Setting {
@@ -100,13 +107,18 @@ impl Candidate {
             .tabulated_as(body, STEPS, tables.as_slice());
         let flown = FixedTimeFlight::of_plan(&table, setting.hang_s());
         let steps = flown.fly_in_steps(&table, &launch);
-        let height_m = height_for_m(&steps, &launch).unwrap_or(0.0);
-        setting.scenario.jump_height_m = height_m;
+        let jump_height_m = height_for_m(&steps, &launch).unwrap_or(0.0);
+        setting.scenario.jump_height_m = jump_height_m;
+        let found = Launch {
+            jump_height_m,
+            ..launch
+        };
         Self {
             setting,
             body,
             table,
             steps: steps.into(),
+            faster_m_s: found.speed_m_s() - launch.speed_m_s(),
         }
     }
 
@@ -126,11 +138,12 @@ impl Candidate {
             && one.scenario.body_spec() == other.scenario.body_spec()
     }
 
-    /// Whether a jump of that height can be set.
+    /// Whether a jump of that height can be set, and no foot meets the ice before its end.
     pub fn is_admissible(&self) -> bool {
-        Parameter::JumpHeight
-            .check(self.setting.scenario.jump_height_m)
-            .is_ok()
+        let height_m = self.setting.scenario.jump_height_m;
+        let between = &self.steps[1..self.steps.len() - 1];
+        let over_ice = |step: &FlightSample| step.lowest_m + self.faster_m_s * step.t_s > -GRAZE_M;
+        Parameter::JumpHeight.check(height_m).is_ok() && between.iter().all(over_ice)
     }
 
     pub const fn body(&self) -> BodySpec {
@@ -162,12 +175,6 @@ impl Candidate {
 
     pub fn air_turns(&self) -> f64 {
         self.steps[self.steps.len() - 1].air_turns()
-    }
-
-    pub fn peak_rate_rad_s(&self) -> f64 {
-        let sign = self.setting.scenario.turning.sign();
-        let rates = self.steps.iter().map(|step| sign * step.spin_rad_s);
-        rates.fold(f64::NEG_INFINITY, f64::max)
     }
 
     /// Turned as a camera or a sensor sees it, rad, anticlockwise positive, since the facing at take-off was 0.

@@ -4,6 +4,8 @@ use crate::candidate::Candidate;
 use turns_aloft_analysis::budget::{Cause, Losses};
 use turns_aloft_physics::GRAVITY_M_S2;
 use turns_aloft_physics::body::BodySpec;
+use turns_aloft_physics::flight::Flight;
+use turns_aloft_physics::table::Resolution;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::fly::Jump;
 
@@ -40,8 +42,9 @@ impl Sample {
             note: named.note.clone(),
             ..setting.scenario.clone()
         };
-        let jump = scenario.fly_as(candidate.body(), None);
-        let losses = Losses::new(&scenario, &jump);
+        let (table, launch) = scenario.tabulated_as(candidate.body(), Resolution::STANDARD, &[]);
+        let flight = Flight::for_time(table, launch, setting.hang_s());
+        let losses = Losses::new(&scenario, &flight);
         Self {
             inertia_ratio_share: setting.inertia_ratio_share,
             body: candidate.body(),
@@ -50,9 +53,9 @@ impl Sample {
             first_facing_rad: setting.first_facing_rad,
             drift_rad: setting.drift_rad,
             landing_offset_m: setting.landing_offset_m,
-            rise_m: rise_m(&jump, setting.landing_offset_m),
-            air_turns: jump.readout.air_turns,
-            peak_rate_rad_s: jump.readout.peak_rate_rad_s,
+            rise_m: rise_m(&flight, setting.landing_offset_m),
+            air_turns: flight.touchdown().air_turns(),
+            peak_rate_rad_s: peak_rate_rad_s(&flight),
             losses: losses.losses,
             scenario,
         }
@@ -80,10 +83,15 @@ impl Sample {
     }
 }
 
+fn peak_rate_rad_s(flight: &Flight) -> f64 {
+    let sign = flight.table.plan.spec.turning.sign();
+    let rates = flight.samples.iter().map(|sample| sign * sample.spin_rad_s);
+    rates.fold(f64::NEG_INFINITY, f64::max)
+}
+
 /// How high the body rose that landed so much lower after the same time in the air: it left the ice
 /// slower.
-fn rise_m(jump: &Jump, landing_offset_m: f64) -> f64 {
-    let flight = &jump.flight;
+fn rise_m(flight: &Flight, landing_offset_m: f64) -> f64 {
     let speed_m_s = (flight.takeoff_speed_m_s - landing_offset_m / flight.touchdown_s).max(0.0);
     speed_m_s * speed_m_s / (2.0 * GRAVITY_M_S2)
 }

@@ -4,6 +4,8 @@ use std::hint::black_box;
 use std::sync::Arc;
 
 use turns_aloft::analysis::map::{Axis, TurnMap};
+use turns_aloft::attempt::example::example;
+use turns_aloft::fit::Fitting;
 use turns_aloft::physics::centroidal::{CentroidalState, inertia_and_momentum};
 use turns_aloft::physics::efforts::Efforts;
 use turns_aloft::physics::flight::Flight;
@@ -157,5 +159,32 @@ fn lines_of_map(bencher: divan::Bencher) {
         black_box(&map)
             .turns_so_far()
             .map(|turns| turns.whole_lines())
+    });
+}
+
+/// All that an attempt's marks say: 9 facings, 3 postures, both contacts.
+#[divan::bench(sample_count = 10)]
+fn fit(bencher: divan::Bencher) {
+    let attempt = example();
+    bencher.bench_local(|| {
+        let fitting = Fitting::new(black_box(&attempt), None);
+        fitting.expect("it can be fitted").complete()
+    });
+}
+
+/// Its likeliest jump, from where the search ended before the last mark was moved.
+#[divan::bench]
+fn first_of_fit(bencher: divan::Bencher) {
+    let attempt = example();
+    let begin = |point| Fitting::new(&attempt, point).expect("it can be fitted");
+    let mut before = begin(None);
+    while before.point().is_none() {
+        before.poll();
+    }
+    let point = before.point();
+    bencher.bench_local(|| {
+        let mut fitting = begin(black_box(point));
+        fitting.poll();
+        fitting.first()
     });
 }

@@ -110,7 +110,7 @@ impl Maker {
             };
             scenario.jump_height_m = height_m;
             let jump = scenario.fly_as(body, None);
-            let losses = Losses::new(&scenario, &jump).losses;
+            let losses = Losses::new(&scenario, &jump.flight).losses;
             let truth = Truth {
                 jump,
                 scenario,
@@ -208,7 +208,7 @@ impl Maker {
         marking: Marking,
     ) -> (Attempt, Truth) {
         let truth = Truth {
-            losses: Losses::new(&scenario, &jump).losses,
+            losses: Losses::new(&scenario, &jump.flight).losses,
             scenario: scenario.clone(),
             jump,
             takeoff_s: 0.0,

@@ -9,6 +9,7 @@ use glam::DVec3;
 
 use crate::dynamics::gravity::GRAVITY_M_S2;
 use crate::flight::constants::FlightConstants;
+use crate::flight::fixed_time::FixedTimeFlight;
 use crate::flight::launch::Launch;
 use crate::flight::pose::Pose;
 use crate::flight::sample::FlightSample;
@@ -80,6 +81,23 @@ impl Flight {
             touchdown_s: samples[samples.len() - 1].t_s,
             open_s,
             samples,
+            table,
+        }
+    }
+
+    /// The flight of a tabulated plan that hangs for a given time, which the launch's height is taken to give
+    /// (`fixed_time::height_for_m`): the touch-down is not looked for.
+    pub fn for_time(table: Arc<PlanTable>, launch: Launch, hang_s: f64) -> Self {
+        let timed = FixedTimeFlight::of_plan(&table, hang_s);
+        let constants = FlightConstants::of(table.takeoff(), &launch, table.plan.spec.turning);
+        Self {
+            launch,
+            h_kg_m2_s: DVec3::new(0.0, constants.h_kg_m2_s, 0.0),
+            takeoff_speed_m_s: constants.speed_m_s,
+            takeoff_cm_m: constants.cm_m,
+            touchdown_s: hang_s,
+            open_s: timed.open_s,
+            samples: timed.fly(&table, &launch),
             table,
         }
     }
