@@ -50,6 +50,7 @@ pub mod map {
 
 /// For the attempt that is being measured.
 pub mod measuring {
+    pub use crate::describe::measuring::{about, frame, title};
     pub use crate::operations::film_overlay::{FigureLine, LineOf, OverlayState};
     pub use crate::state::measuring::Measuring;
     pub use crate::state::measuring::mark::Mark;

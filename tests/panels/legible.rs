@@ -9,10 +9,12 @@ use crate::harness::{
     LANGUAGES, PHONE_ON_ITS_SIDE, Page, SIZES, SMALL_PHONE, press_target, settle, show, targets,
 };
 use crate::letters::faults;
+use crate::measure;
 use turns_aloft::appearance;
 use turns_aloft::describe::Label;
 use turns_aloft::scenario::starts;
 use turns_aloft::session::compare::Which;
+use turns_aloft::session::measuring::Mark;
 use turns_aloft::session::{Question, Session};
 use turns_aloft::words::{Language, set_language};
 
@@ -267,6 +269,47 @@ impl Walk {
         settle(&mut self.page);
     }
 
+    /// An attempt while it is measured: by a stop-watch, before a film is open, at each kind of mark, with all
+    /// marked, and the jump that was found.
+    fn measured(&mut self) {
+        self.session().measure_by_stop_watch();
+        self.work_out();
+        self.look_through("stop-watch");
+        self.session().measure_in_film();
+        settle(&mut self.page);
+        self.look_through("no film");
+        self.session().film_opened(measure::film());
+        let mut seen = Vec::new();
+        while let Some(mark) = self.session().asked_mark() {
+            let kind = std::mem::discriminant(&mark);
+            if !seen.contains(&kind) {
+                seen.push(kind);
+                self.work_out();
+                self.look_through(&format!("asked for {mark:?}"));
+            }
+            match mark {
+                Mark::TakeOff => self.session().show_frame(60),
+                Mark::Landing => self.session().show_frame(175),
+                Mark::Point(..) => self.session().mark_point([600.0, 300.0]),
+                Mark::Facing(_) | Mark::Posture(_) => {}
+            }
+            self.session().mark_frame();
+        }
+        self.work_out();
+        self.look_through("all marked");
+        self.session().open_fitted();
+        self.work_out();
+        self.look_through("measured");
+        self.ask(Question::Jump);
+        self.look_through("measured");
+        self.session().show_range(false);
+    }
+
+    fn work_out(&mut self) {
+        self.session().poll(|| true);
+        settle(&mut self.page);
+    }
+
     /// What lies on the picture: the greeting, and a notice.
     fn on_the_picture(&mut self) {
         self.look("greeted");
@@ -291,6 +334,7 @@ fn everything_can_be_read(size: [f32; 2]) {
             walk.unfolded();
             walk.tried();
             walk.kept();
+            walk.measured();
             found.append(&mut walk.found);
         }
     }

@@ -37,7 +37,7 @@ fn a_stop_watch_gives_a_range() {
 }
 
 /// A film of 240 frames a second, shown eight times slower than life.
-fn film() -> OpenFilm {
+pub fn film() -> OpenFilm {
     OpenFilm {
         file_name: "jump.mp4".to_owned(),
         times_s: (0..300).map(|frame| f64::from(frame) / 30.0).collect(),

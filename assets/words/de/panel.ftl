@@ -337,3 +337,5 @@ measure-example-film = Mit einem erfundenen Film probieren
 measure-example-film-about = Eine gezeichnete Figur versucht einen doppelten Salchow: 60 Bilder in der Sekunde, und die Kamera bewegt sich.
 measure-example-film-name = erfundener Versuch.mp4
 measure-save = Markierungen als Datei sichern
+measure-line-asked = Zu markieren
+measure-line-answer = Was die Markierungen sagen

@@ -337,3 +337,5 @@ measure-example-film = Try it with an invented film
 measure-example-film-about = A drawn skater tries a double Salchow: 60 pictures a second, and the camera moves.
 measure-example-film-name = invented attempt.mp4
 measure-save = Save the marks as a file
+measure-line-asked = To be marked
+measure-line-answer = What the marks say

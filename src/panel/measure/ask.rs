@@ -9,7 +9,7 @@ use crate::style::{self, GAP, TOUCH_SIZE};
 use crate::text::{card, small};
 use turns_aloft_attempt::film::PointOf;
 use turns_aloft_session::Session;
-use turns_aloft_session::measuring::Mark;
+use turns_aloft_session::measuring::{Mark, about, title};
 use turns_aloft_words::{decimal, say, text};
 
 /// Asks for the film itself: the first time, or that of marks which are there already.
@@ -50,12 +50,11 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         return;
     };
     card(ui, |ui| {
-        let (title, about) = words_of(mark);
         if let Some([done, all]) = session.marks_done() {
             small(ui, &say!("measure-step", step = done + 1, of = all));
         }
-        ui.label(RichText::new(title).font(style::bold(20.0)));
-        small(ui, about);
+        ui.label(RichText::new(title(mark)).font(style::bold(20.0)));
+        small(ui, about(mark));
         match mark {
             Mark::Facing(_) => facing(ui, session),
             Mark::Posture(_) => posture(ui, session),
@@ -76,26 +75,6 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         }
         back_and_skip(ui, session);
     });
-}
-
-/// What a mark is called, and how it is made.
-fn words_of(mark: Mark) -> (&'static str, &'static str) {
-    let [title, about] = match mark {
-        Mark::TakeOff => ["measure-take-off", "measure-take-off-about"],
-        Mark::Landing => ["measure-landing", "measure-landing-about"],
-        Mark::Point(PointOf::Head, _) => ["measure-head", "measure-point-about"],
-        Mark::Point(PointOf::Feet, _) => ["measure-feet", "measure-point-about"],
-        Mark::Point(PointOf::Hips, _) => ["measure-hips", "measure-point-about"],
-        Mark::Point(PointOf::Background, _) => ["measure-background", "measure-background-about"],
-        Mark::Facing(_) => ["measure-facing", "measure-facing-about"],
-        Mark::Posture(_) => ["measure-posture", "measure-posture-about"],
-    };
-    (text(title), text(about))
-}
-
-/// The title of a mark alone.
-pub fn title_of(mark: Mark) -> &'static str {
-    words_of(mark).0
 }
 
 fn facing(ui: &mut Ui, session: &mut Session) {

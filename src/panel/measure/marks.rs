@@ -3,13 +3,12 @@
 use egui::{RichText, Ui};
 
 use crate::controls::{Button, choice};
-use crate::measure::ask::title_of;
 use crate::style::{self, GAP, WARNING};
 use crate::text::{heading, small};
 use turns_aloft_describe::Sentence;
 use turns_aloft_overlay::RateCheck;
 use turns_aloft_session::Session;
-use turns_aloft_session::measuring::Mark;
+use turns_aloft_session::measuring::{Mark, title};
 use turns_aloft_words::{decimal, say, text};
 
 /// How many times slower than life a film may play.
@@ -45,7 +44,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     for (i, &(mark, t_s)) in marks.iter().enumerate() {
         let label = say!(
             "measure-marked-at",
-            what = title_of(mark),
+            what = title(mark),
             time = decimal(t_s, 3)
         );
         let name = format!("marked {}", i + 1);

@@ -7,7 +7,8 @@ use crate::number::knob;
 use crate::playback::{Sign, draw_sign};
 use crate::style::{self, ACCENT, GAP, LINE, TEXT, TOUCH_SIZE, WEAK_TEXT};
 use turns_aloft_session::Session;
-use turns_aloft_words::{decimal, say, text};
+use turns_aloft_session::measuring::frame;
+use turns_aloft_words::text;
 
 /// Frames of a large step.
 const LARGE_STEP: isize = 10;
@@ -51,16 +52,9 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
             session.step_frames(by);
         }
     }
-    let Some(measuring) = session.measuring() else {
+    let Some(where_it_is) = frame(session) else {
         return;
     };
-    let (frame, t_s) = (measuring.frame(), measuring.frame_s().unwrap_or_default());
-    let where_it_is = say!(
-        "measure-frame",
-        frame = frame + 1,
-        of = last + 1,
-        time = decimal(t_s, 3)
-    );
     if rect.right() - x > 130.0 {
         let at = pos2(rect.right(), rect.top() + 0.5 * TOUCH_SIZE);
         let (size, colour) = (style::text(15.0), WEAK_TEXT.get());

@@ -2,7 +2,8 @@
 
 use crate::describe::reading::Reading;
 use crate::describe::{
-    compare, efforts, flight, goal_lines, loads, map, result, uncertainty, weights, why_lines,
+    compare, efforts, flight, goal_lines, loads, map, measuring, result, uncertainty, weights,
+    why_lines,
 };
 use crate::session::Session;
 use crate::state::question::Question;
@@ -27,6 +28,9 @@ pub fn readings(session: &Session) -> Vec<Reading> {
 impl Session {
     /// The answer in sight as lines of text.
     pub fn answers(&self) -> Vec<Reading> {
+        if self.is_measuring() {
+            return measuring::lines(self);
+        }
         match self.question {
             Question::Jump => Vec::new(),
             Question::Why => why_lines::lines(self),
