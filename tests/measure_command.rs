@@ -128,12 +128,12 @@ fn a_trace_is_measured() {
         } else if flown_s < 0.0 {
             at(0.0) * (1.0 + 2.0 * flown_s)
         } else if flown_s > hang_s {
-            at(hang_s) * (-6.0 * (flown_s - hang_s)).exp()
+            at(hang_s) * libm::exp(-6.0 * (flown_s - hang_s))
         } else {
             at(flown_s)
         };
         // A reading is never quite the one before.
-        let noise = 1e-3 * (f64::from(i) * 1.7).sin();
+        let noise = 1e-3 * libm::sin(f64::from(i) * 1.7);
         writeln!(rows, "{t_s},{noise},{rate_rad_s},{noise}").expect("a text takes it");
     }
     let path = scratch("trace.csv");

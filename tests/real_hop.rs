@@ -29,9 +29,8 @@ const FRAME_S: f64 = 1.0 / 120.0;
 fn heading_rad(frame: &Frame) -> f64 {
     let [z, y, x] = [frame.rz, frame.ry, frame.rx].map(f64::to_radians);
     // The third column of Rz Ry Rx.
-    let across = z.cos() * y.sin() * x.cos() + z.sin() * x.sin();
-    let ahead = y.cos() * x.cos();
-    across.atan2(ahead)
+    let [(sin_z, cos_z), (sin_y, cos_y), (sin_x, cos_x)] = [z, y, x].map(libm::sincos);
+    libm::atan2(cos_z * sin_y * cos_x + sin_z * sin_x, cos_y * cos_x)
 }
 
 fn frames() -> Vec<(f64, f64)> {

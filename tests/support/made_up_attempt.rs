@@ -104,7 +104,7 @@ impl Maker {
             }
             let ratio = Uncertainty::usual(meant).get(UncertainInput::InertiaRatio) / 1.96;
             let (_, body) = with_ratio_off(&scenario, ratio * self.normal());
-            let hang_s = meant.fly().readout.hang_time_s * (0.15 * self.normal()).exp();
+            let hang_s = meant.fly().readout.hang_time_s * libm::exp(0.15 * self.normal());
             let Ok(height_m) = hang_time::height_m(&scenario, &scenario.fly(), hang_s) else {
                 continue;
             };
@@ -132,7 +132,7 @@ impl Maker {
         let mut contact = |t_s: f64| {
             let chance = marking.wrong.max(2.0 * WRONG_FRAME);
             let off = if self.uniform() < chance {
-                let by = 1.0 + (-self.uniform().ln()).floor().min(2.0);
+                let by = 1.0 + (-libm::log(self.uniform())).floor().min(2.0);
                 if self.uniform() < 0.5 { by } else { -by }
             } else {
                 0.0

@@ -6,8 +6,8 @@
 use crate::dynamics::gravity::GRAVITY_M_S2;
 use crate::flight::constants::{FlightConstants, TimedProperties};
 use crate::flight::launch::Launch;
-use crate::flight::planned::is_resolved;
 use crate::flight::sample::FlightSample;
+use crate::flight::step_record::is_resolved;
 use crate::flight::table::PlanTable;
 
 /// What is flown of a plan, and for how long.

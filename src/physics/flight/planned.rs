@@ -13,7 +13,7 @@ use crate::flight::fixed_time::FixedTimeFlight;
 use crate::flight::launch::Launch;
 use crate::flight::pose::Pose;
 use crate::flight::sample::FlightSample;
-use crate::flight::step_record::StepRecord;
+use crate::flight::step_record::{StepRecord, is_resolved};
 use crate::flight::table::PlanTable;
 use crate::flight::touchdown;
 use crate::motion::joint_motion::JointMotion;
@@ -43,24 +43,6 @@ pub(crate) struct FlightSteps<K> {
     constants: FlightConstants,
     open_s: f64,
     pub steps: Vec<K>,
-}
-
-/// How large the fifth powers of the angles (rad) turned in each step may grow in sum; with less,
-/// halving the steps changes the turns of any admissible flight by less than 1e-5.
-const MOST_ADDED_UP: f64 = 0.7;
-
-/// Whether the steps of a flight were short enough for how fast the body turned: the error of a step
-/// grows with the fifth power of the angle turned in it, and the errors add up on the way.
-pub(crate) fn is_resolved<K: StepRecord>(steps: &[K]) -> bool {
-    let added_up: f64 = steps
-        .windows(2)
-        .map(|pair| {
-            let step_s = pair[1].t_s() - pair[0].t_s();
-            let square = pair[0].own_rate_rad_s().length_squared() * step_s * step_s;
-            square * square * square.sqrt()
-        })
-        .sum();
-    added_up <= MOST_ADDED_UP
 }
 
 impl Flight {
