@@ -101,7 +101,7 @@ impl Hands {
         if event.button() != 0 {
             return;
         }
-        event.prevent_default();
+        // Not prevented: Firefox would tell nothing of a second finger.
         self.screen
             .frame()
             .set_pointer_capture(event.pointer_id())

@@ -48,8 +48,8 @@ struct Camera {
 impl Camera {
     fn moved_px(t_s: f64) -> [f64; 2] {
         [
-            PAN_PX_S * t_s + SHAKE_PX * (9.0 * t_s).sin(),
-            SHAKE_PX * (7.0 * t_s + 1.0).sin(),
+            PAN_PX_S * t_s + SHAKE_PX * libm::sin(9.0 * t_s),
+            SHAKE_PX * libm::sin(7.0 * t_s + 1.0),
         ]
     }
 
@@ -115,7 +115,7 @@ fn of_frame(camera: &Camera, flight: &Flight, pose: &Pose, t_s: f64) -> serde_js
         .min_by(|one, other| one.y.total_cmp(&other.y))
         .expect("two feet");
     // The direction from the jumper to the eye, from X, anticlockwise seen from above.
-    let sight_rad = FRAC_PI_2 * -1.0 + YAW_RAD;
+    let sight_rad = YAW_RAD - FRAC_PI_2;
     let facing_rad = heading_rad(pose.sample.orientation()) - sight_rad;
     json!({
         "in_air": (0.0..flight.touchdown_s).contains(&t_s),
