@@ -38,15 +38,16 @@ pub fn inputs(ui: &mut Ui, session: &mut Session) {
         for (parameter, value) in inputs {
             let size = vec2(ui.available_width(), style::TOUCH_SIZE);
             let (row, _) = ui.allocate_exact_size(size, Sense::hover());
-            let sides = [
-                (row.left_center(), Align2::LEFT_CENTER, parameter.label()),
-                (row.right_center(), Align2::RIGHT_CENTER, value.as_str()),
-            ];
-            for (at, align, said) in sides {
-                let (room, font) = (0.62 * row.width(), style::text(16.0));
-                let written = fitted(ui.painter(), align, said, font, style::TEXT.get(), room);
-                written.draw(ui.painter(), at);
-            }
+            let (painter, colour) = (ui.painter(), style::TEXT.get());
+            let font = style::text(16.0);
+            let room = 0.6 * row.width();
+            let right = Align2::RIGHT_CENTER;
+            let value = fitted(painter, right, &value, font.clone(), colour, room);
+            let value = value.draw(painter, row.right_center());
+            let room = value.left() - GAP - row.left();
+            let left = Align2::LEFT_CENTER;
+            fitted(painter, left, parameter.label(), font, colour, room)
+                .draw(painter, row.left_center());
         }
         return;
     }

@@ -70,10 +70,12 @@ impl Walk {
     }
 
     fn look(&mut self, state: &str) {
-        let mut names = vec![LONG, UNBROKEN];
+        // A jump that was measured is called after its film's file.
+        let measured = self.page.state().session.scenario().name.clone();
+        let mut names: Vec<&str> = vec![LONG, UNBROKEN, &measured];
         // The bar of the smallest layout has no room for the whole name of any jump.
         if self.page.ctx.viewport_rect().width() < 330.0 {
-            names.extend(starts::all().iter().map(Label::label));
+            names.extend(starts::all().iter().map(|start| -> &str { start.label() }));
         }
         for fault in faults(&self.page, &names) {
             self.found

@@ -119,7 +119,7 @@ pub fn faults(page: &Page, names: &[&str]) -> Vec<String> {
     for ClippedShape { clip_rect, shape } in &page.output().shapes {
         drawn.add(shape, *clip_rect, page.ctx.zoom_factor());
     }
-    assert!(drawn.rows.len() > 10, "{} lines of text", drawn.rows.len());
+    assert!(drawn.rows.len() > 7, "{} lines of text", drawn.rows.len());
     let clips = page.output().shapes.iter().map(|shape| shape.clip_rect);
     let scrolled: Vec<Rect> = clips
         .filter(|clip| clip.height() >= LEAST_SCROLLED && !clip.contains_rect(screen))
