@@ -73,7 +73,7 @@ pub fn angular_accelerations(t_s: &[f64], rate_rad_s: &[DVec3]) -> Vec<DVec3> {
     (0..=last).map(slope).collect()
 }
 
-/// The matrix that takes a lever arm to the acceleration: [a]x + [w]x [w]x.
+/// The matrix that takes a lever arm to the acceleration: `[a]x + [w]x [w]x`.
 pub fn of_lever_arm(rate_rad_s: DVec3, change_rad_s2: DVec3) -> DMat3 {
     let (w, a) = (rate_rad_s, change_rad_s2);
     let column = |e: DVec3| a.cross(e) + w * w.dot(e) - e * w.length_squared();
