@@ -76,7 +76,6 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Op
         }
         if menu_item(ui, "measure film", text("measure-in-film"), width, false).clicked() {
             session.measure_in_film();
-            command = Some(PageCommand::OpenFilm);
         }
         if menu_item(
             ui,
