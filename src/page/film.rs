@@ -305,7 +305,7 @@ fn opened(film: &Film) -> Option<OpenFilm> {
 }
 
 /// Asks the player for what the session wants to be seen.
-fn lead_player(film: Option<NonSendMut<Film>>, mut session: ResMut<CurrentSession>) {
+fn lead_player(film: Option<NonSendMut<Film>>, session: Res<CurrentSession>) {
     let Some(mut film) = film else {
         return;
     };
@@ -325,7 +325,7 @@ fn lead_player(film: Option<NonSendMut<Film>>, mut session: ResMut<CurrentSessio
     } else {
         Wish::Show(measuring.frame())
     };
-    draw_overlays(&mut film, &mut session);
+    draw_overlays(&mut film, &session);
     if film.asked == Some(wish) {
         return;
     }
@@ -344,7 +344,7 @@ fn lead_player(film: Option<NonSendMut<Film>>, mut session: ResMut<CurrentSessio
 }
 
 /// Makes what is drawn over the film anew where it has changed.
-fn draw_overlays(film: &mut Film, session: &mut Session) {
+fn draw_overlays(film: &mut Film, session: &Session) {
     let state = session.overlay_state();
     if film.drawn == state {
         return;

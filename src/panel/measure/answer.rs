@@ -5,13 +5,11 @@ use egui::{RichText, Ui};
 use crate::controls::Button;
 use crate::style::{self, GAP, TEXT, WARNING};
 use crate::text::{card, small};
-use turns_aloft_analysis::uncertainty::Range;
 use turns_aloft_describe::Sentence;
 use turns_aloft_describe::call::shortfall_range_text;
 use turns_aloft_describe::fit::{further_mark, largest_loss, other_answers};
 use turns_aloft_describe::range::range_figures;
 use turns_aloft_describe::turns::owed_text;
-use turns_aloft_fit::Fit;
 use turns_aloft_fit::quantity::Quantity;
 use turns_aloft_session::Session;
 use turns_aloft_words::{decimal, say, text};
@@ -32,7 +30,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         return;
     };
     card(ui, |ui| {
-        turns(ui, session, &fit);
+        turns(ui, session);
         let hang = fit.range(Quantity::HangTime);
         small(
             ui,
@@ -75,12 +73,13 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
 }
 
 /// The turns in all as a range, of those that the jump's name asks for, and how far short that is.
-fn turns(ui: &mut Ui, session: &Session, fit: &Fit) {
+fn turns(ui: &mut Ui, session: &Session) {
+    let Some(range) = session.last_fit_range() else {
+        return;
+    };
     let scenario = session.scenario();
     let owed = scenario.jump.turns_owed(scenario.jump_turns);
-    let turns = fit.values(Quantity::Turns);
-    let range = Range::of_turns(turns, &fit.best.fly());
-    let figures = range_figures(&range, owed);
+    let figures = range_figures(range, owed);
     let size = style::fitting(ui.painter(), &figures, FIGURES, ui.available_width());
     ui.label(
         RichText::new(figures)

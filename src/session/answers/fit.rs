@@ -3,20 +3,25 @@
 use std::sync::Arc;
 
 use crate::answers::basis::{Answer, Basis};
+use turns_aloft_analysis::uncertainty::Range;
 use turns_aloft_attempt::Attempt;
 use turns_aloft_fit::problem::Unfit;
+use turns_aloft_fit::quantity::Quantity;
 use turns_aloft_fit::sample::Sample;
 use turns_aloft_fit::unknown::Point;
 use turns_aloft_fit::{Fit, Fitting};
+use turns_aloft_scenario::fly::Jump;
 
 /// The fit as far as it stands: first the likeliest jump, then those that are as likely.
 #[derive(Debug, Default)]
 pub(crate) struct FitAnswer {
     fitting: Option<Fitting>,
-    /// The likeliest jump of the present marks, as soon as it has been found.
-    pub first: Option<Sample>,
+    /// The likeliest jump of the present marks, flown, as soon as it has been found.
+    pub first: Option<(Sample, Jump)>,
     /// The whole answer; of earlier marks until that of the present ones is there.
     pub fit: Option<Arc<Fit>>,
+    /// Where its turns in all lie.
+    pub range: Option<Range>,
     /// Whether it is that of the present marks.
     pub is_whole: bool,
     /// Why no jump can be found.
@@ -55,16 +60,23 @@ impl Answer for FitAnswer {
         let goes_on = fitting.poll();
         self.from = fitting.point().or(self.from);
         if self.first.is_none() {
-            self.first = fitting.first();
+            self.first = fitting.first().map(flown);
         }
         if let Some(fit) = fitting.finished() {
-            self.first = Some(fit.best.clone());
+            let (best, jump) = flown(fit.best.clone());
+            self.range = Some(Range::of_turns(fit.values(Quantity::Turns), &jump));
+            self.first = Some((best, jump));
             self.fit = Some(Arc::new(fit.clone()));
             self.is_whole = true;
             self.fitting = None;
         }
         goes_on
     }
+}
+
+fn flown(sample: Sample) -> (Sample, Jump) {
+    let jump = sample.fly();
+    (sample, jump)
 }
 
 impl FitAnswer {

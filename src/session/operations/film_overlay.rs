@@ -6,6 +6,7 @@ use std::sync::Arc;
 use crate::session::Session;
 use crate::state::measuring::Measuring;
 use crate::state::measuring::mark::Mark;
+use turns_aloft_analysis::budget::Budget;
 use turns_aloft_attempt::Attempt;
 use turns_aloft_attempt::film::Film;
 use turns_aloft_fit::sample::Sample;
@@ -84,12 +85,12 @@ impl Session {
 
     /// What the fall in the marks says of the film's slow motion; none where too little is marked.
     pub fn rate_check(&self) -> Option<RateCheck> {
-        let (measuring, best) = (self.measuring.as_ref()?, self.first_fit()?);
+        let (measuring, (best, jump)) = (self.measuring.as_ref()?, self.first_fit()?);
         let marks = measuring.marks()?;
-        let flight = best.fly().flight;
-        let sight = LineOfSight::of_facing(&flight, best.first_facing_rad, best.drift_rad);
+        let flight = &jump.flight;
+        let sight = LineOfSight::of_facing(flight, best.first_facing_rad, best.drift_rad);
         let during_s = [best.takeoff_s, best.landing_s];
-        let fall = Fall::of_marks(&marks.points, &flight, during_s, sight)?;
+        let fall = Fall::of_marks(&marks.points, flight, during_s, sight)?;
         Some(fall.check(1.0 / marks.frame_s))
     }
 
@@ -125,13 +126,14 @@ impl Session {
             let figure = self.turned_figure(measuring, marks, asked);
             return figure.into_iter().collect();
         }
-        let Some(best) = self.first_fit() else {
+        let Some((best, jump)) = self.first_fit() else {
             return Vec::new();
         };
-        let fitted = Figure::of_sample(best, &best.fly(), marks, LineOf::Fitted);
-        let proposed = self.proposed(best).filter(|_| measuring.proposes);
-        let proposed =
-            proposed.and_then(|jump| Figure::of_sample(best, &jump, marks, LineOf::Proposed));
+        let fitted = Figure::of_sample(best, jump, marks, LineOf::Fitted);
+        let proposed = (measuring.proposes)
+            .then(|| proposed(best, jump))
+            .flatten()
+            .and_then(|jump| Figure::of_sample(best, &jump, marks, LineOf::Proposed));
         proposed.into_iter().chain(fitted).collect()
     }
 
@@ -144,7 +146,7 @@ impl Session {
     ) -> Option<Figure> {
         let (t_s, takeoff_s) = (measuring.frame_s()?, measuring.takeoff_s()?);
         let flight = match self.first_fit() {
-            Some(best) => best.fly().flight,
+            Some((_, jump)) => Arc::clone(&jump.flight),
             None => Arc::clone(self.flight()),
         };
         let turned_rad = self.scenario().turning.sign() * flight.at(t_s - takeoff_s).turned_rad;
@@ -159,16 +161,14 @@ impl Session {
             of: LineOf::Turned,
         })
     }
+}
 
-    /// The attempt with the change that would win most.
-    fn proposed(&self, best: &Sample) -> Option<Jump> {
-        let jump = best.fly();
-        let budget = turns_aloft_analysis::budget::Budget::new(&best.scenario, &jump);
-        let change = budget.one_change?;
-        let mut then = best.scenario.clone();
-        change.parameter.hold(&mut then, change.to);
-        Some(then.fly_as(best.body, Some(&jump)))
-    }
+/// The attempt with the change that would win most.
+fn proposed(best: &Sample, jump: &Jump) -> Option<Jump> {
+    let change = Budget::new(&best.scenario, jump).one_change?;
+    let mut then = best.scenario.clone();
+    change.parameter.hold(&mut then, change.to);
+    Some(then.fly_as(best.body, Some(jump)))
 }
 
 /// The plan of a body that has closed arms and legs so far.

@@ -6,12 +6,14 @@ use crate::operations::action::Action;
 use crate::session::Session;
 use crate::state::measuring::Measuring;
 use crate::state::question::Question;
+use turns_aloft_analysis::uncertainty::Range;
 use turns_aloft_attempt::{Attempt, Measured};
 use turns_aloft_describe::jump::notation;
 use turns_aloft_fit::Fit;
 use turns_aloft_fit::problem::Unfit;
 use turns_aloft_fit::sample::Sample;
 use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::fly::Jump;
 use turns_aloft_words::{say, text};
 
 impl Session {
@@ -46,8 +48,13 @@ impl Session {
         self.answers.fit.result().fit.as_ref()
     }
 
-    /// The likeliest jump of the present marks, as soon as it has been found.
-    pub const fn first_fit(&self) -> Option<&Sample> {
+    /// Where the turns in all of that answer lie.
+    pub const fn last_fit_range(&self) -> Option<&Range> {
+        self.answers.fit.result().range.as_ref()
+    }
+
+    /// The likeliest jump of the present marks, flown, as soon as it has been found.
+    pub const fn first_fit(&self) -> Option<&(Sample, Jump)> {
         self.answers.fit.result().first.as_ref()
     }
 
