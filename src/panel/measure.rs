@@ -15,6 +15,8 @@ use crate::controls::{Button, NumberEdit};
 use crate::style::{self, GAP, WEAK_TEXT};
 use crate::text::{heading, small};
 use turns_aloft_attempt::Measured;
+use turns_aloft_describe::Text;
+use turns_aloft_describe::measuring_caution::MeasuringCaution;
 use turns_aloft_session::Session;
 use turns_aloft_words::text;
 
@@ -52,8 +54,8 @@ pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit) -> Opt
         session.stop_measuring();
     }
     heading(ui, text("measure-cautions"));
-    for caution in ["measure-consent", "measure-stays-here", "measure-estimate"] {
-        small(ui, text(caution));
+    for caution in MeasuringCaution::ALL {
+        small(ui, caution.text());
     }
     command
 }

@@ -307,9 +307,6 @@ measure-counted = Gezählte Drehungen
 measure-counted-about = Mit denen vor dem Absprung, auf eine Vierteldrehung genau.
 measure-not-counted = nicht gezählt
 measure-cautions = Vor dem Filmen
-measure-consent = Wer Kinder filmt, braucht die Zustimmung der Eltern und hält sich an die Regeln der Halle.
-measure-stays-here = Der Film bleibt auf diesem Gerät. Nichts wird irgendwohin gesendet.
-measure-estimate = Was aus einem Film folgt, ist eine Schätzung. Sie sagt nichts über die Gesundheit und ist kein Urteil eines Preisgerichts.
 measure-working = Wird berechnet …
 # The least and the most time.
 measure-hang-time = In der Luft: { $low } bis { $high } s.

@@ -307,9 +307,6 @@ measure-counted = Turns counted
 measure-counted-about = With those before take-off; to a quarter turn.
 measure-not-counted = not counted
 measure-cautions = Before you film
-measure-consent = Filming children needs the consent of their parents and the rules of the hall.
-measure-stays-here = The film stays on this device. Nothing is sent anywhere.
-measure-estimate = What follows from a film is an estimate. It says nothing about health and is no verdict of a judging panel.
 measure-working = Working it out …
 # The least and the most time.
 measure-hang-time = In the air for { $low } to { $high } s.
