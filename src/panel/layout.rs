@@ -118,23 +118,16 @@ impl Layout {
     /// below it only what goes through it.
     pub fn measuring(screen: Rect) -> Self {
         let (bar, rest) = split_top(screen, BAR);
-        let narrow = rest.width() < 900.0;
-        if screen.width() > screen.height() {
+        let (stage, timeline, column) = if screen.width() > screen.height() {
             let side = (0.3 * rest.width()).clamp(300.0, 400.0);
             let (left, column) = split_left(rest, rest.width() - side);
             let (stage, timeline) = split_top(left, left.height() - TIME_LINE);
-            return Self {
-                bar,
-                stage,
-                timeline,
-                column,
-                controls: None,
-                tall: false,
-                narrow,
-            };
-        }
-        let (stage, below) = split_top(rest, 0.42 * rest.height());
-        let (timeline, column) = split_top(below, TIME_LINE);
+            (stage, timeline, column)
+        } else {
+            let (stage, below) = split_top(rest, 0.42 * rest.height());
+            let (timeline, column) = split_top(below, TIME_LINE);
+            (stage, timeline, column)
+        };
         Self {
             bar,
             stage,
