@@ -107,6 +107,20 @@ impl PointOf {
 }
 
 impl Film {
+    /// A film in which nothing is marked yet.
+    pub fn unmarked(file_name: String, size_px: [f64; 2], frame_s: f64, slow_motion: f64) -> Self {
+        Self {
+            file_name,
+            size_px,
+            frame_s,
+            slow_motion,
+            contacts: Contacts::default(),
+            facings: Vec::new(),
+            postures: Vec::new(),
+            points: Vec::new(),
+        }
+    }
+
     /// The marks of a film whose frames are at other times: it plays so many times slower than life.
     pub fn play_slower_than_life(&mut self, slow_motion: f64) {
         let faster = self.slow_motion / slow_motion;

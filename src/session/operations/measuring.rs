@@ -88,16 +88,8 @@ impl Session {
 
     /// Begins with a film that is still to be opened.
     pub fn measure_in_film(&mut self) {
-        self.begin_measuring(Measured::Film(Film {
-            file_name: String::new(),
-            size_px: [0.0, 0.0],
-            frame_s: 0.0,
-            slow_motion: 1.0,
-            contacts: Default::default(),
-            facings: Vec::new(),
-            postures: Vec::new(),
-            points: Vec::new(),
-        }));
+        let unopened = Film::unmarked(String::new(), [0.0, 0.0], 0.0, 1.0);
+        self.begin_measuring(Measured::Film(unopened));
     }
 
     pub(crate) fn begin_measuring(&mut self, measured: Measured) {
@@ -183,17 +175,15 @@ impl Session {
         let same = |marks: &&Film| marks.file_name == film.file_name;
         let known = self.measuring.as_ref().and_then(Measuring::marks);
         if known.filter(same).is_none() {
-            let slow_motion = film.slow_motion;
-            self.begin_measuring(Measured::Film(Film {
-                file_name: film.file_name.clone(),
-                size_px: film.size_px,
-                frame_s: film.frame_s() / slow_motion,
+            let OpenFilm {
+                size_px,
                 slow_motion,
-                contacts: Default::default(),
-                facings: Vec::new(),
-                postures: Vec::new(),
-                points: Vec::new(),
-            }));
+                ..
+            } = film;
+            let frame_s = film.frame_s() / slow_motion;
+            let name = film.file_name.clone();
+            let unmarked = Film::unmarked(name, size_px, frame_s, slow_motion);
+            self.begin_measuring(Measured::Film(unmarked));
         }
         if let Some(measuring) = &mut self.measuring {
             measuring.film = Some(film);
