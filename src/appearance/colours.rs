@@ -13,6 +13,14 @@ use serde::{Deserialize, Serialize};
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Rgb(pub u8, pub u8, pub u8);
 
+impl Rgb {
+    /// As CSS and SVG write it.
+    pub fn hex(self) -> String {
+        let Self(r, g, b) = self;
+        format!("#{r:02x}{g:02x}{b:02x}")
+    }
+}
+
 /// The colours of one theme.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Colours {

@@ -14,6 +14,7 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::{File, FilePropertyBag, HtmlElement, HtmlInputElement, Response};
 
+use crate::appearance::NIGHT;
 use crate::describe::Sentence;
 use crate::film::FilmFault;
 use crate::page::panels::{FilmArea, PageCommandSent};
@@ -362,19 +363,20 @@ fn draw_overlays(film: &mut Film, session: &Session) {
     film.drawn = state;
 }
 
+/// In the colours of the night, light on dark, whatever the film is like.
 fn overlay(lines: &[FigureLine]) -> Overlay {
     let mut overlay = Overlay::default();
     for line in lines {
         let (width_px, colour) = match line.of {
-            LineOf::Outline => (6.0, "#0F1B27"),
-            LineOf::Turned => (3.0, "#FFC24D"),
-            LineOf::Fitted => (3.0, "#5CCBB9"),
-            LineOf::Proposed => (3.0, "#F29BD4"),
-            LineOf::Mark => (2.0, "#FFFFFF"),
+            LineOf::Outline => (6.0, NIGHT.background),
+            LineOf::Turned => (3.0, NIGHT.playhead),
+            LineOf::Fitted => (3.0, NIGHT.accent),
+            LineOf::Proposed => (3.0, NIGHT.reference),
+            LineOf::Mark => (2.0, NIGHT.text),
         };
         let stroke = Stroke {
             width_px,
-            colour: colour.to_owned(),
+            colour: colour.hex(),
         };
         let place = |&[x_px, y_px]: &[f64; 2]| FilmPoint { x_px, y_px };
         let through: Vec<FilmPoint> = line.through_px.iter().map(place).collect();

@@ -3,7 +3,7 @@
 use svg::Document;
 use svg::node::element::{Definitions, Group, Rectangle, Text};
 
-use crate::lettering::{Type, hex};
+use crate::lettering::Type;
 use crate::subject::Picture;
 use crate::{fonts, qr, strip};
 use turns_aloft_analysis::caution::Caution;
@@ -68,7 +68,7 @@ fn panel(corner_px: [f32; 2], size_px: [f32; 2], colour: Rgb, round_px: f32) -> 
         .set("width", size_px[0])
         .set("height", size_px[1])
         .set("rx", round_px)
-        .set("fill", hex(colour))
+        .set("fill", colour.hex())
 }
 
 /// The jump's name, and whose it is.

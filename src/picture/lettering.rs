@@ -97,11 +97,6 @@ impl Type {
             .set("font-family", FAMILY)
             .set("font-size", self.size_px)
             .set("font-weight", if self.bold { 600 } else { 500 })
-            .set("fill", hex(colour))
+            .set("fill", colour.hex())
     }
-}
-
-/// A colour as SVG writes it.
-pub fn hex(Rgb(r, g, b): Rgb) -> String {
-    format!("#{r:02x}{g:02x}{b:02x}")
 }

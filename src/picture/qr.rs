@@ -4,7 +4,6 @@ use qrcode::{Color, EcLevel, QrCode};
 use svg::node::element::Path;
 use svg::node::element::path::Data;
 
-use crate::lettering::hex;
 use crate::subject::Picture;
 use turns_aloft_appearance::DAY;
 use turns_aloft_scenario::Scenario;
@@ -49,7 +48,7 @@ pub fn draw(picture: &Picture<'_>, corner_px: [f32; 2], side_px: f32) -> Option<
     }
     let path = Path::new()
         .set("d", data)
-        .set("fill", hex(DAY.text))
+        .set("fill", DAY.text.hex())
         // So that no light lines are left between dark modules.
         .set("shape-rendering", "crispEdges");
     Some(path)

@@ -5,7 +5,7 @@ use svg::node::element::path::Data;
 use svg::node::element::{Circle, Group, Line, Path};
 
 use crate::figure::{Shape, shapes};
-use crate::lettering::{Type, hex};
+use crate::lettering::Type;
 use crate::outline::Side;
 use crate::subject::Picture;
 use turns_aloft_appearance::DAY;
@@ -109,13 +109,13 @@ fn ground(left_px: f32, width_px: f32, y_px: f32) -> Line {
         .set("x2", left_px + width_px)
         .set("y1", y_px)
         .set("y2", y_px)
-        .set("stroke", hex(DAY.line))
+        .set("stroke", DAY.line.hex())
         .set("stroke-width", 3)
 }
 
 fn body(shapes: &[Shape], place: impl Fn(DVec2) -> (f64, f64)) -> Group {
     let mut group = Group::new()
-        .set("stroke", hex(DAY.card))
+        .set("stroke", DAY.card.hex())
         .set("stroke-width", 1.2)
         .set("stroke-linejoin", "round");
     for shape in shapes {
@@ -127,7 +127,7 @@ fn body(shapes: &[Shape], place: impl Fn(DVec2) -> (f64, f64)) -> Group {
         let data = corners
             .fold(Data::new().move_to(first), Data::line_to)
             .close();
-        let path = Path::new().set("d", data).set("fill", hex(shape.colour));
+        let path = Path::new().set("d", data).set("fill", shape.colour.hex());
         group = group.add(if shape.is_edged {
             path
         } else {
@@ -156,8 +156,8 @@ fn below(picture: &Picture<'_>, instant: &Instant, middle_px: f32, ground_px: f3
             .set("cx", centre_px[0])
             .set("cy", centre_px[1])
             .set("r", DIAL_PX)
-            .set("fill", hex(DAY.background))
-            .set("stroke", hex(DAY.line))
+            .set("fill", DAY.background.hex())
+            .set("stroke", DAY.line.hex())
             .set("stroke-width", 2),
     );
     let scenario = picture.scenario;
@@ -167,12 +167,12 @@ fn below(picture: &Picture<'_>, instant: &Instant, middle_px: f32, ground_px: f3
     if let Some(owed_rad) = owed {
         let mark = hand(owed_rad, 0.72 * DIAL_PX, 1.16 * DIAL_PX);
         group = group.add(
-            mark.set("stroke", hex(DAY.stage.owed))
+            mark.set("stroke", DAY.stage.owed.hex())
                 .set("stroke-width", 8),
         );
     }
     let pointer = hand(instant.heading_rad, 0.0, 0.84 * DIAL_PX);
-    group = group.add(pointer.set("stroke", hex(DAY.text)).set("stroke-width", 5));
+    group = group.add(pointer.set("stroke", DAY.text.hex()).set("stroke-width", 5));
     let owed_turns = picture.jump.owed.map(|owed| owed.turns);
     let captions = [
         (

@@ -15,7 +15,6 @@ use resvg::tiny_skia::{Pixmap, Transform};
 use resvg::usvg::{Options, Tree};
 use serde_json::json;
 
-use turns_aloft::appearance::Rgb;
 use turns_aloft::physics::body::Segment;
 use turns_aloft::physics::flight::{Flight, Pose};
 use turns_aloft::physics::rotation::heading_rad;
@@ -136,10 +135,6 @@ fn post_px(t_s: f64, post: usize) -> [f64; 2] {
     ]
 }
 
-fn hex(Rgb(r, g, b): Rgb) -> String {
-    format!("#{r:02x}{g:02x}{b:02x}")
-}
-
 /// The hall and the jumper.
 fn svg(camera: &Camera, flight: &Flight, pose: &Pose, t_s: f64) -> String {
     let [_, down] = Camera::moved_px(t_s);
@@ -178,7 +173,7 @@ fn svg(camera: &Camera, flight: &Flight, pose: &Pose, t_s: f64) -> String {
         svg += &format!(
             "<polygon points='{}' fill='{}'/>",
             corners.join(" "),
-            hex(colour)
+            colour.hex()
         );
     }
     svg + "</svg>"
