@@ -58,7 +58,7 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 49] = [
+    let all: [(&str, &[Parameter]); 50] = [
         // Whose jump it is and what it comes to, and how thick the limbs of a small body are drawn.
         (
             "picture/card.rs",
@@ -137,6 +137,11 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
             &[ArmTuck, LegTuck, ArmAsymmetry, ArmLag],
         ),
         ("panel/charts/time_axis.rs", &[CloseDelay, OpenLead]),
+        // Who turns on a turntable.
+        (
+            "turntable/setup.rs",
+            &[Stature, BodyMass, HandMass, BootMass],
+        ),
         // What the picture is as large as.
         ("stage/axis.rs", &[Stature]),
         // What marks in a film are as far off as.

@@ -28,6 +28,7 @@ pub mod source;
 pub mod start;
 mod trace;
 pub mod turns;
+mod turntable;
 pub mod typed;
 pub mod unit;
 pub mod weights;
