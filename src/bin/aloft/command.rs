@@ -16,6 +16,7 @@ use crate::measure::Measure;
 use crate::output::{printed, written};
 use crate::picture::PictureArguments;
 use crate::steps::Steps;
+use crate::turntable::TurntableArguments;
 use turns_aloft::scenario::export::Export;
 use turns_aloft::scenario::starts;
 
@@ -30,7 +31,9 @@ struct Command {
 #[derive(Subcommand)]
 enum Task {
     /// List the starting points, or print one as a scenario file.
-    Starts { name: Option<String> },
+    Starts {
+        name: Option<String>,
+    },
     /// Fly a starting point or a scenario file and print every readout as JSON.
     Fly(Fly),
     /// Print the exact body, joint motion and start of a flight as JSON, to compute it again by
@@ -53,6 +56,7 @@ enum Task {
     Measure(Measure),
     /// Print what a small step of each lever gives, the most turns first, as JSON.
     Steps(Steps),
+    Turntable(TurntableArguments),
 }
 
 pub fn main() -> ExitCode {
@@ -106,6 +110,7 @@ fn run(command: Command) -> Result<String, String> {
         Task::Goal(goal) => goal.run(),
         Task::Measure(measure) => measure.run(),
         Task::Steps(steps) => steps.run(),
+        Task::Turntable(turntable) => turntable.run(),
     }
 }
 

@@ -24,6 +24,8 @@ mod output;
 mod picture;
 #[cfg(not(target_arch = "wasm32"))]
 mod steps;
+#[cfg(not(target_arch = "wasm32"))]
+mod turntable;
 
 #[cfg(not(target_arch = "wasm32"))]
 fn main() -> std::process::ExitCode {
