@@ -141,6 +141,12 @@ fn what_is_wrong_is_said_in_one_line() {
     assert!(set("stature_m").contains("KEY=VALUE"));
     let step = refused(&["turntable", example.path(), "--step", "0"]);
     assert!(step.contains("from 0.001 to 60 s"), "{step}");
+    let long = Scratch::new("long.csv", "time_s,hand_distance_m\n0,0.5\n3600,0.5\n");
+    let rows = refused(&["turntable", long.path(), "--step", "0.001"]);
+    assert!(
+        rows.contains("200000 rows") && rows.contains("0.018 s"),
+        "{rows}"
+    );
     for (text, word) in [
         (&b""[..], "is empty"),
         (b"\xff\xfet\x00", "UTF-8"),

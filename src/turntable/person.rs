@@ -127,12 +127,23 @@ impl Person {
         0.5 * (below + above)
     }
 
+    /// By the right arm alone, since this is asked for again and again; the trunk is straight and upright, and
+    /// its twist changes no distance.
     fn hand_distance_m(&self, arms: f64) -> f64 {
-        let posture = self.posture(&[arms, 0.0, 0.0]);
-        let kinematics = ForwardKinematics::new(&self.body, &posture, &STILL);
-        let hand = Segment::RightHand;
-        let (grip_m, _) = kinematics.point(hand, self.body.link(hand).end_m);
-        libm::hypot(grip_m.x, grip_m.z)
+        let joint_m = |segment| self.body.link(segment).joint_m;
+        let chest = [Segment::MiddleTrunk, Segment::UpperTrunk].map(joint_m);
+        let arm = [
+            Segment::RightUpperArm,
+            Segment::RightForearm,
+            Segment::RightHand,
+        ];
+        let from_joint = |end_m: DVec3, segment: Segment| {
+            let way = &self.ways[segment as usize];
+            joint_m(segment) + way.at(&[arms, 0.0, 0.0]) * end_m
+        };
+        let grip_m = self.body.link(Segment::RightHand).end_m;
+        let place_m = arm.into_iter().rev().fold(grip_m, from_joint) + chest[0] + chest[1];
+        libm::hypot(place_m.x, place_m.z)
     }
 
     /// How every joint stands.

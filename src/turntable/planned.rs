@@ -141,7 +141,11 @@ impl<'a> Planned<'a> {
         let mut samples = vec![sample(&turning)];
         let count = libm::ceil((to_s - from_s) / sample_s - 1e-9).max(1.0) as usize;
         for i in 1..=count {
-            let until_s = (from_s + sample_s * i as f64).min(to_s);
+            let until_s = if i == count {
+                to_s
+            } else {
+                from_s + sample_s * i as f64
+            };
             turning = turned_to(turning, self, &setup.friction, until_s);
             samples.push(sample(&turning));
         }

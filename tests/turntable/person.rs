@@ -6,7 +6,7 @@ use proptest::prelude::*;
 use turns_aloft::physics::body::Segment;
 use turns_aloft::physics::forward_kinematics::ForwardKinematics;
 use turns_aloft::physics::overlap::overlap_m;
-use turns_aloft::physics::posture::{JointRates, Posture};
+use turns_aloft::physics::posture::{JointRates, Posture, STILL};
 use turns_aloft::physics::thickness::solids;
 use turns_aloft::turntable::position::TWIST_RAD;
 use turns_aloft::turntable::{Person, Position, Setup, Stand};
@@ -78,12 +78,38 @@ proptest! {
         let position = Position { hand_distance_m, legs: 0.0, twist_rad: 0.0 };
         let held = person.coordinates(&position);
         prop_assert!((person.position(&held).hand_distance_m - hand_distance_m).abs() < 1e-12);
+        // Where forward kinematics have what either hand holds, twisted or not.
+        for hand in [Segment::LeftHand, Segment::RightHand] {
+            let posture = person.posture(&[held[0], held[1], part - 0.5]);
+            let kinematics = ForwardKinematics::new(&person.body, &posture, &STILL);
+            let (grip_m, _) = kinematics.point(hand, person.body.link(hand).end_m);
+            let found_m = (grip_m.x * grip_m.x + grip_m.z * grip_m.z).sqrt();
+            prop_assert!((found_m - hand_distance_m).abs() < 1e-12);
+        }
         let inertia = |arms: f64| person.about_axis(&[arms, 0.0, 0.0], &[0.0; 3]).inertia_kg_m2;
         let further = (held[0] + 0.02).min(1.0);
         prop_assert!(further <= held[0] || inertia(further) > inertia(held[0]));
         // From the fists in front of the chest to the stretched arm, 0.42 to 0.46 of the stature.
         prop_assert!((0.02..0.17).contains(&(nearest / stature_m)), "{}", nearest / stature_m);
         prop_assert!((0.40..0.48).contains(&(farthest / stature_m)), "{}", farthest / stature_m);
+    }
+}
+
+/// Hips of somebody who stands are a leg above the ground (0.46 to 0.53 of the stature, Drillis & Contini 1966
+/// have 0.530 with the foot), of somebody who sits half a thigh above the seat.
+#[test]
+fn the_hips_are_above_what_carries_them() {
+    for stand in Stand::ALL {
+        let setup = Setup::on(stand);
+        let person = Person::new(&setup).expect("in range");
+        let share = person.hips_above_support_m() / setup.stature_m;
+        let expected = match stand {
+            Stand::Platform => 0.46..0.54,
+            // Blades and a pointed foot below.
+            Stand::Ice => 0.50..0.62,
+            Stand::PlatformSitting | Stand::Chair => 0.03..0.07,
+        };
+        assert!(expected.contains(&share), "{stand:?}: {share}");
     }
 }
 
@@ -116,8 +142,7 @@ fn the_arms_pass_clear_on_their_way() {
             for legs in [0.0, 0.5, 1.0] {
                 let arms = f64::from(i) / 20.0;
                 let posture = person.posture(&[arms, legs, 0.0]);
-                let still = person.joint_rates(&[0.0; 3]);
-                let kinematics = ForwardKinematics::new(&person.body, &posture, &still);
+                let kinematics = ForwardKinematics::new(&person.body, &posture, &STILL);
                 for one in arm {
                     for other in others {
                         // The upper arm begins in the chest.

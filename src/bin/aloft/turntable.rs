@@ -53,6 +53,9 @@ const DEFAULT_STEP_S: f64 = 0.02;
 /// Shortest and longest admissible time between rows, s.
 const STEP_S: [f64; 2] = [0.001, 60.0];
 
+/// Rows at most, so that memory is bounded.
+const MOST_ROWS: f64 = 200_000.0;
+
 impl TurntableArguments {
     pub fn run(&self) -> Result<String, String> {
         let Some(path) = &self.programme else {
@@ -65,6 +68,13 @@ impl TurntableArguments {
             .map_err(|why| format!("{} cannot be read: {why}", path.display()))?;
         let programme = Programme::of_file(&bytes).map_err(|why| said(&why))?;
         let planned = Planned::new(&person, &programme).map_err(|why| said(&why))?;
+        let [from_s, to_s] = planned.span_s();
+        if to_s - from_s > MOST_ROWS * step_s {
+            let least_s = (to_s - from_s) / MOST_ROWS;
+            return Err(format!(
+                "step = {step_s} s makes more than {MOST_ROWS} rows: this programme takes {least_s} s or more"
+            ));
+        }
         if self.export {
             printed(&Export::new(&planned, step_s))
         } else {
