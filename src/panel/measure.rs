@@ -44,11 +44,13 @@ pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit) -> Opt
         }
     }
     ui.add_space(GAP);
-    let save = Button::labelled("save attempt", text("measure-save"));
-    if save.show_in_row(ui).clicked() {
-        command = Some(PageCommand::SaveAttempt);
+    if session.attempt_at_hand().is_some() {
+        let save = Button::labelled("save attempt", text("measure-save"));
+        if save.show_in_row(ui).clicked() {
+            command = Some(PageCommand::SaveAttempt);
+        }
+        ui.add_space(GAP);
     }
-    ui.add_space(GAP);
     let leave = Button::labelled("leave measuring", text("measure-leave"));
     if leave.show_in_row(ui).clicked() {
         session.stop_measuring();
