@@ -28,7 +28,7 @@ fn a_stop_watch_gives_a_range() {
         // What the jump was meant to be can be changed; its own turns are not those that are measured.
         let folds = ["fold:Which jump", "fold:The jumper"];
         assert!(folds.iter().all(|fold| targets().contains_key(*fold)));
-        assert!(!has(&page, "Why") && !says(&page, "of 2"), "{size:?}");
+        assert!(!has(&page, "Why") && !has(&page, "Uncertainty"), "{size:?}");
         press_target(&mut page, "landed:half short");
         work_out(&mut page);
         assert!(has(&page, "Ask why"), "{size:?}");

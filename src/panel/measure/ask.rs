@@ -12,6 +12,9 @@ use turns_aloft_session::Session;
 use turns_aloft_session::measuring::{Mark, about, title};
 use turns_aloft_words::{decimal, say, text};
 
+/// Room for how a mark is made: three lines.
+const ABOUT: f32 = 60.0;
+
 /// In so many steps the cross goes over the picture: a point is not seen more exactly.
 const STEPS_OF_CROSS: f64 = 500.0;
 
@@ -57,13 +60,10 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
             small(ui, &say!("measure-step", step = done + 1, of = all));
         }
         ui.label(RichText::new(title(mark)).font(style::bold(20.0)));
+        // The button below stays where it is from mark to mark, and the title above it in sight.
+        let below = ui.cursor().top() + ABOUT;
         small(ui, about(mark));
-        match mark {
-            Mark::Facing(_) => facing(ui, session),
-            Mark::Posture(_) => posture(ui, session),
-            Mark::Point(..) => cross(ui, session),
-            Mark::TakeOff | Mark::Landing => ui.add_space(GAP),
-        }
+        ui.add_space((below - ui.cursor().top()).max(0.0));
         let done = match mark {
             Mark::TakeOff | Mark::Landing => text("measure-mark-picture"),
             Mark::Facing(_) | Mark::Posture(_) => text("measure-it-fits"),
@@ -77,6 +77,12 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
         }
         ui.add_space(GAP);
         back_and_skip(ui, session);
+        match mark {
+            Mark::Facing(_) => facing(ui, session),
+            Mark::Posture(_) => posture(ui, session),
+            Mark::Point(..) => cross(ui, session),
+            Mark::TakeOff | Mark::Landing => {}
+        }
     });
 }
 
