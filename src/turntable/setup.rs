@@ -91,7 +91,7 @@ impl Number {
     ];
 
     /// The input of a jump that is the same, whose key and range it has.
-    const fn of_jump(self) -> Option<Parameter> {
+    pub const fn of_jump(self) -> Option<Parameter> {
         match self {
             Self::Stature => Some(Parameter::Stature),
             Self::BodyMass => Some(Parameter::BodyMass),
@@ -195,6 +195,17 @@ impl Setup {
             bearing_inertia_kg_m2: stand.inertia_kg_m2(),
             friction: stand.friction(),
             rate_rad_s: 0.0,
+        }
+    }
+
+    /// The same person on another stand, with what goes with that, at rest.
+    #[must_use]
+    pub const fn moved_to(self, stand: Stand) -> Self {
+        Self {
+            table: self.table,
+            stature_m: self.stature_m,
+            body_mass_kg: self.body_mass_kg,
+            ..Self::on(stand)
         }
     }
 
