@@ -88,6 +88,10 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Op
         {
             command = Some(PageCommand::Open);
         }
+        heading(ui, text("turntable-menu"));
+        if menu_item(ui, "turntable", text("turntable-enter"), width, false).clicked() {
+            session.begin_turntable();
+        }
         kept_jumps(ui, session, width);
         heading(ui, text("panel-starts-invented"));
         for start in starts::all() {
