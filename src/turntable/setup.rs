@@ -240,6 +240,27 @@ impl Setup {
         number.set(self, value.ok_or_else(not_a_number)?)
     }
 
+    /// All values as text, by which [`Self::set`] makes the same again, in that order.
+    pub fn written(&self) -> Vec<[String; 2]> {
+        let pair = |key: &str, value: &str| [key.to_owned(), value.to_owned()];
+        let table = TABLES.into_iter().find(|(_, table)| *table == self.table);
+        let words = [(STAND, self.stand.key())]
+            .into_iter()
+            .chain(table.map(|(word, _)| (TABLE, word)))
+            .map(|(key, word)| pair(key, word));
+        let numbers = Number::ALL.map(|it| pair(it.key(), &it.get(self).to_string()));
+        words.chain(numbers).collect()
+    }
+
+    /// The one that was written so.
+    pub fn read(written: &[[String; 2]]) -> Result<Self, Refused> {
+        let mut setup = Self::on(Stand::Platform);
+        for [key, value] in written {
+            setup.set(key, value)?;
+        }
+        Ok(setup)
+    }
+
     /// Whether every number is in its range; the first that is not is named.
     pub fn check(&self) -> Result<(), Refused> {
         Number::ALL

@@ -1,4 +1,4 @@
-//! Somebody on a turntable: led, pushed, wound back, set up in another way, saved and left. What the panels say
+//! Somebody on a turntable: led, pushed, wound back, set up in another way, saved, kept and left. What the panels say
 //! is what the turntable's own package says.
 
 use egui::accesskit::{ActionData, Role};
@@ -424,7 +424,7 @@ fn the_rate_is_announced_in_steps() {
     let mut moved = 0;
     for i in 0..1200 {
         let t_s = f64::from(i) * FRAME_S;
-        let part = 0.5 - 0.5 * (0.8 * t_s).cos();
+        let part = 0.5 - 0.5 * libm::cos(0.8 * t_s);
         session.lead_turntable(|position| position.hand_distance_m = 0.25 + 0.5 * part);
         session.advance_turntable(FRAME_S);
         let now = summary(&session);
@@ -445,6 +445,33 @@ fn the_rate_is_announced_in_steps() {
         session.advance_turntable(FRAME_S);
         assert_eq!(summary(&session), even);
     }
+}
+
+/// Who was on it, and on what, is there again after a reload; what is spoilt is left out.
+#[test]
+fn who_was_on_it_survives_a_reload() {
+    let mut session = Session::default();
+    session.begin_turntable();
+    session.set_stand(Stand::Ice);
+    session.set_typed_turntable(TypedNumber::Of(Number::Stature), "1.5 m");
+    let kept = session.keep();
+    let mut again = Session::default();
+    again.restore(&kept);
+    assert!(!again.is_on_turntable());
+    again.begin_turntable();
+    let setup = again.turntable().map(|it| *it.setup());
+    let expected = Setup {
+        stature_m: 1.5,
+        ..Setup::on(Stand::Ice)
+    };
+    assert_eq!(setup, Some(expected));
+    let spoilt = kept.replace("\"ice\"", "\"moon\"");
+    assert_ne!(spoilt, kept);
+    let mut again = Session::default();
+    again.restore(&spoilt);
+    again.begin_turntable();
+    let setup = again.turntable().map(|it| *it.setup());
+    assert_eq!(setup, Some(Setup::on(Stand::Platform)));
 }
 
 #[test]
