@@ -58,7 +58,7 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 49] = [
+    let all: [(&str, &[Parameter]); 47] = [
         // Whose jump it is and what it comes to, and how thick the limbs of a small body are drawn.
         (
             "picture/card.rs",
@@ -125,18 +125,13 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ("session/describe/flight.rs", &[TakeoffRate, JumpHeight]),
         ("session/describe/loads.rs", &[HandMass]),
         ("session/describe/weights.rs", &[TakeoffRate, HandMass]),
-        (
-            "session/describe/moment.rs",
-            &[PreRotation, CloseDelay, OpenLead],
-        ),
+        ("session/describe/moment.rs", &[PreRotation]),
         ("session/describe/result.rs", &[PreRotation]),
-        ("session/describe/why_words.rs", &[ArmTuck, LegTuck]),
         // A figure that is closed over a film as far as the jumper in it.
         (
             "session/operations/film_overlay.rs",
             &[ArmTuck, LegTuck, ArmAsymmetry, ArmLag],
         ),
-        ("panel/charts/time_axis.rs", &[CloseDelay, OpenLead]),
         // What the picture is as large as.
         ("stage/axis.rs", &[Stature]),
         // What marks in a film are as far off as.
