@@ -58,7 +58,7 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 47] = [
+    let all: [(&str, &[Parameter]); 48] = [
         // Whose jump it is and what it comes to, and how thick the limbs of a small body are drawn.
         (
             "picture/card.rs",
@@ -84,6 +84,8 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         // The rate as flown, which heavier hands may keep from being the one that was set.
         ("analysis/judge.rs", &[TakeoffRate]),
         ("analysis/seen.rs", &[TakeoffRate]),
+        // When a hand has begun to close and to open.
+        ("analysis/turn_try.rs", &[CloseDelay, OpenLead]),
         ("scenario/marks.rs", &[TakeoffRate]),
         // Torque for each kilogram of the body.
         ("analysis/effort_marks.rs", &[BodyMass]),

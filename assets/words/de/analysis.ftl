@@ -109,3 +109,15 @@ fit-second-answer = Es können auch { $turns } Drehungen gewesen sein (etwa { $p
 why-loss-range = { $what }: { $range }
 # What is said of the largest loss of one jump.
 fit-likeliest = Für den wahrscheinlichsten Sprung: { $sentence }
+# Ein Versuch mit so vielen Drehungen.
+try-full = { $owed } Drehungen: voll, { $turns } gedreht.
+try-short = { $owed } Drehungen: nicht voll. { $turns } gedreht, { $degrees } Grad fehlen.
+try-over = { $owed } Drehungen: nicht voll. { $turns } gedreht, { $degrees } Grad zu weit.
+try-facing = { $owed } Drehungen: nicht voll. { $turns } gedreht, aber die Hüfte steht { $degrees } Grad neben der Landung.
+try-none-passed = Keine bei Menschen gesehene Grenze wurde überschritten.
+try-passed = Überschrittene Grenzen: { $count }. { $what }.
+try-limit-most = { $what }, gesehen bis { $limit }
+try-limit-least = { $what }, gesehen ab { $limit }
+try-unknown = Nicht bekannt: { $what }.
+five-turns-listed = Sprünge mit fünf Drehungen stehen seit 2024 in den Regeln (ISU Communication 2656, nach einer Sekundärquelle).
+five-turns-peak = Die höchsten gesehenen Drehraten sind 430 bis 440 U/min. Für fünf Drehungen wären etwa 500 U/min nötig (übliche Praxis, ohne Quelle).

@@ -109,3 +109,15 @@ fit-second-answer = It may also have been { $turns } turns (about { $percent } %
 why-loss-range = { $what }: { $range }
 # What is said of the largest loss of one jump.
 fit-likeliest = Of the likeliest jump: { $sentence }
+# A try at so many turns.
+try-full = { $owed } turns: full, with { $turns } turned.
+try-short = { $owed } turns: not full. { $turns } turned, { $degrees } degrees missing.
+try-over = { $owed } turns: not full. { $turns } turned, { $degrees } degrees too far.
+try-facing = { $owed } turns: not full. { $turns } turned, but the hips face { $degrees } degrees away from the landing.
+try-none-passed = No limit seen in people was passed.
+try-passed = Limits passed: { $count }. { $what }.
+try-limit-most = { $what }, seen up to { $limit }
+try-limit-least = { $what }, seen down to { $limit }
+try-unknown = Not known: { $what }.
+five-turns-listed = Jumps of five turns are listed in the rules since 2024 (ISU Communication 2656, by a secondary source).
+five-turns-peak = The highest peak rates seen are 430 to 440 rpm. Five turns would need about 500 rpm (common practice, no source).

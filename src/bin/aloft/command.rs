@@ -16,6 +16,7 @@ use crate::measure::Measure;
 use crate::output::{printed, written};
 use crate::picture::PictureArguments;
 use crate::steps::Steps;
+use crate::turn_try::TurnTryArguments;
 use turns_aloft::scenario::export::Export;
 use turns_aloft::scenario::starts;
 
@@ -53,6 +54,8 @@ enum Task {
     Measure(Measure),
     /// Print what a small step of each lever gives, the most turns first, as JSON.
     Steps(Steps),
+    /// Print whether a jump lands five turns, or fewer, and which limits seen in people it passes, as JSON.
+    Try(TurnTryArguments),
 }
 
 pub fn main() -> ExitCode {
@@ -106,6 +109,7 @@ fn run(command: Command) -> Result<String, String> {
         Task::Goal(goal) => goal.run(),
         Task::Measure(measure) => measure.run(),
         Task::Steps(steps) => steps.run(),
+        Task::Try(tried) => tried.run(),
     }
 }
 

@@ -24,6 +24,8 @@ mod output;
 mod picture;
 #[cfg(not(target_arch = "wasm32"))]
 mod steps;
+#[cfg(not(target_arch = "wasm32"))]
+mod turn_try;
 
 #[cfg(not(target_arch = "wasm32"))]
 fn main() -> std::process::ExitCode {
