@@ -63,6 +63,19 @@ impl Plan {
         }
     }
 
+    /// What these knots make a joint do, one movement after the other: when each begins, s, and how much farther in
+    /// it leads, as a share of the whole way.
+    pub fn led_steps(&self, segment: Segment, knots: &[Knot]) -> impl Iterator<Item = (f64, f64)> {
+        let joint = &self.blends[segment as usize];
+        let lag_s = if joint.late { self.spec.arm_lag_s } else { 0.0 };
+        let (limb, mut before) = (joint.limb, 0.0);
+        knots.iter().map(move |knot| {
+            let way = limb.of(knot) - before;
+            before += way;
+            (knot.time_s + lag_s, way)
+        })
+    }
+
     /// The fastest that a joint of a led body can turn, whatever the hand does, rad/s: the longer of its ways in
     /// and out, and the way from where it is at take-off to where it is at landing, both at the peak rate of a
     /// minimum-jerk movement that takes the closing time.

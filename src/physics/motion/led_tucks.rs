@@ -82,7 +82,7 @@ impl std::error::Error for KnotsError {}
 impl Limb {
     pub const ALL: [Self; 2] = [Self::Arms, Self::Legs];
 
-    const fn of(self, knot: &Knot) -> f64 {
+    pub(super) const fn of(self, knot: &Knot) -> f64 {
         match self {
             Self::Arms => knot.arms,
             Self::Legs => knot.legs,

@@ -261,7 +261,7 @@ impl Plan {
     /// When a joint's closing starts, s after take-off.
     pub fn close_start_s(&self, segment: Segment) -> f64 {
         let late = self.blends[segment as usize].late;
-        self.spec.close_delay_s + if late { self.spec.arm_lag_s } else { 0.0 }
+        self.closes_from_s() + if late { self.spec.arm_lag_s } else { 0.0 }
     }
 
     /// The rotation of a joint at take-off, then the rotation vectors of closing and opening, rad.
