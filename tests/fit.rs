@@ -131,7 +131,7 @@ fn ranges_bear_wrong_marks() {
 /// (standard deviation).
 #[test]
 fn eight_facings_tell_the_turns() {
-    let all = check_all(60, 3_000, |_| Marking {
+    let all = check_all(200, 3_000, |_| Marking {
         frames_per_s: 60.0,
         facings: 8,
         postures: 3,
@@ -142,8 +142,8 @@ fn eight_facings_tell_the_turns() {
     let off = (all.iter().map(|it| it.turns_off.powi(2)).sum::<f64>() / count).sqrt();
     println!("turns are known to {said:.3} and were off by {off:.3}");
     assert!(said <= 0.065, "{said}");
-    // Of 60 attempts known to a tenth.
-    assert!(off <= 0.065 * 1.2, "{off}");
+    // Of 200 attempts known to a twentieth; of 400 it was 0.064.
+    assert!(off <= 0.065 * 1.1, "{off}");
 }
 
 /// A plan flown for the hang time of its jump is that jump: as far turned, and as high. Tolerance: the
@@ -214,6 +214,23 @@ fn the_same_marks_give_the_same_answer() {
     again.poll();
     let first = again.first().expect("one piece is enough");
     assert!((first.air_turns - one.best.air_turns).abs() < 0.05);
+}
+
+/// Facings that go round the other way than the attempt was said to are told of; in most films, even of marks
+/// that are partly wrong, nothing is said where they do not.
+#[test]
+fn the_other_direction_of_turning_is_told() {
+    let mut told = [0, 0];
+    let count = 40;
+    for i in 0..count {
+        let (mut attempt, _) = Maker::new(4_000 + i as u64).attempt(marking(i, 0.1));
+        told[0] += usize::from(fitted(&attempt).likelier_turning.is_some());
+        let so = attempt.scenario.turning;
+        attempt.scenario.turning = so.opposite();
+        told[1] += usize::from(fitted(&attempt).likelier_turning == Some(so));
+    }
+    println!("of {count}: told falsely {}, rightly {}", told[0], told[1]);
+    assert!(told[0] == 0 && told[1] > count * 3 / 4, "{told:?}");
 }
 
 /// The facings of both ends alone allow other counts of turns, which are told with how likely they are.

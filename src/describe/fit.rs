@@ -6,6 +6,7 @@ use turns_aloft_fit::Fit;
 use turns_aloft_fit::problem::Unfit;
 use turns_aloft_fit::quantity::{Quantity, Range};
 use turns_aloft_fit::untold::{FurtherMark, MarkOf};
+use turns_aloft_physics::plan::Turning;
 use turns_aloft_words::{decimal, say, text};
 
 impl Sentence for Unfit {
@@ -99,4 +100,12 @@ pub fn other_answers(fit: &Fit) -> Vec<String> {
         )
     });
     other.collect()
+}
+
+/// That the facings turn the other way than the jump was said to.
+pub fn other_turning(fit: &Fit) -> Option<&'static str> {
+    Some(match fit.likelier_turning? {
+        Turning::Anticlockwise => text("fit-turns-anticlockwise"),
+        Turning::Clockwise => text("fit-turns-clockwise"),
+    })
 }

@@ -4,6 +4,7 @@ use crate::quantity::{Quantity, Range, correlation};
 use crate::sample::Sample;
 use crate::untold::Untold;
 use turns_aloft_analysis::budget::Cause;
+use turns_aloft_physics::plan::Turning;
 
 /// The answer.
 #[derive(Debug, Clone)]
@@ -17,6 +18,8 @@ pub struct Fit {
     pub untold: Untold,
     /// How often each sample was moved on since it was drawn.
     pub moves_each: f64,
+    /// The other direction of turning than the attempt's, if the facings are met far better by it.
+    pub likelier_turning: Option<Turning>,
 }
 
 /// A number of turns that the marks allow, to a whole turn.
@@ -37,6 +40,7 @@ impl Fit {
         (samples, counts): (Vec<Sample>, &[usize]),
         untold: Untold,
         moves_each: f64,
+        likelier_turning: Option<Turning>,
     ) -> Self {
         Self {
             answers: answers(&samples, counts),
@@ -44,6 +48,7 @@ impl Fit {
             samples,
             untold,
             moves_each,
+            likelier_turning,
         }
     }
 

@@ -11,6 +11,7 @@ use crate::unknown::Point;
 use crate::untold::{INSTANTS, Shown, Untold, instants_s};
 use crate::walk::Walk;
 use turns_aloft_attempt::{Attempt, Measured};
+use turns_aloft_physics::plan::Turning;
 use turns_aloft_scenario::Scenario;
 
 /// Equally likely jumps that come of a fit.
@@ -26,6 +27,10 @@ const FLOWN: usize = 6;
 /// How much less likely than the likeliest a jump may be to be drawn around: the logarithm.
 const HOPELESS: f64 = 12.0;
 
+/// How much likelier than any found a jump has to be that turned the other way, to be told of: the
+/// logarithm.
+const BETTER_TURNED: f64 = 5.0;
+
 /// A fit that is not finished.
 #[derive(Debug)]
 pub struct Fitting {
@@ -33,6 +38,7 @@ pub struct Fitting {
     named: Scenario,
     filmed: bool,
     modes: Vec<Mode>,
+    likelier_turning: Option<Turning>,
     stage: Stage,
 }
 
@@ -43,6 +49,8 @@ enum Stage {
     Scan,
     /// From these places, the last one next.
     Solve(Vec<Place>),
+    /// Whether a jump that turned the other way would suit the marks better.
+    Turning,
     Draw(Box<Draws>),
     Walk(Box<Walk>),
     Fly(Box<Flying>),
@@ -70,6 +78,7 @@ impl Fitting {
             named: attempt.scenario.clone(),
             filmed: matches!(attempt.measured, Measured::Film(_)),
             modes: Vec::new(),
+            likelier_turning: None,
             stage: before.map_or(Stage::Scan, Stage::Again),
         })
     }
@@ -103,13 +112,15 @@ impl Fitting {
                     let mode = Trial::new(&self.problem, place.point).solve();
                     keep(&mut self.modes, mode);
                 }
-                None => {
-                    let least = self.modes[0].lost;
-                    self.modes.retain(|mode| mode.lost < least + HOPELESS);
-                    let draws = Draws::new(&self.problem, &self.modes, SEED);
-                    self.stage = Stage::Draw(Box::new(draws));
-                }
+                None => self.stage = Stage::Turning,
             },
+            Stage::Turning => {
+                let least = self.modes[0].lost;
+                self.likelier_turning = likelier_turning(&self.problem, least);
+                self.modes.retain(|mode| mode.lost < least + HOPELESS);
+                let draws = Draws::new(&self.problem, &self.modes, SEED);
+                self.stage = Stage::Draw(Box::new(draws));
+            }
             Stage::Draw(draws) => {
                 if draws.go_on(&self.problem, DRAWN)
                     && let Stage::Draw(draws) = std::mem::replace(&mut self.stage, Stage::Scan)
@@ -144,6 +155,7 @@ impl Fitting {
                         (std::mem::take(&mut flying.samples), &flying.counts),
                         untold,
                         flying.moves_each,
+                        self.likelier_turning,
                     );
                     self.stage = Stage::Done(Box::new(fit));
                 }
@@ -170,6 +182,19 @@ impl Fitting {
             _ => None,
         }
     }
+}
+
+/// The other direction of turning, if the marks are met so much better by it.
+fn likelier_turning(problem: &Problem, lost: f64) -> Option<Turning> {
+    let turning = problem.scenario.turning.opposite();
+    let other = problem.turning(turning)?;
+    let place = scan(&other).into_iter().next()?;
+    // A search is only worth while near a place that is hardly worse.
+    if place.lost > lost + HOPELESS {
+        return None;
+    }
+    let mode = Trial::new(&other, place.point).solve();
+    (mode.lost < lost - BETTER_TURNED).then_some(turning)
 }
 
 fn sample(problem: &Problem, point: &Point, named: &Scenario) -> Sample {

@@ -9,6 +9,7 @@ use turns_aloft_attempt::film::{Contacts, Film};
 use turns_aloft_attempt::sensor::Sensor;
 use turns_aloft_attempt::stop_watch::StopWatch;
 use turns_aloft_attempt::{Attempt, Measured};
+use turns_aloft_physics::plan::Turning;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::parameter::Parameter;
 
@@ -213,6 +214,17 @@ impl Problem {
             angle_rad: mark.angle_rad,
             sigma_rad: libm::hypot(mark.sigma_rad, UNLIKE_PLAN_RAD),
         }));
+    }
+
+    /// The same of a jumper who turns the other way; none where nothing that was marked tells which way.
+    pub fn turning(&self, turning: Turning) -> Option<Self> {
+        self.marks.iter().any(Mark::is_of_facing).then(|| Self {
+            scenario: Scenario {
+                turning,
+                ..self.scenario.clone()
+            },
+            ..self.clone()
+        })
     }
 
     /// When the flight begins and ends, s, for so many standard deviations of each.

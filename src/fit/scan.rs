@@ -25,7 +25,7 @@ const APART_TURNS: f64 = 0.3;
 pub struct Place {
     pub point: Point,
     air_turns: f64,
-    lost: f64,
+    pub lost: f64,
 }
 
 /// The likeliest places, the likeliest first.

@@ -13,7 +13,7 @@ use crate::describe::Sentence;
 use crate::page::film::Film;
 use crate::page::panels::PageCommandSent;
 use crate::page::wake::wake;
-use crate::page::{dom, language};
+use crate::page::{dom, file_input, language};
 use crate::panel::PageCommand;
 use crate::say;
 use crate::scenario::collection::LARGEST_BYTES;
@@ -61,28 +61,9 @@ impl FileInput {
     fn build() -> Option<Self> {
         let inbox = Inbox::default();
         let document = dom::document()?;
-        let input: HtmlInputElement = document.create_element("input").ok()?.dyn_into().ok()?;
-        input.set_type("file");
-        input.set_accept(ACCEPT);
-        input.set_id(INPUT_ID);
-        input.set_class_name("unseen");
-        // The keyboard has the button on the bar.
-        input.set_tab_index(-1);
-        input
-            .set_attribute("aria-label", text("page-open-file"))
-            .ok()?;
-        document.body()?.append_child(&input).ok()?;
-
-        let (chosen, to) = (input.clone(), Rc::clone(&inbox));
-        let change = Closure::<dyn FnMut()>::new(move || {
-            if let Some(file) = chosen.files().and_then(|files| files.get(0)) {
-                read(&file, Rc::clone(&to));
-            }
-            // So that the same file can be chosen again.
-            chosen.set_value("");
-        });
-        input.set_onchange(Some(change.as_ref().unchecked_ref()));
-        change.forget();
+        let to = Rc::clone(&inbox);
+        let input = file_input::add(INPUT_ID, ACCEPT, move |file| read(&file, Rc::clone(&to)))?;
+        name_input();
 
         let over = Closure::<dyn FnMut(DragEvent)>::new(|event: DragEvent| event.prevent_default());
         let to = Rc::clone(&inbox);

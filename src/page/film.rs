@@ -11,7 +11,6 @@ use std::rc::Rc;
 use bevy::prelude::*;
 use js_sys::futures::{JsFuture, spawn_local};
 use wasm_bindgen::JsCast;
-use wasm_bindgen::prelude::Closure;
 use web_sys::{File, FilePropertyBag, HtmlElement, HtmlInputElement, Response};
 
 use crate::appearance::NIGHT;
@@ -19,7 +18,7 @@ use crate::describe::Sentence;
 use crate::film::FilmFault;
 use crate::page::panels::{FilmArea, PageCommandSent};
 use crate::page::wake::wake;
-use crate::page::{dom, language};
+use crate::page::{dom, file_input, language};
 use crate::panel::PageCommand;
 use crate::player::{Event, FilmPoint, Overlay, Player, PlayerFault, Stroke, Watcher};
 use crate::session::Session;
@@ -103,25 +102,11 @@ impl Film {
     fn build() -> Option<Self> {
         let document = dom::document()?;
         let heard = Rc::<Heard>::default();
-        let input: HtmlInputElement = document.create_element("input").ok()?.dyn_into().ok()?;
-        input.set_type("file");
-        input.set_accept("video/*");
-        input.set_id(INPUT_ID);
-        input.set_class_name("unseen");
-        // The keyboard has the button on the panel.
-        input.set_tab_index(-1);
-        document.body()?.append_child(&input).ok()?;
-        let (chosen, to) = (input.clone(), Rc::clone(&heard));
-        let change = Closure::<dyn FnMut()>::new(move || {
-            if let Some(file) = chosen.files().and_then(|files| files.get(0)) {
-                to.chosen.replace(Some(file));
-                wake();
-            }
-            // So that the same film can be chosen again.
-            chosen.set_value("");
-        });
-        input.set_onchange(Some(change.as_ref().unchecked_ref()));
-        change.forget();
+        let to = Rc::clone(&heard);
+        let input = file_input::add(INPUT_ID, "video/*", move |file| {
+            to.chosen.replace(Some(file));
+            wake();
+        })?;
         let container: HtmlElement = document.create_element("div").ok()?.dyn_into().ok()?;
         container.set_id(CONTAINER_ID);
         container.set_hidden(true);

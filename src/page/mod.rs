@@ -5,6 +5,7 @@ mod appearance;
 mod controls;
 mod dom;
 mod egui_events;
+mod file_input;
 mod files;
 mod film;
 mod frame_pacing;

@@ -114,6 +114,16 @@ impl Layout {
         }
     }
 
+    /// The same with nothing beside what scrolls.
+    pub fn in_one_column(self) -> Self {
+        let beside = self.controls.unwrap_or(self.column);
+        Self {
+            column: self.column.union(beside),
+            controls: None,
+            ..self
+        }
+    }
+
     /// While an attempt is measured in a film: the film in place of the picture, as large as it can be, and
     /// below it only what goes through it.
     pub fn measuring(screen: Rect) -> Self {

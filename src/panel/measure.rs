@@ -20,7 +20,7 @@ use turns_aloft_describe::measuring_caution::MeasuringCaution;
 use turns_aloft_session::Session;
 use turns_aloft_words::text;
 
-/// Shows the column; what needs the browser is returned.
+/// Shows what is measured and what follows; what needs the browser is returned.
 pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit) -> Option<PageCommand> {
     let mut command = None;
     let measuring = session.measuring()?;
@@ -38,17 +38,26 @@ pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit) -> Opt
             marks::show(ui, session);
         }
         Measured::Sensor(_) => {
-            sensor::show(ui, session);
-            ui.add_space(GAP);
+            // It needs no further touch.
             answer::show(ui, session);
+            sensor::show(ui, session);
         }
     }
+    command
+}
+
+/// Below it: the attempt is saved or left, and what to think of before filming. What needs the browser is
+/// returned.
+pub fn end(ui: &mut Ui, session: &mut Session) -> Option<PageCommand> {
+    let mut command = None;
     ui.add_space(GAP);
-    let save = Button::labelled("save attempt", text("measure-save"));
-    if save.show_in_row(ui).clicked() {
-        command = Some(PageCommand::SaveAttempt);
+    if session.attempt_at_hand().is_some() {
+        let save = Button::labelled("save attempt", text("measure-save"));
+        if save.show_in_row(ui).clicked() {
+            command = Some(PageCommand::SaveAttempt);
+        }
+        ui.add_space(GAP);
     }
-    ui.add_space(GAP);
     let leave = Button::labelled("leave measuring", text("measure-leave"));
     if leave.show_in_row(ui).clicked() {
         session.stop_measuring();

@@ -76,6 +76,11 @@ pub fn show(
     touch_targets::clear(ctx.zoom_factor());
     let screen = ctx.viewport_rect();
     let layout = Layout::of(screen, session.question(), session.is_setting_up());
+    let layout = if session.is_measuring() {
+        layout.in_one_column()
+    } else {
+        layout
+    };
     let mut ui = Ui::new(
         ctx.clone(),
         "panels".into(),
@@ -110,20 +115,28 @@ pub fn show(
         });
     }
     let rest = header(&mut ui, layout.column, |ui| {
+        // The turns of the jump at hand are not those that are measured.
+        if session.is_measuring() {
+            return;
+        }
         if layout.controls.is_none() {
             turns_header(ui, session, &layout);
         }
         questions::show(ui, session);
     });
     let mut of_column = None;
-    let name = session.question().name();
+    let name = if session.is_measuring() {
+        "measure"
+    } else {
+        session.question().name()
+    };
     column(&mut ui, name, rest, |ui| {
+        if session.is_measuring() {
+            of_column = measured(ui, session, panels);
+            return;
+        }
         if !layout.warnings_stay() {
             beyond::under_turns(ui, session);
-        }
-        if session.is_measuring() {
-            of_column = measure::show(ui, session, &mut panels.edit);
-            return;
         }
         match session.question() {
             Question::Jump => jump_answer(ui, session, panels, &layout),
@@ -155,7 +168,7 @@ fn measure_in_film(ui: &mut Ui, panels: &mut Panels, session: &mut Session) -> F
     let of_bar = bar::show(ui, session, &layout, sheet, help);
     let mut of_column = None;
     column(ui, "measure", layout.column, |ui| {
-        of_column = measure::show(ui, session, &mut panels.edit);
+        of_column = measured(ui, session, panels);
     });
     ui.painter()
         .rect_filled(layout.stage, 0.0, BACKGROUND.get());
@@ -179,6 +192,13 @@ fn measure_in_film(ui: &mut Ui, panels: &mut Panels, session: &mut Session) -> F
         view: None,
         command: of_bar.or(of_column),
     }
+}
+
+/// The column of a real attempt, with the jump that it was meant to be and the jumper.
+fn measured(ui: &mut Ui, session: &mut Session, panels: &mut Panels) -> Option<PageCommand> {
+    let command = measure::show(ui, session, &mut panels.edit);
+    jump_and_jumper(ui, session, panels);
+    command.or(measure::end(ui, session))
 }
 
 /// What lies on the picture. Returns the part of it that stays free, and the view that was clicked.
@@ -337,19 +357,24 @@ fn all_readouts(ui: &mut Ui, session: &Session, panels: &mut Panels, narrow: boo
     });
 }
 
-fn folded_sections(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
+fn jump_and_jumper(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
     let Panels {
         edit, texts, about, ..
     } = panels;
+    fold(ui, "Which jump", text("panel-which-jump"), false, |ui| {
+        folded_inputs::named_jump(ui, session, texts);
+    });
+    fold(ui, "The jumper", text("panel-the-jumper"), false, |ui| {
+        folded_inputs::jumper(ui, session, edit, about);
+    });
+}
+
+fn folded_sections(ui: &mut Ui, session: &mut Session, panels: &mut Panels) {
     // While a jump is set up this is asked in a form of its own.
     if !session.is_setting_up() {
-        fold(ui, "Which jump", text("panel-which-jump"), false, |ui| {
-            folded_inputs::named_jump(ui, session, texts);
-        });
-        fold(ui, "The jumper", text("panel-the-jumper"), false, |ui| {
-            folded_inputs::jumper(ui, session, edit, about);
-        });
+        jump_and_jumper(ui, session, panels);
     }
+    let Panels { edit, about, .. } = panels;
     let title = text("panel-motion");
     fold(ui, "Take-off, closing, opening", title, false, |ui| {
         folded_inputs::motion(ui, session, edit, about);

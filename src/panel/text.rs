@@ -2,7 +2,7 @@
 
 use egui::{Frame, Margin, RichText, Ui};
 
-use crate::style::{self, CARD, WEAK_TEXT, WIDE_GAP};
+use crate::style::{self, CARD, WARNING, WEAK_TEXT, WIDE_GAP};
 
 pub fn card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
     Frame::new()
@@ -22,4 +22,13 @@ pub fn heading(ui: &mut Ui, text: &str) {
 
 pub fn small(ui: &mut Ui, text: &str) {
     ui.label(RichText::new(text).size(14.5).color(WEAK_TEXT.get()));
+}
+
+/// A sentence that something may be wrong.
+pub fn warned(ui: &mut Ui, said: &str) {
+    ui.label(
+        RichText::new(said)
+            .font(style::bold(16.0))
+            .color(WARNING.get()),
+    );
 }

@@ -14,6 +14,8 @@ pub const SLOWEST: f64 = 0.0625;
 /// How long each frame is at least on the screen when one is walked to, s.
 const WALKED_S: f64 = 0.05;
 const WALKS: u32 = 6;
+/// The most frames that are stepped on by playing.
+const STEPPED: usize = 3;
 
 /// The player and what is known of its film.
 pub struct Film<'a> {
@@ -35,7 +37,8 @@ impl Film<'_> {
 
     /// Shows a frame, and returns when it is on the screen.
     pub async fn show(&self, frame: usize) -> Result<(), Stop> {
-        if self.core.still.take() != Some(frame) {
+        let still = self.core.still.take();
+        if still != Some(frame) && !self.step_on(still, frame).await? {
             let there = self.go_to(frame).await?;
             if there != frame {
                 self.walk_to(frame).await?;
@@ -44,6 +47,21 @@ impl Film<'_> {
         self.core.frame.set(Some(frame));
         self.core.still.set(Some(frame));
         Ok(())
+    }
+
+    /// Shows a frame a few after the one that stands on the screen by playing on: going there makes an engine
+    /// decode everything again since the last key frame. Whether that frame then stands on the screen.
+    async fn step_on(&self, still: Option<usize>, frame: usize) -> Result<bool, Stop> {
+        let near = still.is_some_and(|still| (1..=STEPPED).contains(&frame.wrapping_sub(still)));
+        // What others say while they play isn't yet on the screen.
+        if !near || !self.tells_frames || frame >= self.clock.last() {
+            return Ok(false);
+        }
+        let speed = (self.clock.duration_s(frame) / WALKED_S).clamp(SLOWEST, 1.0);
+        let reached = self.play_to(frame, speed).await?;
+        // The next one may have come to the screen before the engine stopped.
+        let stopped_s = self.core.video().current_time();
+        Ok(reached == frame && stopped_s < self.clock.start_s(frame + 1))
     }
 
     /// Goes to a frame; returns the one that is then on the screen.

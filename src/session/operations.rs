@@ -2,6 +2,8 @@
 
 pub mod action;
 mod compare;
+mod film;
+mod film_marks;
 pub mod film_overlay;
 mod fitting;
 mod goal;
@@ -22,6 +24,7 @@ mod question;
 mod reference;
 mod sensor;
 pub mod stepping;
+mod stop_watch;
 mod uncertainty;
 mod visit;
 mod weights;

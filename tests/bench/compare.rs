@@ -2,12 +2,14 @@
 //!
 //!     compare postures START TABLE ANSWERS BATCHES CALLS
 //!     compare flights START BATCHES CALLS
+//!     compare fits BATCHES
 //!
 //! The first reads the postures that `pinocchio/table.py` has written, computes inertia and
 //! momentum of each for the body of START, writes them to ANSWERS and prints the time per posture;
-//! the second prints the times of the flights of work.rs. One line per number: its name and the
+//! the second prints the times of the flights of work.rs, the third those of the fits of fits.rs. One line per number: its name and the
 //! median of the batches in ns.
 
+mod fits;
 mod work;
 
 use std::error::Error;
@@ -15,6 +17,7 @@ use std::fmt::Write as _;
 use std::hint::black_box;
 use std::time::Instant;
 
+use fits::Fits;
 use glam::{DQuat, DVec3};
 use work::{Call, Work};
 
@@ -70,6 +73,7 @@ fn main() -> Result<(), Box<dyn Error>> {
             postures(start, table, answers, Batches::parse(batches, calls)?)
         }
         ["flights", start, batches, calls] => flights(start, Batches::parse(batches, calls)?),
+        ["fits", batches] => fits(Batches::parse(batches, "1")?),
         _ => Err("see the head of tests/bench/compare.rs for the arguments".into()),
     }
 }
@@ -152,6 +156,17 @@ fn flights(start: &str, batches: Batches) -> Result<(), Box<dyn Error>> {
     }
     let jump = start.scenario.fly();
     println!("posture evaluations\t{}", jump.flight.table.postures());
+    Ok(())
+}
+
+fn fits(batches: Batches) -> Result<(), Box<dyn Error>> {
+    let fits = Fits::new();
+    let whole = batches.median_ns(|| drop(black_box(black_box(&fits).whole())));
+    println!("fit with its ranges\t{whole}");
+    let first = batches.median_ns(|| {
+        black_box(black_box(&fits).first());
+    });
+    println!("likeliest jump after a mark has moved\t{first}");
     Ok(())
 }
 

@@ -1,11 +1,12 @@
 //! Times of a flight and its parts: `cargo bench --no-default-features`.
 
+mod fits;
+
 use std::hint::black_box;
 use std::sync::Arc;
 
+use fits::Fits;
 use turns_aloft::analysis::map::{Axis, TurnMap};
-use turns_aloft::attempt::example::example;
-use turns_aloft::fit::Fitting;
 use turns_aloft::physics::centroidal::{CentroidalState, inertia_and_momentum};
 use turns_aloft::physics::efforts::Efforts;
 use turns_aloft::physics::flight::Flight;
@@ -162,29 +163,16 @@ fn lines_of_map(bencher: divan::Bencher) {
     });
 }
 
-/// All that an attempt's marks say: 9 facings, 3 postures, both contacts.
+/// All that an attempt's marks say.
 #[divan::bench(sample_count = 10)]
 fn fit(bencher: divan::Bencher) {
-    let attempt = example();
-    bencher.bench_local(|| {
-        let fitting = Fitting::new(black_box(&attempt), None);
-        fitting.expect("it can be fitted").complete()
-    });
+    let fits = Fits::new();
+    bencher.bench_local(|| black_box(&fits).whole());
 }
 
-/// Its likeliest jump, from where the search ended before the last mark was moved.
+/// Its likeliest jump, after one mark was moved.
 #[divan::bench]
 fn first_of_fit(bencher: divan::Bencher) {
-    let attempt = example();
-    let begin = |point| Fitting::new(&attempt, point).expect("it can be fitted");
-    let mut before = begin(None);
-    while before.point().is_none() {
-        before.poll();
-    }
-    let point = before.point();
-    bencher.bench_local(|| {
-        let mut fitting = begin(black_box(point));
-        fitting.poll();
-        fitting.first()
-    });
+    let fits = Fits::new();
+    bencher.bench_local(|| black_box(&fits).first());
 }

@@ -1,4 +1,4 @@
-"""Times of the flights in the browser: the module of browser.rs in headless Chromium."""
+"""Times of flights and fits in the browser: the module of browser.rs in headless Chromium."""
 
 import base64
 import sys
@@ -14,20 +14,21 @@ from browser import chromium
 WARM_MS = 600
 BATCH_MS = 50
 BATCHES = 25
+FIT_BATCHES = 5
 LOAD = """
 const done = arguments[arguments.length - 1];
 const bytes = Uint8Array.from(atob(arguments[0]), (letter) => letter.charCodeAt(0));
 WebAssembly.instantiate(bytes).then(
-  ({ instance }) => { window.fly = instance.exports.fly; done(""); },
+  ({ instance }) => { Object.assign(window, instance.exports); done(""); },
   (error) => done(String(error)),
 );
 """
 TIME = """
-const [which, warm, least, batches] = arguments;
+const [name, which, warm, least, batches] = arguments;
 const timed = (calls) => {
   const start = performance.now();
-  const turns = fly(which, calls);
-  if (!(turns > 0)) throw new Error(`flight ${which} returned ${turns} turns`);
+  const turns = window[name](which, calls);
+  if (!(turns > 0)) throw new Error(`${name} ${which} returned ${turns} turns`);
   return performance.now() - start;
 };
 let calls = 1;
@@ -50,7 +51,11 @@ class Module:
 
     def fastest_ns(self, which):
         """Time of a call of the kind with index `which` in `Call::ALL` of work.rs: the fastest batch."""
-        return self._driver.execute_script(TIME, which, WARM_MS, BATCH_MS, BATCHES)
+        return self._driver.execute_script(TIME, "fly", which, WARM_MS, BATCH_MS, BATCHES)
+
+    def fastest_fit_ns(self, which):
+        """Time of a fit, as `FITS` of ratios.py has them: the fastest batch."""
+        return self._driver.execute_script(TIME, "fit", which, WARM_MS, BATCH_MS, FIT_BATCHES)
 
 
 @contextmanager

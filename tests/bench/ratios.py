@@ -23,6 +23,9 @@ FLIGHT_BATCHES = 201
 FLIGHTS_A_BATCH = 4
 # The order of `Call::ALL` in work.rs.
 FLIGHTS = ["whole jump", "at another rate", "at another height"]
+# In the order of `fit` in browser.rs.
+FITS = ["fit with its ranges", "likeliest jump after a mark has moved"]
+FIT_BATCHES = 7
 
 
 def lines(*command):
@@ -53,11 +56,15 @@ def measured(start, compare, table, answers, module, pinocchio):
             flights = [compare, "flights", start, FLIGHT_BATCHES, FLIGHTS_A_BATCH]
             for (key,), number in lines(*flights):
                 ours.note(key, number)
+            for (key,), number in lines(compare, "fits", FIT_BATCHES):
+                ours.note(key, number)
             for build, program in pinocchio.items():
                 for key, number in lines(program, table, answers, BATCHES, POSTURES_A_BATCH):
                     theirs.note((*key, build), number)
             for which, name in enumerate(FLIGHTS):
                 browser.note(name, in_browser.fastest_ns(which))
+            for which, name in enumerate(FITS):
+                browser.note(name, in_browser.fastest_fit_ns(which))
         return ours, theirs, browser, in_browser.version
 
 

@@ -51,6 +51,13 @@ def rows(ours, theirs, browser):
         yield within(f"{name}, native", ours[name], most_us)
     for name, ns in browser.items():
         yield slower(f"{name}, in the browser", ns, ours[name])
+    fit, first = "fit with its ranges", "likeliest jump after a mark has moved"
+    for name, where, ns, most_ms in (
+        (fit, "native", ours[fit], 300),
+        (fit, "in the browser", browser[fit], 600),
+        (first, "in the browser", browser[first], 50),
+    ):
+        yield within(f"{name}, {where}", ns, 1000 * most_ms)
 
 
 def table(head, body):

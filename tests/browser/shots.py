@@ -14,8 +14,10 @@ from concurrent.futures import ThreadPoolExecutor
 from contextlib import nullcontext
 from pathlib import Path
 
+import sight
 import touch
 from browser import chromium
+from files import set_file
 from page import Page
 from server import REPOSITORY, serving
 
@@ -47,6 +49,15 @@ def tap(page, text):
     touch.tap(page, *place(page, text))
 
 
+def reveal(page, text):
+    sight.reveal(page, text)
+
+
+def choose_file(page, text):
+    selector, _, path = text.partition("=")
+    set_file(page, selector, Path(path).resolve())
+
+
 def double_tap(page, text):
     touch.double_tap(page, *place(page, text))
 
@@ -63,6 +74,8 @@ def wait(page, text):
 
 STEPS = {
     "--tap": ("PLACE", "tap", tap),
+    "--reveal": ("NAME", "scroll by touch until a touch target is visible", reveal),
+    "--file": ("SELECTOR=PATH", "choose a file in an input", choose_file),
     "--double-tap": ("PLACE", "tap twice", double_tap),
     "--drag": ("X0,Y0,X1,Y1 | PLACE:DX,DY", "drag one finger", drag),
     "--pinch": ("PLACE:FROM:TO", "move two fingers from one distance to another", pinch),

@@ -5,6 +5,7 @@ import re
 
 import pytest
 
+import sight
 import touch
 from questions import ask
 from command import RPM, aloft, assert_equal, fly, fly_stored, stored_scenario
@@ -67,18 +68,7 @@ def assert_weights(outputs, answer):
 
 def in_sight(page, name):
     """Scrolls the column until the named target is visible; returns its centre."""
-
-    def there():
-        x, y = page.centre(name)
-        height = page.run("return innerHeight")
-        if 300 < y < height - 30:
-            return x, y
-        column = page.rects()["question:Goal"][0] + 40
-        middle = 0.5 * (300 + height)
-        touch.touch_drag(page, column, middle, column, middle + (150 if y < 300 else -150))
-        return None
-
-    return page.wait_until(f"{name} in sight", there)
+    return sight.reveal(page, name, top=300, at_x=page.rects()["question:Goal"][0] + 40)
 
 
 @pytest.mark.window(1024, 768)

@@ -10,6 +10,7 @@ from pathlib import Path
 
 import pytest
 
+import sight
 import touch
 from files import set_file, wait_for_download
 from test_jump import at_rest
@@ -62,13 +63,8 @@ class Measuring:
         self.touches = 0
 
     def tap(self, name):
-        x, y = self.page.centre(name)
-        bottom = self.page.run("return innerHeight")
-        while y > bottom - 30:
-            # Scrolling is no touch that marks anything: it isn't counted.
-            touch.touch_drag(self.page, x, bottom - 60, x, bottom - 260)
-            x, y = self.page.centre(name)
-        touch.tap(self.page, x, y)
+        # Scrolling is no touch that marks anything: it isn't counted.
+        touch.tap(self.page, *sight.reveal(self.page, name))
         self.touches += 1
         self.page.next_frames()
 

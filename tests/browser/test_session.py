@@ -5,6 +5,7 @@ import json
 import pytest
 from selenium.webdriver import ActionChains, Keys
 
+import sight
 import touch
 from files import drop_file, set_file, wait_for_download
 from command import VISIT, aloft, assert_equal, fly, fly_stored, stored_scenario, turns_and_gain
@@ -15,7 +16,8 @@ from test_jump import at_rest
 def choose_start(page, name):
     touch.tap(page, *page.centre("starts"))
     page.wait_until("the list of starting points", lambda: f"start:{name}" in page.rects())
-    touch.tap(page, *page.centre(f"start:{name}"))
+    _, y, _, height = page.rects()["starts"]
+    touch.tap(page, *sight.reveal(page, f"start:{name}", top=y + height))
 
 
 @pytest.mark.window(1024, 768)

@@ -6,6 +6,7 @@ import re
 import pytest
 
 import questions
+import sight
 import touch
 from command import aloft, stored_scenario, turns_and_gain
 from page import wait_for_output
@@ -92,28 +93,9 @@ def kept_file(page, folder):
 
 
 def reveal(page, name):
-    """Scrolls the column by touch until the whole target is visible; returns its centre."""
-    size = page.run("return [innerWidth, innerHeight]")
+    """Scrolls the column under the questions until the target is visible; returns its centre."""
     left, below, _, height = page.rects()["question:Why"]
-    top, bottom = below + height, size[1]
-    middle = (top + bottom) / 2
-
-    def at_rest():
-        """The target's rectangle, once the column no longer scrolls."""
-        before = page.rects()[name]
-        page.next_frames(4)
-        return page.rects()[name] == before and before
-
-    def seen():
-        _, y, _, height = page.wait_until("at rest", at_rest)
-        if top <= y and y + height <= bottom:
-            return True
-        by = max(-150, min(150, middle - y - height / 2))
-        touch.touch_drag(page, left + 30, middle, left + 30, middle + by)
-        return False
-
-    page.wait_until(f"{name} in sight", seen)
-    return page.centre(name)
+    return sight.reveal(page, name, top=below + height, at_x=left + 30)
 
 
 @pytest.mark.window(1024, 768)

@@ -1,7 +1,10 @@
 //! A real attempt is measured: by a stop-watch, or by marks in a film.
 
+use egui::accesskit::{ActionData, Role};
 use serde_json::Value;
+use turns_aloft::attempt::film::PointOf;
 use turns_aloft::fit::quantity::Quantity;
+use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::starts;
 use turns_aloft::session::measuring::{LineOf, Mark, OpenFilm};
 use turns_aloft::session::{Question, Session};
@@ -22,6 +25,10 @@ fn a_stop_watch_gives_a_range() {
         let mut page = open(size, Language::English, Question::Jump);
         press_target(&mut page, "starts");
         press_target(&mut page, "measure watch");
+        // What the jump was meant to be can be changed; its own turns are not those that are measured.
+        let folds = ["fold:Which jump", "fold:The jumper"];
+        assert!(folds.iter().all(|fold| targets().contains_key(*fold)));
+        assert!(!has(&page, "Why") && !has(&page, "Uncertainty"), "{size:?}");
         press_target(&mut page, "landed:half short");
         work_out(&mut page);
         assert!(has(&page, "Ask why"), "{size:?}");
@@ -129,6 +136,99 @@ fn marks_are_taken_back_and_made_anew() {
     let off_s = |found: Option<f64>, frame: f64| (found.expect("marked") - frame / 240.0).abs();
     assert!(off_s(contacts.last_on_ice_s, 62.0) < 1e-9);
     assert!(off_s(contacts.first_in_air_s, 63.0) < 1e-9);
+}
+
+/// The keyboard marks points, too: the sliders move a cross over the film, which a button marks.
+#[test]
+fn a_point_is_marked_without_a_finger_on_the_film() {
+    let mut page = open(SIZES[0], Language::English, Question::Jump);
+    let session = &mut page.state_mut().session;
+    session.film_opened(film());
+    for frame in [60, 170] {
+        session.show_frame(frame);
+        session.mark_frame();
+    }
+    let asked = session.asked_mark();
+    assert!(
+        matches!(asked, Some(Mark::Point(PointOf::Head, _))),
+        "{asked:?}"
+    );
+    settle(&mut page);
+    let cross_px = |page: &Page| page.state().session.measuring().map(|it| it.cross_px());
+    assert_eq!(cross_px(&page), Some([640.0, 360.0]), "the film's middle");
+    let lines = page.state().session.overlays();
+    assert!(lines.iter().any(|(_, lines)| lines.len() == 8), "a cross");
+    // What the page's own slider does with a key.
+    for (name, to_px) in [
+        ("Cross, from the left", 650.0),
+        ("Cross, from the top", 210.0),
+    ] {
+        set(
+            &mut page,
+            Role::Slider,
+            name,
+            ActionData::NumericValue(to_px),
+        );
+    }
+    let at_px = cross_px(&page).expect("a cross");
+    assert_eq!(at_px, [650.0, 210.0]);
+    press_target(&mut page, "mark");
+    let marks = page.state().session.measuring().and_then(|it| it.marks());
+    let points = marks.map(|film| film.points.clone()).expect("marks");
+    assert_eq!(
+        points.iter().map(|it| it.at_px).collect::<Vec<_>>(),
+        [at_px]
+    );
+}
+
+/// A jumper who turns the other way than the jump at hand is told of, and one touch turns the jump round.
+#[test]
+fn a_jump_is_turned_round() {
+    let mut page = open(SIZES[0], Language::English, Question::Jump);
+    let session = &mut page.state_mut().session;
+    session.change(|scenario| scenario.turning = Turning::Clockwise);
+    let landing = 60 + (session.jump().readout.hang_time_s * 240.0).floor() as usize;
+    session.film_opened(film());
+    // As somebody does who turns anticlockwise.
+    mark_all(session, [60, landing]);
+    work_out(&mut page);
+    press_target(&mut page, "turn round");
+    work_out(&mut page);
+    let session = &page.state().session;
+    assert_eq!(session.scenario().turning, Turning::Anticlockwise);
+    let attempt = session.attempt().expect("it is still measured");
+    assert_eq!(attempt.scenario.turning, Turning::Anticlockwise);
+    let fit = session.fit().expect("it has been worked out");
+    assert_eq!(fit.likelier_turning, None);
+    assert!(!has(&page, "Turn the jump round"));
+}
+
+/// Before a film is open there is no attempt to save; a jump that was found keeps its attempt when it is kept
+/// under another name.
+#[test]
+fn an_attempt_stays_with_its_jump() {
+    let mut session = Session::default();
+    session.measure_in_film();
+    assert_eq!(session.attempt_file(), None);
+    session.stop_measuring();
+    session.measure_by_stop_watch();
+    session.poll(|| true);
+    session.open_fitted();
+    let attempt = session.attempt_at_hand().cloned().expect("an attempt");
+    session.keep_jump();
+    let kept = session.library().collection().entries()[0].id;
+    session.rename_kept(kept, "Monday, third try");
+    session.open(
+        starts::named("senior-triple")
+            .expect("a start")
+            .scenario
+            .clone(),
+    );
+    assert_eq!(session.attempt_at_hand(), None);
+    session.open_kept(kept);
+    assert_eq!(session.attempt_at_hand(), Some(&attempt));
+    session.poll(|| true);
+    assert!(session.present_fit().is_some(), "its range");
 }
 
 /// What is true of the invented film that comes with the page (`tests/films/attempt.rs` made both).

@@ -104,6 +104,8 @@ fit-further-arms = Eine weitere Markierung sagt am meisten: wie weit die Arme be
 fit-further-legs = Eine weitere Markierung sagt am meisten: wie weit die Beine bei { $time } s angelegt sind.
 fit-further-contacts = Ein Film mit mehr Bildern in der Sekunde sagt am meisten.
 # A range of turns and how likely it is.
+fit-turns-clockwise = Die Hüften sind so markiert, wie sie sich bei einer Drehung im Uhrzeigersinn drehen. Dieser Sprung ist gegen den Uhrzeigersinn eingestellt.
+fit-turns-anticlockwise = Die Hüften sind so markiert, wie sie sich bei einer Drehung gegen den Uhrzeigersinn drehen. Dieser Sprung ist im Uhrzeigersinn eingestellt.
 fit-second-answer = Es können auch { $turns } Drehungen gewesen sein (etwa { $percent } %). Mehr Markierungen der Hüften sagen es.
 # A cause of lost turns and the range of what it cost.
 why-loss-range = { $what }: { $range }

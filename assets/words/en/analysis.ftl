@@ -104,6 +104,8 @@ fit-further-arms = One more mark would tell most: how far the arms are in at { $
 fit-further-legs = One more mark would tell most: how far the legs are in at { $time } s.
 fit-further-contacts = A film with more pictures a second would tell most.
 # A range of turns and how likely it is.
+fit-turns-clockwise = The hips were marked as those of a jump that turns clockwise. This one is set to turn anticlockwise.
+fit-turns-anticlockwise = The hips were marked as those of a jump that turns anticlockwise. This one is set to turn clockwise.
 fit-second-answer = It may also have been { $turns } turns (about { $percent } %). More marks of the hips tell.
 # A cause of lost turns and the range of what it cost.
 why-loss-range = { $what }: { $range }

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use serde::{Serialize, Serializer};
 
-use crate::fit::{further_mark, largest_loss, other_answers};
+use crate::fit::{further_mark, largest_loss, other_answers, other_turning};
 use crate::measuring_caution::MeasuringCaution;
 use crate::{Sentence, Text};
 use turns_aloft_analysis::budget::Cause;
@@ -166,6 +166,7 @@ impl FurtherMarkReport {
 
 fn sentences(fit: &Fit) -> Vec<String> {
     let mut said = vec![fit.sentence()];
+    said.extend(other_turning(fit).map(str::to_owned));
     said.extend(other_answers(fit));
     said.push(largest_loss(fit));
     said.extend(further_mark(fit));

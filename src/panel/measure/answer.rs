@@ -3,11 +3,11 @@
 use egui::{RichText, Ui};
 
 use crate::controls::Button;
-use crate::style::{self, GAP, TEXT, WARNING};
-use crate::text::{card, small};
+use crate::style::{self, GAP, TEXT};
+use crate::text::{card, small, warned};
 use turns_aloft_describe::Sentence;
 use turns_aloft_describe::call::shortfall_range_text;
-use turns_aloft_describe::fit::{further_mark, largest_loss, other_answers};
+use turns_aloft_describe::fit::{further_mark, largest_loss, other_answers, other_turning};
 use turns_aloft_describe::range::range_figures;
 use turns_aloft_describe::turns::owed_text;
 use turns_aloft_fit::quantity::Quantity;
@@ -40,12 +40,16 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
                 high = decimal(hang.high, 2)
             ),
         );
+        if let Some(turns) = other_turning(&fit) {
+            warned(ui, turns);
+            let turn = Button::labelled("turn round", text("measure-turn-round"));
+            if turn.show_in_row(ui).clicked() {
+                session.change(|scenario| scenario.turning = scenario.turning.opposite());
+            }
+            ui.add_space(GAP);
+        }
         for other in other_answers(&fit) {
-            ui.label(
-                RichText::new(other)
-                    .font(style::bold(16.0))
-                    .color(WARNING.get()),
-            );
+            warned(ui, &other);
         }
         ui.label(RichText::new(largest_loss(&fit)).font(style::bold(16.0)));
         if let Some(further) = further_mark(&fit) {

@@ -12,6 +12,12 @@ use turns_aloft_session::Session;
 use turns_aloft_session::measuring::{Mark, about, title};
 use turns_aloft_words::{decimal, say, text};
 
+/// Room for how a mark is made: three lines.
+const ABOUT: f32 = 60.0;
+
+/// In so many steps the cross goes over the picture: a point is not seen more exactly.
+const STEPS_OF_CROSS: f64 = 500.0;
+
 /// Asks for the film itself: the first time, or that of marks which are there already.
 pub fn for_film(ui: &mut Ui, session: &Session) -> Option<PageCommand> {
     let mut command = None;
@@ -54,26 +60,29 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
             small(ui, &say!("measure-step", step = done + 1, of = all));
         }
         ui.label(RichText::new(title(mark)).font(style::bold(20.0)));
+        // The button below stays where it is from mark to mark, and the title above it in sight.
+        let below = ui.cursor().top() + ABOUT;
         small(ui, about(mark));
+        ui.add_space((below - ui.cursor().top()).max(0.0));
+        let done = match mark {
+            Mark::TakeOff | Mark::Landing => text("measure-mark-picture"),
+            Mark::Facing(_) | Mark::Posture(_) => text("measure-it-fits"),
+            Mark::Point(..) => text("measure-mark-cross"),
+        };
+        // A touch on the film marks a point, too: that is what is expected of most.
+        let is_usual = !matches!(mark, Mark::Point(..));
+        let button = Button::labelled("mark", done).filled(is_usual);
+        if button.show_in_row(ui).clicked() {
+            session.mark_frame();
+        }
+        ui.add_space(GAP);
+        back_and_skip(ui, session);
         match mark {
             Mark::Facing(_) => facing(ui, session),
             Mark::Posture(_) => posture(ui, session),
-            Mark::TakeOff | Mark::Landing | Mark::Point(..) => ui.add_space(GAP),
+            Mark::Point(..) => cross(ui, session),
+            Mark::TakeOff | Mark::Landing => {}
         }
-        let done = match mark {
-            Mark::TakeOff | Mark::Landing => Some(text("measure-mark-picture")),
-            Mark::Facing(_) | Mark::Posture(_) => Some(text("measure-it-fits")),
-            // A touch on the film marks it.
-            Mark::Point(..) => None,
-        };
-        if let Some(done) = done {
-            let button = Button::labelled("mark", done).filled(true);
-            if button.show_in_row(ui).clicked() {
-                session.mark_frame();
-            }
-            ui.add_space(GAP);
-        }
-        back_and_skip(ui, session);
     });
 }
 
@@ -91,6 +100,35 @@ fn facing(ui: &mut Ui, session: &mut Session) {
     };
     if let Some(to) = part_slider::show(ui, "facing", text("measure-turn-figure"), scale) {
         session.turn_figure(to.to_radians() - facing_rad);
+    }
+}
+
+/// Moves the cross over the film, without a finger on it.
+fn cross(ui: &mut Ui, session: &mut Session) {
+    let Some(measuring) = session.measuring() else {
+        return;
+    };
+    let Some(size_px) = measuring.film().map(|film| film.size_px) else {
+        return;
+    };
+    let cross_px = measuring.cross_px();
+    let labels = [
+        ("cross right", text("measure-cross-right")),
+        ("cross down", text("measure-cross-down")),
+    ];
+    for (i, (name, label)) in labels.into_iter().enumerate() {
+        let scale = Scale {
+            value: cross_px[i],
+            least: 0.0,
+            most: size_px[i],
+            step: (size_px[i] / STEPS_OF_CROSS).max(1.0),
+            text: say!("measure-pixels", pixels = decimal(cross_px[i], 0)),
+        };
+        if let Some(to_px) = part_slider::show(ui, name, label, scale) {
+            let mut cross_px = cross_px;
+            cross_px[i] = to_px;
+            session.move_cross(cross_px);
+        }
     }
 }
 

@@ -1,10 +1,10 @@
 //! What has been marked in the film; a touch on a mark makes it anew.
 
-use egui::{RichText, Ui};
+use egui::Ui;
 
 use crate::controls::{Button, choice};
-use crate::style::{self, GAP, WARNING};
-use crate::text::{heading, small};
+use crate::style::GAP;
+use crate::text::{heading, small, warned};
 use turns_aloft_describe::Sentence;
 use turns_aloft_overlay::RateCheck;
 use turns_aloft_session::Session;
@@ -78,12 +78,4 @@ fn slow_motion(ui: &mut Ui, session: &mut Session) {
         Some(check @ (RateCheck::Right | RateCheck::CannotTell)) => small(ui, &check.sentence()),
         Some(check) => warned(ui, &check.sentence()),
     }
-}
-
-fn warned(ui: &mut Ui, said: &str) {
-    ui.label(
-        RichText::new(said)
-            .font(style::bold(16.0))
-            .color(WARNING.get()),
-    );
 }

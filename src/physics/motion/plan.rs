@@ -29,6 +29,14 @@ impl Turning {
             Self::Clockwise => -1.0,
         }
     }
+
+    /// The other way round.
+    pub const fn opposite(self) -> Self {
+        match self {
+            Self::Anticlockwise => Self::Clockwise,
+            Self::Clockwise => Self::Anticlockwise,
+        }
+    }
 }
 
 /// What the jumper means to do in the air. Described for an anticlockwise jumper, who lands on

@@ -6,7 +6,9 @@ use crate::session::Session;
 use crate::state::measuring::mark::Mark;
 use turns_aloft_attempt::film::PointOf;
 use turns_aloft_describe::Sentence;
-use turns_aloft_describe::fit::{further_mark, largest_loss, other_answers, turns_range};
+use turns_aloft_describe::fit::{
+    further_mark, largest_loss, other_answers, other_turning, turns_range,
+};
 use turns_aloft_fit::quantity::Quantity;
 use turns_aloft_words::{decimal, say, text};
 
@@ -76,6 +78,7 @@ pub(crate) fn lines(session: &Session) -> Vec<Reading> {
         let turns = turns_range(fit.range(Quantity::AirTurns));
         add("air_turns", text("reading-air-turns"), turns, "");
         let mut said = vec![fit.sentence(), largest_loss(fit)];
+        said.extend(other_turning(fit).map(str::to_owned));
         said.extend(other_answers(fit));
         said.extend(further_mark(fit));
         let about = text("fitted-input-about");

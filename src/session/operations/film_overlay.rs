@@ -37,7 +37,7 @@ pub enum LineOf {
     Fitted,
     /// The same attempt with the change that would win most.
     Proposed,
-    /// A marked point.
+    /// A marked point, and the cross that the next one is marked with.
     Mark,
 }
 
@@ -48,6 +48,8 @@ pub struct OverlayState {
     asked: Option<Mark>,
     /// While the user turns or closes the figure: the frame, and how it is turned and closed.
     figure: Option<(usize, f64, [f64; 2])>,
+    /// While a point is asked for: the frame, and where the cross is.
+    cross: Option<(usize, [f64; 2])>,
     /// Which fit it is, by where it lies.
     fit: Option<usize>,
     proposes: bool,
@@ -71,6 +73,8 @@ impl Session {
             attempt: measuring.attempt.clone(),
             asked,
             figure: adjusts.then_some((measuring.frame, measuring.facing_rad, measuring.posture)),
+            cross: matches!(asked, Some(Mark::Point(..)))
+                .then_some((measuring.frame, measuring.cross_px)),
             fit: self.last_fit().map(|fit| Arc::as_ptr(fit) as usize),
             proposes: measuring.proposes,
         })
@@ -104,6 +108,7 @@ impl Session {
         };
         let figures = self.figures(measuring, marks);
         let radius_px = MARK_PX * film.size_px[0] / 1000.0;
+        let asks_for_point = matches!(self.asked_mark(), Some(Mark::Point(..)));
         let frames = 0..film.times_s.len();
         let of_frame = frames.filter_map(|frame| {
             let t_s = film.times_s[frame] / marks.slow_motion;
@@ -115,6 +120,9 @@ impl Session {
             let points = marks.points.iter();
             let in_frame = points.filter(|it| measuring.frame_at(it.t_s) == Some(frame));
             lines.extend(in_frame.flat_map(|point| circle(point.at_px, radius_px)));
+            if asks_for_point && frame == measuring.frame {
+                lines.extend(cross(measuring.cross_px, 2.0 * radius_px));
+            }
             (!lines.is_empty()).then_some((frame, lines))
         });
         of_frame.collect()
@@ -298,4 +306,19 @@ fn circle(at_px: [f64; 2], radius_px: f64) -> [FigureLine; 2] {
         radius_px: Some(radius_px),
         of,
     })
+}
+
+/// Open in the middle, so that what is to be marked is seen.
+fn cross([x_px, y_px]: [f64; 2], arm_px: f64) -> impl Iterator<Item = FigureLine> {
+    let arms = [[1.0, 0.0], [-1.0, 0.0], [0.0, 1.0], [0.0, -1.0]];
+    let line = move |of: LineOf| {
+        arms.into_iter().map(move |[to_x, to_y]| FigureLine {
+            through_px: [0.3, 1.0]
+                .map(|part| [x_px + part * arm_px * to_x, y_px + part * arm_px * to_y])
+                .to_vec(),
+            radius_px: None,
+            of,
+        })
+    };
+    line(LineOf::Outline).chain(line(LineOf::Mark))
 }

@@ -82,7 +82,8 @@ impl Session {
             note: String::new(),
             ..best
         };
-        self.fitted_jumps.add(fitted.clone(), attempt);
+        self.fitted_jumps
+            .add(fitted.clone(), attempt, &self.library.collection);
         self.apply(Action::Open(fitted, None));
         self.ask(Question::Why);
         self.show_range(true);

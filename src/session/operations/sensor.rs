@@ -14,12 +14,13 @@ impl Session {
             Ok(file) => {
                 let trace = file.trace();
                 let turning = trace.turning().unwrap_or(self.scenario().turning);
-                self.begin_measuring(Measured::Sensor(trace.sensor(&name, turning)));
+                let sensor = trace.sensor(&name, turning);
+                self.change(|scenario| scenario.turning = turning);
+                self.begin_measuring(Measured::Sensor(sensor));
                 if file.has_found_no_flight() {
                     self.say(TraceFault::NoFlight.sentence());
                 }
                 if let Some(measuring) = &mut self.measuring {
-                    measuring.attempt.scenario.turning = turning;
                     measuring.trace = Some(file);
                 }
             }
@@ -43,20 +44,19 @@ impl Session {
     }
 
     fn change_trace(&mut self, change: impl FnOnce(&TraceFile) -> Result<TraceFile, TraceFault>) {
-        let Some(measuring) = &mut self.measuring else {
-            return;
-        };
-        let Some(file) = &measuring.trace else {
+        let Some(file) = self.measuring.as_ref().and_then(|it| it.trace.as_ref()) else {
             return;
         };
         match change(file) {
             Ok(file) => {
                 let trace = file.trace();
-                let scenario = &mut measuring.attempt.scenario;
-                scenario.turning = trace.turning().unwrap_or(scenario.turning);
-                let sensor = trace.sensor(&file.table().file_name, scenario.turning);
-                measuring.change(|measured, _| *measured = Measured::Sensor(sensor));
-                measuring.trace = Some(file);
+                let turning = trace.turning().unwrap_or(self.scenario().turning);
+                let sensor = trace.sensor(&file.table().file_name, turning);
+                self.change(|scenario| scenario.turning = turning);
+                if let Some(measuring) = &mut self.measuring {
+                    measuring.change(|measured, _| *measured = Measured::Sensor(sensor));
+                    measuring.trace = Some(file);
+                }
                 self.notice = None;
             }
             Err(fault) => self.say(fault.sentence()),

@@ -34,6 +34,8 @@ pub struct Measuring {
     pub(crate) facing_rad: f64,
     /// How far in its arms and legs are at present, 0 to 1.
     pub(crate) posture: [f64; 2],
+    /// Where the cross is that a point is marked with, px from the left and the top of the film's picture.
+    pub(crate) cross_px: [f64; 2],
     /// What was marked before each step, the last one last.
     past: Vec<Past>,
 }
@@ -59,6 +61,7 @@ impl Measuring {
             proposes: false,
             facing_rad: 0.0,
             posture: [0.5, 0.5],
+            cross_px: [0.0, 0.0],
             past: Vec::new(),
         }
     }
@@ -101,6 +104,10 @@ impl Measuring {
 
     pub const fn posture(&self) -> [f64; 2] {
         self.posture
+    }
+
+    pub const fn cross_px(&self) -> [f64; 2] {
+        self.cross_px
     }
 
     /// Real time of the frame to be seen, s.

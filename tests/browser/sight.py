@@ -1,0 +1,31 @@
+"""Scrolling by touch to what is to be touched."""
+
+import touch
+
+
+def reveal(page, name, top=0, at_x=None):
+    """Scrolls until the whole target is visible below `top`; returns its centre.
+
+    The finger is put down at `at_x`, or on the level of the target's middle, where it is to scroll.
+    """
+
+    def at_rest():
+        """The target's rectangle, once nothing scrolls any more."""
+        before = page.rects()[name]
+        page.next_frames(4)
+        return page.rects()[name] == before and before
+
+    def seen():
+        x, y, width, height = page.wait_until(f"{name} at rest", at_rest)
+        bottom = page.run("return innerHeight")
+        if top <= y and y + height <= bottom:
+            return True
+        middle = (top + bottom) / 2
+        by = max(-200, min(200, middle - y - height / 2))
+        from_y = middle - by / 2
+        finger_x = x + width / 2 if at_x is None else at_x
+        touch.touch_drag(page, finger_x, from_y, finger_x, from_y + by)
+        return False
+
+    page.wait_until(f"{name} in sight", seen)
+    return page.centre(name)
