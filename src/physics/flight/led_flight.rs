@@ -52,11 +52,13 @@ const EVERY_S: f64 = 0.008;
 const LARGE: f64 = 0.1;
 
 /// Numbers of knots that are tried, until one is enough; all of them are.
-const KNOTS: [usize; 12] = [1, 2, 3, 4, 6, 8, 12, 18, 28, 42, 64, MOST_KNOTS];
+const KNOTS: [usize; 16] = [
+    1, 2, 3, 4, 5, 6, 8, 10, 12, 14, 18, 24, 32, 48, 80, MOST_KNOTS,
+];
 
-/// How far off the flight with the knots that are kept may be: turns, less than half of what is shown, and its
+/// How far off the flight with the knots that are kept may be: turns, less than half a hundredth, and its
 /// end, s.
-const KEPT_TURNS: f64 = 0.002;
+const KEPT_TURNS: f64 = 0.004;
 const KEPT_S: f64 = 0.001;
 
 /// The motion of a hand as it was, frame by frame.

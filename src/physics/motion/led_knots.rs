@@ -88,7 +88,7 @@ pub fn fewer(knots: &[Knot], end_s: f64, most: usize) -> Vec<Knot> {
 }
 
 /// How far off the way may be, as a share of all of it, and how often that is looked at, s.
-const WAY_OFF: f64 = 0.06;
+const WAY_OFF: f64 = 0.1;
 const LOOK_S: f64 = 0.01;
 
 /// Whether a body goes about the same way with both until `end_s`.
