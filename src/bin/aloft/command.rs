@@ -16,6 +16,7 @@ use crate::measure::Measure;
 use crate::output::{printed, written};
 use crate::picture::PictureArguments;
 use crate::steps::Steps;
+use crate::turn_try::TurnTryArguments;
 use crate::turntable::TurntableArguments;
 use turns_aloft::scenario::export::Export;
 use turns_aloft::scenario::starts;
@@ -57,6 +58,8 @@ enum Task {
     /// Print what a small step of each lever gives, the most turns first, as JSON.
     Steps(Steps),
     Turntable(TurntableArguments),
+    /// Print whether a jump lands five turns, or fewer, and which limits seen in people it passes, as JSON.
+    Try(TurnTryArguments),
 }
 
 pub fn main() -> ExitCode {
@@ -111,6 +114,7 @@ fn run(command: Command) -> Result<String, String> {
         Task::Measure(measure) => measure.run(),
         Task::Steps(steps) => steps.run(),
         Task::Turntable(turntable) => turntable.run(),
+        Task::Try(tried) => tried.run(),
     }
 }
 

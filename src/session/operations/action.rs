@@ -24,7 +24,7 @@ pub enum Action {
     /// Gives the jump the inputs that an answer proposes.
     Try(Scenario),
     /// Opens a jump, with the attempt to compare it with if one came along.
-    Open(Scenario, Option<Attempt>),
+    Open(Scenario, Option<Box<Attempt>>),
     SetReference(Attempt),
     ClearReference,
     Undo,
@@ -58,7 +58,7 @@ fn changed(action: Action, before: &Document) -> Option<(Change, Document)> {
             Change::Tried
         }
         Action::Open(scenario, reference) => {
-            after.open(scenario, reference);
+            after.open(scenario, reference.map(|attempt| *attempt));
             Change::Opened
         }
         Action::SetReference(attempt) => {
