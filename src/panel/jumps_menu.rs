@@ -88,6 +88,10 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Op
         {
             command = Some(PageCommand::Open);
         }
+        heading(ui, text("in-your-hands-menu"));
+        if menu_item(ui, "five-turn try", text("try-title"), width, false).clicked() {
+            session.begin_try();
+        }
         kept_jumps(ui, session, width);
         heading(ui, text("panel-starts-invented"));
         for start in starts::all() {

@@ -35,6 +35,7 @@ mod signs;
 mod strip;
 mod style;
 mod text;
+mod turn_try;
 mod turns;
 mod uncertainty;
 mod undo;

@@ -18,3 +18,4 @@ mod ring;
 mod room;
 mod steady;
 mod swipe;
+mod turn_try;
