@@ -11,7 +11,7 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 17] = [
+const LAYERS: [(&str, &[&str]); 18] = [
     ("physics", &[]),
     ("film", &[]),
     ("scenario", &["physics"]),
@@ -21,11 +21,20 @@ const LAYERS: [(&str, &[&str]); 17] = [
     ("fit", &["physics", "scenario", "attempt", "analysis"]),
     ("trace", &["physics", "attempt"]),
     ("overlay", &["physics", "attempt"]),
+    ("turntable", &["physics", "scenario"]),
     ("words", &[]),
     (
         "describe",
         &[
-            "physics", "film", "scenario", "attempt", "analysis", "fit", "trace", "overlay",
+            "physics",
+            "film",
+            "scenario",
+            "attempt",
+            "analysis",
+            "fit",
+            "trace",
+            "overlay",
+            "turntable",
             "words",
         ],
     ),

@@ -58,7 +58,7 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 48] = [
+    let all: [(&str, &[Parameter]); 49] = [
         // Whose jump it is and what it comes to, and how thick the limbs of a small body are drawn.
         (
             "picture/card.rs",
@@ -133,6 +133,11 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         (
             "session/operations/film_overlay.rs",
             &[ArmTuck, LegTuck, ArmAsymmetry, ArmLag],
+        ),
+        // Who turns on a turntable.
+        (
+            "turntable/setup.rs",
+            &[Stature, BodyMass, HandMass, BootMass],
         ),
         // What the picture is as large as.
         ("stage/axis.rs", &[Stature]),

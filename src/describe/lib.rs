@@ -29,6 +29,7 @@ pub mod start;
 mod trace;
 pub mod turn_try;
 pub mod turns;
+mod turntable;
 pub mod typed;
 pub mod unit;
 pub mod weights;

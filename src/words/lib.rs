@@ -31,6 +31,7 @@ macro_rules! messages {
             include_str!(concat!("../../assets/words/", $language, "/scenario.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/analysis.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/trace.ftl")),
+            include_str!(concat!("../../assets/words/", $language, "/turntable.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/overlay.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/film.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/session.ftl")),
@@ -81,7 +82,7 @@ impl Language {
     }
 
     /// The contents of its message files.
-    pub const fn sources(self) -> [&'static str; 9] {
+    pub const fn sources(self) -> [&'static str; 10] {
         match self {
             Self::English => messages!("en"),
             Self::German => messages!("de"),

@@ -34,6 +34,11 @@ class Aloft:
         """The exact body, joint motion, start and samples of that flight."""
         return json.loads(self._printed("export", start, *_flags(settings)))
 
+    def turntable_export(self, programme, step, **settings):
+        """The exact body, its joints over time and the run of a programme on a turntable."""
+        flags = ["--export", "--step", str(step), *_flags(settings)]
+        return json.loads(self._printed("turntable", str(programme), *flags))
+
     def _refusal(self, start, key, value):
         done = self._run("fly", start, "--set", f"{key}={value}")
         assert done.returncode == 2, f"{key}={value} was not refused"

@@ -120,6 +120,15 @@ class MeasuredMotion:
     def accelerations(self, t_s):
         return self._vectors(t_s, 2)
 
+    def tables(self, times):
+        """Rotations, rates and accelerations at many times at once."""
+        rotations = np.repeat(self._first[None], len(times), axis=0)
+        rates, accelerations = np.zeros((2, len(times), len(self._first), 3))
+        for joint, spline in self._splines.items():
+            rotations[:, joint] = spline(times).as_quat(scalar_first=True)
+            rates[:, joint], accelerations[:, joint] = spline(times, 1), spline(times, 2)
+        return rotations, rates, accelerations
+
     def knots(self):
         return list(self._times)
 

@@ -16,17 +16,17 @@ FEET = ["left_foot", "right_foot"]
 STILL = np.array([1.0, 0.0, 0.0, 0.0])
 
 
-def _numbers(values):
+def numbers(values):
     return " ".join(repr(float(value)) for value in values)
 
 
-def _inertial(body, part):
+def inertial(body, part):
     ET.SubElement(
         body,
         "inertial",
-        pos=_numbers(part["cm_m"]),
+        pos=numbers(part["cm_m"]),
         mass=repr(part["mass_kg"]),
-        diaginertia=_numbers(part["moments_kg_m2"]),
+        diaginertia=numbers(part["moments_kg_m2"]),
     )
 
 
@@ -37,13 +37,13 @@ def _model(export):
     tissue = {part["name"]: part for part in export["parts"]}
     for segment in export["segments"]:
         name, parent = segment["name"], segment["parent"]
-        body = ET.SubElement(bodies[parent], "body", name=name, pos=_numbers(segment["joint_m"]))
+        body = ET.SubElement(bodies[parent], "body", name=name, pos=numbers(segment["joint_m"]))
         joint = {"type": "free"} if parent is None else {"type": "ball"}
         ET.SubElement(body, "joint", name=name, **joint)
-        _inertial(body, tissue.pop(name))
+        inertial(body, tissue.pop(name))
         bodies[name] = body
     for name, part in tissue.items():
-        _inertial(ET.SubElement(bodies[part["segment"]], "body", name=name), part)
+        inertial(ET.SubElement(bodies[part["segment"]], "body", name=name), part)
     return mujoco.MjModel.from_xml_string(ET.tostring(root, encoding="unicode"))
 
 

@@ -296,6 +296,8 @@ measure-times-slower = { $times } ×
 measure-slow-motion-about = Wie viel Mal langsamer als in Wirklichkeit der Film läuft: 1 × ist keine Zeitlupe.
 measure-ten-back = Zehn Bilder zurück
 measure-ten-on = Zehn Bilder weiter
+measure-times-larger = { $times }×
+measure-look-closer = Näher heran
 measure-time-line = Bild des Films
 # A picture of the film, how many there are, and its time.
 measure-frame = { $frame } von { $of } · { $time } s

@@ -296,6 +296,8 @@ measure-times-slower = { $times } ×
 measure-slow-motion-about = How many times slower than life the film plays: 1 × is none.
 measure-ten-back = Ten pictures back
 measure-ten-on = Ten pictures on
+measure-times-larger = { $times }×
+measure-look-closer = Look closer
 measure-time-line = Picture of the film
 # A picture of the film, how many there are, and its time.
 measure-frame = { $frame } of { $of } · { $time } s

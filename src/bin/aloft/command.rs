@@ -17,6 +17,7 @@ use crate::output::{printed, written};
 use crate::picture::PictureArguments;
 use crate::steps::Steps;
 use crate::turn_try::TurnTryArguments;
+use crate::turntable::TurntableArguments;
 use turns_aloft::scenario::export::Export;
 use turns_aloft::scenario::starts;
 
@@ -31,7 +32,9 @@ struct Command {
 #[derive(Subcommand)]
 enum Task {
     /// List the starting points, or print one as a scenario file.
-    Starts { name: Option<String> },
+    Starts {
+        name: Option<String>,
+    },
     /// Fly a starting point or a scenario file and print every readout as JSON.
     Fly(Fly),
     /// Print the exact body, joint motion and start of a flight as JSON, to compute it again by
@@ -56,6 +59,7 @@ enum Task {
     Steps(Steps),
     /// Print whether a jump lands five turns, or fewer, and which limits seen in people it passes, as JSON.
     Try(TurnTryArguments),
+    Turntable(TurntableArguments),
 }
 
 pub fn main() -> ExitCode {
@@ -110,6 +114,7 @@ fn run(command: Command) -> Result<String, String> {
         Task::Measure(measure) => measure.run(),
         Task::Steps(steps) => steps.run(),
         Task::Try(tried) => tried.run(),
+        Task::Turntable(turntable) => turntable.run(),
     }
 }
 

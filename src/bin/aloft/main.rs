@@ -26,6 +26,8 @@ mod picture;
 mod steps;
 #[cfg(not(target_arch = "wasm32"))]
 mod turn_try;
+#[cfg(not(target_arch = "wasm32"))]
+mod turntable;
 
 #[cfg(not(target_arch = "wasm32"))]
 fn main() -> std::process::ExitCode {

@@ -1,0 +1,8 @@
+//! The turntable: worked examples, what a person on it does, friction, leading by hand, programmes.
+
+mod derived;
+mod friction;
+mod led;
+mod person;
+mod programme;
+mod textbook;
