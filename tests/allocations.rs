@@ -44,7 +44,7 @@ fn requests(plan: PlanSpec, launch: Launch, resolution: Resolution) -> (u64, u64
 fn finer_steps_ask_for_no_more() {
     for start in starts::all() {
         let (plan, launch) = (start.scenario.plan_spec(), start.scenario.launch());
-        let coarse = requests(plan, launch, finer(1));
+        let coarse = requests(plan.clone(), launch, finer(1));
         let fine = requests(plan, launch, finer(5));
         assert!(fine.2 > 10 * coarse.2, "{}", start.name);
         assert_eq!((coarse.0, coarse.1), (fine.0, fine.1), "{}", start.name);

@@ -56,6 +56,7 @@ fn tightest(scenario: &Scenario) -> MassProperties {
         leg_tuck: 1.0,
         arm_asymmetry: 0.0,
         arm_lag_s: 0.0,
+        led: None,
         ..scenario.plan_spec()
     };
     let body = Body::new(scenario.body_spec());
@@ -128,7 +129,7 @@ proptest! {
 
     /// A body that moves no joint can neither close nor open late: all is lost by not getting tight.
     #[test]
-    fn a_rigid_posture_loses_nothing_by_closing_or_opening(scenario in space::scenario()) {
+    fn a_rigid_posture_loses_nothing_by_closing_or_opening(scenario in space::planned()) {
         let budget = budget(&rigid(&scenario));
         for cause in [Cause::Closing, Cause::Opening, Cause::Tilt] {
             let loss = budget.loss(cause);
@@ -144,6 +145,7 @@ proptest! {
     #[test]
     fn what_is_not_there_costs_nothing(scenario in space::scenario()) {
         prop_assert_eq!(budget(&straight(&scenario)).loss(Cause::Tilt), 0.0);
+        let scenario = Scenario { led: None, ..scenario };
         let never = Scenario { open_lead_s: 0.0, ..scenario.clone() };
         prop_assert!(budget(&never).loss(Cause::Opening).abs() < 1e-9);
         let tight = Scenario { arm_tuck: 1.0, leg_tuck: 1.0, ..scenario };
@@ -162,14 +164,15 @@ proptest! {
         }
     }
 
-    /// Flown for its own time as planned, a flight is itself again: both are within 1e-5 of exact.
+    /// Flown for its own time as planned, a flight is itself again: both are within 1e-5 of exact. Its planned end
+    /// is found to some 1e-11 s.
     #[test]
     fn a_timed_flight_is_the_flight(scenario in space::scenario()) {
         let flight = scenario.fly().flight;
         let (timed, launch) = as_flown(&flight);
         let samples = timed.fly(&flight.table, &launch);
         let (end, expected) = (samples[samples.len() - 1], flight.touchdown());
-        prop_assert!((end.t_s - expected.t_s).abs() < 1e-12);
+        prop_assert!((end.t_s - expected.t_s).abs() < 1e-10);
         prop_assert!((end.air_turns() - expected.air_turns()).abs() < 2e-5);
         prop_assert!((end.tilt_rad() - expected.tilt_rad()).abs() < 1e-4);
     }
@@ -177,7 +180,7 @@ proptest! {
     /// A body that leaves the ice closed and opens on the way, against one led live from the
     /// same posture, high above any ice.
     #[test]
-    fn closed_from_the_start_is_as_led_live(scenario in space::scenario()) {
+    fn closed_from_the_start_is_as_led_live(scenario in space::planned()) {
         let flight = scenario.fly().flight;
         let (timed, launch) = as_flown(&flight);
         let samples = FixedTimeFlight { closed: true, ..timed }.fly(&flight.table, &launch);
@@ -195,7 +198,7 @@ proptest! {
         live.step(flight.touchdown_s - flight.open_s);
         prop_assert!(!live.has_landed());
         let (end, expected) = (samples[samples.len() - 1], live.sample());
-        prop_assert!((end.t_s - expected.t_s).abs() < 1e-12);
+        prop_assert!((end.t_s - expected.t_s).abs() < 1e-12, "{} {}", end.t_s, expected.t_s);
         prop_assert!(
             (end.air_turns() - expected.air_turns()).abs() < 1e-4,
             "{} {}", end.air_turns(), expected.air_turns()

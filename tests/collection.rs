@@ -294,8 +294,8 @@ fn a_broken_file_says_what_is_broken_and_adds_nothing() {
     // A scenario's own file is told by its own reader.
     let scenario = jump("Lutz").to_file();
     assert_refused(
-        &scenario.replace("_scenario\": 2,", "_scenario\": 3,"),
-        &["this scenario is of version 3"],
+        &scenario.replace("_scenario\": 2,", "_scenario\": 4,"),
+        &["this scenario is of version 4"],
     );
     assert_refused(&scenario.replace("\"note\"", "\"knot\""), &["knot"]);
 }

@@ -436,9 +436,16 @@ proptest! {
     /// The same of any jump; where closing and opening overlap in a hurry the steps are longest for
     /// what happens: 1 %.
     #[test]
-    fn peaks_of_any_jump(scenario in space::scenario()) {
+    fn peaks_of_any_jump(scenario in space::planned()) {
         let missed = missed(&scenario);
         prop_assert!(missed[0] < 1e-2 && missed[1] < 1e-2, "{missed:?}");
+    }
+
+    /// And of any that a hand leads, which may do in a hurry what no plan does: 5 %.
+    #[test]
+    fn peaks_of_any_led_jump(scenario in space::led_by_hand()) {
+        let missed = missed(&scenario);
+        prop_assert!(missed[0] < 5e-2 && missed[1] < 5e-2, "{missed:?}");
     }
 }
 

@@ -99,6 +99,11 @@ fn holds(scenario: &Scenario, goal_turns: f64, points: usize) {
             }
             continue;
         }
+        if !scenario.has_part(single.lever.parameter()) {
+            assert_eq!(single.judgement.verdict, Verdict::NoPart);
+            assert!(single.proof.is_none());
+            continue;
+        }
         let proof = single.proof.as_ref().expect("a proof");
         assert_eq!(single.judgement.verdict, Verdict::CannotAlone);
         assert_eq!(proof.range, [row.least(), row.most()]);

@@ -58,7 +58,7 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 51] = [
+    let all: [(&str, &[Parameter]); 50] = [
         // Whose jump it is and what it comes to, and how thick the limbs of a small body are drawn.
         (
             "picture/card.rs",
@@ -84,6 +84,8 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         // The rate as flown, which heavier hands may keep from being the one that was set.
         ("analysis/judge.rs", &[TakeoffRate]),
         ("analysis/seen.rs", &[TakeoffRate]),
+        // When a hand has begun to close and to open.
+        ("analysis/turn_try.rs", &[CloseDelay, OpenLead]),
         ("scenario/marks.rs", &[TakeoffRate]),
         // Torque for each kilogram of the body.
         ("analysis/effort_marks.rs", &[BodyMass]),
@@ -125,18 +127,13 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ("session/describe/flight.rs", &[TakeoffRate, JumpHeight]),
         ("session/describe/loads.rs", &[HandMass]),
         ("session/describe/weights.rs", &[TakeoffRate, HandMass]),
-        (
-            "session/describe/moment.rs",
-            &[PreRotation, CloseDelay, OpenLead],
-        ),
+        ("session/describe/moment.rs", &[PreRotation]),
         ("session/describe/result.rs", &[PreRotation]),
-        ("session/describe/why_words.rs", &[ArmTuck, LegTuck]),
         // A figure that is closed over a film as far as the jumper in it.
         (
             "session/operations/film_overlay.rs",
             &[ArmTuck, LegTuck, ArmAsymmetry, ArmLag],
         ),
-        ("panel/charts/time_axis.rs", &[CloseDelay, OpenLead]),
         // Who turns on a turntable.
         (
             "turntable/setup.rs",

@@ -80,6 +80,7 @@ fn jumper() -> impl Strategy<Value = Scenario> {
     (space::scenario(), 1.25..1.95, 7.8..17.6).prop_map(|(scenario, stature_m, build)| Scenario {
         stature_m,
         body_mass_kg: build * stature_m * stature_m * stature_m,
+        led: None,
         ..scenario
     })
 }
@@ -113,7 +114,7 @@ proptest! {
     fn no_limbs_pass_through_each_other(scenario in jumper(), part in 0.0..=1.0) {
         let body = Body::new(barefoot_body(scenario.table, scenario.stature_m, scenario.body_mass_kg));
         let plan = Plan::new(symmetric(scenario).plan_spec());
-        let spec = plan.spec;
+        let spec = &plan.spec;
         let t_s = spec.close_delay_s + part * spec.close_time_s;
         let (posture, _) = plan.at(t_s, f64::INFINITY);
         let (overlap_m, one, other) = deepest(&body, &posture);

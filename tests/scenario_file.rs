@@ -404,3 +404,91 @@ fn settings_are_refused_by_name_value_and_range() {
     let why = refused("takeoff_rate", "3");
     assert!(why.contains("takeoff_rate_rad_s"), "{why}");
 }
+
+/// A jump that was led by hand says so by its version; all others are written as ever.
+#[test]
+fn only_a_led_jump_needs_the_new_version() {
+    let version = |scenario: &Scenario| {
+        let file: Value = serde_json::from_str(&scenario.to_file()).expect("a file is JSON");
+        file["turns_aloft_scenario"].as_u64()
+    };
+    assert_eq!(version(&good()), Some(2));
+    assert!(!good().to_file().contains("led"));
+    let knots = json!([
+        {"time_s": 0.05, "arms": 1, "legs": 0.9},
+        {"time_s": 0.5, "arms": 0, "legs": 0},
+    ]);
+    let text = changed(|file| {
+        file["turns_aloft_scenario"] = json!(3);
+        file["scenario"]["led"] = knots;
+    });
+    let opened = Scenario::open_file(&text).expect("it opens");
+    assert!(!opened.earlier_body);
+    assert_eq!(version(&opened.read), Some(3));
+    assert_eq!(
+        opened.read.led.as_ref().map(|led| led.knots().len()),
+        Some(2)
+    );
+    assert_ne!(opened.read.fly().turns, good().fly().turns);
+    // Nothing is led where nothing stands.
+    let text = changed(|file| file["scenario"]["led"] = Value::Null);
+    assert_eq!(Scenario::from_file(&text), Ok(good()));
+}
+
+/// Knots that no body can be led by: which, and why.
+#[test]
+fn wrong_knots_are_named() {
+    let with = |led: Value| changed(|file| file["scenario"]["led"] = led);
+    let knot = |time_s: f64, arms: f64| json!({"time_s": time_s, "arms": arms, "legs": 0.5});
+    assert_says(&with(json!([])), &["led has 0 knots", "1 to 200"]);
+    let many: Vec<Value> = (0..201).map(|i| knot(0.001 * f64::from(i), 0.5)).collect();
+    assert_says(&with(json!(many)), &["led has 201 knots"]);
+    assert_says(
+        &with(json!([knot(0.1, 1.5)])),
+        &["knot 1", "arms = 1.5", "0 to 1"],
+    );
+    assert_says(
+        &with(json!([knot(-0.1, 1.0)])),
+        &["knot 1", "time_s = -0.1", "0 to 2"],
+    );
+    let back = json!([knot(0.2, 1.0), knot(0.1, 0.0)]);
+    assert_says(&with(back), &["knot 2", "time_s = 0.1", "later"]);
+    assert_says(&with(json!({})), &["`led` is no list"]);
+    assert_says(&with(json!([1.0])), &["`led` is no object"]);
+    assert_says(&with(json!([{"time_s": 0.1, "arms": 1}])), &["legs"]);
+    let odd = json!([{"time_s": 0.1, "arms": "in", "legs": 1}]);
+    assert_says(&with(odd), &["`arms` is no number"]);
+    let more = json!([{"time_s": 0.1, "arms": 1, "legs": 1, "head": 1}]);
+    assert_says(&with(more), &["unknown field `head`"]);
+}
+
+/// What a hand has taken the place of is not set without a word; the hand can be taken away.
+#[test]
+fn what_has_no_part_is_not_set() {
+    let text = changed(|file| {
+        file["scenario"]["led"] = json!([{"time_s": 0.05, "arms": 1, "legs": 1}]);
+    });
+    let mut scenario = Scenario::from_file(&text).expect("it opens");
+    for key in Parameter::ALL {
+        let value = key.get(&good()).to_string();
+        match scenario.set(key.key(), &value) {
+            Ok(()) => assert!(scenario.has_part(key), "{key:?}"),
+            Err(why) => {
+                let why = why.sentence();
+                assert!(!scenario.has_part(key), "{why}");
+                assert!(
+                    why.contains(key.key()) && why.contains("led = none"),
+                    "{why}"
+                );
+            }
+        }
+    }
+    let why = scenario
+        .set("led", "0.5")
+        .expect_err("knots are no text")
+        .sentence();
+    assert!(why.contains("led = 0.5") && why.contains("none"), "{why}");
+    assert_eq!(scenario.set("led", "none"), Ok(()));
+    assert_eq!(scenario, good());
+    assert_eq!(scenario.set("arm_tuck", "0.5"), Ok(()));
+}

@@ -56,7 +56,9 @@ fn holds(scenario: &Scenario) {
         let sign = match gain.flown {
             Flown::Forward => 1.0,
             Flown::Back => -1.0,
-            Flown::Unavailable => panic!("{} is unavailable for {scenario:?}", gain.lever.key()),
+            Flown::Unavailable | Flown::NoPart => {
+                panic!("{} is unavailable for {scenario:?}", gain.lever.key())
+            }
         };
         let gained = gain.turns_gained.expect("available");
         let flown = sign * (then.turns - now.turns);
@@ -88,7 +90,10 @@ proptest! {
 
     #[test]
     fn gains_are_differences_of_flights_anywhere(scenario in space::scenario()) {
-        holds(&scenario);
+        let led = gains(&scenario);
+        let has_part = |gain: &Gain| scenario.has_part(gain.lever.parameter());
+        prop_assert!(led.iter().all(|gain| has_part(gain) != (gain.flown == Flown::NoPart)));
+        holds(&Scenario { led: None, ..scenario });
     }
 }
 

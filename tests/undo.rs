@@ -2,6 +2,7 @@
 
 use proptest::prelude::*;
 
+use turns_aloft::physics::led_tucks::{Knot, LedTucks};
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::ground::Ground;
 use turns_aloft::scenario::input::{Choice, Input};
@@ -430,4 +431,34 @@ fn a_locked_input_refuses_in_one_sentence() {
     session.set_policy(Policy::default());
     session.undo();
     assert_eq!(session.document(), Session::default().document());
+}
+
+/// A jump that was led by hand is undone and done again like any other, over a reload as well.
+#[test]
+fn a_led_jump_is_undone() {
+    let mut session = Session::default();
+    let planned = session.scenario().clone();
+    let knots = [
+        Knot {
+            time_s: 0.05,
+            arms: 1.0,
+            legs: 1.0,
+        },
+        Knot {
+            time_s: 0.5,
+            arms: 0.0,
+            legs: 0.0,
+        },
+    ];
+    let led = LedTucks::new(&knots).expect("knots in order");
+    session.change(|scenario| scenario.led = Some(led.clone()));
+    assert_eq!(session.scenario().led, Some(led));
+    let by_hand = session.scenario().clone();
+    session.undo();
+    assert_eq!(*session.scenario(), planned);
+    let mut again = reloaded(&session);
+    again.redo();
+    assert_eq!(*again.scenario(), by_hand);
+    again.undo();
+    assert_eq!(*again.scenario(), planned);
 }

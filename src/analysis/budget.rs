@@ -131,7 +131,7 @@ impl Removed {
     /// causes; the ice is not looked at.
     fn air_turns(self, actual: &Flight, tables: &mut Vec<Arc<PlanTable>>) -> f64 {
         let timed = FixedTimeFlight {
-            closed: self.closing,
+            closed: self.closing && actual.table.plan.spec.led.is_none(),
             open_s: if self.opening {
                 f64::INFINITY
             } else {
@@ -154,12 +154,24 @@ impl Removed {
         samples[samples.len() - 1].air_turns()
     }
 
-    /// The table without these causes; `made` are those that there are already, the actual one first.
+    /// The table without these causes. Of a jump that was led by hand other knots are flown: it is held in from
+    /// the start as far as the hand ever led it, or all the way, and let out as the hand did, or never.
+    ///
+    /// `made` are those that there are already, the actual one first.
     fn table(self, made: &[Arc<PlanTable>]) -> Arc<PlanTable> {
         let actual = &made[0];
-        let mut spec = actual.plan.spec;
+        let mut spec = actual.plan.spec.clone();
         if self.tightness {
             (spec.arm_tuck, spec.leg_tuck) = (1.0, 1.0);
+        }
+        if let Some(led) = spec.led.as_mut().filter(|_| self.closing) {
+            let tucks = if self.tightness {
+                [1.0; 2]
+            } else {
+                led.most_in()
+            };
+            // Every movement is over as the ice is left.
+            *led = led.held_in(-actual.plan.settling_s(), tucks, !self.opening);
         }
         // The closing is over by then: one arm's lag alone tilts nothing.
         if self.tilt && spec.arm_asymmetry != 0.0 {

@@ -162,10 +162,11 @@ impl Goal<'_> {
 }
 
 impl Axis {
-    /// Of every lever that is not held as it is.
+    /// Of every lever that is not held as it is and has a part in the jump.
     fn all(goal: &Goal<'_>) -> Vec<Self> {
         Lever::ALL
             .into_iter()
+            .filter(|lever| goal.scenario.has_part(lever.parameter()))
             .filter_map(|lever| {
                 let now = lever.value(goal.scenario);
                 let unit = goal.season.unit(lever)?;

@@ -1,7 +1,7 @@
 //! Two attempts side by side: which inputs differ, and what each difference is worth in turns.
 
 use serde::Serialize;
-use serde_json::Value;
+use serde_json::{Value, json};
 
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::fly::Jump;
@@ -22,7 +22,7 @@ pub struct Difference {
 }
 
 /// From the first attempt to the second, one input after the other: the words first, then the
-/// numbers, in the order of their table. The differences' turns add up to the whole difference (to the
+/// numbers, in the order of their table, last how it was led by hand. The differences' turns add up to the whole difference (to the
 /// flights' own error where one differs that turns nobody); what each is worth depends on the order.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Comparison {
@@ -54,6 +54,14 @@ impl Comparison {
                 parameter.hold(&mut then, to);
                 walk.go_on(Input::Number(parameter), from.into(), to.into(), then);
             }
+        }
+        if first.led != second.led {
+            let then = Scenario {
+                led: second.led.clone(),
+                ..walk.scenario.clone()
+            };
+            let [from, to] = [first, second].map(|it| json!(it.led));
+            walk.go_on(Input::Led, from, to, then);
         }
         Self {
             turns: [before, walk.jump.turns],

@@ -146,6 +146,13 @@ impl<'a> Goal<'a> {
         if self.reached() {
             return Single::already(lever, self);
         }
+        if !self.scenario.has_part(lever.parameter()) {
+            return Single {
+                judgement: Judgement::NO_PART,
+                proposal: None,
+                ..Single::already(lever, self)
+            };
+        }
         let now = lever.value(self.scenario);
         let turns = |value: f64| self.fly(&lever.at(self.scenario, value)).turns;
         let single = Single::already(lever, self);

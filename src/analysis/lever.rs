@@ -116,8 +116,12 @@ impl Lever {
     }
 
     /// The changes that one step forward and one step back would be, in the key's own unit; none
-    /// where that leaves the admissible range or the hands get no nearer.
+    /// where that leaves the admissible range or the hands get no nearer, and of what has no part in the
+    /// jump.
     pub fn steps(self, scenario: &Scenario) -> [Option<f64>; 2] {
+        if !scenario.has_part(self.0) {
+            return [None, None];
+        }
         let now = self.value(scenario);
         match self.row().step {
             Step::By(by) => [by, -by].map(|by| {

@@ -17,5 +17,6 @@ pub mod one_change;
 mod search;
 pub mod seen;
 pub mod steps;
+pub mod turn_try;
 pub mod uncertainty;
 pub mod weights;

@@ -25,13 +25,15 @@ pub enum Verdict {
     BeyondMeasured,
     /// No admissible value does it.
     CannotAlone,
+    /// It has no part in a jump that was led by hand.
+    NoPart,
 }
 
 /// A verdict, and the limit it rests on.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Judgement {
     pub verdict: Verdict,
-    /// None where the jump has the turns as it is, and where nothing is known.
+    /// None where the jump has the turns as it is, where it has no part, and where nothing is known.
     pub limit: Option<Limit>,
     /// Where the limit comes from.
     pub source: Source,
@@ -69,6 +71,13 @@ impl Judgement {
         verdict: Verdict::AlreadyReached,
         limit: None,
         source: Source::LimitAlready,
+        known_for_size: true,
+    };
+
+    pub const NO_PART: Self = Self {
+        verdict: Verdict::NoPart,
+        limit: None,
+        source: Source::LimitNoPart,
         known_for_size: true,
     };
 

@@ -32,6 +32,8 @@ pub enum RefusedAxis {
     Nodes { parameter: Parameter, nodes: usize },
     /// The same number lies along both.
     Twice(Parameter),
+    /// It has no part in a jump that was led by hand.
+    NoPart(Parameter),
 }
 
 /// One of the two numbers: from where to where, at how many even nodes.
@@ -84,6 +86,14 @@ impl Axis {
 
     pub const fn nodes(&self) -> usize {
         self.nodes
+    }
+
+    /// Whether the number has a part in a jump; if not, the turns are the same all along the axis.
+    pub fn check(&self, scenario: &Scenario) -> Result<(), RefusedAxis> {
+        if scenario.has_part(self.parameter) {
+            return Ok(());
+        }
+        Err(RefusedAxis::NoPart(self.parameter))
     }
 
     /// The number at a node.

@@ -31,7 +31,7 @@ impl OneChange {
         let remedies = Parameter::ALL
             .into_iter()
             .filter_map(|parameter| Some((parameter, parameter.row().remedy?)))
-            .filter(|(_, remedy)| remedy.cause == cause)
+            .filter(|(parameter, remedy)| remedy.cause == cause && scenario.has_part(*parameter))
             .collect();
         by_number(remedies, |(_, remedy): &(_, Remedy)| f64::from(remedy.rank))
             .into_iter()

@@ -19,6 +19,8 @@ pub enum Flown {
     Back,
     /// Neither is possible.
     Unavailable,
+    /// It has no part in a jump that was led by hand.
+    NoPart,
 }
 
 /// What a lever's step gives.
@@ -59,6 +61,12 @@ pub fn gain(lever: Lever, scenario: &Scenario, now: &Jump) -> Gain {
     let (flown, change, sign) = match lever.steps(scenario) {
         [Some(forward), _] => (Flown::Forward, forward, 1.0),
         [None, Some(back)] => (Flown::Back, back, -1.0),
+        [None, None] if !scenario.has_part(lever.parameter()) => {
+            return Gain {
+                flown: Flown::NoPart,
+                ..nothing
+            };
+        }
         [None, None] => return nothing,
     };
     let then = lever.at(scenario, lever.value(scenario) + change);

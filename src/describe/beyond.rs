@@ -4,6 +4,7 @@ use crate::Text;
 use crate::joint::joint_text;
 use crate::rounding::beyond_and_limit;
 use crate::unit::{UnitText, fixed};
+use turns_aloft_physics::efforts::JointGroup;
 use turns_aloft_scenario::beyond::{Respect, RespectOf};
 use turns_aloft_scenario::parameter::{Kind, Movement};
 use turns_aloft_scenario::units::{Unit, UnitSign, Units};
@@ -12,8 +13,9 @@ use turns_aloft_words::{say, text};
 /// Torque for each kilogram of body mass.
 const TORQUE: Unit = fixed(UnitSign::NMPerKg, 1);
 
-fn unit(respect: &Respect, units: &Units) -> Unit {
-    match respect.of {
+/// The unit that it is told in.
+pub fn unit_of(of: RespectOf, units: &Units) -> Unit {
+    match of {
         RespectOf::PeakRate => units.of(Kind::Rate),
         RespectOf::Height => units.of(Kind::Length),
         RespectOf::Torque(_) => TORQUE,
@@ -22,7 +24,7 @@ fn unit(respect: &Respect, units: &Units) -> Unit {
 
 /// The value, and as far as people have been seen to go: beyond that as it is shown where it is.
 fn value_and_limit(respect: &Respect, units: &Units) -> [String; 2] {
-    let unit = unit(respect, units);
+    let unit = unit_of(respect.of, units);
     match respect.seen_up_to {
         Some(up_to) if respect.value > up_to => beyond_and_limit(&unit, [respect.value, up_to]),
         up_to => {
@@ -31,9 +33,10 @@ fn value_and_limit(respect: &Respect, units: &Units) -> [String; 2] {
     }
 }
 
-fn name(respect: &Respect) -> String {
-    let joint = respect.joint.map_or("", joint_text);
-    match respect.of {
+/// What it is called, with the joint whose torque it is.
+pub fn name_of(of: RespectOf, joint: Option<JointGroup>) -> String {
+    let joint = joint.map_or("", joint_text);
+    match of {
         RespectOf::PeakRate => text("respect-peak-rate").to_owned(),
         RespectOf::Height => text("respect-jump-height").to_owned(),
         RespectOf::Torque(Movement::Closing) => say!("respect-closing", joint = joint),
@@ -45,7 +48,11 @@ fn name(respect: &Respect) -> String {
 pub fn list(respects: &[Respect], units: &Units) -> String {
     let one = |respect: &Respect| {
         let [value, _] = value_and_limit(respect, units);
-        say!("respect-value", what = name(respect), value = value)
+        say!(
+            "respect-value",
+            what = name_of(respect.of, respect.joint),
+            value = value
+        )
     };
     respects.iter().map(one).collect::<Vec<_>>().join(", ")
 }
@@ -68,7 +75,7 @@ pub fn with_change(respects: &[Respect], units: &Units) -> Option<String> {
 /// How far people have been seen to go, by which source, and what that means.
 pub fn meaning(respects: &[Respect], units: &Units) -> String {
     let one = |respect: &Respect| {
-        let what = name(respect);
+        let what = name_of(respect.of, respect.joint);
         let source = respect.source.text();
         let [_, limit] = value_and_limit(respect, units);
         match respect.seen_up_to {

@@ -48,7 +48,19 @@ pub fn budget_sentence(scenario: &Scenario, budget: &Budget) -> String {
             cost = cost,
             change = change.sentence()
         ),
+        None if scenario.led.is_some() && cause != Cause::Tilt => {
+            say!("why-cost-led", cost = cost, advice = advice(cause))
+        }
         None => say!("why-cost-at-best", cost = cost),
+    }
+}
+
+/// What a hand that leads the jump again could do about a loss; stands behind a colon.
+fn advice(cause: Cause) -> &'static str {
+    match cause {
+        Cause::Closing => text("why-led-closing"),
+        Cause::Tightness => text("why-led-tightness"),
+        Cause::Opening | Cause::Tilt => text("why-led-opening"),
     }
 }
 

@@ -77,6 +77,7 @@ impl Compared {
                 let unit = from_to(&unit, values).unit;
                 values.map(|value| unit.text(value))
             }
+            Input::Led => self.scenarios.each_ref().map(|it| led(it).to_owned()),
             Input::Choice(choice) => self
                 .scenarios
                 .each_ref()
@@ -135,6 +136,15 @@ impl Compared {
 /// Hundredths near the exact ones that add up to the whole difference; what is nothing stays nothing.
 pub fn rounded(exact: &[f64], whole: i64) -> Vec<i64> {
     adding_up(exact, whole, |i, _| exact[i] != 0.0)
+}
+
+/// Whether arms and legs do what is planned, or what a hand did.
+pub(crate) fn led(scenario: &Scenario) -> &'static str {
+    if scenario.led.is_some() {
+        text("word-led-by-hand")
+    } else {
+        text("word-led-as-planned")
+    }
 }
 
 pub(crate) fn word(choice: Choice, scenario: &Scenario) -> Cow<'static, str> {

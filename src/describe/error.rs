@@ -8,11 +8,13 @@ use turns_aloft_analysis::hang_time::{self, RefusedHangTime};
 use turns_aloft_analysis::lever::{Lever, RefusedLever};
 use turns_aloft_analysis::map::{NODES, RefusedAxis};
 use turns_aloft_analysis::uncertainty::{RefusedHalfWidth, UncertainInput};
+use turns_aloft_physics::led_tucks::{KnotsError, MOST_KNOTS};
 use turns_aloft_scenario::collection::saved::JumpFault;
 use turns_aloft_scenario::collection::{LARGEST_BYTES, LONGEST_NAME, MOST, Refusal, kept, saved};
 use turns_aloft_scenario::fault::{Expected, Fault, NotJson, Place};
 use turns_aloft_scenario::input::{Choice, Input, Text};
 use turns_aloft_scenario::jump::JUMP_TURNS;
+use turns_aloft_scenario::led;
 use turns_aloft_scenario::parameter::{Kind, Parameter};
 use turns_aloft_scenario::reading::NotText;
 use turns_aloft_scenario::setting::Refused;
@@ -72,11 +74,59 @@ impl Sentence for Refused {
             Self::TooLong { text, written } => {
                 say!("text-too-long", key = text.key(), value = shown(written))
             }
+            Self::Knots(why) => why.sentence(),
+            Self::NotLed { written } => say!(
+                "led-not-set",
+                key = led::KEY,
+                value = shown(written),
+                none = led::NONE
+            ),
+            Self::NoPart { parameter, written } => say!(
+                "number-no-part",
+                key = parameter.key(),
+                value = shown(written),
+                led = led::KEY,
+                none = led::NONE
+            ),
             Self::UnknownKey { key, written } => say!(
                 "key-unknown",
                 key = shown(key),
                 value = shown(written),
                 known = every_key()
+            ),
+        }
+    }
+}
+
+impl Sentence for KnotsError {
+    fn sentence(&self) -> String {
+        match *self {
+            Self::Count(count) => {
+                say!(
+                    "knots-count",
+                    led = led::KEY,
+                    count = count,
+                    most = MOST_KNOTS
+                )
+            }
+            Self::OutOfRange {
+                place,
+                key,
+                value,
+                most,
+            } => say!(
+                "knots-out-of-range",
+                led = led::KEY,
+                place = place,
+                key = key,
+                value = plain(value),
+                most = plain(most)
+            ),
+            Self::OutOfOrder { place, time_s } => say!(
+                "knots-out-of-order",
+                led = led::KEY,
+                place = place,
+                value = plain(time_s)
             ),
         }
     }
@@ -214,6 +264,7 @@ impl Sentence for RefusedAxis {
                 most = NODES[1]
             ),
             Self::Twice(parameter) => say!("axis-twice", key = parameter.key()),
+            Self::NoPart(parameter) => say!("axis-no-part", key = parameter.key()),
         }
     }
 }

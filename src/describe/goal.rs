@@ -24,6 +24,7 @@ impl Text for Verdict {
             Self::NotKnown => text("goal-verdict-not-known"),
             Self::BeyondMeasured => text("goal-verdict-beyond-measured"),
             Self::CannotAlone => text("goal-verdict-cannot-alone"),
+            Self::NoPart => text("goal-verdict-no-part"),
         }
     }
 }

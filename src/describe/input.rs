@@ -10,7 +10,7 @@ use crate::{About, Inline, Label};
 use turns_aloft_analysis::uncertainty::UncertainInput;
 use turns_aloft_scenario::input::{Choice, Input};
 use turns_aloft_scenario::parameter::Parameter;
-use turns_aloft_words::{Message, format};
+use turns_aloft_words::{Message, format, text};
 
 /// The name of a message about an input.
 fn name(prefix: &str, key: &str, suffix: &str) -> String {
@@ -134,6 +134,7 @@ impl Label for Input {
         match self {
             Self::Choice(choice) => choice.label(),
             Self::Number(parameter) => parameter.label(),
+            Self::Led => text("word-led"),
         }
     }
 }
@@ -143,6 +144,7 @@ impl Inline for Input {
         match self {
             Self::Choice(choice) => choice.inline(),
             Self::Number(parameter) => parameter.inline(),
+            Self::Led => text("word-led-inline"),
         }
     }
 }

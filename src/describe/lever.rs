@@ -32,6 +32,7 @@ pub fn gained_text(gain: &Gain) -> String {
                 say!("why-back-costs", turns = turns)
             }
         }
+        (Flown::NoPart, _) => text("why-no-part").to_owned(),
         _ => text("why-not-possible").to_owned(),
     }
 }

@@ -27,6 +27,7 @@ pub mod rounding;
 pub mod source;
 pub mod start;
 mod trace;
+pub mod turn_try;
 pub mod turns;
 pub mod turntable;
 pub mod turntable_caution;

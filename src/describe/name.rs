@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 
 use crate::Inline;
-use crate::comparison::word;
+use crate::comparison::{led, word};
 use crate::jump::notation;
 use crate::start::shown_name;
 use crate::unit::UnitText;
@@ -33,6 +33,7 @@ pub fn differences(from: &Scenario, to: &Scenario, units: &Units, most: usize) -
     let value = |input: &Input| match *input {
         Input::Number(parameter) => units.of(parameter.kind()).text(parameter.get(to)),
         Input::Choice(choice) => word(choice, to).into_owned(),
+        Input::Led => led(to).to_owned(),
     };
     let told: Vec<String> = (inputs.iter().take(most))
         .map(|input| {

@@ -47,6 +47,7 @@ impl Text for Source {
             Self::LimitSeasonNotKnown => text("limit-season-not-known"),
             Self::LimitAlready => text("limit-already"),
             Self::LimitFlown => text("limit-flown"),
+            Self::LimitNoPart => text("limit-no-part"),
             Self::MarksEffortNotKnown => text("marks-effort-not-known"),
             Self::OurAssumption => text("season-source"),
             Self::WeightedGloves => text("weights-observed"),

@@ -94,6 +94,8 @@ impl Problem {
         let scenario = Scenario {
             name: String::new(),
             note: String::new(),
+            // Its plan is what is to be found.
+            led: None,
             ..attempt.scenario.clone()
         };
         let ratio = Uncertainty::usual(&scenario).get(UncertainInput::InertiaRatio);

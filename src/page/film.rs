@@ -64,6 +64,8 @@ pub struct Film {
     file_name: String,
     /// What the player was last asked for.
     asked: Option<Wish>,
+    /// How many times larger it shows the film, and what of it.
+    looks: Option<(f64, [f64; 2])>,
     /// What the overlays were made of.
     drawn: Option<OverlayState>,
     /// Where the finger that turns the figure was last.
@@ -73,7 +75,8 @@ pub struct Film {
 #[derive(Debug, Clone, Copy, PartialEq)]
 enum Wish {
     Show(usize),
-    Play,
+    /// At so many times its own speed.
+    Play(f64),
 }
 
 impl Watcher for Heard {
@@ -121,6 +124,7 @@ impl Film {
             container,
             file_name: String::new(),
             asked: None,
+            looks: None,
             drawn: None,
             finger: None,
         };
@@ -152,6 +156,7 @@ impl Film {
         self.heard.events.borrow_mut().clear();
         self.heard.overlays.borrow_mut().clear();
         (self.asked, self.drawn, self.finger) = (None, None, None);
+        self.looks = None;
     }
 }
 
@@ -307,26 +312,43 @@ fn lead_player(film: Option<NonSendMut<Film>>, session: Res<CurrentSession>) {
     let turns_figure = matches!(session.asked_mark(), Some(Mark::Facing(_)));
     film.heard.turns_figure.set(turns_figure);
     let wish = if measuring.is_playing() {
-        Wish::Play
+        Wish::Play(session.playback.speed)
     } else {
         Wish::Show(measuring.frame())
     };
     draw_overlays(&mut film, &session);
+    look(&mut film, &session);
     if film.asked == Some(wish) {
         return;
     }
     if let Some(player) = &*film.heard.player.borrow() {
         match wish {
             Wish::Show(frame) => {
-                if film.asked == Some(Wish::Play) {
+                if let Some(Wish::Play(_)) = film.asked {
                     player.pause();
                 }
                 player.show(frame + first_of(player));
             }
-            Wish::Play => player.play(session.playback.speed),
+            Wish::Play(speed) => player.play(speed),
         }
     }
     film.asked = Some(wish);
+}
+
+/// Shows the film as large as the session wants. Fingers may look closer by themselves meanwhile.
+fn look(film: &mut Film, session: &Session) {
+    let closer = session.measuring().map_or(1.0, |it| it.closer());
+    let looks = (session.looked_at_px().filter(|_| closer > 1.0)).map(|at_px| (closer, at_px));
+    if looks == film.looks {
+        return;
+    }
+    film.looks = looks;
+    if let Some(player) = &*film.heard.player.borrow() {
+        match looks {
+            Some((times, [x_px, y_px])) => player.look_closer(times, FilmPoint { x_px, y_px }),
+            None => player.show_whole(),
+        }
+    }
 }
 
 /// Makes what is drawn over the film anew where it has changed.

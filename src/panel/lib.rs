@@ -38,6 +38,7 @@ mod signs;
 mod strip;
 mod style;
 mod text;
+mod turn_try;
 mod turns;
 mod turntable;
 mod uncertainty;

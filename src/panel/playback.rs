@@ -57,8 +57,8 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
     }
 }
 
-/// A button for each speed; on a narrow page one button that cycles through them.
-fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, narrow: bool) {
+/// A button for each speed; where it is narrow one button that cycles through them.
+pub fn speeds(ui: &Ui, session: &mut Session, next: &mut impl FnMut(f32) -> Rect, narrow: bool) {
     const LABELS: [&str; 4] = ["1", "1/2", "1/4", "1/10"];
     let button = |ui: &Ui, name: &str, label: &str, chosen: Option<bool>, own: Rect| {
         let accessible_name = say!("panel-speed", speed = label);

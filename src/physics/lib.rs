@@ -17,11 +17,12 @@ pub use body::{forward_kinematics, overlap, posture, segments, surface, thicknes
 pub use dynamics::gravity::GRAVITY_M_S2;
 pub use dynamics::{attitude, centroidal, composite, integrate, inverse, mass_properties, tree};
 pub use flight::{
-    constants, efforts, fixed_time, flight_summary, landing, launch, live_flight, motion_flight,
-    motion_table, readout, release, sample, sample_table, step_record, table, touchdown,
+    constants, efforts, fixed_time, flight_summary, landing, launch, led_flight, live_flight,
+    motion_flight, motion_table, readout, release, sample, sample_table, step_record, table,
+    touchdown,
 };
 pub use math::{angles, peak, rotation, simd};
 pub use motion::{
-    joint_motion, joint_trajectory, led_motion, measured_motion, minimum_jerk, plan,
+    joint_motion, joint_trajectory, led_motion, led_tucks, measured_motion, minimum_jerk, plan,
     planned_motion, resolution, takeoff_landing, tight_posture,
 };

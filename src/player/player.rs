@@ -104,6 +104,17 @@ impl Player {
         Some(self.core.screen.view()?.scale())
     }
 
+    /// Shows a place in the middle, so many times larger than when the whole film is seen; as near to the
+    /// middle as the film goes.
+    pub fn look_closer(&self, times: f64, at: FilmPoint) {
+        if let Some(view) = self.core.screen.view() {
+            let whole = view.fitted();
+            self.core
+                .screen
+                .set_view(whole.closer(times, whole.to_room(at)).centred(at));
+        }
+    }
+
     /// Shows the whole film again, after somebody has looked closer.
     pub fn show_whole(&self) {
         if let Some(view) = self.core.screen.view() {

@@ -94,6 +94,13 @@ impl View {
         view.moved(about.x_px - there.x_px, about.y_px - there.y_px)
     }
 
+    /// The same, with a place of the film in the middle of the room.
+    #[must_use]
+    pub fn centred(&self, at: FilmPoint) -> Self {
+        let (there, middle) = (self.to_room(at), middle_of(self.room));
+        self.moved(middle.x_px - there.x_px, middle.y_px - there.y_px)
+    }
+
     /// The same, with the film dragged to the right and down.
     #[must_use]
     pub fn moved(&self, right_px: f64, down_px: f64) -> Self {

@@ -7,9 +7,11 @@ use crate::fly::Jump;
 use turns_aloft_physics::GRAVITY_M_S2;
 use turns_aloft_physics::body::Segment;
 use turns_aloft_physics::flight::Flight;
+use turns_aloft_physics::rotation::exp;
 
-/// Version of the form.
+/// Version of the form, and that of a jump that was led by hand, whose joints move otherwise.
 const VERSION: u32 = 1;
+const LED_VERSION: u32 = 2;
 
 /// Even steps between the first and the last sample.
 const SAMPLE_STEPS: u32 = 24;
@@ -44,8 +46,34 @@ struct SegmentData {
     joint_m: [f64; 3],
     /// Own axes to the parent's.
     takeoff: [f64; 4],
-    closing: Blend,
-    opening: Blend,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    closing: Option<Blend>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    opening: Option<Blend>,
+    /// In place of both where the jump was led by hand.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    led: Option<Led>,
+}
+
+/// A joint that was led by hand. Its rotation at time t is
+/// `tight exp((1 - s) (w opening - (1 - w) closing))`: s is the sum of `way` times the blend of x = (t - start) /
+/// movement over all steps, and w the blend from `over_start` on, in the same time.
+#[derive(Debug, Serialize)]
+struct Led {
+    /// Own axes to the parent's.
+    tight: [f64; 4],
+    closing_rad: [f64; 3],
+    opening_rad: [f64; 3],
+    movement_s: f64,
+    /// None where nothing is ever led in; then w is 0.
+    over_start_s: Option<f64>,
+    steps: Vec<LedStep>,
+}
+
+#[derive(Debug, Serialize)]
+struct LedStep {
+    start_s: f64,
+    way: f64,
 }
 
 #[derive(Debug, Serialize)]
@@ -112,7 +140,11 @@ impl Export {
         let body = &flight.table.body;
         let start = flight.takeoff();
         Self {
-            turns_aloft_export: VERSION,
+            turns_aloft_export: if flight.table.plan.spec.led.is_some() {
+                LED_VERSION
+            } else {
+                VERSION
+            },
             gravity_m_s2: GRAVITY_M_S2,
             turning: flight.table.plan.spec.turning.sign(),
             segments: Segment::ALL
@@ -177,21 +209,38 @@ impl SegmentData {
     fn new(jump: &Jump, segment: Segment) -> Self {
         let plan = &jump.flight.table.plan;
         let (takeoff, closing, opening) = plan.blend_rotations(segment);
+        let led = plan.spec.led.as_ref().map(|led| {
+            let steps: Vec<LedStep> = plan
+                .led_steps(segment, led.knots())
+                .map(|(start_s, way)| LedStep { start_s, way })
+                .collect();
+            let first_over_s = plan.close_start_s(segment) + plan.spec.close_time_s;
+            Led {
+                tight: wxyz(takeoff * exp(closing)),
+                closing_rad: closing.to_array(),
+                opening_rad: opening.to_array(),
+                movement_s: plan.spec.close_time_s,
+                over_start_s: led.first_pull_s().map(|_| first_over_s),
+                steps,
+            }
+        });
+        let planned = led.is_none();
         Self {
             name: segment.name(),
             parent: segment.parent().map(Segment::name),
             joint_m: jump.flight.table.body.link(segment).joint_m.to_array(),
             takeoff: wxyz(takeoff),
-            closing: Blend {
+            closing: planned.then(|| Blend {
                 rotation_vector_rad: closing.to_array(),
                 start_s: plan.close_start_s(segment),
                 time_s: plan.spec.close_time_s,
-            },
-            opening: Blend {
+            }),
+            opening: planned.then(|| Blend {
                 rotation_vector_rad: opening.to_array(),
                 start_s: jump.flight.open_s,
                 time_s: plan.spec.open_time_s,
-            },
+            }),
+            led,
         }
     }
 }

@@ -3,22 +3,25 @@
 use serde::Serialize;
 use serde_json::Value;
 
-use crate::fault::{Entries, Fault, NotJson};
-use crate::input::{Input, Text};
-use crate::parameter::BLANK;
+use crate::fault::{Entries, Expected, Fault, NotJson};
+use crate::input::{Choice, Text};
+use crate::led;
+use crate::parameter::{BLANK, Parameter};
 use crate::reading::{NotText, Read, read};
 use crate::scenario::Scenario;
 use crate::setting::{Refused, check_entry};
+use turns_aloft_physics::led_tucks::{Knot, LedTucks};
 
 /// What says in a file that it is a scenario, and where the scenario is.
 const MARK: &str = "turns_aloft_scenario";
 const SCENARIO: &str = "scenario";
 
-/// Version written by this build. Version 1 has the same fields and is read for ever.
-pub const VERSION: u64 = 2;
+/// Newest version that is read, written for jumps that were led by hand; all others are written in version 2.
+/// Version 1 has the same fields as that and is read for ever.
+pub const VERSION: u64 = 3;
 
 /// First version whose jumps were flown with the body as it is now: limbs that have a thickness.
-const PRESENT_BODY: u64 = 2;
+pub const PRESENT_BODY: u64 = 2;
 
 /// A scenario takes well under a kilobyte; anything this large is something else.
 pub const LARGEST_BYTES: usize = 100_000;
@@ -57,7 +60,11 @@ impl Scenario {
     /// As it is written, alone or among others.
     pub const fn saved(&self) -> Saved<&Self> {
         Saved {
-            turns_aloft_scenario: VERSION,
+            turns_aloft_scenario: if self.led.is_some() {
+                VERSION
+            } else {
+                PRESENT_BODY
+            },
             scenario: self,
         }
     }
@@ -67,7 +74,8 @@ impl Scenario {
     pub fn fits_a_file(&self) -> bool {
         let texts = serde_json::to_string(&[&self.name, &self.note])
             .expect("texts hold nothing that JSON cannot say");
-        texts.len() + NUMBERS_BYTES <= LARGEST_BYTES
+        let knots = if self.led.is_some() { led::BYTES } else { 0 };
+        texts.len() + NUMBERS_BYTES + knots <= LARGEST_BYTES
     }
 
     /// The file's text.
@@ -130,21 +138,30 @@ impl Scenario {
     /// looked at.
     fn from_entries(entries: Value) -> Result<Self, Unreadable> {
         let texts = Text::ALL.map(Text::key).into_iter();
-        let inputs = Input::all().map(Input::key);
-        let known: Vec<&str> = texts.chain(inputs).collect();
-        let mut entries = Entries::of(SCENARIO, entries, &known).map_err(Unreadable::Broken)?;
+        let choices = Choice::ALL.map(Choice::key);
+        let numbers = Parameter::ALL.map(Parameter::key);
+        let needed: Vec<&str> = texts.chain(choices).chain(numbers).collect();
+        let mut entries = Entries::with_optional(SCENARIO, entries, &needed, &[led::KEY])
+            .map_err(Unreadable::Broken)?;
         let mut scenario = BLANK;
         for text in Text::ALL {
             let entry = entries.take(text.key()).map_err(Unreadable::Broken)?;
             text.read(&mut scenario, entry)
                 .map_err(Unreadable::OutOfRange)?;
         }
-        for input in Input::all() {
-            let entry = entries.take(input.key()).map_err(Unreadable::Broken)?;
-            input
+        for choice in Choice::ALL {
+            let entry = entries.take(choice.key()).map_err(Unreadable::Broken)?;
+            choice
                 .read(&mut scenario, &entry)
                 .map_err(Unreadable::OutOfRange)?;
         }
+        for parameter in Parameter::ALL {
+            let entry = entries.take(parameter.key()).map_err(Unreadable::Broken)?;
+            parameter
+                .read(&mut scenario, &entry)
+                .map_err(Unreadable::OutOfRange)?;
+        }
+        scenario.led = entries.take_if_there(led::KEY).map(led_tucks).transpose()?;
         Ok(scenario)
     }
 
@@ -164,4 +181,36 @@ impl Scenario {
         };
         format!("{stem}.aloft.json")
     }
+}
+
+const KNOT: [&str; 3] = ["time_s", "arms", "legs"];
+
+/// How a jump was led by hand.
+fn led_tucks(written: Value) -> Result<LedTucks, Unreadable> {
+    let broken = |why| Unreadable::Broken(why);
+    let Value::Array(list) = written else {
+        let expected = Expected::List;
+        return Err(broken(Fault::WrongKind {
+            key: led::KEY,
+            expected,
+        }));
+    };
+    let knots: Result<Vec<Knot>, Fault> = list.into_iter().map(knot).collect();
+    LedTucks::new(&knots.map_err(broken)?)
+        .map_err(|why| Unreadable::OutOfRange(Refused::Knots(why)))
+}
+
+fn knot(written: Value) -> Result<Knot, Fault> {
+    let mut entries = Entries::of(led::KEY, written, &KNOT)?;
+    let mut number = |key: &'static str| {
+        let expected = Expected::Number;
+        let number = entries.take(key)?.as_f64();
+        number.ok_or(Fault::WrongKind { key, expected })
+    };
+    let [time_s, arms, legs] = KNOT.map(&mut number);
+    Ok(Knot {
+        time_s: time_s?,
+        arms: arms?,
+        legs: legs?,
+    })
 }

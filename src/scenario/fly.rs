@@ -5,12 +5,14 @@ use std::sync::{Arc, OnceLock};
 use crate::call::{Call, over_rotated_deg};
 use crate::facing::past_deg;
 use crate::jump::JumpName;
+use crate::parameter::Parameter;
 use crate::scenario::{HandsKeep, Scenario};
 use turns_aloft_physics::body::{Body, BodySpec};
 use turns_aloft_physics::centroidal::CentroidalState;
 use turns_aloft_physics::efforts::Efforts;
 use turns_aloft_physics::flight::{Flight, Launch, Spin};
 use turns_aloft_physics::flight_summary::FlightSummary;
+use turns_aloft_physics::led_tucks::LedTucks;
 use turns_aloft_physics::mass_properties::MassProperties;
 use turns_aloft_physics::plan::{Plan, PlanSpec, Turning};
 use turns_aloft_physics::readout::Readout;
@@ -83,6 +85,7 @@ impl Scenario {
             arm_lag_s: self.arm_lag_s,
             open_lead_s: self.open_lead_s,
             open_time_s: self.open_time_s,
+            led: self.led.clone(),
         }
     }
 
@@ -121,7 +124,13 @@ impl Scenario {
 
     /// Whether nothing moves while arms and legs close: they stay as at take-off.
     pub fn closes_nothing(&self) -> bool {
-        self.arm_tuck == 0.0 && self.leg_tuck == 0.0
+        self.most_in() == [0.0; 2]
+    }
+
+    /// How far in arms and legs are meant to come: 0 not at all, 1 as tight as this body can get.
+    pub fn most_in(&self) -> [f64; 2] {
+        let planned = || [self.arm_tuck, self.leg_tuck];
+        self.led.as_ref().map_or_else(planned, LedTucks::most_in)
     }
 
     /// Whether two jumps differ in nothing that could turn the one further than the other. Flown,
@@ -142,10 +151,15 @@ impl Scenario {
             turning: Turning::Anticlockwise,
             ..self.clone()
         };
-        if self.arm_tuck == 0.0 {
+        for parameter in Parameter::ALL {
+            if !self.has_part(parameter) {
+                parameter.put(&mut jump, parameter.least());
+            }
+        }
+        if self.led.is_none() && self.arm_tuck == 0.0 {
             (jump.arm_asymmetry, jump.arm_lag_s) = (0.0, 0.0);
         }
-        if self.closes_nothing() {
+        if self.led.is_none() && self.closes_nothing() {
             (jump.close_delay_s, jump.close_time_s) = (0.0, 0.0);
         }
         if self.hand_mass_kg == 0.0 {

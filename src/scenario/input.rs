@@ -5,6 +5,7 @@ use serde_json::{Value, json};
 
 use crate::ground::Ground;
 use crate::jump::JumpName;
+use crate::led;
 use crate::parameter::Parameter;
 use crate::scenario::{HandsKeep, Scenario};
 use crate::written::{NotAValue, turns_in_name, word};
@@ -182,12 +183,16 @@ impl Choice {
 pub enum Input {
     Choice(Choice),
     Number(Parameter),
+    /// How arms and legs were led by hand.
+    Led,
 }
 
 impl Input {
     pub fn all() -> impl Iterator<Item = Self> {
         let choices = Choice::ALL.into_iter().map(Self::Choice);
-        choices.chain(Parameter::ALL.map(Self::Number))
+        choices
+            .chain(Parameter::ALL.map(Self::Number))
+            .chain([Self::Led])
     }
 
     /// The one with this key.
@@ -200,6 +205,7 @@ impl Input {
         Self::all().filter(move |input| match input {
             Self::Choice(choice) => choice.code(one) != choice.code(other),
             Self::Number(parameter) => parameter.get(one) != parameter.get(other),
+            Self::Led => one.led != other.led,
         })
     }
 
@@ -208,6 +214,7 @@ impl Input {
         match self {
             Self::Choice(choice) => choice.key(),
             Self::Number(parameter) => parameter.key(),
+            Self::Led => led::KEY,
         }
     }
 }

@@ -14,6 +14,7 @@ pub mod ground;
 pub mod input;
 pub mod jump;
 pub mod jumper;
+pub mod led;
 pub mod link;
 pub mod marks;
 pub mod order;

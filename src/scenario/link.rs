@@ -5,8 +5,8 @@
 //! because some programs cut punctuation off an address's end, and a payload may end in it.
 //!
 //! A link is kept for years in other people's messages, so every version is read for ever. Version 1
-//! has the same fields; it was made before the body was refined. A scenario with something new in it
-//! needs a version of its own.
+//! has the same fields; it was made before the body was refined. A scenario with something new in it needs a
+//! version of its own: version 3 is written where a jump was led by hand, version 2 for all others.
 
 mod bytes;
 mod payload;
@@ -19,8 +19,8 @@ use crate::file;
 pub use crate::link::unreadable::Unreadable;
 use crate::scenario::Scenario;
 
-/// Version written by this build.
-pub const VERSION: u64 = 2;
+/// Newest version that is read.
+pub const VERSION: u64 = 3;
 
 /// First version whose jumps were flown with the body as it is now.
 const PRESENT_BODY: u64 = 2;
@@ -48,10 +48,16 @@ pub struct Link {
 
 /// The text for behind the `#`, without it.
 pub fn to_fragment(jump: &Scenario, reference: Option<&Scenario>) -> String {
+    let is_led = |jump: &Scenario| jump.led.is_some();
+    let version = if is_led(jump) || reference.is_some_and(is_led) {
+        VERSION
+    } else {
+        PRESENT_BODY
+    };
     let mut bytes = payload::write(jump, reference);
-    bytes.extend(checksum(&bytes, VERSION).to_le_bytes());
+    bytes.extend(checksum(&bytes, version).to_le_bytes());
     let payload = Base64UrlUnpadded::encode_string(&bytes);
-    format!("{OURS}{payload}.{VERSION}")
+    format!("{OURS}{payload}.{version}")
 }
 
 /// Reads what stands behind the `#`; none if that is no link of ours at all.

@@ -249,6 +249,8 @@ pub struct Row {
     pub half_width: Option<HalfWidthRow>,
     /// None for what no mark of a real attempt says anything about: it is what the attempt's scenario says.
     pub prior: Option<Prior>,
+    /// Whether it has a part in a jump that is led by hand.
+    pub in_led: bool,
     /// Which bit of a link's mask says that the number follows. Links that have been sent hold it:
     /// it never changes.
     pub link_bit: u32,
@@ -315,6 +317,7 @@ macro_rules! parameters {
             ground: Ground::Ice,
             turning: Turning::Anticlockwise,
             hands_keep: HandsKeep::Rate,
+            led: None,
             $($field: 0.0),*
         };
     };
@@ -344,6 +347,7 @@ parameters! {
             median: 12.0,
             log_sigma: 0.35,
         }),
+        in_led: true,
         link_bit: 0,
     }
     ArmTuck, arm_tuck {
@@ -372,6 +376,7 @@ parameters! {
             median: 0.75,
             logit_sigma: 1.2,
         }),
+        in_led: false,
         link_bit: 1,
     }
     LegTuck, leg_tuck {
@@ -401,6 +406,7 @@ parameters! {
             median: 0.75,
             logit_sigma: 1.2,
         }),
+        in_led: false,
         link_bit: 2,
     }
     // No lever: what it gives hangs on what the jumper is taken to keep, and no training brings it.
@@ -415,6 +421,7 @@ parameters! {
         remedy: None,
         half_width: None,
         prior: None,
+        in_led: true,
         link_bit: 3,
     }
     JumpHeight, jump_height_m {
@@ -437,6 +444,7 @@ parameters! {
             step: 0.005,
         }),
         prior: None,
+        in_led: true,
         link_bit: 4,
     }
     Stature, stature_m {
@@ -450,6 +458,7 @@ parameters! {
         remedy: None,
         half_width: None,
         prior: Some(Prior::About(0.02)),
+        in_led: true,
         link_bit: 5,
     }
     BodyMass, body_mass_kg {
@@ -463,6 +472,7 @@ parameters! {
         remedy: None,
         half_width: None,
         prior: Some(Prior::AboutByShare(0.04)),
+        in_led: true,
         link_bit: 6,
     }
     BootMass, boot_mass_kg {
@@ -476,6 +486,7 @@ parameters! {
         remedy: None,
         half_width: None,
         prior: None,
+        in_led: true,
         link_bit: 7,
     }
     TakeoffOpenness, takeoff_openness {
@@ -489,6 +500,7 @@ parameters! {
         remedy: None,
         half_width: None,
         prior: None,
+        in_led: true,
         link_bit: 8,
     }
     Lean, lean_rad {
@@ -506,6 +518,7 @@ parameters! {
         }),
         half_width: None,
         prior: None,
+        in_led: true,
         link_bit: 9,
     }
     PreRotation, pre_rotation_turns {
@@ -519,6 +532,7 @@ parameters! {
         remedy: None,
         half_width: None,
         prior: Some(Prior::About(0.08)),
+        in_led: true,
         link_bit: 10,
     }
     ArmAsymmetry, arm_asymmetry {
@@ -536,6 +550,7 @@ parameters! {
         }),
         half_width: None,
         prior: None,
+        in_led: true,
         link_bit: 11,
     }
     CloseDelay, close_delay_s {
@@ -566,6 +581,7 @@ parameters! {
             median: 0.03,
             log_sigma: 0.8,
         }),
+        in_led: false,
         link_bit: 12,
     }
     CloseTime, close_time_s {
@@ -599,6 +615,7 @@ parameters! {
             median: 0.2,
             log_sigma: 0.3,
         }),
+        in_led: true,
         link_bit: 13,
     }
     ArmLag, arm_lag_s {
@@ -616,6 +633,7 @@ parameters! {
         }),
         half_width: None,
         prior: None,
+        in_led: true,
         link_bit: 14,
     }
     OpenLead, open_lead_s {
@@ -646,6 +664,7 @@ parameters! {
             median: 0.1,
             log_sigma: 0.4,
         }),
+        in_led: false,
         link_bit: 15,
     }
     OpenTime, open_time_s {
@@ -666,6 +685,7 @@ parameters! {
             median: 0.21,
             log_sigma: 0.2,
         }),
+        in_led: false,
         link_bit: 16,
     }
 }
@@ -709,7 +729,7 @@ impl Parameter {
     }
 
     /// Sets the number whatever it is.
-    pub(super) fn put(self, scenario: &mut Scenario, value: f64) {
+    pub(crate) fn put(self, scenario: &mut Scenario, value: f64) {
         (self.row().set)(scenario, value);
     }
 

@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::ground::Ground;
 use crate::jump::JumpName;
+use turns_aloft_physics::led_tucks::LedTucks;
 use turns_aloft_physics::plan::Turning;
 use turns_aloft_physics::segments::SegmentTable;
 
@@ -59,4 +60,8 @@ pub struct Scenario {
     pub arm_lag_s: f64,
     pub open_lead_s: f64,
     pub open_time_s: f64,
+
+    /// How arms and legs were led by hand, in place of what is planned of them.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub led: Option<LedTucks>,
 }

@@ -2,10 +2,12 @@
 
 use serde_json::Value;
 
-use crate::input::{Choice, Input, Text};
+use crate::input::{Choice, Text};
+use crate::led;
 use crate::parameter::{BLANK, Parameter};
 use crate::scenario::Scenario;
 use crate::written::{NotAValue, turns_in_name};
+use turns_aloft_physics::led_tucks::KnotsError;
 
 /// Why a setting was refused.
 #[derive(Debug, Clone, PartialEq)]
@@ -35,6 +37,17 @@ pub enum Refused {
     /// A file would not hold it.
     TooLong {
         text: Text,
+        written: String,
+    },
+    /// Knots of a jump led by hand that no body can be led by.
+    Knots(KnotsError),
+    /// Knots are not set from a text; they can be taken away.
+    NotLed {
+        written: String,
+    },
+    /// A number that has no part in a jump that was led by hand.
+    NoPart {
+        parameter: Parameter,
         written: String,
     },
     /// There is no such input.
@@ -93,16 +106,6 @@ impl Choice {
     }
 }
 
-impl Input {
-    /// From what is written in a file; a number is not held against its range.
-    pub(super) fn read(self, scenario: &mut Scenario, written: &Value) -> Result<(), Refused> {
-        match self {
-            Self::Choice(choice) => choice.read(scenario, written),
-            Self::Number(parameter) => parameter.read(scenario, written),
-        }
-    }
-}
-
 impl Text {
     /// From what is written in a file.
     pub(super) fn read(self, scenario: &mut Scenario, written: Value) -> Result<(), Refused> {
@@ -157,10 +160,22 @@ impl Scenario {
         if let Some(one) = Text::named(key) {
             return self.set_text(one, text);
         }
+        if key == led::KEY {
+            return self.set_led(text);
+        }
         match Choice::named(key) {
             Some(choice) => choice.read(self, &choice.written_as(text)),
             None => self.set_number(key, text),
         }
+    }
+
+    fn set_led(&mut self, text: &str) -> Result<(), Refused> {
+        if text != led::NONE {
+            let written = text.to_owned();
+            return Err(Refused::NotLed { written });
+        }
+        self.led = None;
+        Ok(())
     }
 
     fn set_text(&mut self, one: Text, text: &str) -> Result<(), Refused> {
@@ -180,6 +195,10 @@ impl Scenario {
             key: key.to_owned(),
             written: text.to_owned(),
         })?;
+        if !self.has_part(parameter) {
+            let written = text.to_owned();
+            return Err(Refused::NoPart { parameter, written });
+        }
         let number = text.parse().ok().filter(|value: &f64| value.is_finite());
         parameter.set(self, number.ok_or_else(|| parameter.no_number(text))?)
     }

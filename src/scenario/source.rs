@@ -43,6 +43,7 @@ pub enum Source {
     LimitSeasonNotKnown,
     LimitAlready,
     LimitFlown,
+    LimitNoPart,
     MarksEffortNotKnown,
     OurAssumption,
     WeightedGloves,

@@ -25,6 +25,7 @@ mod reference;
 mod sensor;
 pub mod stepping;
 mod stop_watch;
+mod turn_try;
 pub mod turntable;
 mod uncertainty;
 mod visit;

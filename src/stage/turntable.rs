@@ -92,6 +92,8 @@ fn build(
     mut built_for: Local<Option<(Theme, Figure, WhoOnWhat)>>,
 ) {
     let (Some(own), Some(on_turntable)) = (shown.0, session.turntable()) else {
+        // The theme may change until somebody is on it again.
+        *built_for = None;
         return;
     };
     let key = (theme(), chosen().figure, own);

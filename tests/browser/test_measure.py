@@ -149,6 +149,27 @@ def test_the_invented_film_is_measured_in_24_touches(new_page, size):
     assert page.run("return document.getElementById('film').hidden")
 
 
+def test_the_film_is_looked_at_closer_and_slower(new_page):
+    page = new_page().open().wait_ready()
+    open_invented_film(page)
+    left, _, scale = page.run(FILM)
+    touch.tap(page, *page.centre("look closer"))
+    page.wait_until("twice as large", lambda: page.run(FILM)[2] == pytest.approx(2 * scale))
+    # The middle of the film is in the middle of the room.
+    middle = left + 320 * scale
+    assert page.run(FILM)[0] + 640 * scale == pytest.approx(middle, abs=1)
+    for _ in range(2):
+        touch.tap(page, *page.centre("look closer"))
+    page.wait_until("all of it", lambda: page.run(FILM)[2] == pytest.approx(scale))
+
+    for speed, rate in [("speed 1/4", 0.25), ("speed 1/10", 0.1)]:
+        touch.tap(page, *page.centre(speed))
+        touch.tap(page, *page.centre("film play"))
+        page.wait_until("playing", lambda: page.run("return document.querySelector('#film video').playbackRate") == rate)
+        touch.tap(page, *page.centre("film play"))
+        page.wait_until("paused", lambda: page.run("return document.querySelector('#film video').paused"))
+
+
 def test_marks_survive_a_reload_and_are_saved(new_page, downloads):
     page = new_page().open().wait_ready()
     open_invented_film(page)

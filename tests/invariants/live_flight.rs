@@ -67,7 +67,7 @@ fn fly_live(planned: &Flight, scenario: &Scenario, frame_s: f64) -> LiveFlight {
 
 /// Scenarios whose plan fits: closed before it opens.
 fn fitting() -> impl Strategy<Value = Scenario> {
-    space::scenario().prop_map(|mut scenario| {
+    space::planned().prop_map(|mut scenario| {
         scenario.close_delay_s *= 0.2;
         scenario.arm_lag_s *= 0.2;
         scenario.close_time_s = 0.05 + 0.1 * scenario.close_time_s;

@@ -60,7 +60,7 @@ proptest! {
     /// Before anything begins the posture is that of take-off, after everything it is that of
     /// landing, whatever came between. Rounding only.
     #[test]
-    fn plans_begin_and_end_in_their_postures(scenario in space::scenario(), open_s in 0.0..2.0_f64) {
+    fn plans_begin_and_end_in_their_postures(scenario in space::planned(), open_s in 0.0..2.0_f64) {
         let plan = Plan::new(scenario.plan_spec());
         let (start, rates) = plan.at(0.0, f64::INFINITY);
         prop_assert_eq!(rates, [glam::DVec3::ZERO; SEGMENTS]);

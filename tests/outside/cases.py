@@ -57,6 +57,22 @@ SPECIAL = {
     ),
 }
 
+# Name: starting point, what is changed of it, and the knots (time in s, arms, legs).
+LED = {
+    "led in, held, let out": ("senior-triple", {}, [(0.03, 1, 1), (0.46, 0, 0)]),
+    "led in and out and in again": (
+        "four-turns",
+        {"turning": "clockwise"},
+        [(0.0, 0.8, 1), (0.15, 0.2, 0.7), (0.25, 1, 1), (0.5, 0, 0)],
+    ),
+    "arms and legs led apart, one arm late, leaning": (
+        "crooked-takeoff",
+        {"arm_lag_s": 0.1, "arm_asymmetry": 0.3, "close_time_s": 0.12},
+        [(0.05, 0, 1), (0.1, 0.6, 0.9), (0.13, 1, 0.5), (0.3, 0.1, 1), (0.42, 0.4, 0)],
+    ),
+    "never led, leaning": ("crooked-takeoff", {}, [(0, 0, 0)]),
+}
+
 NAMED = {
     **{name: (name, {}) for name in STARTS},
     **{f"{name}, clockwise": (name, {"turning": "clockwise"}) for name in STARTS},

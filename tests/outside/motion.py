@@ -133,6 +133,73 @@ class MeasuredMotion:
         return list(self._times)
 
 
+class LedMotion:
+    """Joint motion that was led by hand: `tight exp((1 - s) (w opening - (1 - w) closing))`, s the sum of all
+    steps' ways times their blends, w one blend more. Rates from the quaternions' own derivatives."""
+
+    def __init__(self, export):
+        led = [segment["led"] for segment in export["segments"][1:]]
+        self._tight = np.array([joint["tight"] for joint in led])
+        self._closing = np.array([joint["closing_rad"] for joint in led])
+        self._opening = np.array([joint["opening_rad"] for joint in led])
+        self._time = led[0]["movement_s"]
+        self._over = [joint["over_start_s"] for joint in led]
+        self._start = np.array([[step["start_s"] for step in joint["steps"]] for joint in led])
+        self._way = np.array([[step["way"] for step in joint["steps"]] for joint in led])
+
+    def _quaternions(self, t_s):
+        """exp(u) and its first two derivatives."""
+        s = [(self._way * part).sum(axis=1) for part in blend(t_s, self._start, self._time)]
+        starts = np.array([np.inf if over is None else over for over in self._over])
+        w = blend(t_s, np.minimum(starts, 1e9), self._time)
+        out = [1.0 - s[0], -s[1], -s[2]]
+        across = self._closing + self._opening
+        to = [part[:, None] * across for part in w]
+        to[0] = to[0] - self._closing
+        o = [part[:, None] for part in out]
+        u = o[0] * to[0]
+        v = o[1] * to[0] + o[0] * to[1]
+        a = o[2] * to[0] + 2.0 * o[1] * to[1] + o[0] * to[2]
+        # Cosine and sine over the angle, of half the angle, and what they are derived by its square.
+        z = (u * u).sum(axis=1, keepdims=True)
+        z1 = 2.0 * (u * v).sum(axis=1, keepdims=True)
+        z2 = 2.0 * (v * v + u * a).sum(axis=1, keepdims=True)
+        small = z < 1e-4
+        safe = np.where(small, 1.0, z)
+        f = np.cos(0.5 * np.sqrt(z))
+        g = 0.5 * np.sinc(0.5 * np.sqrt(z) / np.pi)
+        g1 = np.where(small, -1.0 / 48.0 + z / 1920.0, (f / 4.0 - g / 2.0) / safe)
+        g2 = np.where(small, 1.0 / 1920.0, -(g / 16.0 + 1.5 * g1) / safe)
+        f1, f2 = -g / 4.0, -g1 / 4.0
+        return (
+            np.concatenate([f, g * u], axis=1),
+            np.concatenate([f1 * z1, g1 * z1 * u + g * v], axis=1),
+            np.concatenate(
+                [
+                    f2 * z1 * z1 + f1 * z2,
+                    (g2 * z1 * z1 + g1 * z2) * u + 2.0 * g1 * z1 * v + g * a,
+                ],
+                axis=1,
+            ),
+        )
+
+    def at(self, t_s):
+        q, q1, _ = self._quaternions(t_s)
+        back = q * [1.0, -1.0, -1.0, -1.0]
+        return product(self._tight, q), 2.0 * product(back, q1)[:, 1:]
+
+    def accelerations(self, t_s):
+        q, _, q2 = self._quaternions(t_s)
+        return 2.0 * product(q * [1.0, -1.0, -1.0, -1.0], q2)[:, 1:]
+
+    def knots(self):
+        over = {start for start in self._over if start is not None}
+        starts = set(self._start.flat) | over
+        return sorted(starts | {start + self._time for start in starts})
+
+
 def exported(export):
     """The joint motion of an export."""
-    return MeasuredMotion(export) if "measured" in export else Motion(export)
+    if "measured" in export:
+        return MeasuredMotion(export)
+    return LedMotion(export) if "led" in export["segments"][1] else Motion(export)

@@ -1,6 +1,7 @@
 """Inertia, momentum and whole flights against Pinocchio."""
 
 import copy
+import json
 
 import numpy as np
 import pytest
@@ -89,6 +90,23 @@ def test_drawn(aloft, drawn, checks, number):
 def check_all(aloft, checks, name, start, changes):
     export, readout = aloft.export(start, **changes), aloft.fly(start, **changes)
     scenario = {**aloft.start(start), **changes}
+    body = PinocchioBody(export)
+    check_samples(checks, name, body, export)
+    check_loads(checks, name, body, export)
+    check_start(checks, name, body, export, scenario, SOURCE)
+    check_flight(checks, name, flight.fly(body, export), export, readout, scenario, SOURCE)
+
+
+@pytest.mark.parametrize("name", cases.LED)
+def test_led_by_hand(aloft, checks, tmp_path, name):
+    """Jumps whose arms and legs a hand has led, from the files that hold them."""
+    start, changes, knots = cases.LED[name]
+    scenario = {**aloft.start(start), **changes}
+    keys = ("time_s", "arms", "legs")
+    scenario["led"] = [dict(zip(keys, knot)) for knot in knots]
+    file = tmp_path / "led.aloft.json"
+    file.write_text(json.dumps({"turns_aloft_scenario": 3, "scenario": scenario}))
+    export, readout = aloft.export(str(file)), aloft.fly(str(file))
     body = PinocchioBody(export)
     check_samples(checks, name, body, export)
     check_loads(checks, name, body, export)

@@ -18,4 +18,5 @@ mod ring;
 mod room;
 mod steady;
 mod swipe;
+mod turn_try;
 mod turntable;

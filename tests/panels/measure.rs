@@ -181,6 +181,33 @@ fn a_point_is_marked_without_a_finger_on_the_film() {
     );
 }
 
+/// Who has no fingers on the film looks closer by a button: at the cross, else where the jumper was marked last.
+#[test]
+fn the_film_is_looked_at_closer() {
+    for size in SIZES {
+        let mut page = open(size, Language::English, Question::Jump);
+        let session = &mut page.state_mut().session;
+        session.film_opened(film());
+        for frame in [60, 170] {
+            session.show_frame(frame);
+            session.mark_frame();
+        }
+        session.mark_point([600.0, 200.0]);
+        session.move_cross([500.0, 700.0]);
+        settle(&mut page);
+        for times in [2.0, 4.0, 1.0] {
+            press_target(&mut page, "look closer");
+            let session = &page.state().session;
+            assert_eq!(session.measuring().map(|it| it.closer()), Some(times));
+            assert_eq!(session.looked_at_px(), Some([500.0, 700.0]));
+        }
+        while let Some(Mark::Point(..)) = page.state().session.asked_mark() {
+            page.state_mut().session.skip_mark();
+        }
+        assert_eq!(page.state().session.looked_at_px(), Some([600.0, 200.0]));
+    }
+}
+
 /// A jumper who turns the other way than the jump at hand is told of, and one touch turns the jump round.
 #[test]
 fn a_jump_is_turned_round() {

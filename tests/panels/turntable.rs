@@ -122,6 +122,41 @@ fn who_pulls_the_arms_in_turns_faster_with_the_same_angular_momentum() {
     );
 }
 
+/// Who leads or pushes goes on, also from an earlier time.
+#[test]
+fn what_is_done_goes_on_from_the_time_shown() {
+    let mut page = on_turntable(TABLET);
+    press(&mut page, "Push to the right");
+    pass(&mut page, 2.0);
+    press(&mut page, "Pause");
+    set_slider(&mut page, "Time of the run", 1.0);
+    press(&mut page, "Push to the right");
+    assert!(page.state().session.moves());
+    assert!((state(&page).end_s() - 1.0).abs() < 2e-3);
+    press(&mut page, "Pause");
+    set_slider(&mut page, HANDS, 30.0);
+    pass(&mut page, 1.0);
+    let hands_m = state(&page).shown().position.hand_distance_m;
+    assert!((hands_m - 0.3).abs() < 1e-6, "{hands_m}");
+}
+
+/// A run ends after an hour, and says so.
+#[test]
+fn a_run_of_an_hour_ends() {
+    let mut session = Session::default();
+    session.begin_turntable();
+    session.set_without_friction(true);
+    session.push_turntable(1.0);
+    // One more, because of rounding.
+    for _ in 0..=4 * 3600 {
+        session.advance_turntable(0.25);
+    }
+    assert!(session.notice().is_some_and(|it| it.contains("hour")));
+    assert!(!session.moves());
+    let turntable = session.turntable().expect("somebody is on it");
+    assert_eq!(turntable.end_s(), 3600.0);
+}
+
 /// With friction it falls.
 #[test]
 fn friction_takes_the_angular_momentum() {

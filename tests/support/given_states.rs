@@ -38,7 +38,7 @@ pub fn fly(body: Body, spec: PlanSpec, states: Vec<CentroidalState>, launch: Lau
     let table = PlanTable {
         tree: Arc::new(Tree::new(&body)),
         body: Arc::new(body),
-        plan: Plan::new(spec),
+        plan: Plan::new(spec.clone()),
         resolution: Resolution::STANDARD,
         closing: SampleTable {
             start_s: spec.close_delay_s,

@@ -3,6 +3,7 @@
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
 
+use turns_aloft::physics::led_tucks::{Knot, LATEST_S, LedTucks};
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::physics::segments::SegmentTable;
 use turns_aloft::scenario::ground::Ground;
@@ -34,8 +35,40 @@ fn value(key: Parameter) -> impl Strategy<Value = f64> + use<> {
     prop_oneof![3 => least..=most, 1 => Just(least), 1 => Just(most)]
 }
 
-/// Any admissible scenario: each number from its range, each choice from its list.
+/// Any way to lead arms and legs by hand: at once, all the way and back again more often.
+pub fn led() -> impl Strategy<Value = LedTucks> {
+    let tuck = || prop_oneof![2 => 0.0..=1.0_f64, 1 => Just(0.0), 1 => Just(1.0)];
+    let wait_s = prop_oneof![2 => 0.001..0.2_f64, 1 => 0.001..0.01_f64];
+    prop::collection::vec((wait_s, tuck(), tuck()), 1..12).prop_map(|led| {
+        let mut time_s = -0.001;
+        let knots: Vec<Knot> = led
+            .into_iter()
+            .map(|(wait_s, arms, legs)| {
+                time_s += wait_s;
+                Knot { time_s, arms, legs }
+            })
+            .collect();
+        let admissible = knots.iter().take_while(|knot| knot.time_s <= LATEST_S);
+        let knots: Vec<Knot> = admissible.copied().collect();
+        LedTucks::new(&knots).expect("knots in order")
+    })
+}
+
+/// Any admissible scenario: some as planned, some led by hand.
 pub fn scenario() -> impl Strategy<Value = Scenario> {
+    prop_oneof![3 => planned(), 1 => led_by_hand()]
+}
+
+/// Any that is led by hand.
+pub fn led_by_hand() -> impl Strategy<Value = Scenario> {
+    (planned(), led()).prop_map(|(scenario, led)| Scenario {
+        led: Some(led),
+        ..scenario
+    })
+}
+
+/// Any that is as planned: each number from its range, each choice from its list.
+pub fn planned() -> impl Strategy<Value = Scenario> {
     let numbers: Vec<_> = Parameter::ALL.into_iter().map(value).collect();
     let words = (
         prop::sample::select(JumpName::ALL.to_vec()),

@@ -208,6 +208,7 @@ fn tables(collected: &mut Collector) {
         Verdict::NotKnown,
         Verdict::BeyondMeasured,
         Verdict::CannotAlone,
+        Verdict::NoPart,
     ] {
         collected.add("verdict", verdict.text());
     }

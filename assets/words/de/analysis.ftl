@@ -40,6 +40,10 @@ why-tilt-cost = Neigung und Ungleichheit kosteten { $turns } Drehungen
 why-all-there = Alle Drehungen sind da. { $cost }.
 why-cost-and-change = { $cost }: { $change }
 why-cost-at-best = { $cost }, eine bessere Einstellung wurde aber nicht gefunden.
+why-cost-led = { $cost }: { $advice }.
+why-led-closing = nächstes Mal Arme und Beine früher heranführen und dort halten
+why-led-tightness = nächstes Mal Arme und Beine ganz heranführen
+why-led-opening = nächstes Mal Arme und Beine später loslassen, aber rechtzeitig zur Landung
 # $turns ist eine der letzten drei dieser Gruppe.
 why-close-time = Es dauerte { $from } s. Mit { $to } s hätte dieser Sprung { $turns }.
 why-close-delay = Es begann { $from } s nach dem Absprung. Mit Beginn bei { $to } s hätte dieser Sprung { $turns }.
@@ -57,6 +61,7 @@ why-turns-fewer = { $turns } Drehungen weniger
 
 limit-already = Der Sprung hat diese Drehungen schon jetzt.
 limit-flown = Über den ganzen einstellbaren Bereich geflogen. Angegeben sind die meisten Drehungen darin.
+limit-no-part = Dieser Sprung wurde von Hand geführt. Was hier eingestellt ist, spielt darin keine Rolle.
 limit-own = Die Grenzen, die für diese Person eingestellt sind.
 limit-season = Als erreichbar gilt die Änderung einer Saison von jetzt an. Das ist unsere Annahme (übliche Praxis, ohne Quelle). Eigene Grenzen ersetzen sie.
 limit-season-not-known = Als erreichbar gilt die Änderung einer Saison von jetzt an. Das ist unsere Annahme (übliche Praxis, ohne Quelle). Was dort gesehen wurde, ist für jemanden dieser Größe nicht bekannt. Eigene Grenzen ersetzen sie.
@@ -71,6 +76,7 @@ axis-unknown = { $key }: diese Zahl gibt es nicht; es gibt { $known }
 axis-one-value = { $key } von { $from } bis { $to }: bitte zwei verschiedene Werte angeben
 axis-nodes = { $nodes } Knoten von { $key } gehen nicht: möglich sind { $least } bis { $most }
 axis-twice = { $key } auf beiden Achsen: bitte zwei verschiedene Zahlen angeben
+axis-no-part = { $key } spielt keine Rolle in einem Sprung, der von Hand geführt wurde: die Drehungen sind überall gleich
 
 ## Was die Markierungen eines echten Versuchs sagen und was sie offenlassen.
 
@@ -105,3 +111,15 @@ fit-second-answer = Es können auch { $turns } Drehungen gewesen sein (etwa { $p
 why-loss-range = { $what }: { $range }
 # What is said of the largest loss of one jump.
 fit-likeliest = Für den wahrscheinlichsten Sprung: { $sentence }
+# Ein Versuch mit so vielen Drehungen.
+try-full = { $owed } Drehungen: voll, { $turns } gedreht.
+try-short = { $owed } Drehungen: nicht voll. { $turns } gedreht, { $degrees } Grad fehlen.
+try-over = { $owed } Drehungen: nicht voll. { $turns } gedreht, { $degrees } Grad zu weit.
+try-facing = { $owed } Drehungen: nicht voll. { $turns } gedreht, aber die Hüfte steht { $degrees } Grad neben der Landung.
+try-none-passed = Keine bei Menschen gesehene Grenze wurde überschritten.
+try-passed = Überschrittene Grenzen: { $count }. { $what }.
+try-limit-most = { $what }, gesehen bis { $limit }
+try-limit-least = { $what }, gesehen ab { $limit }
+try-unknown = Nicht bekannt: { $what }.
+five-turns-listed = Sprünge mit fünf Drehungen stehen seit 2024 in den Regeln (ISU Communication 2656, nach einer Sekundärquelle).
+five-turns-peak = Die höchsten gesehenen Drehraten sind 430 bis 440 U/min. Für fünf Drehungen wären etwa 500 U/min nötig (übliche Praxis, ohne Quelle).

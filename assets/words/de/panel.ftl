@@ -296,6 +296,8 @@ measure-times-slower = { $times } ×
 measure-slow-motion-about = Wie viel Mal langsamer als in Wirklichkeit der Film läuft: 1 × ist keine Zeitlupe.
 measure-ten-back = Zehn Bilder zurück
 measure-ten-on = Zehn Bilder weiter
+measure-times-larger = { $times }×
+measure-look-closer = Näher heran
 measure-time-line = Bild des Films
 # A picture of the film, how many there are, and its time.
 measure-frame = { $frame } von { $of } · { $time } s
@@ -341,3 +343,13 @@ measure-example-film-name = erfundener Versuch.mp4
 measure-save = Markierungen als Datei sichern
 measure-line-asked = Zu markieren
 measure-line-answer = Was die Markierungen sagen
+
+## The five-turn try.
+in-your-hands-menu = In eigener Hand
+try-title = Der Fünf-Drehungen-Versuch
+try-about = So viele Drehungen wie möglich und so wenige überschrittene Grenzen von Menschen wie möglich. Nicht, wie oft jemand springt.
+try-step = { $turns }
+try-passed-count = Überschrittene Grenzen: { $count }
+try-passed-one = • { $what }
+try-card = Die Karte als Bild speichern
+try-leave = Versuch beenden

@@ -182,6 +182,11 @@ word-unknown = { $key } = { $value } gibt es nicht: möglich ist { $known }
 text-not-a-text = { $key } = { $value } ist kein Text: bitte in Anführungszeichen setzen
 text-too-long = { $key } = { $value } ist zu lang für einen Sprung: bitte kürzen
 key-unknown = { $key } = { $value }: diesen Schlüssel gibt es nicht; es gibt { $known }
+number-no-part = { $key } = { $value } geht nicht: das spielt keine Rolle in einem Sprung, der von Hand geführt wurde. { $led } = { $none } nimmt die Hand weg
+led-not-set = { $key } = { $value } geht nicht: möglich ist nur { $key } = { $none }, das nimmt die Hand weg
+knots-count = { $led } hat { $count } Knoten: möglich sind 1 bis { $most }
+knots-out-of-range = { $led }, Knoten { $place }: { $key } = { $value } geht nicht: möglich ist 0 bis { $most }
+knots-out-of-order = { $led }, Knoten { $place }: time_s = { $value } muss später sein als im Knoten davor
 half-width-out-of-range = Halbbreite von { $key } = { $value } geht nicht: möglich ist 0 bis { $most }
 half-width-not-a-number = Halbbreite von { $key } = { $value } ist keine Zahl: möglich ist 0 bis { $most }
 half-width-unknown = Halbbreite von { $key } = { $value }: diese Halbbreite gibt es nicht; es gibt { $known }

@@ -223,6 +223,7 @@ why-turns = Das Ideal, weniger das, was verloren ging, und dazu, was vor dem Abs
 why-order = Die Ursachen werden nacheinander weggenommen, von oben nach unten. In einer anderen Reihenfolge wären die Teile etwas anders. Die Summe wäre dieselbe.
 why-back = Blass: Weiter geht es hier nicht. Gezeigt ist, was ein Schritt zurück bewirken würde.
 why-not-possible = nicht möglich
+why-no-part = von Hand geführt
 why-closing-about = Bis Arme und Beine angelegt sind, dreht sich der Körper langsamer. Hier waren sie { $time } s nach dem Absprung angelegt.
 why-tightness-about = Was weit von der Achse weg bleibt, macht die Drehung langsamer. Hier kamen die Arme { $arms } % und die Beine { $legs } % ihres Weges heran.
 why-opening-about = Das Öffnen für die Landung macht die Drehung wieder langsamer. Hier begann es { $time } s vor dem Aufkommen.
@@ -262,6 +263,7 @@ goal-verdict-at-edge = an der Grenze des bei Menschen Gemessenen
 goal-verdict-not-known = für diese Körpergröße nicht bekannt
 goal-verdict-beyond-measured = mehr als je bei Menschen gesehen
 goal-verdict-cannot-alone = reicht allein nicht
+goal-verdict-no-part = von Hand geführt
 goal-size-not-known = nicht bekannt: was Menschen dieser Größe hier können
 goal-has-target = Dieser Sprung hat { $turns } Drehungen. Gewünscht sind { $target }: Sie sind da.
 goal-has-target-over-rotated = Dieser Sprung hat { $turns } Drehungen. Gewünscht sind { $target }: Sie sind da, aber er ist um { $degrees }° überrotiert.
@@ -305,6 +307,7 @@ weights-known-about = Was man bei Menschen beobachtet hat, und was man wissen mu
 map-hands-keep-rate = Mit schwereren Händen bleibt hier die Drehrate beim Absprung gleich.
 map-hands-keep-momentum = Mit schwereren Händen bleibt hier der Drehimpuls gleich.
 map-hands-keep-energy = Mit schwereren Händen bleibt hier die Drehenergie gleich.
+map-no-part = Dieser Sprung wurde von Hand geführt, und die Hand ersetzt eine Zahl auf dieser Karte. Entlang dieser Zahl sind die Drehungen gleich.
 map-line-across = Quer
 map-line-upwards = Aufwärts
 map-span = { $what } von { $from } bis { $to }
@@ -367,6 +370,10 @@ word-hands-keep-inline = was mit schwereren Händen gleich bleibt
 word-hands-keep-rate = Drehrate
 word-hands-keep-momentum = Drehimpuls
 word-hands-keep-energy = Energie
+word-led = Arme und Beine
+word-led-inline = wie sich Arme und Beine bewegen
+word-led-by-hand = von Hand geführt
+word-led-as-planned = wie geplant
 
 ## Was gesagt wird, wenn etwas nicht getan wurde.
 

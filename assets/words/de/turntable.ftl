@@ -28,7 +28,6 @@ turntable-readings-harder-at-end = Es wird am Ende stärker langsamer, als Reibu
 turntable-readings-harder-at-beginning = Es wird am Anfang stärker langsamer, als Reibung dieser Art es tut: Miss noch einmal, ohne Bewegung und ohne Stoß.
 
 # Die Seite.
-turntable-menu = In deinen Händen
 turntable-enter = Auf einem Drehteller
 turntable-leave = Drehteller verlassen
 turntable-rate = Drehrate am Anfang
@@ -86,6 +85,7 @@ turntable-save-about = Diesen Lauf als CSV-Datei speichern
 turntable-time-line = Zeit des Laufs
 turntable-charts = Kurven des Laufs
 turntable-hint = Hier ziehen: Arme heran und hinaus. An den Füßen wischen: anstoßen.
+turntable-hour-over = Der Lauf dauert eine Stunde, länger geht es nicht. Speichere ihn, geh zurück, oder beginne noch einmal.
 turntable-cautions = Bevor du dich drehst
 turntable-caution-room = Lass rundum Platz, und hab jemanden zum Helfen neben dir. Stürze geschehen beim Absteigen.
 turntable-caution-slow = Dreh dich langsam, und hör beim ersten Schwindel auf. Warte, bis er vorbei ist, bevor du aufstehst.

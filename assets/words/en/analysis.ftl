@@ -40,6 +40,10 @@ why-tilt-cost = Tilt and asymmetry cost { $turns } turns
 why-all-there = All turns are there. { $cost }.
 why-cost-and-change = { $cost }: { $change }
 why-cost-at-best = { $cost }, but no better setting was found.
+why-cost-led = { $cost }: { $advice }.
+why-led-closing = lead arms and legs in sooner next time, and keep them in
+why-led-tightness = lead arms and legs all the way in next time
+why-led-opening = let arms and legs out later next time, but in time to land
 # $turns is one of the last three of this group.
 why-close-time = it took { $from } s. With { $to } s this jump would have { $turns }.
 why-close-delay = it began { $from } s after take-off. With a beginning at { $to } s this jump would have { $turns }.
@@ -57,6 +61,7 @@ why-turns-fewer = { $turns } turns fewer
 
 limit-already = The jump has these turns as it is.
 limit-flown = Flown over the whole range that can be set. The most turns in it are given.
+limit-no-part = This jump was led by hand. What is set here has no part in it.
 limit-own = The limits that were set for this jumper.
 limit-season = Taken as reachable: the change of one season from now. This is our assumption (common practice, no source). You can set your own limits in its place.
 limit-season-not-known = Taken as reachable: the change of one season from now. This is our assumption (common practice, no source). It is not known what jumpers of this size can do here. You can set your own limits in its place.
@@ -71,6 +76,7 @@ axis-unknown = { $key }: no such number; they are { $known }
 axis-one-value = { $key } from { $from } to { $to }: give two different values
 axis-nodes = { $nodes } nodes of { $key } are out of range: they go from { $least } to { $most }
 axis-twice = { $key } on both axes: give two different numbers
+axis-no-part = { $key } has no part in a jump that was led by hand: the turns are the same all along it
 
 ## What the marks of a real attempt say, and what they leave open.
 
@@ -105,3 +111,15 @@ fit-second-answer = It may also have been { $turns } turns (about { $percent } %
 why-loss-range = { $what }: { $range }
 # What is said of the largest loss of one jump.
 fit-likeliest = Of the likeliest jump: { $sentence }
+# A try at so many turns.
+try-full = { $owed } turns: full, with { $turns } turned.
+try-short = { $owed } turns: not full. { $turns } turned, { $degrees } degrees missing.
+try-over = { $owed } turns: not full. { $turns } turned, { $degrees } degrees too far.
+try-facing = { $owed } turns: not full. { $turns } turned, but the hips face { $degrees } degrees away from the landing.
+try-none-passed = No limit seen in people was passed.
+try-passed = Limits passed: { $count }. { $what }.
+try-limit-most = { $what }, seen up to { $limit }
+try-limit-least = { $what }, seen down to { $limit }
+try-unknown = Not known: { $what }.
+five-turns-listed = Jumps of five turns are listed in the rules since 2024 (ISU Communication 2656, by a secondary source).
+five-turns-peak = The highest peak rates seen are 430 to 440 rpm. Five turns would need about 500 rpm (common practice, no source).

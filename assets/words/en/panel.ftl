@@ -296,6 +296,8 @@ measure-times-slower = { $times } ×
 measure-slow-motion-about = How many times slower than life the film plays: 1 × is none.
 measure-ten-back = Ten pictures back
 measure-ten-on = Ten pictures on
+measure-times-larger = { $times }×
+measure-look-closer = Look closer
 measure-time-line = Picture of the film
 # A picture of the film, how many there are, and its time.
 measure-frame = { $frame } of { $of } · { $time } s
@@ -341,3 +343,13 @@ measure-example-film-name = invented attempt.mp4
 measure-save = Save the marks as a file
 measure-line-asked = To be marked
 measure-line-answer = What the marks say
+
+## The five-turn try.
+in-your-hands-menu = In your own hands
+try-title = The five-turn try
+try-about = As many turns as you can, with as few limits of people passed as you can. Not how often anybody jumps.
+try-step = { $turns }
+try-passed-count = Limits passed: { $count }
+try-passed-one = • { $what }
+try-card = Save the card as a picture
+try-leave = End the try

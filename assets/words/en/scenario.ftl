@@ -182,6 +182,11 @@ word-unknown = { $key } = { $value } is no such word: it is one of { $known }
 text-not-a-text = { $key } = { $value } is not a text: write it in quotation marks
 text-too-long = { $key } = { $value } is too long for a scenario: shorten it
 key-unknown = { $key } = { $value }: no such key; the keys are { $known }
+number-no-part = { $key } = { $value } cannot be set: it has no part in a jump that was led by hand. { $led } = { $none } takes the hand away
+led-not-set = { $key } = { $value } cannot be set: only { $key } = { $none } can, which takes the hand away
+knots-count = { $led } has { $count } knots: there have to be 1 to { $most }
+knots-out-of-range = { $led }, knot { $place }: { $key } = { $value } is out of range: it goes from 0 to { $most }
+knots-out-of-order = { $led }, knot { $place }: time_s = { $value } has to be later than in the knot before
 half-width-out-of-range = half-width of { $key } = { $value } is out of range: it goes from 0 to { $most }
 half-width-not-a-number = half-width of { $key } = { $value } is not a number: it goes from 0 to { $most }
 half-width-unknown = half-width of { $key } = { $value }: no such half-width; they are { $known }

@@ -223,6 +223,7 @@ why-turns = The ideal, less what was lost, plus what was turned before take-off.
 why-order = The causes are taken away one after the other, from the top down. In another order the parts would be a little different. The sum would be the same.
 why-back = Pale: it cannot go further this way. Shown is what a step back would do.
 why-not-possible = not possible
+why-no-part = led by hand
 why-closing-about = The body turns more slowly until arms and legs are in. Here they were in { $time } s after take-off.
 why-tightness-about = What stays far from the axis makes the turning slower. Here the arms came in { $arms } % and the legs { $legs } % of their way.
 why-opening-about = Opening for the landing makes the turning slower again. Here it began { $time } s before touch-down.
@@ -262,6 +263,7 @@ goal-verdict-at-edge = at the limit of what was measured in people
 goal-verdict-not-known = not known for a jumper of this size
 goal-verdict-beyond-measured = more than ever seen in people
 goal-verdict-cannot-alone = not enough alone
+goal-verdict-no-part = led by hand
 goal-size-not-known = not known: what jumpers of this size can do here
 
 goal-has-target = This jump has { $turns } turns. You asked for { $target }: they are there.
@@ -306,6 +308,7 @@ weights-known-about = What was seen in people, and what to know before trying we
 map-hands-keep-rate = With heavier hands the take-off rate stays the same here.
 map-hands-keep-momentum = With heavier hands the angular momentum stays the same here.
 map-hands-keep-energy = With heavier hands the rotational energy stays the same here.
+map-no-part = This jump was led by hand, and the hand has taken the place of a number on this map. Along it the turns are the same.
 map-line-across = Across
 map-line-upwards = Upwards
 map-span = { $what } from { $from } to { $to }
@@ -369,6 +372,10 @@ word-hands-keep-inline = what stays the same with heavier hands
 word-hands-keep-rate = rate
 word-hands-keep-momentum = angular momentum
 word-hands-keep-energy = energy
+word-led = Arms and legs
+word-led-inline = how arms and legs move
+word-led-by-hand = led by hand
+word-led-as-planned = as planned
 
 ## What is said when something was not done.
 

@@ -28,7 +28,6 @@ turntable-readings-harder-at-end = It slows down more at the end than friction o
 turntable-readings-harder-at-beginning = It slows down more at the beginning than friction of this kind does: read again, without moving or pushing.
 
 # The page.
-turntable-menu = In your own hands
 turntable-enter = On a turntable
 turntable-leave = Leave the turntable
 turntable-rate = Turning rate at first
@@ -86,6 +85,7 @@ turntable-save-about = Save this run as a CSV file
 turntable-time-line = Time of the run
 turntable-charts = Curves of the run
 turntable-hint = Drag here: arms in and out. Flick at the feet: push.
+turntable-hour-over = The run has lasted an hour, which is the longest there is. Save it, go back, or begin again.
 turntable-cautions = Before you turn
 turntable-caution-room = Leave room all round, and have a helper beside you. Falls happen when getting off.
 turntable-caution-slow = Keep the rate low, and stop at the first dizziness. Wait until it has gone before standing up.

@@ -16,6 +16,7 @@ use crate::measure::Measure;
 use crate::output::{printed, written};
 use crate::picture::PictureArguments;
 use crate::steps::Steps;
+use crate::turn_try::TurnTryArguments;
 use crate::turntable::TurntableArguments;
 use turns_aloft::scenario::export::Export;
 use turns_aloft::scenario::starts;
@@ -56,6 +57,8 @@ enum Task {
     Measure(Measure),
     /// Print what a small step of each lever gives, the most turns first, as JSON.
     Steps(Steps),
+    /// Print whether a jump lands five turns, or fewer, and which limits seen in people it passes, as JSON.
+    Try(TurnTryArguments),
     Turntable(TurntableArguments),
 }
 
@@ -110,6 +113,7 @@ fn run(command: Command) -> Result<String, String> {
         Task::Goal(goal) => goal.run(),
         Task::Measure(measure) => measure.run(),
         Task::Steps(steps) => steps.run(),
+        Task::Try(tried) => tried.run(),
         Task::Turntable(turntable) => turntable.run(),
     }
 }

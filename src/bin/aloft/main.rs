@@ -25,6 +25,8 @@ mod picture;
 #[cfg(not(target_arch = "wasm32"))]
 mod steps;
 #[cfg(not(target_arch = "wasm32"))]
+mod turn_try;
+#[cfg(not(target_arch = "wasm32"))]
 mod turntable;
 
 #[cfg(not(target_arch = "wasm32"))]

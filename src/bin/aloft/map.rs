@@ -25,6 +25,9 @@ impl Map {
     pub fn run(&self) -> Result<String, String> {
         let scenario = self.chosen.scenario()?;
         let (x, y) = (axis("--x", &self.x)?, axis("--y", &self.y)?);
+        for axis in [&x, &y] {
+            axis.check(&scenario).map_err(|why| why.sentence())?;
+        }
         let mut map = TurnMap::new(&scenario, x, y).map_err(|why| why.sentence())?;
         map.complete();
         let mut text = format!("{},{},turns\n", x.parameter().key(), y.parameter().key());

@@ -6,6 +6,7 @@ pub mod flight;
 pub mod goal;
 pub mod measured;
 pub mod steps;
+pub mod turn_try;
 pub mod weights;
 
 use serde::Serialize;

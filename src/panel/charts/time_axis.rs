@@ -31,13 +31,10 @@ pub struct FlightSpan {
 pub fn spans(session: &Session) -> [FlightSpan; 3] {
     let flight = session.flight();
     let end_s = flight.touchdown_s;
-    let open_s = if flight.table.plan.spec.open_lead_s > 0.0 {
-        flight.open_s
-    } else {
-        end_s
-    };
-    let delay_s = flight.table.plan.spec.close_delay_s.min(end_s);
-    let closed_s = flight.table.plan.closed_s().min(open_s).max(delay_s);
+    let plan = &flight.table.plan;
+    let open_s = if plan.opens() { flight.open_s } else { end_s };
+    let delay_s = plan.closes_from_s().min(end_s);
+    let closed_s = plan.closed_s().min(open_s).max(delay_s);
     let open_s = open_s.max(closed_s);
     [
         (delay_s, closed_s, CLOSING.get(), "panel-span-closing"),

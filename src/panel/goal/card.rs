@@ -207,7 +207,9 @@ fn verdict(
     let words = verdict.text();
     let colour = match verdict {
         Verdict::AlreadyReached | Verdict::WithinReach => ACCENT.get(),
-        Verdict::WithinMeasured | Verdict::AtEdge | Verdict::NotKnown => WEAK_TEXT.get(),
+        Verdict::WithinMeasured | Verdict::AtEdge | Verdict::NotKnown | Verdict::NoPart => {
+            WEAK_TEXT.get()
+        }
         Verdict::BeyondMeasured | Verdict::CannotAlone => WARNING.get(),
     };
     let why = text(if open {
@@ -235,8 +237,8 @@ fn verdict(
     }
 }
 
-/// A full disc, a ring, a small one in a ring, a question mark, a triangle: within reach, seen, at the
-/// edge, not known, beyond.
+/// A full disc, a ring, a small one in a ring, a question mark, a stroke, a triangle: within reach,
+/// seen, at the edge, not known, no part, beyond.
 fn sign(ui: &Ui, verdict: Verdict, at: Pos2, colour: Color32) {
     let painter = ui.painter();
     match verdict {
@@ -252,6 +254,10 @@ fn sign(ui: &Ui, verdict: Verdict, at: Pos2, colour: Color32) {
         }
         Verdict::NotKnown => {
             painter.text(at, Align2::CENTER_CENTER, "?", style::bold(18.0), colour);
+        }
+        Verdict::NoPart => {
+            let across = vec2(6.0, 0.0);
+            painter.line_segment([at - across, at + across], Stroke::new(2.5, colour));
         }
         Verdict::BeyondMeasured | Verdict::CannotAlone => {
             let corners = [vec2(0.0, -8.0), vec2(8.0, 6.0), vec2(-8.0, 6.0)];

@@ -4,11 +4,15 @@ use egui::{Align2, CornerRadius, Rect, Stroke, Ui, pos2, vec2};
 
 use crate::controls::{Button, Scale, slider};
 use crate::number::knob;
-use crate::playback::{Sign, draw_sign};
+use crate::playback::{Sign, draw_sign, speeds};
 use crate::style::{self, ACCENT, GAP, LINE, TEXT, TOUCH_SIZE, WEAK_TEXT};
 use turns_aloft_session::Session;
 use turns_aloft_session::measuring::frame;
-use turns_aloft_words::text;
+use turns_aloft_words::{decimal, say, text};
+
+/// In less width there are no large steps; from this on there is a button for each speed.
+const NARROW: f32 = 350.0;
+const WIDE: f32 = 640.0;
 
 /// Frames of a large step.
 const LARGE_STEP: isize = 10;
@@ -31,7 +35,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         (Sign::Play, text("panel-play"))
     };
     let play = Button::drawn("film play", name, draw_sign(sign)).filled(playing);
-    if play.show(ui, next(TOUCH_SIZE + 8.0)).clicked() {
+    if play.show(ui, next(TOUCH_SIZE)).clicked() {
         session.play_or_pause_film();
     }
     let steps = [
@@ -40,7 +44,12 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         ("film on", text("panel-picture-on"), 1),
         ("film on 10", text("measure-ten-on"), LARGE_STEP),
     ];
+    // The time line takes larger steps, too.
+    let narrow = rect.width() < NARROW;
     for (name, accessible_name, by) in steps {
+        if narrow && by.abs() == LARGE_STEP {
+            continue;
+        }
         let button = if by.abs() == LARGE_STEP {
             let label = if by < 0 { "−10" } else { "+10" };
             Button::labelled(name, label).accessible_name(accessible_name)
@@ -51,6 +60,15 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) {
         if button.show(ui, next(TOUCH_SIZE)).clicked() {
             session.step_frames(by);
         }
+    }
+    speeds(ui, session, &mut next, rect.width() < WIDE);
+    let closer = session.measuring().map_or(1.0, |it| it.closer());
+    let label = say!("measure-times-larger", times = decimal(closer, 0));
+    let look = Button::labelled("look closer", &label)
+        .accessible_name(text("measure-look-closer"))
+        .filled(closer > 1.0);
+    if look.show(ui, next(TOUCH_SIZE)).clicked() {
+        session.look_closer();
     }
     let Some(where_it_is) = frame(session) else {
         return;

@@ -12,7 +12,6 @@ use crate::flight::planned::Flight;
 use crate::flight::sample::FlightSample;
 use crate::math::peak::{self, Height};
 use crate::motion::joint_motion::{JointMotion, JointState};
-use crate::motion::planned_motion;
 
 /// Joints that are reported together: the left and the right one; of the spine the waist and the chest.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -238,7 +237,8 @@ impl Demand {
 /// The samples of a flight: at every other of its steps, and wherever a movement begins or ends.
 fn samples(flight: &Flight) -> Vec<EffortSample> {
     let flown = &flight.samples;
-    let mut samples = Vec::with_capacity(flown.len() + CORNERS);
+    let corners_s: Vec<f64> = corners_s(flight).collect();
+    let mut samples = Vec::with_capacity(flown.len() + corners_s.len());
     let loads = |at: &FlightSample| {
         let motion = flight.joint_state_at(at.t_s);
         Loads::new(&flight.table.tree, &motion, at.own_rate_rad_s)
@@ -246,7 +246,7 @@ fn samples(flight: &Flight) -> Vec<EffortSample> {
     let start = flight.takeoff();
     samples.push(EffortSample::new(0.0, true, &loads(start)));
     let (mut next, mut begun_s) = (1, 0.0);
-    for corner_s in corners_s(flight) {
+    for corner_s in corners_s {
         // Every movement begins and ends at a corner: what is still half-way is held all along.
         let motion = flight.joint_state_at(0.5 * (begun_s + corner_s));
         begun_s = corner_s;
@@ -287,15 +287,12 @@ fn samples(flight: &Flight) -> Vec<EffortSample> {
     samples
 }
 
-/// How many corners the curves can have, the touch-down included.
-const CORNERS: usize = planned_motion::CORNERS + 1;
-
 /// When movements begin or end in flight, and the touch-down, in their order, s.
 fn corners_s(flight: &Flight) -> impl Iterator<Item = f64> {
     let end_s = flight.touchdown_s;
-    let mut corners = [end_s; CORNERS];
-    corners[1..].copy_from_slice(&flight.motion().corners_s());
-    for i in 1..CORNERS {
+    let mut corners = vec![end_s];
+    corners.extend(flight.motion().corners_s());
+    for i in 1..corners.len() {
         for j in (1..=i).rev() {
             if corners[j] < corners[j - 1] {
                 corners.swap(j, j - 1);

@@ -13,7 +13,8 @@ use crate::flight::table::PlanTable;
 /// What is flown of a plan, and for how long.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct FixedTimeFlight {
-    /// Leaves the ice in the air position: the closing is over before the flight begins.
+    /// Leaves the ice in the air position: the closing is over before the flight begins. Of what is led by
+    /// hand its knots say so themselves.
     pub closed: bool,
     /// Beginning of the opening, s after take-off; infinite for a body that never opens.
     pub open_s: f64,
@@ -30,9 +31,14 @@ impl FixedTimeFlight {
     /// back from its end. It is the flight that ends by itself after that time, but for the heights over the ice: how
     /// the body turns does not depend on them.
     pub fn of_plan(table: &PlanTable, hang_s: f64) -> Self {
+        let spec = &table.plan.spec;
+        let open_s = spec.led.as_ref().map_or_else(
+            || (hang_s - spec.open_lead_s).max(0.0),
+            |led| led.open_s().unwrap_or(hang_s).min(hang_s),
+        );
         Self {
             closed: false,
-            open_s: (hang_s - table.plan.spec.open_lead_s).max(0.0),
+            open_s,
             hang_s,
         }
     }
@@ -58,7 +64,8 @@ impl FixedTimeFlight {
         }
     }
 
-    /// Whether the closing is over before the opening begins, and the opening is the plan's own or none.
+    /// Whether the closing is over before the opening begins, and the opening is the plan's own or none. Of
+    /// what is led by hand neither is known.
     fn blends_are_apart(&self, table: &PlanTable) -> bool {
         let lead_s = self.hang_s - self.open_s;
         let is_own = lead_s <= 0.0 || (lead_s - table.plan.spec.open_lead_s).abs() < SAME_LEAD_S;
@@ -67,7 +74,8 @@ impl FixedTimeFlight {
         } else {
             table.plan.closed_s()
         };
-        is_own && closed_s <= self.open_s.min(self.hang_s)
+        let is_led = table.plan.spec.led.is_some();
+        !is_led && is_own && closed_s <= self.open_s.min(self.hang_s)
     }
 
     fn blend_by_blend(&self, table: &PlanTable, launch: &Launch) -> Vec<FlightSample> {

@@ -4,6 +4,7 @@ use glam::DQuat;
 
 use crate::body::model::{Body, Segment};
 use crate::body::posture::Posture;
+use crate::body::surface::Surface;
 use crate::flight::constants::FlightConstants;
 use crate::flight::launch::Launch;
 use crate::flight::motion_flight::MotionFlight;
@@ -19,7 +20,8 @@ impl LiveFlight {
     /// Leaves the ice in a posture, joints at rest.
     pub fn launched(body: Body, posture: &Posture, launch: &Launch, turning: Turning) -> Self {
         let motion = LedMotion::at_rest(posture);
-        Self::new(body, motion, DQuat::IDENTITY, |takeoff| {
+        let surface = Some(Surface::new(&body));
+        Self::new(body, surface, motion, DQuat::IDENTITY, |takeoff| {
             FlightConstants::of(takeoff, launch, turning)
         })
     }

@@ -6,6 +6,7 @@ pub mod fixed_time;
 pub mod flight_summary;
 pub mod landing;
 pub mod launch;
+pub mod led_flight;
 pub mod live_flight;
 mod momentum;
 pub mod motion_flight;

@@ -1,7 +1,7 @@
 //! A flight of any motion about any axis, step by step.
 //!
 //! Same body, same equations and same steps as a planned flight; only that nothing is tabulated, and the
-//! flight ends where any point of the body meets the ground.
+//! flight ends where any point of the body meets the ground, or where a sole does.
 
 use glam::{DQuat, DVec3};
 
@@ -28,7 +28,8 @@ use crate::motion::joint_motion::JointMotion;
 pub struct MotionFlight<M> {
     body: Body,
     tree: Tree,
-    surface: Surface,
+    /// None where only a sole or blade ends the flight, as it does a planned one.
+    surface: Option<Surface>,
     /// In axes whose Y points along the momentum.
     constants: FlightConstants,
     /// From these axes to the world's; the same where the momentum is vertical, or zero.
@@ -73,11 +74,15 @@ impl<M: JointMotion> MotionFlight<M> {
             cm_m: release.cm_height_m,
             sign: 1.0,
         };
-        Ok(Self::new(body, motion, momentum_frame, |_| constants))
+        let surface = Some(Surface::new(&body));
+        Ok(Self::new(body, surface, motion, momentum_frame, |_| {
+            constants
+        }))
     }
 
     pub(crate) fn new(
         body: Body,
+        surface: Option<Surface>,
         motion: M,
         momentum_frame: DQuat,
         constants: impl FnOnce(&MassProperties) -> FlightConstants,
@@ -87,7 +92,7 @@ impl<M: JointMotion> MotionFlight<M> {
         let takeoff = MassProperties::from(CentroidalState::new(&tree, &posture, &rates));
         let constants = constants(&takeoff);
         let mut flight = Self {
-            surface: Surface::new(&body),
+            surface,
             now: Step {
                 attitude: constants.attitude,
                 about_momentum_rad: 0.0,
@@ -114,6 +119,11 @@ impl<M: JointMotion> MotionFlight<M> {
     /// the body is. Without any momentum that about the vertical.
     pub const fn about_momentum_rad(&self) -> f64 {
         self.now.about_momentum_rad
+    }
+
+    /// What take-off has fixed.
+    pub(crate) const fn constants(&self) -> &FlightConstants {
+        &self.constants
     }
 
     /// How the joints move.
@@ -220,17 +230,19 @@ impl<M: JointMotion> MotionFlight<M> {
     }
 
     /// A sample whose attitude is split about the momentum, with the attitude in the world, the turns since
-    /// the sample before it, and the lowest point of the whole body.
+    /// the sample before it, and the lowest point that may end the flight.
     fn in_world(&self, sample: FlightSample, before: Option<&FlightSample>) -> FlightSample {
         let attitude = if self.momentum_frame == DQuat::IDENTITY {
             sample.attitude
         } else {
             Attitude::of(self.momentum_frame * sample.attitude.orientation())
         };
-        let (posture, rates) = self.motion.at(sample.t_s);
-        let cm_m = CentroidalState::new(&self.tree, &posture, &rates).cm_m;
-        let kinematics = ForwardKinematics::new(&self.body, &posture, &rates);
-        let below_m = self.surface.lowest_m(&kinematics, attitude.axis, cm_m);
+        let lowest_m = self.surface.as_ref().map_or(sample.lowest_m, |surface| {
+            let (posture, rates) = self.motion.at(sample.t_s);
+            let cm_m = CentroidalState::new(&self.tree, &posture, &rates).cm_m;
+            let kinematics = ForwardKinematics::new(&self.body, &posture, &rates);
+            sample.cm_height_m + surface.lowest_m(&kinematics, attitude.axis, cm_m)
+        });
         FlightSample {
             attitude,
             turned_rad: before.map_or(0.0, |before| {
@@ -238,7 +250,7 @@ impl<M: JointMotion> MotionFlight<M> {
                 let turned_rad = wrapped_rad(attitude.turned_since(&before.attitude));
                 before.turned_rad + self.constants.sign * turned_rad
             }),
-            lowest_m: sample.cm_height_m + below_m,
+            lowest_m,
             ..sample
         }
     }

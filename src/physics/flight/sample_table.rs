@@ -103,6 +103,12 @@ impl SampleTable {
             .map(|(ends, middle)| (&ends[0].rate_from_momentum, middle, &ends[1]))
     }
 
+    /// When it ends, s.
+    pub fn end_s(&self) -> f64 {
+        let steps = self.states.middles.len();
+        self.start_s + self.step * self.unit_s * steps as f64
+    }
+
     pub fn properties(&self) -> &[MassProperties] {
         &self.states.properties
     }

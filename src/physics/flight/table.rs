@@ -20,7 +20,8 @@ pub struct PlanTable {
     pub tree: Arc<Tree>,
     pub plan: Plan,
     pub resolution: Resolution,
-    /// From the first movement to the end of the closing.
+    /// From the first movement to the end of the closing; of what is led by hand, to the end of the last
+    /// movement.
     pub closing: SampleTable,
     /// From the beginning of the opening to touch-down, if the closing is over by then.
     pub opening: Option<SampleTable>,
@@ -73,6 +74,21 @@ impl PlanTable {
         resolution: Resolution,
         earlier: &[&Self],
     ) -> Self {
+        if let Some(led) = &plan.spec.led {
+            let [start_s, last_s] = led.span_s();
+            let end_s = last_s + plan.settling_s();
+            let steps = resolution.moving_steps(plan.shortest_blend_s(), end_s - start_s);
+            let motion = plan.opening_at(f64::INFINITY);
+            return Self {
+                closing: SampleTable::of_motion(&tree, &motion, [start_s, end_s], steps),
+                opening: None,
+                body,
+                tree,
+                plan,
+                resolution,
+                finer: OnceLock::new(),
+            };
+        }
         let span = |blend, starts_s| {
             let phase = BlendPhase::of(&plan, blend, &resolution)?;
             let earlier = earlier.iter().filter_map(|table| table.phase(blend));
@@ -98,6 +114,9 @@ impl PlanTable {
 
     /// A blend on its own, if it has been tabulated as one.
     fn phase(&self, blend: Blend) -> Option<(BlendPhase<'_>, &Arc<TableStates>)> {
+        if self.plan.spec.led.is_some() {
+            return None;
+        }
         let span = match blend {
             Blend::Closing => Some(&self.closing),
             Blend::Opening => self.opening.as_ref(),
@@ -125,7 +144,8 @@ impl PlanTable {
         self.closing.first()
     }
 
-    /// The air position, held from the end of the closing to the beginning of the opening.
+    /// The air position, held from the end of the closing to the beginning of the opening; of what is led by
+    /// hand, the last one.
     pub fn air(&self) -> &MassProperties {
         self.closing.last()
     }

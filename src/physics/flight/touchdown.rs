@@ -43,12 +43,41 @@ const NEAR_ICE_M: f64 = 0.01;
 /// Flies until a foot meets the ice; the time at which the opening began, and the record of every
 /// step.
 pub fn fly<K: StepRecord>(constants: &FlightConstants, table: &PlanTable) -> (f64, Vec<K>) {
+    if let Some(led) = &table.plan.spec.led {
+        let mut steps: Vec<K> = led_steps(constants, table);
+        end_at_contact(constants, table, f64::INFINITY, &mut steps);
+        let touchdown_s = steps[steps.len() - 1].t_s();
+        let open_s = led.open_s().unwrap_or(touchdown_s).min(touchdown_s);
+        return (open_s, steps);
+    }
     let mut attempts = Attempts::new(constants, table);
     let end_s = attempts.planned_end_s();
     let open_s = attempts.open_for(end_s);
     let mut steps = attempts.steps_to(end_s);
     end_at_contact(constants, table, open_s, &mut steps);
     (open_s, steps)
+}
+
+/// A body that is led by hand opens when the hand lets it, whenever the ice comes: it flies on until the CM
+/// itself would be on the ice.
+fn led_steps<K: StepRecord>(constants: &FlightConstants, table: &PlanTable) -> Vec<K> {
+    let end_s = constants.falls_to_s(0.0);
+    let mut steps = Vec::with_capacity(table.most_samples(end_s));
+    steps.push(constants.begin(table.takeoff()));
+    let mut record = |t_s, attitude, timed: TimedProperties<'_>| {
+        constants.record(t_s, attitude, timed, &mut steps);
+    };
+    let mut attitude = constants.close(table, &mut record);
+    let (start_s, air) = (table.closing.end_s(), table.air());
+    let held_s = (end_s - start_s).max(0.0);
+    let held = table.resolution.plain_steps(held_s);
+    for i in 1..=held {
+        let step_s = held_s / held as f64;
+        attitude = constants.step(attitude, step_s, [&air.rate_from_momentum; 3]);
+        let t_s = start_s + step_s * i as f64;
+        record(t_s, attitude, TimedProperties::in_seconds(air));
+    }
+    steps
 }
 
 /// When the secant is there.

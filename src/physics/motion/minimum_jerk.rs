@@ -3,6 +3,9 @@
 //! Flash T, Hogan N. The coordination of arm movements: an experimentally confirmed mathematical
 //! model. J Neurosci 1985;5(7):1688-1703.
 
+/// The largest rate of the progress, in the middle, times the time that the movement takes.
+pub const PEAK_RATE: f64 = 1.875;
+
 /// Progress of a movement that starts at `start_s` and takes `time_s`, and its rate (1/s).
 ///
 /// 0 before, 1 after; value, first and second derivative are continuous everywhere.

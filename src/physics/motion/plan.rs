@@ -8,6 +8,7 @@ use glam::{DQuat, DVec3};
 use crate::body::model::{SEGMENTS, Segment};
 use crate::body::posture::{JointAccelerations, JointRates, Posture, STILL};
 use crate::math::rotation::log;
+use crate::motion::led_tucks::{LedTucks, Limb};
 use crate::motion::minimum_jerk::{minimum_jerk, minimum_jerk_acceleration};
 use crate::motion::takeoff_landing::{landing_posture, takeoff_posture};
 use crate::motion::tight_posture::TightPosture;
@@ -40,7 +41,7 @@ impl Turning {
 
 /// What the jumper means to do in the air. Described for an anticlockwise jumper, who lands on
 /// the right foot; a clockwise one does the mirror image.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct PlanSpec {
     pub turning: Turning,
     /// As tight as this body can get.
@@ -60,6 +61,9 @@ pub struct PlanSpec {
     /// How long before touch-down the opening begins.
     pub open_lead_s: f64,
     pub open_time_s: f64,
+    /// Led by hand: then tucks, delay and all of the opening are the hand's, and a movement takes the
+    /// closing time.
+    pub led: Option<LedTucks>,
 }
 
 /// One of the two blends, on its own.
@@ -80,26 +84,27 @@ const OVER: Progress = (1.0, 0.0);
 pub struct Plan {
     pub spec: PlanSpec,
     takeoff: Posture,
-    air: Posture,
-    blends: [JointBlends; SEGMENTS],
+    pub(super) air: Posture,
+    pub(super) blends: [JointBlends; SEGMENTS],
 }
 
 /// What one joint does; all at rest is a joint that stays straight.
 #[derive(Debug, Clone, Copy)]
-struct JointBlends {
+pub(super) struct JointBlends {
     /// From take-off to the air position, segment axes.
-    closing: FixedAxisRotation,
+    pub(super) closing: FixedAxisRotation,
     /// From the air position to landing.
-    opening: FixedAxisRotation,
+    pub(super) opening: FixedAxisRotation,
     /// Of the arm that closes late.
-    late: bool,
+    pub(super) late: bool,
+    pub(super) limb: Limb,
     /// Straight from take-off to landing.
-    straight: bool,
+    pub(super) straight: bool,
 }
 
 /// A rotation about a fixed axis, to be made part by part.
 #[derive(Debug, Clone, Copy, PartialEq)]
-struct FixedAxisRotation {
+pub(super) struct FixedAxisRotation {
     axis: DVec3,
     angle_rad: f64,
 }
@@ -113,7 +118,7 @@ impl FixedAxisRotation {
         }
     }
 
-    fn vector_rad(&self) -> DVec3 {
+    pub(super) fn vector_rad(&self) -> DVec3 {
         self.axis * self.angle_rad
     }
 
@@ -153,6 +158,15 @@ const fn is_left_arm(segment: Segment) -> bool {
     )
 }
 
+/// Trunk and head go with the legs.
+const fn limb(segment: Segment) -> Limb {
+    if is_arm(segment) {
+        Limb::Arms
+    } else {
+        Limb::Legs
+    }
+}
+
 impl Plan {
     pub fn new(spec: PlanSpec) -> Self {
         let takeoff = takeoff_posture(spec.takeoff_openness, spec.tight.legs_apart_rad());
@@ -167,17 +181,19 @@ impl Plan {
                 closing,
                 opening,
                 late: is_left_arm(segment),
+                limb: limb(segment),
                 straight: takeoff[segment] == DQuat::IDENTITY
                     && [closing, opening].iter().all(|arc| arc.angle_rad == 0.0),
             }
         });
+        let turning = spec.turning;
         let plan = Self {
             spec,
             takeoff,
             air,
             blends,
         };
-        match spec.turning {
+        match turning {
             Turning::Anticlockwise => plan,
             Turning::Clockwise => plan.mirrored(),
         }
@@ -189,12 +205,14 @@ impl Plan {
                 closing,
                 opening,
                 late,
+                limb,
                 straight,
             } = self.blends[segment.mirrored() as usize];
             JointBlends {
                 closing: closing.mirrored(),
                 opening: opening.mirrored(),
                 late,
+                limb,
                 straight,
             }
         });
@@ -208,18 +226,50 @@ impl Plan {
 
     /// When every joint has closed, s after take-off.
     pub fn closed_s(&self) -> f64 {
+        if let Some(led) = &self.spec.led {
+            return led
+                .last_pull_s()
+                .map_or(0.0, |pull_s| pull_s + self.response_s());
+        }
         self.spec.close_delay_s + self.spec.close_time_s + self.spec.arm_lag_s
+    }
+
+    /// When the closing starts, s after take-off.
+    pub fn closes_from_s(&self) -> f64 {
+        let led = self.spec.led.as_ref();
+        led.map_or(self.spec.close_delay_s, |led| {
+            led.first_pull_s().unwrap_or_default()
+        })
+    }
+
+    /// Whether the body ever opens for the landing.
+    pub fn opens(&self) -> bool {
+        let led = self.spec.led.as_ref();
+        led.map_or(self.spec.open_lead_s > 0.0, |led| led.open_s().is_some())
+    }
+
+    /// How long it takes until every joint has done what a hand leads it to, s.
+    pub fn response_s(&self) -> f64 {
+        self.spec.close_time_s + self.spec.arm_lag_s
+    }
+
+    /// How long it takes until nothing moves any more, s: what goes over to the landing takes a movement more.
+    pub fn settling_s(&self) -> f64 {
+        self.response_s() + self.spec.close_time_s
     }
 
     /// The shorter of closing and opening, s.
     pub fn shortest_blend_s(&self) -> f64 {
+        if self.spec.led.is_some() {
+            return self.spec.close_time_s;
+        }
         self.spec.close_time_s.min(self.spec.open_time_s)
     }
 
     /// When a joint's closing starts, s after take-off.
     pub fn close_start_s(&self, segment: Segment) -> f64 {
         let late = self.blends[segment as usize].late;
-        self.spec.close_delay_s + if late { self.spec.arm_lag_s } else { 0.0 }
+        self.closes_from_s() + if late { self.spec.arm_lag_s } else { 0.0 }
     }
 
     /// The rotation of a joint at take-off, then the rotation vectors of closing and opening, rad.
@@ -233,7 +283,12 @@ impl Plan {
     ///
     /// A plan that cannot fit closes and opens at the same time: each joint's rotation is the product
     /// of both blends, so angle and rate stay continuous whatever the times are.
+    ///
+    /// What is led by hand has its opening in it: no other time counts.
     pub fn at(&self, t_s: f64, open_s: f64) -> (Posture, JointRates) {
+        if let Some(led) = &self.spec.led {
+            return self.led_at(led.knots(), t_s);
+        }
         let spec = &self.spec;
         let on_time = minimum_jerk(t_s, spec.close_delay_s, spec.close_time_s);
         let late = if spec.arm_lag_s == 0.0 {
@@ -251,6 +306,9 @@ impl Plan {
     /// How far in arms and legs are at `t_s` after take-off when the opening begins at `open_s`: 0 as at take-off
     /// or landing, 1 as tight as this body can get. What is done to one arm only is not in it.
     pub fn tucks_at(&self, t_s: f64, open_s: f64) -> [f64; 2] {
+        if let Some(led) = &self.spec.led {
+            return self.led_tucks_at(led.knots(), t_s);
+        }
         let spec = &self.spec;
         let closed = minimum_jerk(t_s, spec.close_delay_s, spec.close_time_s).0;
         let opened = minimum_jerk(t_s, open_s, spec.open_time_s).0;
@@ -262,6 +320,9 @@ impl Plan {
     /// Where both blends run, the rate is `Oᵀ c + o` with the opening's rotation O and the rates c and
     /// o of closing and opening; it changes by `Oᵀ c' - o x (Oᵀ c) + o'`.
     pub fn accelerations_at(&self, t_s: f64, open_s: f64) -> JointAccelerations {
+        if let Some(led) = &self.spec.led {
+            return self.led_accelerations_at(led.knots(), t_s);
+        }
         let spec = &self.spec;
         let moving = |start_s, time_s| {
             (
@@ -401,12 +462,17 @@ impl Plan {
 impl PlanSpec {
     /// How far towards the tightest posture a joint goes.
     fn tuck(&self, segment: Segment) -> f64 {
+        // A hand may lead all the way in.
+        let (arm_tuck, leg_tuck) = match self.led {
+            Some(_) => (1.0, 1.0),
+            None => (self.arm_tuck, self.leg_tuck),
+        };
         if is_left_arm(segment) {
-            self.arm_tuck * (1.0 - self.arm_asymmetry)
+            arm_tuck * (1.0 - self.arm_asymmetry)
         } else if is_arm(segment) {
-            self.arm_tuck
+            arm_tuck
         } else {
-            self.leg_tuck
+            leg_tuck
         }
     }
 }

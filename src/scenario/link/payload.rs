@@ -1,15 +1,18 @@
-//! The fields of versions 1 and 2, as bytes.
+//! The fields as bytes.
 //!
 //! A jump is written as what differs from the one before it; the first, from a blank one. A mask
 //! says which fields do; they follow in the order of their bits. Bits and codes are those of links
-//! already sent ([`Parameter`], [`Choice`] and [`Text`] have them): none of them may ever change.
+//! already sent ([`Parameter`], [`Choice`] [`Text`] and [`led`] have them): none of them may ever change.
 
 use crate::input::{Choice, Text};
+use crate::led;
 use crate::link::bytes::{Reader, Writer};
 use crate::link::unreadable::Unreadable;
 use crate::order::by_number;
 use crate::parameter::{BLANK, Parameter};
 use crate::scenario::Scenario;
+use crate::setting::Refused;
+use turns_aloft_physics::led_tucks::{Knot, LedTucks};
 
 /// Anything that a link may hold.
 #[derive(Debug, Clone, Copy)]
@@ -17,6 +20,7 @@ enum Field {
     Number(Parameter),
     Choice(Choice),
     Text(Text),
+    Led,
 }
 
 impl Field {
@@ -25,6 +29,7 @@ impl Field {
             Self::Number(parameter) => parameter.row().link_bit,
             Self::Choice(choice) => choice.link_bit(),
             Self::Text(text) => text.link_bit(),
+            Self::Led => led::LINK_BIT,
         }
     }
 
@@ -33,7 +38,7 @@ impl Field {
         let numbers = Parameter::ALL.map(Self::Number).into_iter();
         let choices = Choice::ALL.map(Self::Choice);
         let texts = Text::ALL.map(Self::Text);
-        let all = numbers.chain(choices).chain(texts).collect();
+        let all = (numbers.chain(choices).chain(texts).chain([Self::Led])).collect();
         by_number(all, |field: &Self| f64::from(field.bit()))
     }
 
@@ -64,6 +69,13 @@ impl Field {
                 }
                 differs
             }
+            Self::Led => {
+                let differs = jump.led != before.led;
+                if differs {
+                    write_led(bytes, jump.led.as_ref());
+                }
+                differs
+            }
         }
     }
 
@@ -81,8 +93,42 @@ impl Field {
                 *text.get_mut(jump) = bytes.text().ok_or(Unreadable::Damaged)?;
                 Ok(())
             }
+            Self::Led => {
+                jump.led = read_led(bytes)?;
+                Ok(())
+            }
         }
     }
+}
+
+/// The knots, after how many there are; none for a jump as it is planned.
+fn write_led(bytes: &mut Writer, led: Option<&LedTucks>) {
+    let knots = led.map_or(&[][..], LedTucks::knots);
+    bytes.count(knots.len() as u64);
+    for knot in knots {
+        for number in [knot.time_s, knot.arms, knot.legs] {
+            bytes.number(number);
+        }
+    }
+}
+
+fn read_led(bytes: &mut Reader) -> Result<Option<LedTucks>, Unreadable> {
+    let count = bytes.count().ok_or(Unreadable::Damaged)?;
+    if count == 0 {
+        return Ok(None);
+    }
+    let mut knots = Vec::new();
+    for _ in 0..count {
+        let mut number = || bytes.number().ok_or(Unreadable::Damaged);
+        knots.push(Knot {
+            time_s: number()?,
+            arms: number()?,
+            legs: number()?,
+        });
+    }
+    LedTucks::new(&knots)
+        .map(Some)
+        .map_err(|why| Unreadable::OutOfRange(Refused::Knots(why)))
 }
 
 pub fn write(jump: &Scenario, reference: Option<&Scenario>) -> Vec<u8> {

@@ -82,5 +82,5 @@ impl GoalAnswer {
 
 /// Whether a verdict is one that a change can be proposed with.
 pub fn can(verdict: Verdict) -> bool {
-    verdict != Verdict::CannotAlone
+    !matches!(verdict, Verdict::CannotAlone | Verdict::NoPart)
 }

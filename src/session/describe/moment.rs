@@ -12,16 +12,16 @@ use turns_aloft_words::{say, text};
 /// What the phase of the flight at the playhead is called.
 pub fn phase(session: &Session) -> &'static str {
     let (t_s, flight) = (session.playhead_s(), session.flight());
-    let spec = &flight.table.plan.spec;
+    let plan = &flight.table.plan;
     if t_s < 0.0 {
         text("phase-on-the-ground")
     } else if t_s >= flight.touchdown_s {
         text("phase-landed")
-    } else if t_s >= flight.open_s && spec.open_lead_s > 0.0 {
+    } else if t_s >= flight.open_s && plan.opens() {
         text("phase-opening")
-    } else if t_s < spec.close_delay_s {
+    } else if t_s < plan.closes_from_s() {
         text("phase-still-open")
-    } else if t_s < flight.table.plan.closed_s() {
+    } else if t_s < plan.closed_s() {
         text("phase-closing")
     } else {
         text("phase-held-tight")

@@ -2,8 +2,8 @@
 
 use crate::describe::reading::Reading;
 use crate::describe::{
-    compare, efforts, flight, goal_lines, loads, map, measuring, result, turntable, uncertainty,
-    weights, why_lines,
+    compare, efforts, flight, goal_lines, loads, map, measuring, result, turn_try, turntable,
+    uncertainty, weights, why_lines,
 };
 use crate::session::Session;
 use crate::state::question::Question;
@@ -38,7 +38,7 @@ impl Session {
             return Vec::new();
         }
         match self.question {
-            Question::Jump => Vec::new(),
+            Question::Jump => turn_try::lines(self),
             Question::Why => why_lines::lines(self),
             Question::Goal => goal_lines::lines(self),
             Question::Map => map::lines(self),

@@ -25,11 +25,10 @@ pub fn cause(session: &Session, cause: Cause) -> String {
             "why-closing-about",
             time = decimal(flight.table.plan.closed_s(), 2)
         ),
-        Cause::Tightness => say!(
-            "why-tightness-about",
-            arms = decimal(100.0 * scenario.arm_tuck, 0),
-            legs = decimal(100.0 * scenario.leg_tuck, 0)
-        ),
+        Cause::Tightness => {
+            let [arms, legs] = scenario.most_in().map(|tuck| decimal(100.0 * tuck, 0));
+            say!("why-tightness-about", arms = arms, legs = legs)
+        }
         Cause::Opening => say!(
             "why-opening-about",
             time = decimal((flight.touchdown_s - flight.open_s).max(0.0), 2)

@@ -24,7 +24,7 @@ pub enum Action {
     /// Gives the jump the inputs that an answer proposes.
     Try(Scenario),
     /// Opens a jump, with the attempt to compare it with if one came along.
-    Open(Scenario, Option<Attempt>),
+    Open(Scenario, Option<Box<Attempt>>),
     SetReference(Attempt),
     ClearReference,
     Undo,
@@ -58,7 +58,7 @@ fn changed(action: Action, before: &Document) -> Option<(Change, Document)> {
             Change::Tried
         }
         Action::Open(scenario, reference) => {
-            after.open(scenario, reference);
+            after.open(scenario, reference.map(|attempt| *attempt));
             Change::Opened
         }
         Action::SetReference(attempt) => {
@@ -193,6 +193,7 @@ impl Session {
         self.jump = self.document.scenario.fly_after(Some(&self.jump));
         self.beyond_seen = self.document.scenario.beyond_seen(&self.jump);
         self.generation += 1;
+        self.take_stock_of_try();
         self.measure_range();
         if rests {
             // Who looks at the landing goes on looking at the landing.

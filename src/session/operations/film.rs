@@ -2,9 +2,13 @@
 
 use crate::session::Session;
 use crate::state::measuring::Measuring;
+use crate::state::measuring::mark::Mark;
 use crate::state::measuring::open_film::OpenFilm;
 use turns_aloft_attempt::Measured;
-use turns_aloft_attempt::film::Film;
+use turns_aloft_attempt::film::{Film, PointOf};
+
+/// How many times larger the film can be seen without fingers.
+const CLOSER: [f64; 3] = [1.0, 2.0, 4.0];
 
 impl Session {
     /// Whether it is measured in a film, which then is in place of the picture.
@@ -46,6 +50,36 @@ impl Session {
             measuring.frame = 0;
         }
         self.show_asked_frame();
+    }
+
+    /// Shows the film larger, or as a whole again after the largest.
+    pub fn look_closer(&mut self) {
+        if let Some(measuring) = &mut self.measuring {
+            let place = CLOSER.iter().position(|&times| times == measuring.closer);
+            measuring.closer = CLOSER[place.map_or(0, |place| (place + 1) % CLOSER.len())];
+        }
+    }
+
+    /// What of the film is looked at when it is seen larger, px from its left and top: the cross that marks a
+    /// point, else where the jumper was marked last before this frame, else its middle.
+    pub fn looked_at_px(&self) -> Option<[f64; 2]> {
+        let measuring = self.measuring.as_ref()?;
+        let film = measuring.film.as_ref()?;
+        if let Some(Mark::Point(..)) = self.asked_mark() {
+            return Some(measuring.cross_px);
+        }
+        let frame_s = measuring.frame_s()?;
+        let points = &measuring.marks()?.points;
+        let of_jumper = points
+            .iter()
+            .filter(|point| point.of != PointOf::Background);
+        let before = of_jumper.clone().filter(|point| point.t_s <= frame_s);
+        let last = before.max_by(|one, other| one.t_s.total_cmp(&other.t_s));
+        let middle_px = film.size_px.map(|length| 0.5 * length);
+        Some(
+            last.or(of_jumper.clone().next())
+                .map_or(middle_px, |it| it.at_px),
+        )
     }
 
     /// Shows a frame of the film, held inside it.

@@ -186,6 +186,7 @@ fn closed(scenario: &Scenario, arms: f64, legs: f64) -> Plan {
         leg_tuck: legs,
         arm_asymmetry: 0.0,
         arm_lag_s: 0.0,
+        led: None,
         ..scenario.clone()
     };
     Plan::new(closed.plan_spec())

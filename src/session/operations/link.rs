@@ -36,9 +36,11 @@ impl Session {
             .is_none();
         let said = if is_here { None } else { self.rescue()? };
         let jumps = 1 + usize::from(link.reference.is_some());
-        let reference = link.reference.map(|scenario| Attempt {
-            which: Which::Linked,
-            scenario,
+        let reference = link.reference.map(|scenario| {
+            Box::new(Attempt {
+                which: Which::Linked,
+                scenario,
+            })
         });
         let two = reference.is_some();
         if !self.apply(Action::Open(link.jump, reference)) {

@@ -75,8 +75,11 @@ impl Session {
             let now = side.parameter().get(&most);
             side.parameter().hold(&mut most, now.max(side.at(1.0)));
         }
+        let is_without = |side: &Axis| side.check(&self.document.scenario).is_err();
+        let no_part = self.map_sides().iter().any(is_without);
+        let no_part = no_part.then(|| text("map-no-part"));
         let said = caution::of(&self.document.scenario, &most).into_iter();
-        let cautions = said.map(Caution::text);
+        let cautions = no_part.into_iter().chain(said.map(Caution::text));
         if !self.map_levers.weights() {
             return cautions.collect();
         }

@@ -108,10 +108,15 @@ impl Session {
         self.turntable = None;
     }
 
-    /// Goes on by so much real time.
+    /// Goes on by so much real time, until a run is as long as can be.
     pub fn advance_turntable(&mut self, passed_s: f64) {
-        if let Some(on_turntable) = &mut self.turntable {
-            on_turntable.advance(passed_s);
+        let Some(on_turntable) = &mut self.turntable else {
+            return;
+        };
+        let was_full = on_turntable.turntable().is_full();
+        on_turntable.advance(passed_s);
+        if on_turntable.turntable().is_full() && !was_full {
+            self.say(text("turntable-hour-over"));
         }
     }
 

@@ -148,6 +148,10 @@ fn differing(from: &Scenario, to: &Scenario) -> Map<String, Value> {
     }
     let from = entries(from);
     let mut to = entries(to);
+    // What is not there any more.
+    for name in from.keys() {
+        to.entry(name.as_str()).or_insert(Value::Null);
+    }
     to.retain(|name, value| from.get(name) != Some(value));
     to
 }
@@ -314,7 +318,7 @@ impl History {
             return None;
         }
         let saved = Saved {
-            version: file::VERSION,
+            version: file::PRESENT_BODY,
             undo: self.undo.clone(),
             redo: self.redo.clone(),
         };
@@ -343,7 +347,7 @@ impl History {
                     .is_some()
             })
         };
-        (version == file::VERSION && leads_well(&undo) && leads_well(&redo)).then_some(Self {
+        (version == file::PRESENT_BODY && leads_well(&undo) && leads_well(&redo)).then_some(Self {
             undo,
             redo,
             open: false,

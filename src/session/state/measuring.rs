@@ -34,6 +34,8 @@ pub struct Measuring {
     pub(crate) facing_rad: f64,
     /// How far in its arms and legs are at present, 0 to 1.
     pub(crate) posture: [f64; 2],
+    /// How many times larger the film is seen than as a whole.
+    pub(crate) closer: f64,
     /// Where the cross is that a point is marked with, px from the left and the top of the film's picture.
     pub(crate) cross_px: [f64; 2],
     /// What was marked before each step, the last one last.
@@ -61,6 +63,7 @@ impl Measuring {
             proposes: false,
             facing_rad: 0.0,
             posture: [0.5, 0.5],
+            closer: 1.0,
             cross_px: [0.0, 0.0],
             past: Vec::new(),
         }
@@ -108,6 +111,10 @@ impl Measuring {
 
     pub const fn cross_px(&self) -> [f64; 2] {
         self.cross_px
+    }
+
+    pub const fn closer(&self) -> f64 {
+        self.closer
     }
 
     /// Real time of the frame to be seen, s.

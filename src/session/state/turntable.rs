@@ -182,22 +182,22 @@ impl OnTurntable {
         }
     }
 
-    /// From now on they go there; an earlier time that is shown becomes the present.
+    /// From now on they go there. Whatever is done goes on from the time that is shown.
     pub(crate) fn lead(&mut self, position: Position) {
-        self.go_on_from_shown();
+        self.go_on();
         self.led = position;
         self.turntable.lead(&position);
     }
 
     /// A push that makes it turn faster by this, as it is held now.
     pub(crate) fn push(&mut self, by_rad_s: f64) {
-        self.go_on_from_shown();
+        self.go_on();
         let inertia_kg_m2 = self.turntable.readout().inertia_kg_m2;
         self.turntable.push(inertia_kg_m2 * by_rad_s);
     }
 
     pub(crate) fn set_rate(&mut self) {
-        self.go_on_from_shown();
+        self.go_on();
         self.turntable.set_rate(self.rate_to_set_rad_s);
     }
 
@@ -205,8 +205,7 @@ impl OnTurntable {
         if self.is_running() {
             self.running = false;
         } else {
-            self.go_on_from_shown();
-            self.running = true;
+            self.go_on();
         }
         self.announce();
     }
@@ -219,8 +218,9 @@ impl OnTurntable {
         self.announce();
     }
 
-    /// Winds back to the time shown: what came later is forgotten.
-    fn go_on_from_shown(&mut self) {
+    /// From the time shown, to which it is wound back: what came later is forgotten.
+    fn go_on(&mut self) {
+        self.running = true;
         if let Some(t_s) = self.shown_s.take() {
             self.turntable.wind_back(t_s);
             self.led = self.turntable.readout().position;
