@@ -89,6 +89,9 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Op
             command = Some(PageCommand::Open);
         }
         heading(ui, text("in-your-hands-menu"));
+        if menu_item(ui, "turntable", text("turntable-enter"), width, false).clicked() {
+            session.begin_turntable();
+        }
         if menu_item(ui, "five-turn try", text("try-title"), width, false).clicked() {
             session.begin_try();
         }

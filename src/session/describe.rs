@@ -15,6 +15,7 @@ pub mod reading;
 pub mod readings;
 pub mod result;
 mod turn_try;
+pub mod turntable;
 pub mod uncertainty;
 pub mod weights;
 pub mod why_lines;

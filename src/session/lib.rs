@@ -58,6 +58,13 @@ pub mod measuring {
     pub use crate::state::measuring::trace_file::TraceFile;
 }
 
+/// For somebody on a turntable.
+pub mod turntable {
+    pub use crate::describe::turntable::{ENERGY, equation, rate, sense, stand};
+    pub use crate::operations::turntable::TypedNumber;
+    pub use crate::state::turntable::{OnTurntable, Slowing};
+}
+
 /// How the jump differs from another attempt.
 pub mod compare {
     pub use crate::answers::kept_results::KeptResult;

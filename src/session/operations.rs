@@ -26,6 +26,7 @@ mod sensor;
 pub mod stepping;
 mod stop_watch;
 mod turn_try;
+pub mod turntable;
 mod uncertainty;
 mod visit;
 mod weights;

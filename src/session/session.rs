@@ -20,6 +20,7 @@ use crate::state::policy::Policy;
 use crate::state::preferences::Preferences;
 use crate::state::question::Question;
 use crate::state::reference::Reference;
+use crate::state::turntable::OnTurntable;
 use crate::state::uncertainty::UncertaintyInputs;
 use turns_aloft_analysis::turn_try::TurnTry;
 use turns_aloft_fit::Fit;
@@ -27,6 +28,7 @@ use turns_aloft_physics::flight::{Flight, FlightSample};
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::{Scenario, starts};
+use turns_aloft_turntable::{Setup, Stand};
 use turns_aloft_words::text;
 
 /// Which moment of which flight is on the screen: what is written of it is compared by this.
@@ -66,6 +68,10 @@ pub struct Session {
     pub(crate) turn_try: Option<TurnTry>,
     /// The attempt that is being measured.
     pub(crate) measuring: Option<Measuring>,
+    /// Who is on a turntable, if somebody is.
+    pub(crate) turntable: Option<OnTurntable>,
+    /// Who was on it last.
+    pub(crate) turntable_setup: Setup,
     /// The jumps that were found from attempts.
     pub(crate) fitted_jumps: FittedJumps,
     /// What the marks say of the jump at hand, where it was found from some and that is worked out.
@@ -110,6 +116,8 @@ impl Session {
             trying: false,
             turn_try: None,
             measuring: None,
+            turntable: None,
+            turntable_setup: Setup::on(Stand::Platform),
             fitted_jumps: FittedJumps::default(),
             present_fit: None,
             map_levers: Levers::default(),
@@ -193,10 +201,19 @@ impl Session {
         self.playback.t_s
     }
 
-    pub const fn moment(&self) -> Moment {
+    pub fn moment(&self) -> Moment {
+        let on_turntable_s = self.turntable.as_ref().map(|it| it.shown().t_s);
         Moment {
             generation: self.generation,
-            t_s: self.playback.t_s,
+            t_s: on_turntable_s.unwrap_or(self.playback.t_s),
+        }
+    }
+
+    /// Whether the next picture is another one of itself.
+    pub fn moves(&self) -> bool {
+        match &self.turntable {
+            Some(on_turntable) => on_turntable.moves(),
+            None => self.playback.playing,
         }
     }
 

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use bevy::prelude::*;
 
 use crate::current_session::CurrentSession;
+use crate::shown_turntable::ground as ground_under;
 use turns_aloft_figure::pose::FigurePose;
 use turns_aloft_figure::shown::shown_pose;
 use turns_aloft_physics::flight::{Flight, FlightSample};
@@ -73,9 +74,14 @@ pub fn read_session(
     sample: Option<ResMut<ShownSample>>,
 ) {
     let playhead_s = session.playhead_s();
+    // Under a turntable lies what it stands on.
+    let ground = match session.turntable() {
+        Some(on_turntable) => ground_under(on_turntable.setup().stand),
+        None => session.scenario().ground,
+    };
     let now = || ShownFlight {
         flight: Arc::clone(session.flight()),
-        ground: session.scenario().ground,
+        ground,
         owed_heading_rad: session.owed_heading_rad(),
     };
     let (Some(mut flight), Some(mut sample)) = (flight, sample) else {
@@ -85,6 +91,7 @@ pub fn read_session(
         return;
     };
     let same_flight = Arc::ptr_eq(&flight.flight, session.flight())
+        && flight.ground == ground
         && flight.owed_heading_rad == session.owed_heading_rad();
     if !same_flight {
         *flight = now();

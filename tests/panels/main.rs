@@ -19,3 +19,4 @@ mod room;
 mod steady;
 mod swipe;
 mod turn_try;
+mod turntable;

@@ -1,5 +1,6 @@
 //! The moment at the playhead in words.
 
+use crate::describe::turntable;
 use crate::session::Session;
 use turns_aloft_describe::turns::{hundredths_of, turns_text};
 use turns_aloft_describe::unit::{SECONDS, UnitText};
@@ -29,6 +30,9 @@ pub fn phase(session: &Session) -> &'static str {
 
 /// The picture in one sentence, at the playhead.
 pub fn picture(session: &Session) -> String {
+    if let Some(on_turntable) = session.turntable() {
+        return turntable::picture(session, on_turntable);
+    }
     let turns = turns_at(session, &session.now());
     say!(
         "picture",

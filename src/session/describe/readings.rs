@@ -2,14 +2,17 @@
 
 use crate::describe::reading::Reading;
 use crate::describe::{
-    compare, efforts, flight, goal_lines, loads, map, measuring, result, turn_try, uncertainty,
-    weights, why_lines,
+    compare, efforts, flight, goal_lines, loads, map, measuring, result, turn_try, turntable,
+    uncertainty, weights, why_lines,
 };
 use crate::session::Session;
 use crate::state::question::Question;
 
 /// All lines, those of one group together.
 pub fn readings(session: &Session) -> Vec<Reading> {
+    if let Some(on_turntable) = session.turntable() {
+        return turntable::lines(session, on_turntable);
+    }
     let now = session.now();
     let mut lines = result::lines(session);
     lines.extend(weights::lines(session));
@@ -30,6 +33,9 @@ impl Session {
     pub fn answers(&self) -> Vec<Reading> {
         if self.is_measuring() {
             return measuring::lines(self);
+        }
+        if self.is_on_turntable() {
+            return Vec::new();
         }
         match self.question {
             Question::Jump => turn_try::lines(self),
