@@ -88,7 +88,7 @@ pub fn hand_distances(ctx: &Context, session: &Session, stage: Rect, hands: &[Ha
 }
 
 /// A patch under text, for contrast to whatever is drawn there.
-fn ground(painter: &Painter, rect: Rect) {
+pub fn ground(painter: &Painter, rect: Rect) {
     let patch = rect.expand2(vec2(5.0, 1.0));
     painter.rect_filled(
         patch,
