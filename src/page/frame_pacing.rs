@@ -33,9 +33,9 @@ pub fn plugin(app: &mut App) {
         .add_systems(Last, (poll, choose_frame_pacing).chain());
 }
 
-/// Advances the playhead by the time since the last frame.
+/// Advances the playhead, or a flight that is led by hand, by the time since the last frame.
 fn advance(time: Res<Time<Real>>, mut session: ResMut<CurrentSession>) {
-    if session.playback.playing {
+    if session.is_moving() {
         // After a pause of the page playback continues where it was.
         session.advance(time.delta_secs_f64().min(LONGEST_FRAME_S));
     }
@@ -67,7 +67,7 @@ fn choose_frame_pacing(
     if *frames == FIRST_FRAMES {
         dom::ready();
     }
-    let moves = session.playback.playing || session.is_computing();
+    let moves = session.is_moving() || session.is_computing();
     let mode = if moves || *frames <= FIRST_FRAMES {
         UpdateMode::Continuous
     } else {

@@ -70,6 +70,11 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Op
             let item = menu_item(ui, "Open", text("panel-open-file"), width, false);
             command = item.clicked().then_some(PageCommand::Open);
         }
+        heading(ui, text("in-hand-menu"));
+        let fly = menu_item(ui, "slow flight", text("slow-fly-by-hand"), width, false);
+        if fly.clicked() {
+            session.fly_by_hand();
+        }
         heading(ui, text("measure-menu"));
         if menu_item(ui, "measure watch", text("measure-by-watch"), width, false).clicked() {
             session.measure_by_stop_watch();

@@ -14,6 +14,7 @@ pub mod pace;
 pub mod reading;
 pub mod readings;
 pub mod result;
+pub mod slow_flight;
 pub mod uncertainty;
 pub mod weights;
 pub mod why_lines;

@@ -58,6 +58,12 @@ pub mod measuring {
     pub use crate::state::measuring::trace_file::TraceFile;
 }
 
+/// For the jump that is flown slowly by hand.
+pub mod slow_flight {
+    pub use crate::describe::slow_flight::{how, lands_in, percent, rows};
+    pub use crate::state::slow_flight::{Landed, PACES, SlowFlight};
+}
+
 /// How the jump differs from another attempt.
 pub mod compare {
     pub use crate::answers::kept_results::KeptResult;

@@ -20,6 +20,7 @@ use crate::state::policy::Policy;
 use crate::state::preferences::Preferences;
 use crate::state::question::Question;
 use crate::state::reference::Reference;
+use crate::state::slow_flight::SlowFlight;
 use crate::state::uncertainty::UncertaintyInputs;
 use turns_aloft_fit::Fit;
 use turns_aloft_physics::flight::{Flight, FlightSample};
@@ -32,6 +33,8 @@ use turns_aloft_words::text;
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Moment {
     generation: u64,
+    /// Which flight by hand, where one is in the picture, and whether that has landed.
+    by_hand: Option<(u64, bool)>,
     t_s: f64,
 }
 
@@ -61,6 +64,8 @@ pub struct Session {
     pub(crate) setting_up: bool,
     /// The attempt that is being measured.
     pub(crate) measuring: Option<Measuring>,
+    /// The jump at hand is flown slowly by hand.
+    pub(crate) slow_flight: Option<SlowFlight>,
     /// The jumps that were found from attempts.
     pub(crate) fitted_jumps: FittedJumps,
     /// What the marks say of the jump at hand, where it was found from some and that is worked out.
@@ -103,6 +108,7 @@ impl Session {
             question: Question::default(),
             setting_up: false,
             measuring: None,
+            slow_flight: None,
             fitted_jumps: FittedJumps::default(),
             present_fit: None,
             map_levers: Levers::default(),
@@ -186,16 +192,21 @@ impl Session {
         self.playback.t_s
     }
 
-    pub const fn moment(&self) -> Moment {
+    pub fn moment(&self) -> Moment {
+        let slow = self.slow_flight.as_ref();
         Moment {
             generation: self.generation,
+            by_hand: slow.map(|slow| (slow.count, slow.landed().is_some())),
             t_s: self.playback.t_s,
         }
     }
 
-    /// The flight at the playhead, held at its ends.
+    /// The flight in the picture at the playhead, held at its ends.
     pub fn now(&self) -> FlightSample {
-        self.jump.flight.at(self.playback.t_s)
+        match self.slow_flight.as_ref().and_then(SlowFlight::led) {
+            Some(led) => *led.sample(),
+            None => self.pictured().flight.at(self.playback.t_s),
+        }
     }
 
     /// Heading of the pelvis that the named jump's landing owes; none for a free jump.

@@ -15,5 +15,6 @@ pub mod policy;
 pub mod preferences;
 pub mod question;
 pub mod reference;
+pub mod slow_flight;
 pub mod uncertainty;
 pub mod visit;

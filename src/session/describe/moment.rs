@@ -1,5 +1,6 @@
 //! The moment at the playhead in words.
 
+use crate::describe::slow_flight;
 use crate::session::Session;
 use turns_aloft_describe::turns::{hundredths_of, turns_text};
 use turns_aloft_describe::unit::{SECONDS, UnitText};
@@ -10,6 +11,9 @@ use turns_aloft_words::{say, text};
 
 /// What the phase of the flight at the playhead is called.
 pub fn phase(session: &Session) -> &'static str {
+    if let Some(slow) = session.slow_flight() {
+        return slow_flight::phase(session, slow);
+    }
     let (t_s, flight) = (session.playhead_s(), session.flight());
     let plan = &flight.table.plan;
     if t_s < 0.0 {
@@ -34,7 +38,7 @@ pub fn picture(session: &Session) -> String {
         "picture",
         phase = phase(session),
         time = SECONDS.text(session.now().t_s),
-        turns = turns_so_far_text(session.jump(), turns)
+        turns = turns_so_far_text(session.pictured(), turns)
     )
 }
 

@@ -2,7 +2,7 @@
 
 use crate::describe::reading::Reading;
 use crate::describe::{
-    compare, efforts, flight, goal_lines, loads, map, measuring, result, uncertainty, weights,
+    compare, efforts, flight, goal_lines, loads, map, measuring, result, slow_flight, uncertainty, weights,
     why_lines,
 };
 use crate::session::Session;
@@ -10,6 +10,10 @@ use crate::state::question::Question;
 
 /// All lines, those of one group together.
 pub fn readings(session: &Session) -> Vec<Reading> {
+    // What is flown by hand has lines of its own: these are of the jump at hand.
+    if session.is_flown_by_hand() {
+        return Vec::new();
+    }
     let now = session.now();
     let mut lines = result::lines(session);
     lines.extend(weights::lines(session));
@@ -30,6 +34,9 @@ impl Session {
     pub fn answers(&self) -> Vec<Reading> {
         if self.is_measuring() {
             return measuring::lines(self);
+        }
+        if let Some(slow) = self.slow_flight() {
+            return slow_flight::lines(self, slow);
         }
         match self.question {
             Question::Jump => Vec::new(),

@@ -62,6 +62,7 @@ impl Session {
         self.playback.playing = false;
         self.setting_up = false;
         self.notice = None;
+        self.stop_flying_by_hand();
         self.measuring = Some(Measuring::new(Attempt {
             scenario: self.scenario().clone(),
             measured,
