@@ -37,7 +37,11 @@ macro_rules! messages {
             include_str!(concat!("../../assets/words/", $language, "/session.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/picture.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/panel.ftl")),
-            include_str!(concat!("../../assets/words/", $language, "/slow_flight.ftl")),
+            include_str!(concat!(
+                "../../assets/words/",
+                $language,
+                "/slow_flight.ftl"
+            )),
             include_str!(concat!("../../assets/words/", $language, "/page.ftl")),
         ]
     };

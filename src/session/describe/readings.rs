@@ -2,8 +2,8 @@
 
 use crate::describe::reading::Reading;
 use crate::describe::{
-    compare, efforts, flight, goal_lines, loads, map, measuring, result, slow_flight, uncertainty, weights,
-    why_lines,
+    compare, efforts, flight, goal_lines, loads, map, measuring, result, slow_flight, uncertainty,
+    weights, why_lines,
 };
 use crate::session::Session;
 use crate::state::question::Question;
