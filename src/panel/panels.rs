@@ -11,8 +11,8 @@ use crate::layout::{self, Layout};
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::{
     bar, begun_jump, beyond, cautions, charts, compare, folded_inputs, goal, greeting, hang_time,
-    help, map, measure, notice, number, picture_text, playback, questions, readouts, slow_flight, style, turns,
-    uncertainty, undo, views, weights, why,
+    help, map, measure, notice, number, picture_text, playback, questions, readouts, slow_flight,
+    style, turns, uncertainty, undo, views, weights, why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};

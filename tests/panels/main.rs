@@ -16,5 +16,6 @@ mod picture;
 mod picture_text;
 mod ring;
 mod room;
+mod slow_flight;
 mod steady;
 mod swipe;
