@@ -6,6 +6,7 @@ use std::sync::{Arc, LazyLock};
 use proptest::prelude::*;
 use resvg::tiny_skia::{Pixmap, Transform};
 use resvg::usvg::{self, Node, Rect, Tree, fontdb};
+use turns_aloft::analysis::turn_try::TurnTry;
 use turns_aloft::picture::{HEIGHT_PX, Picture, WIDTH_PX, to_svg};
 use turns_aloft::scenario::link::from_fragment;
 use turns_aloft::scenario::units::{LengthUnit, MassUnit, RateUnit, Units};
@@ -25,10 +26,18 @@ static FONTS: LazyLock<Arc<fontdb::Database>> = LazyLock::new(|| {
 });
 
 fn svg(scenario: &Scenario, units: &Units) -> String {
+    svg_tried(scenario, units, None)
+}
+
+/// As a try at so many turns.
+fn svg_tried(scenario: &Scenario, units: &Units, step: Option<u8>) -> String {
+    let jump = scenario.fly();
+    let tried = step.map(|step| TurnTry::new(scenario, &jump, step));
     to_svg(&Picture {
         scenario,
-        jump: &scenario.fly(),
+        jump: &jump,
         units,
+        tried: tried.as_ref(),
         address: Some(ADDRESS),
     })
 }
@@ -173,6 +182,7 @@ fn without_an_address_there_is_no_code() {
         scenario,
         jump: &scenario.fly(),
         units: &UNITS[0],
+        tried: None,
         address: None,
     };
     assert_eq!(read_code(&drawn(&tree(&to_svg(&picture)))), None);
@@ -185,5 +195,6 @@ proptest! {
     #[test]
     fn any_jump_has_a_picture(scenario in space::scenario()) {
         check_texts(&tree(&svg(&scenario, &UNITS[0])), 15);
+        check_texts(&tree(&svg_tried(&scenario, &UNITS[0], Some(5))), 15);
     }
 }

@@ -62,6 +62,7 @@ fn start(session: &Session, next: Next) -> Option<()> {
         scenario: session.scenario(),
         jump: session.jump(),
         units: session.units(),
+        tried: session.turn_try(),
         address: page.as_deref(),
     };
     let svg = to_svg(&picture);

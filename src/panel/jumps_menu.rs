@@ -70,11 +70,6 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Op
             let item = menu_item(ui, "Open", text("panel-open-file"), width, false);
             command = item.clicked().then_some(PageCommand::Open);
         }
-        heading(ui, text("in-hand-menu"));
-        let fly = menu_item(ui, "slow flight", text("slow-fly-by-hand"), width, false);
-        if fly.clicked() {
-            session.fly_by_hand();
-        }
         heading(ui, text("measure-menu"));
         if menu_item(ui, "measure watch", text("measure-by-watch"), width, false).clicked() {
             session.measure_by_stop_watch();
@@ -92,6 +87,14 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Op
         .clicked()
         {
             command = Some(PageCommand::Open);
+        }
+        heading(ui, text("in-your-hands-menu"));
+        let fly = menu_item(ui, "slow flight", text("slow-fly-by-hand"), width, false);
+        if fly.clicked() {
+            session.fly_by_hand();
+        }
+        if menu_item(ui, "five-turn try", text("try-title"), width, false).clicked() {
+            session.begin_try();
         }
         kept_jumps(ui, session, width);
         heading(ui, text("panel-starts-invented"));

@@ -36,6 +36,7 @@ mod slow_flight;
 mod strip;
 mod style;
 mod text;
+mod turn_try;
 mod turns;
 mod uncertainty;
 mod undo;

@@ -12,7 +12,7 @@ use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::{
     bar, begun_jump, beyond, cautions, charts, compare, folded_inputs, goal, greeting, hang_time,
     help, map, measure, notice, number, picture_text, playback, questions, readouts, slow_flight,
-    style, turns, uncertainty, undo, views, weights, why,
+    style, turn_try, turns, uncertainty, undo, views, weights, why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};
@@ -142,7 +142,10 @@ pub fn show(
             beyond::under_turns(ui, session);
         }
         match session.question() {
-            Question::Jump => jump_answer(ui, session, panels, &layout),
+            Question::Jump => {
+                of_column = turn_try::show(ui, session);
+                jump_answer(ui, session, panels, &layout);
+            }
             Question::Why => why::show(ui, session),
             Question::Goal => goal::show(ui, session),
             Question::Map => map::show(ui, session),

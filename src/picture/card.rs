@@ -7,13 +7,14 @@ use crate::lettering::Type;
 use crate::subject::Picture;
 use crate::{fonts, qr, strip};
 use turns_aloft_analysis::caution::Caution;
+use turns_aloft_analysis::turn_try::TurnTry;
 use turns_aloft_appearance::{DAY, Rgb};
 use turns_aloft_describe::call::{Standing, short_verdict_text, shortfall_text};
 use turns_aloft_describe::jump::notation;
 use turns_aloft_describe::start::shown_name;
 use turns_aloft_describe::turns::{owed_text, turns_in_all, turns_text};
 use turns_aloft_describe::unit::{INERTIA, SECONDS, UnitText as _};
-use turns_aloft_describe::{Text as _, beyond};
+use turns_aloft_describe::{Text as _, beyond, turn_try};
 use turns_aloft_physics::segments::SegmentTable;
 use turns_aloft_scenario::parameter::{Kind, Parameter};
 use turns_aloft_scenario::starts;
@@ -49,13 +50,21 @@ pub fn draw(picture: &Picture<'_>) -> Document {
     for line in heading(picture).into_iter().chain(answer(picture)) {
         document = document.add(line);
     }
-    let corner_px = [MARGIN_PX - 24.0, STRIP_PX[0]];
-    let size_px = [INNER_PX + 48.0, STRIP_PX[1] - STRIP_PX[0]];
+    let [mut top_px, bottom_px] = STRIP_PX;
+    if let Some(tried) = picture.tried {
+        let (lines, below_px) = limits(picture, tried);
+        top_px = top_px.max(below_px);
+        for line in lines {
+            document = document.add(line);
+        }
+    }
+    let corner_px = [MARGIN_PX - 24.0, top_px];
+    let size_px = [INNER_PX + 48.0, bottom_px - top_px];
     document = document
         .add(panel(corner_px, size_px, DAY.card, 24.0))
         .add(strip::draw(
             picture,
-            [MARGIN_PX, STRIP_PX[0] + 24.0],
+            [MARGIN_PX, top_px + 24.0],
             [INNER_PX, size_px[1] - 48.0],
         ));
     document.add(facts(picture)).add(foot(picture))
@@ -159,11 +168,32 @@ fn answer(picture: &Picture<'_>) -> Vec<Text> {
             DAY.weak_text,
         ),
     }
-    if let Some(sentence) = beyond::sentence(&beyond, picture.units) {
+    if picture.tried.is_none()
+        && let Some(sentence) = beyond::sentence(&beyond, picture.units)
+    {
         let size = Type::usual(24.0).fitting(&sentence, INNER_PX);
         said.push(size.line(sentence, [MARGIN_PX, 428.0], DAY.warning));
     }
     said
+}
+
+/// Which limits of people a try has passed, in a few lines, and where what is below them begins.
+fn limits(picture: &Picture<'_>, tried: &TurnTry) -> (Vec<Text>, f32) {
+    const FIRST_PX: f32 = 428.0;
+    const SIZE: Type = Type::usual(24.0);
+    const STEP_PX: f32 = 29.0;
+    let colour = if tried.passed.is_empty() {
+        DAY.accent
+    } else {
+        DAY.warning
+    };
+    let lines = SIZE.wrapped(&turn_try::passed(tried, picture.units), INNER_PX);
+    let below_px = FIRST_PX + STEP_PX * lines.len() as f32;
+    let said = lines
+        .into_iter()
+        .enumerate()
+        .map(|(i, line)| SIZE.line(line, [MARGIN_PX, FIRST_PX + STEP_PX * i as f32], colour));
+    (said.collect(), below_px)
 }
 
 /// The numbers behind the turns, each with its name.
@@ -209,20 +239,25 @@ fn facts(picture: &Picture<'_>) -> Group {
     group
 }
 
-/// The cautions, the name of the page and the QR code.
+/// The cautions, the name of the page and the QR code; with a try, before them who knows what of five turns.
 fn foot(picture: &Picture<'_>) -> Group {
     let cautions = [
         text("panel-simulation"),
         Caution::Adults.text(),
         Caution::NoSafeNumber.text(),
         Caution::Ask.text(),
-    ]
-    .join(" ");
-    let small = Type::usual(19.0);
+    ];
+    let known = turn_try::KNOWN.map(|message| message.text());
+    let known = known.into_iter().filter(|_| picture.tried.is_some());
+    let said: Vec<&str> = known.chain(cautions).collect();
+    let (small, first_px, step_px) = match picture.tried {
+        Some(_) => (Type::usual(16.5), 1184.0, 20.5),
+        None => (Type::usual(19.0), 1196.0, 24.0),
+    };
     let width_px = INNER_PX - CODE_PX - 60.0;
     let mut group = Group::new();
-    for (i, line) in small.wrapped(&cautions, width_px).into_iter().enumerate() {
-        let y = 1196.0 + 24.0 * i as f32;
+    for (i, line) in (small.wrapped(&said.join(" "), width_px).into_iter()).enumerate() {
+        let y = first_px + step_px * i as f32;
         group = group.add(small.line(line, [MARGIN_PX, y], DAY.weak_text));
     }
     let left_px = WIDTH_PX - MARGIN_PX - CODE_PX;

@@ -15,6 +15,7 @@ pub mod reading;
 pub mod readings;
 pub mod result;
 pub mod slow_flight;
+mod turn_try;
 pub mod uncertainty;
 pub mod weights;
 pub mod why_lines;

@@ -26,6 +26,7 @@ mod sensor;
 mod slow_flight;
 pub mod stepping;
 mod stop_watch;
+mod turn_try;
 mod uncertainty;
 mod visit;
 mod weights;

@@ -22,6 +22,7 @@ use crate::state::question::Question;
 use crate::state::reference::Reference;
 use crate::state::slow_flight::SlowFlight;
 use crate::state::uncertainty::UncertaintyInputs;
+use turns_aloft_analysis::turn_try::TurnTry;
 use turns_aloft_fit::Fit;
 use turns_aloft_physics::flight::{Flight, FlightSample};
 use turns_aloft_scenario::beyond::Respect;
@@ -62,6 +63,10 @@ pub struct Session {
     pub(crate) question: Question,
     /// The jump has just been begun, and what it is and who jumps is being put in.
     pub(crate) setting_up: bool,
+    /// Whether the five-turn try is on.
+    pub(crate) trying: bool,
+    /// What comes of it.
+    pub(crate) turn_try: Option<TurnTry>,
     /// The attempt that is being measured.
     pub(crate) measuring: Option<Measuring>,
     /// The jump at hand is flown slowly by hand.
@@ -107,6 +112,8 @@ impl Session {
             goal_settings: GoalSettings::default(),
             question: Question::default(),
             setting_up: false,
+            trying: false,
+            turn_try: None,
             measuring: None,
             slow_flight: None,
             fitted_jumps: FittedJumps::default(),

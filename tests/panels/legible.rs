@@ -328,6 +328,19 @@ impl Walk {
         settle(&mut self.page);
     }
 
+    /// The five-turn try, with limits passed.
+    fn turn_try(&mut self) {
+        self.session().begin_try();
+        self.session().set_try_step(5);
+        self.session()
+            .change(|scenario| scenario.takeoff_rate_rad_s *= 1.9);
+        settle(&mut self.page);
+        self.look_through("tried");
+        self.session().leave_try();
+        self.session().undo();
+        settle(&mut self.page);
+    }
+
     fn work_out(&mut self) {
         self.session().poll(|| true);
         settle(&mut self.page);
@@ -359,6 +372,7 @@ fn everything_can_be_read(size: [f32; 2]) {
             walk.kept();
             walk.measured();
             walk.flown_by_hand();
+            walk.turn_try();
             found.append(&mut walk.found);
         }
     }

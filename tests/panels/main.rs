@@ -19,3 +19,4 @@ mod room;
 mod slow_flight;
 mod steady;
 mod swipe;
+mod turn_try;

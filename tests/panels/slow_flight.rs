@@ -265,7 +265,12 @@ fn again_stop_and_leave_change_nothing_of_the_jump() {
     assert!(!session.is_flown_by_hand() && !session.is_moving());
     assert_eq!(*session.document(), before);
     assert_eq!(session.history().steps(), [0, 0]);
-    // Another jump that is opened ends it, too.
+    // So does a try, and another jump that is opened.
+    page.state_mut().session.fly_by_hand();
+    page.state_mut().session.begin_try();
+    assert!(!page.state().session.is_flown_by_hand());
+    page.state_mut().session.leave_try();
+    settle(&mut page);
     press_target(&mut page, "starts");
     press_target(&mut page, "slow flight");
     page.state_mut().session.begin_jump();

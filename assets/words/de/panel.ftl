@@ -343,3 +343,13 @@ measure-example-film-name = erfundener Versuch.mp4
 measure-save = Markierungen als Datei sichern
 measure-line-asked = Zu markieren
 measure-line-answer = Was die Markierungen sagen
+
+## The five-turn try.
+in-your-hands-menu = In eigener Hand
+try-title = Der Fünf-Drehungen-Versuch
+try-about = So viele Drehungen wie möglich und so wenige überschrittene Grenzen von Menschen wie möglich. Nicht, wie oft jemand springt.
+try-step = { $turns }
+try-passed-count = Überschrittene Grenzen: { $count }
+try-passed-one = • { $what }
+try-card = Die Karte als Bild speichern
+try-leave = Versuch beenden

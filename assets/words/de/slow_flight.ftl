@@ -1,8 +1,7 @@
 # Ein Sprung, der langsam von Hand geflogen wird.
 
-## Das Menü und der Knopf.
+## Der Knopf.
 
-in-hand-menu = In der eigenen Hand
 slow-fly-by-hand = Selbst fliegen
 
 ## Vor dem Absprung und in der Luft.

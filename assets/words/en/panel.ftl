@@ -343,3 +343,13 @@ measure-example-film-name = invented attempt.mp4
 measure-save = Save the marks as a file
 measure-line-asked = To be marked
 measure-line-answer = What the marks say
+
+## The five-turn try.
+in-your-hands-menu = In your own hands
+try-title = The five-turn try
+try-about = As many turns as you can, with as few limits of people passed as you can. Not how often anybody jumps.
+try-step = { $turns }
+try-passed-count = Limits passed: { $count }
+try-passed-one = • { $what }
+try-card = Save the card as a picture
+try-leave = End the try

@@ -1,8 +1,7 @@
 # A jump flown slowly by hand.
 
-## The menu and the button.
+## The button.
 
-in-hand-menu = In your own hands
 slow-fly-by-hand = Fly it by hand
 
 ## Before the take-off and in the air.

@@ -57,9 +57,9 @@ enum Task {
     Measure(Measure),
     /// Print what a small step of each lever gives, the most turns first, as JSON.
     Steps(Steps),
-    Turntable(TurntableArguments),
     /// Print whether a jump lands five turns, or fewer, and which limits seen in people it passes, as JSON.
     Try(TurnTryArguments),
+    Turntable(TurntableArguments),
 }
 
 pub fn main() -> ExitCode {
@@ -113,8 +113,8 @@ fn run(command: Command) -> Result<String, String> {
         Task::Goal(goal) => goal.run(),
         Task::Measure(measure) => measure.run(),
         Task::Steps(steps) => steps.run(),
-        Task::Turntable(turntable) => turntable.run(),
         Task::Try(tried) => tried.run(),
+        Task::Turntable(turntable) => turntable.run(),
     }
 }
 

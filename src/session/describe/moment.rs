@@ -1,7 +1,7 @@
 //! The moment at the playhead in words.
 
-use crate::describe::slow_flight;
 use crate::session::Session;
+use crate::state::slow_flight::SlowFlight;
 use turns_aloft_describe::turns::{hundredths_of, turns_text};
 use turns_aloft_describe::unit::{SECONDS, UnitText};
 use turns_aloft_physics::flight::FlightSample;
@@ -12,7 +12,7 @@ use turns_aloft_words::{say, text};
 /// What the phase of the flight at the playhead is called.
 pub fn phase(session: &Session) -> &'static str {
     if let Some(slow) = session.slow_flight() {
-        return slow_flight::phase(session, slow);
+        return phase_by_hand(session, slow);
     }
     let (t_s, flight) = (session.playhead_s(), session.flight());
     let plan = &flight.table.plan;
@@ -28,6 +28,19 @@ pub fn phase(session: &Session) -> &'static str {
         text("phase-closing")
     } else {
         text("phase-held-tight")
+    }
+}
+
+/// The same of a flight by hand, which has no plan.
+fn phase_by_hand(session: &Session, slow: &SlowFlight) -> &'static str {
+    match slow.landed() {
+        None if slow.is_in_air() => text("slow-phase-in-air"),
+        None => text("phase-on-the-ground"),
+        Some(_) if session.playhead_s() < 0.0 => text("phase-on-the-ground"),
+        Some(landed) if session.playhead_s() < landed.jump.flight.touchdown_s => {
+            text("slow-phase-in-air")
+        }
+        Some(_) => text("phase-landed"),
     }
 }
 

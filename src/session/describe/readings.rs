@@ -2,8 +2,8 @@
 
 use crate::describe::reading::Reading;
 use crate::describe::{
-    compare, efforts, flight, goal_lines, loads, map, measuring, result, slow_flight, uncertainty,
-    weights, why_lines,
+    compare, efforts, flight, goal_lines, loads, map, measuring, result, slow_flight, turn_try,
+    uncertainty, weights, why_lines,
 };
 use crate::session::Session;
 use crate::state::question::Question;
@@ -39,7 +39,7 @@ impl Session {
             return slow_flight::lines(self, slow);
         }
         match self.question {
-            Question::Jump => Vec::new(),
+            Question::Jump => turn_try::lines(self),
             Question::Why => why_lines::lines(self),
             Question::Goal => goal_lines::lines(self),
             Question::Map => map::lines(self),

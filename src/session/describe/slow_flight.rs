@@ -31,19 +31,6 @@ pub fn state(session: &Session) -> Option<String> {
     })
 }
 
-/// What the phase of the flight is called.
-pub(crate) fn phase(session: &Session, slow: &SlowFlight) -> &'static str {
-    match slow.landed() {
-        None if slow.is_in_air() => text("slow-phase-in-air"),
-        None => text("phase-on-the-ground"),
-        Some(_) if session.playhead_s() < 0.0 => text("phase-on-the-ground"),
-        Some(landed) if session.playhead_s() < landed.jump.flight.touchdown_s => {
-            text("slow-phase-in-air")
-        }
-        Some(_) => text("phase-landed"),
-    }
-}
-
 fn landed_text(landed: &Landed) -> String {
     let turns = turns_text(turns_in_all(&landed.jump));
     match landed.jump.owed {

@@ -193,6 +193,7 @@ impl Session {
         self.jump = self.document.scenario.fly_after(Some(&self.jump));
         self.beyond_seen = self.document.scenario.beyond_seen(&self.jump);
         self.generation += 1;
+        self.take_stock_of_try();
         self.measure_range();
         if rests {
             // Who looks at the landing goes on looking at the landing.

@@ -21,6 +21,7 @@ impl Session {
             uncertainty: self.uncertainty.clone(),
             question: self.question,
             setting_up: self.setting_up,
+            trying: self.trying,
             goal: self.goal_settings.clone(),
             map: self.map_levers().clone(),
             measuring: self.attempt().cloned(),
@@ -43,6 +44,7 @@ impl Session {
             curves: self.preferences.curves,
             side_by_side: self.preferences.side_by_side,
             setting_up: self.setting_up,
+            trying: self.trying,
             measuring: self.attempt().map(Attempt::to_file),
             fitted: self.fitted_jumps.saved(),
             history: self.history.saved(),
@@ -73,6 +75,8 @@ impl Session {
                 self.uncertainty = visit.uncertainty;
                 self.goal_settings = read.goal;
                 self.setting_up = visit.setting_up;
+                self.trying = visit.trying;
+                self.take_stock_of_try();
                 // Spoilt marks are no reason to lose the jump.
                 let read = |text: &String| Attempt::open_file(text).ok();
                 let attempt = visit.measuring.as_ref().and_then(read);

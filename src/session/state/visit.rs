@@ -44,6 +44,9 @@ pub(crate) struct Visit {
     pub side_by_side: bool,
     #[serde(default, skip_serializing_if = "is_not")]
     pub setting_up: bool,
+    /// Whether the five-turn try is on.
+    #[serde(default, skip_serializing_if = "is_not")]
+    pub trying: bool,
     /// The file of the attempt that is being measured.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub measuring: Option<String>,
@@ -112,6 +115,7 @@ pub struct VisitState {
     pub(crate) uncertainty: UncertaintyInputs,
     pub(crate) question: Question,
     pub(crate) setting_up: bool,
+    pub(crate) trying: bool,
     pub(crate) goal: GoalSettings,
     pub(crate) map: Levers,
     pub(crate) measuring: Option<Attempt>,
