@@ -41,7 +41,15 @@ const LAYERS: [(&str, &[&str]); 18] = [
     (
         "session",
         &[
-            "physics", "scenario", "attempt", "analysis", "fit", "trace", "overlay", "words",
+            "physics",
+            "scenario",
+            "attempt",
+            "analysis",
+            "fit",
+            "trace",
+            "overlay",
+            "turntable",
+            "words",
             "describe",
         ],
     ),
@@ -67,6 +75,7 @@ const LAYERS: [(&str, &[&str]); 18] = [
             "fit",
             "trace",
             "overlay",
+            "turntable",
             "words",
             "describe",
             "session",
@@ -76,7 +85,14 @@ const LAYERS: [(&str, &[&str]); 18] = [
     ("player", &["film"]),
     (
         "stage",
-        &["physics", "scenario", "figure", "session", "appearance"],
+        &[
+            "physics",
+            "scenario",
+            "figure",
+            "turntable",
+            "session",
+            "appearance",
+        ],
     ),
 ];
 

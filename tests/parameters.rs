@@ -58,7 +58,7 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 49] = [
+    let all: &[(&str, &[Parameter])] = &[
         // Whose jump it is and what it comes to, and how thick the limbs of a small body are drawn.
         (
             "picture/card.rs",
@@ -141,6 +141,7 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ),
         // What the picture is as large as.
         ("stage/axis.rs", &[Stature]),
+        ("stage/shown_turntable.rs", &[Stature]),
         // What marks in a film are as far off as.
         ("overlay/camera.rs", &[Stature]),
         ("overlay/fall.rs", &[Stature]),
@@ -148,8 +149,8 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ("stage/camera.rs", &[JumpHeight, Stature]),
         ("stage/sticks.rs", &[Stature]),
     ];
-    all.into_iter()
-        .map(|(file, numbers)| (file, numbers.iter().copied().collect()))
+    all.iter()
+        .map(|&(file, numbers)| (file, numbers.iter().copied().collect()))
         .collect()
 }
 

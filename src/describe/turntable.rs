@@ -1,8 +1,11 @@
-//! The turntable in words: what is wrong with a programme, a number or readings.
+//! The turntable in words: its numbers, and what is wrong with a programme, a number or readings.
 
-use crate::Sentence;
 use crate::error::in_backticks;
 use crate::number::{plain, shown};
+use crate::unit::fixed;
+use crate::{Label, Sentence};
+use turns_aloft_scenario::parameter::Kind;
+use turns_aloft_scenario::units::{Unit, UnitSign, Units};
 use turns_aloft_turntable::calibrate::CalibrationFault;
 use turns_aloft_turntable::planned::PlanFault;
 use turns_aloft_turntable::position::{Limbs, TWIST_RAD};
@@ -10,6 +13,33 @@ use turns_aloft_turntable::programme::{LARGEST_BYTES, ProgrammeFault};
 use turns_aloft_turntable::run::LONGEST_S;
 use turns_aloft_turntable::setup::{Number, Refused, STAND, TABLE};
 use turns_aloft_words::{decimal, say, text};
+
+impl Label for Number {
+    fn label(self) -> &'static str {
+        if let Some(parameter) = self.of_jump() {
+            return parameter.label();
+        }
+        text(match self {
+            Self::HipsForward => "turntable-hips-forward",
+            Self::BearingInertia => "turntable-bearing-inertia",
+            Self::FrictionTorque => "turntable-friction-torque",
+            Self::FrictionViscous => "turntable-friction-viscous",
+            _ => "turntable-rate",
+        })
+    }
+}
+
+/// The unit in which a number is shown.
+pub const fn unit(number: Number, units: &Units) -> Unit {
+    match number {
+        Number::BearingInertia => fixed(UnitSign::KgM2, 2),
+        Number::FrictionTorque => fixed(UnitSign::NM, 2),
+        Number::FrictionViscous => fixed(UnitSign::NMS, 3),
+        Number::Rate => units.of(Kind::Rate),
+        Number::BodyMass | Number::HandMass | Number::BootMass => units.of(Kind::Mass),
+        Number::Stature | Number::HipsForward => units.of(Kind::Length),
+    }
+}
 
 impl Sentence for ProgrammeFault {
     fn sentence(&self) -> String {

@@ -27,6 +27,7 @@ impl Text for UnitSign {
             Self::W => text("unit-w"),
             Self::N => text("unit-n"),
             Self::NM => text("unit-n-m"),
+            Self::NMS => text("unit-n-m-s"),
             Self::NMPerKg => text("unit-n-m-per-kg"),
             Self::Degrees => text("unit-degrees"),
         }

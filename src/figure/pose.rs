@@ -4,10 +4,11 @@ use glam::{DQuat, DVec3};
 
 use turns_aloft_physics::body::{Body, SEGMENTS, Segment};
 use turns_aloft_physics::flight::Pose;
+use turns_aloft_physics::posture::Posture;
 use turns_aloft_physics::rotation::about;
 
 /// The jumper as shown at one moment, world frame.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct FigurePose {
     /// Joint of each segment towards the pelvis, m.
     pub joint_m: [DVec3; SEGMENTS],
@@ -45,6 +46,17 @@ impl FigurePose {
             rotation,
             cm_m,
         }
+    }
+
+    /// A body that stands or sits upright, its hips there, turned so far about the vertical through the origin.
+    pub fn upright(body: &Body, posture: &Posture, hips_m: DVec3, turned_rad: f64) -> Self {
+        let mut rotation = [DQuat::IDENTITY; SEGMENTS];
+        for segment in Segment::ALL {
+            let parent = segment.parent();
+            let of_parent = parent.map_or(DQuat::IDENTITY, |parent| rotation[parent as usize]);
+            rotation[segment as usize] = of_parent * posture[segment];
+        }
+        Self::of(body, hips_m, rotation).turned_about(DVec3::ZERO, turned_rad)
     }
 
     /// A point fixed to a segment, m.

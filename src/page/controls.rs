@@ -167,7 +167,7 @@ fn update(
     mut last: Local<Option<Moment>>,
 ) {
     let moment = Some(session.moment());
-    let moves = session.is_moving() || session.is_dragging();
+    let moves = session.moves() || session.is_dragging();
     let due = !moves || time.elapsed() >= *next;
     for (output, mut context) in &mut contexts {
         let context = context.get_mut();

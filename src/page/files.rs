@@ -186,6 +186,11 @@ fn handle_commands(
                     save_or_say(&mut session, &name, &text);
                 }
             }
+            PageCommand::SaveRun => {
+                if let Some([name, text]) = session.run_file() {
+                    save_or_say(&mut session, &name, &text);
+                }
+            }
             PageCommand::SaveAll => {
                 let text = session.kept_file();
                 save_or_say(&mut session, "kept-jumps.aloft.json", &text);
@@ -229,7 +234,11 @@ fn handle_results(
 fn save(name: &str, text: &str) -> Option<()> {
     let parts = js_sys::Array::of1(&text.into());
     let options = BlobPropertyBag::new();
-    options.set_type("application/json");
+    options.set_type(if name.ends_with(".csv") {
+        "text/csv"
+    } else {
+        "application/json"
+    });
     save_blob(
         name,
         &Blob::new_with_str_sequence_and_options(&parts, &options).ok()?,

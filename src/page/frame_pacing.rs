@@ -33,11 +33,17 @@ pub fn plugin(app: &mut App) {
         .add_systems(Last, (poll, choose_frame_pacing).chain());
 }
 
-/// Advances the playhead, or a flight that is led by hand, by the time since the last frame.
+/// Advances the playhead, a flight that is led by hand, or the turntable, by the time since the last frame.
 fn advance(time: Res<Time<Real>>, mut session: ResMut<CurrentSession>) {
-    if session.is_moving() {
-        // After a pause of the page playback continues where it was.
-        session.advance(time.delta_secs_f64().min(LONGEST_FRAME_S));
+    if !session.moves() {
+        return;
+    }
+    // After a pause of the page it continues where it was.
+    let passed_s = time.delta_secs_f64().min(LONGEST_FRAME_S);
+    if session.is_on_turntable() {
+        session.advance_turntable(passed_s);
+    } else {
+        session.advance(passed_s);
     }
 }
 
@@ -67,7 +73,7 @@ fn choose_frame_pacing(
     if *frames == FIRST_FRAMES {
         dom::ready();
     }
-    let moves = session.is_moving() || session.is_computing();
+    let moves = session.moves() || session.is_computing();
     let mode = if moves || *frames <= FIRST_FRAMES {
         UpdateMode::Continuous
     } else {

@@ -4,9 +4,9 @@ use bevy::prelude::*;
 use bevy_egui::{EguiContexts, EguiPrimaryContextPass, egui};
 
 use crate::page::share_sheet;
-use crate::panel::{self, HandDistance, PageCommand, Panels};
+use crate::panel::{self, AxisOnPicture, HandDistance, PageCommand, Panels};
 use crate::stage::current_session::CurrentSession;
-use crate::stage::{HandDistances, Orbit, StageArea};
+use crate::stage::{HandDistances, Orbit, StageArea, TurntableAxis};
 
 /// The system that shows the panels.
 #[derive(SystemSet, Debug, Clone, PartialEq, Eq, Hash)]
@@ -38,15 +38,19 @@ fn show(
     mut session: ResMut<CurrentSession>,
     (mut stage_area, mut film_area): (ResMut<StageArea>, ResMut<FilmArea>),
     mut orbit: ResMut<Orbit>,
-    hands: Res<HandDistances>,
+    (hands, axis): (Res<HandDistances>, Res<TurntableAxis>),
     mut commands: MessageWriter<PageCommandSent>,
 ) -> Result {
     let ctx = contexts.ctx_mut()?;
     let zoom = ctx.zoom_factor();
+    let on_screen = |at: Vec2| egui::pos2(at.x, at.y) / zoom;
+    panels.0.axis = axis.0.map(|axis| AxisOnPicture {
+        hips: on_screen(axis.hips),
+        points_per_m: axis.px_per_m / zoom,
+    });
     let Some(frame) = panel::show(ctx, &mut panels.0, &mut session, orbit.view()) else {
         return Ok(());
     };
-    let on_screen = |at: Vec2| egui::pos2(at.x, at.y) / zoom;
     let hands: Vec<HandDistance> = hands
         .0
         .iter()

@@ -42,7 +42,7 @@ fn update(
         notice.clone_into(&mut written.notice);
         dom::say(notice);
     }
-    let moves = session.is_moving() || session.is_dragging() || session.is_computing();
+    let moves = session.moves() || session.is_dragging() || session.is_computing();
     if written.settled && moves {
         written.settle(false);
     }

@@ -2,11 +2,11 @@
 
 mod choice;
 mod curve;
-mod equation;
+pub mod equation;
 mod head;
 mod legend;
 mod picture;
-mod scale;
+pub mod scale;
 mod time_axis;
 mod torques;
 

@@ -12,6 +12,8 @@ pub enum PageCommand {
     Save,
     /// Saves the attempt at hand as a file: its marks, and no film.
     SaveAttempt,
+    /// Saves the run on the turntable as CSV.
+    SaveRun,
     /// Saves a still picture of the present jump.
     Picture,
     /// Opens the device's sheet for sharing with that picture.

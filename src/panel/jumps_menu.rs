@@ -93,6 +93,9 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Op
         if fly.clicked() {
             session.fly_by_hand();
         }
+        if menu_item(ui, "turntable", text("turntable-enter"), width, false).clicked() {
+            session.begin_turntable();
+        }
         if menu_item(ui, "five-turn try", text("try-title"), width, false).clicked() {
             session.begin_try();
         }

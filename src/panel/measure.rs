@@ -3,7 +3,6 @@
 mod answer;
 mod ask;
 mod marks;
-mod part_slider;
 mod sensor;
 mod stop_watch;
 pub mod transport;

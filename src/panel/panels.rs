@@ -2,17 +2,19 @@
 
 use std::borrow::Cow;
 
-use egui::{Context, Id, LayerId, Popup, Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
+use egui::{Context, Id, LayerId, Popup, Rect, Ui, UiBuilder, vec2};
 
+use crate::columns::{column, header};
 use crate::command::PageCommand;
-use crate::controls::{Button, NumberEdit, TextEdit, fold, scrolling, touch_targets};
+use crate::controls::{Button, NumberEdit, TextEdit, fold, touch_targets};
 use crate::folded_charts::folded_charts;
 use crate::layout::{self, Layout};
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
+use crate::turntable::AxisOnPicture;
 use crate::{
     bar, begun_jump, beyond, cautions, charts, compare, folded_inputs, goal, greeting, hang_time,
     help, map, measure, notice, number, picture_text, playback, questions, readouts, slow_flight,
-    style, turn_try, turns, uncertainty, undo, views, weights, why,
+    style, turn_try, turns, turntable, uncertainty, undo, views, weights, why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};
@@ -33,6 +35,8 @@ pub struct Panels {
     kept: compare::KeptJumps,
     /// Whether the device has a sheet of its own for sharing.
     pub has_share_sheet: bool,
+    /// Where the picture has the axis of a turntable, if somebody is on one.
+    pub axis: Option<AxisOnPicture>,
     /// Whether the help is shown, in place of all else.
     help: bool,
     /// The theme that egui's style was last set to.
@@ -101,6 +105,9 @@ pub fn show(
     }
     if session.is_measuring_in_film() {
         return Some(measure_in_film(&mut ui, panels, session));
+    }
+    if session.is_on_turntable() {
+        return Some(on_turntable(&mut ui, panels, session, view));
     }
     undo::keys(ctx, session);
     if session.is_flown_by_hand() {
@@ -227,6 +234,36 @@ fn fly_by_hand(
     }
 }
 
+/// Somebody on a turntable: led in the picture or by sliders, with the run below as it writes itself.
+fn on_turntable(
+    ui: &mut Ui,
+    panels: &mut Panels,
+    session: &mut Session,
+    view: Option<View>,
+) -> Frame {
+    let screen = ui.ctx().viewport_rect();
+    let layout = Layout::of(screen, Question::Jump, false).in_one_column();
+    let (sheet, help) = (panels.has_share_sheet, &mut panels.help);
+    let of_bar = bar::show(ui, session, &layout, sheet, help);
+    let rest = header(ui, layout.column, |ui| {
+        turntable::header(ui, session, &layout)
+    });
+    column(ui, "turntable", rest, |ui| {
+        turntable::show(ui, session, &mut panels.edit, &layout);
+    });
+    let (views, clicked) = views::show(ui, view, layout.stage);
+    let figure = turntable::on_picture(ui, session, layout.stage, views, panels.axis);
+    let of_run = turntable::timeline(ui, session, &layout);
+    session.set_dragging(ui.ctx().dragged_id().is_some());
+    Frame {
+        stage: layout.stage,
+        figure,
+        film: None,
+        view: clicked,
+        command: of_bar.or(of_run),
+    }
+}
+
 /// The column of a real attempt, with the jump that it was meant to be and the jumper.
 fn measured(ui: &mut Ui, session: &mut Session, panels: &mut Panels) -> Option<PageCommand> {
     let command = measure::show(ui, session, &mut panels.edit);
@@ -266,31 +303,6 @@ fn on_picture(
     });
     let figure = Rect::from_min_max(stage.min + from, stage.max + to);
     (figure, clicked)
-}
-
-/// A column that scrolls.
-fn column(ui: &mut Ui, name: &str, rect: Rect, add: impl FnOnce(&mut Ui)) {
-    ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
-    let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, 0.0));
-    let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt(name));
-    let area = ScrollArea::vertical()
-        .id_salt(name)
-        .auto_shrink(false)
-        .scroll_bar_visibility(egui::scroll_area::ScrollBarVisibility::AlwaysHidden);
-    scrolling(&mut child, area, |ui| {
-        add(ui);
-        ui.add_space(WIDE_GAP);
-    });
-}
-
-/// The header of a column, which does not scroll; returns the area below it.
-fn header(ui: &mut Ui, rect: Rect, add: impl FnOnce(&mut Ui)) -> Rect {
-    ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
-    let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, 0.0));
-    let mut child = ui.new_child(UiBuilder::new().max_rect(inside).id_salt("header"));
-    add(&mut child);
-    let below = (child.min_rect().bottom() + GAP).min(rect.bottom());
-    Rect::from_min_max(pos2(rect.left(), below), rect.max)
 }
 
 /// The turns at landing, and the progress of the playhead where there is room for it.

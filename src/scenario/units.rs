@@ -71,6 +71,7 @@ pub enum UnitSign {
     W,
     N,
     NM,
+    NMS,
     NMPerKg,
     Degrees,
 }

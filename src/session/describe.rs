@@ -16,6 +16,7 @@ pub mod readings;
 pub mod result;
 pub mod slow_flight;
 mod turn_try;
+pub mod turntable;
 pub mod uncertainty;
 pub mod weights;
 pub mod why_lines;

@@ -64,6 +64,13 @@ pub mod slow_flight {
     pub use crate::state::slow_flight::{Landed, PACES, SlowFlight};
 }
 
+/// For somebody on a turntable.
+pub mod turntable {
+    pub use crate::describe::turntable::{ENERGY, equation, rate, sense, stand};
+    pub use crate::operations::turntable::TypedNumber;
+    pub use crate::state::turntable::{OnTurntable, Slowing};
+}
+
 /// How the jump differs from another attempt.
 pub mod compare {
     pub use crate::answers::kept_results::KeptResult;

@@ -27,6 +27,7 @@ mod slow_flight;
 pub mod stepping;
 mod stop_watch;
 mod turn_try;
+pub mod turntable;
 mod uncertainty;
 mod visit;
 mod weights;

@@ -21,6 +21,7 @@ use crate::state::preferences::Preferences;
 use crate::state::question::Question;
 use crate::state::reference::Reference;
 use crate::state::slow_flight::SlowFlight;
+use crate::state::turntable::OnTurntable;
 use crate::state::uncertainty::UncertaintyInputs;
 use turns_aloft_analysis::turn_try::TurnTry;
 use turns_aloft_fit::Fit;
@@ -28,6 +29,7 @@ use turns_aloft_physics::flight::{Flight, FlightSample};
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::{Scenario, starts};
+use turns_aloft_turntable::{Setup, Stand};
 use turns_aloft_words::text;
 
 /// Which moment of which flight is on the screen: what is written of it is compared by this.
@@ -71,6 +73,10 @@ pub struct Session {
     pub(crate) measuring: Option<Measuring>,
     /// The jump at hand is flown slowly by hand.
     pub(crate) slow_flight: Option<SlowFlight>,
+    /// Who is on a turntable, if somebody is.
+    pub(crate) turntable: Option<OnTurntable>,
+    /// Who was on it last.
+    pub(crate) turntable_setup: Setup,
     /// The jumps that were found from attempts.
     pub(crate) fitted_jumps: FittedJumps,
     /// What the marks say of the jump at hand, where it was found from some and that is worked out.
@@ -116,6 +122,8 @@ impl Session {
             turn_try: None,
             measuring: None,
             slow_flight: None,
+            turntable: None,
+            turntable_setup: Setup::on(Stand::Platform),
             fitted_jumps: FittedJumps::default(),
             present_fit: None,
             map_levers: Levers::default(),
@@ -201,10 +209,20 @@ impl Session {
 
     pub fn moment(&self) -> Moment {
         let slow = self.slow_flight.as_ref();
+        let on_turntable_s = self.turntable.as_ref().map(|it| it.shown().t_s);
         Moment {
             generation: self.generation,
             by_hand: slow.map(|slow| (slow.count, slow.landed().is_some())),
-            t_s: self.playback.t_s,
+            t_s: on_turntable_s.unwrap_or(self.playback.t_s),
+        }
+    }
+
+    /// Whether the next picture is another one of itself.
+    pub fn moves(&self) -> bool {
+        let is_led = self.slow_flight.as_ref().is_some_and(SlowFlight::is_in_air);
+        match &self.turntable {
+            Some(on_turntable) => on_turntable.moves(),
+            None => self.playback.playing || is_led,
         }
     }
 

@@ -16,5 +16,6 @@ pub mod preferences;
 pub mod question;
 pub mod reference;
 pub mod slow_flight;
+pub mod turntable;
 pub mod uncertainty;
 pub mod visit;

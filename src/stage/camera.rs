@@ -13,6 +13,7 @@ use crate::gesture::Pointers;
 use crate::orbit::Orbit;
 use crate::order::{StageArea, StageSystems};
 use crate::shown::{ShownFlight, ShownReference};
+use crate::shown_turntable::ShownTurntable;
 use crate::{axis, dial};
 use turns_aloft_figure::shown::lowest_bed_m;
 use turns_aloft_physics::flight::Flight;
@@ -72,9 +73,15 @@ fn frame(
     shown: Res<ShownFlight>,
     reference: Res<ShownReference>,
     beside: Res<Beside>,
+    turntable: Res<ShownTurntable>,
     mut orbit: ResMut<Orbit>,
 ) {
-    if !shown.is_changed() && !reference.is_changed() && !beside.is_changed() {
+    let of_jump = shown.is_changed() || reference.is_changed() || beside.is_changed();
+    if !of_jump && !turntable.is_changed() {
+        return;
+    }
+    if let Some(subject) = turntable.subject() {
+        orbit.set_subject(subject);
         return;
     }
     let flights = || std::iter::once(&shown.flight).chain(reference.flight());

@@ -82,12 +82,12 @@ const SHADOW_RADIUS_M: f32 = 0.46;
 /// Height of the feet at which the shadow's opacity has halved, m.
 const SHADOW_HALF_M: f32 = 0.55;
 
-/// A dark disc, 1 m in radius, whose opacity falls to 0 at its rim.
-fn spot() -> MeshBuilder {
+/// A dark disc, 1 m in radius, whose opacity falls from `dark` to 0 at its rim.
+pub fn spot(dark: f32) -> MeshBuilder {
     let mut mesh_builder = MeshBuilder::default();
     let row = |mesh_builder: &mut MeshBuilder, radius: f32| -> Vec<u32> {
-        // Falls smoothly from 1 at the centre to 0 at the rim.
-        let alpha = (1.0 - radius * radius).powi(2);
+        // Falls smoothly from the centre to 0 at the rim.
+        let alpha = dark * (1.0 - radius * radius).powi(2);
         let color = palette::now().dark.linear_alpha(alpha);
         circle(32)
             .map(|p| mesh_builder.vertex(Vec3::new(p.x, 0.0, -p.y) * radius, Vec3::Y, color))
@@ -109,7 +109,7 @@ fn spawn_shadow(
 ) {
     commands.spawn((
         Shadow,
-        mesh_bundle(meshes.add(spot().mesh()), &materials.shadow),
+        mesh_bundle(meshes.add(spot(1.0).mesh()), &materials.shadow),
     ));
 }
 

@@ -51,8 +51,9 @@ impl Pointers<'_, '_> {
     pub fn gesture(&mut self, area: Rect) -> Gesture {
         let mut gesture = self.touched(area);
         self.follow_mouse(area, &mut gesture);
-        // A press on a button over the picture does not move the camera.
-        if self.egui.is_using_pointer() {
+        // A press on a button over the picture, or on what is led there, does not move the camera; two fingers
+        // do, wherever they are.
+        if self.egui.is_using_pointer() && self.fingers.len() < 2 {
             return Gesture::NONE;
         }
         gesture

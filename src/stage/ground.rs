@@ -14,7 +14,7 @@ use crate::palette::{self, BevyColour as _, Rgb};
 use crate::shown::{ShownFlight, ShownSample};
 use crate::theme::BuildScene;
 use crate::traces::smooth;
-use crate::{boards, traces, trampoline};
+use crate::{boards, layers, traces, trampoline};
 use turns_aloft_appearance::{Theme, shown as theme};
 use turns_aloft_figure::shown::bed_m;
 use turns_aloft_scenario::ground::Ground;
@@ -53,7 +53,8 @@ pub fn plugin(app: &mut App) {
 }
 
 fn spawn(mut commands: Commands, materials: Res<StageMaterials>) {
-    commands.spawn((Sky, mesh_bundle(Handle::default(), &materials.unlit)));
+    let sky = mesh_bundle(Handle::default(), &materials.unlit);
+    commands.spawn((Sky, layers::both(), sky));
 }
 
 /// Lays the ground that is jumped from, where another one or none lies.
@@ -97,7 +98,8 @@ fn lay(
     };
     sphere.0 = meshes.add(sky(ground).mesh());
     for (mesh_builder, material) in parts {
-        commands.spawn((Near, mesh_bundle(meshes.add(mesh_builder.mesh()), material)));
+        let drawn = mesh_bundle(meshes.add(mesh_builder.mesh()), material);
+        commands.spawn((Near, layers::both(), drawn));
     }
     commands.insert_resource(ClearColor(ground.color()));
 }

@@ -11,6 +11,7 @@ use crate::mesh_builder::MeshBuilder;
 use crate::order::{StageArea, StageSystems};
 use crate::palette::{self, BevyColour as _, Rgb};
 use crate::shown::{ShownFlight, ShownSample};
+use crate::shown_turntable::ShownTurntable;
 use crate::theme::BuildScene;
 use crate::trails::knuckle_m;
 use turns_aloft_appearance::{Figure, chosen};
@@ -109,8 +110,8 @@ fn follow(
 /// Tells the panels what to write where. They are drawn before the picture, so one more frame follows
 /// a change.
 fn write(
-    flight: Res<ShownFlight>,
-    sample: Res<ShownSample>,
+    (flight, sample): (Res<ShownFlight>, Res<ShownSample>),
+    turntable: Res<ShownTurntable>,
     area: Res<StageArea>,
     window: Single<&Window, With<PrimaryWindow>>,
     eye: Single<&Transform, With<Camera3d>>,
@@ -118,7 +119,7 @@ fn write(
     mut redraw: MessageWriter<RequestRedraw>,
 ) {
     let mut now = HandDistances::default();
-    if is_measured(&flight, &sample) {
+    if is_measured(&flight, &sample) && !turntable.is_some() {
         let on_screen =
             |at_m: Vec3| camera::on_screen(&eye, camera::on(area.figure, &window), at_m);
         for (hand, _) in hands() {

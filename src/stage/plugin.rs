@@ -11,6 +11,7 @@ use crate::order::{StageArea, StageSystems};
 use crate::shown::{ReferenceSample, ShownReference, read_reference, read_session};
 use crate::{
     axis, camera, dial, figure, ground, hand_distance, material, reference, theme, trails,
+    turntable,
 };
 
 /// The plugin of the 3D picture. Needs a [`CurrentSession`], Bevy's default plugins and egui's.
@@ -48,6 +49,7 @@ impl Plugin for StagePlugin {
                 reference::plugin,
                 camera::plugin,
                 hand_distance::plugin,
+                turntable::plugin,
             ));
     }
 }

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use bevy::prelude::*;
 
 use crate::current_session::CurrentSession;
+use crate::shown_turntable::ground as ground_under;
 use turns_aloft_figure::pose::FigurePose;
 use turns_aloft_figure::shown::shown_pose;
 use turns_aloft_physics::flight::{Flight, FlightSample};
@@ -96,10 +97,15 @@ pub fn read_session(
     flight: Option<ResMut<ShownFlight>>,
     sample: Option<ResMut<ShownSample>>,
 ) {
+    // Under a turntable lies what it stands on.
+    let ground = match session.turntable() {
+        Some(on_turntable) => ground_under(on_turntable.setup().stand),
+        None => session.scenario().ground,
+    };
     let pictured = &session.pictured().flight;
     let now = || ShownFlight {
         flight: Arc::clone(pictured),
-        ground: session.scenario().ground,
+        ground,
         owed_heading_rad: session.owed_heading_rad(),
     };
     let (Some(mut flight), Some(mut sample)) = (flight, sample) else {
@@ -109,6 +115,7 @@ pub fn read_session(
         return;
     };
     let same_flight = Arc::ptr_eq(&flight.flight, pictured)
+        && flight.ground == ground
         && flight.owed_heading_rad == session.owed_heading_rad();
     if !same_flight {
         *flight = now();

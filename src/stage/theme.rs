@@ -5,6 +5,7 @@ use bevy::prelude::*;
 use bevy::window::RequestRedraw;
 
 use crate::shown::{ReferenceSample, ShownFlight, ShownReference, ShownSample};
+use crate::shown_turntable::ShownTurntable;
 use turns_aloft_appearance::{Figure, Theme, chosen, shown};
 
 /// Runs the systems that spawn the picture's entities in the colours of the current theme.
@@ -35,6 +36,7 @@ fn rebuild(world: &mut World) {
     if let Some(mut sample) = world.get_resource_mut::<ShownSample>() {
         sample.set_changed();
     }
+    world.resource_mut::<ShownTurntable>().set_changed();
     world.resource_mut::<ShownReference>().set_changed();
     world.resource_mut::<ReferenceSample>().set_changed();
     world.write_message(RequestRedraw);

@@ -91,7 +91,7 @@ impl Number {
     ];
 
     /// The input of a jump that is the same, whose key and range it has.
-    const fn of_jump(self) -> Option<Parameter> {
+    pub const fn of_jump(self) -> Option<Parameter> {
         match self {
             Self::Stature => Some(Parameter::Stature),
             Self::BodyMass => Some(Parameter::BodyMass),
@@ -198,6 +198,17 @@ impl Setup {
         }
     }
 
+    /// The same person on another stand, with what goes with that, at rest.
+    #[must_use]
+    pub const fn moved_to(self, stand: Stand) -> Self {
+        Self {
+            table: self.table,
+            stature_m: self.stature_m,
+            body_mass_kg: self.body_mass_kg,
+            ..Self::on(stand)
+        }
+    }
+
     /// Sets one value from text, as on the command line. Another stand brings its bearing along.
     pub fn set(&mut self, key: &str, written: &str) -> Result<(), Refused> {
         let unknown = |key, known| Refused::UnknownWord {
@@ -227,6 +238,27 @@ impl Setup {
             written: written.to_owned(),
         };
         number.set(self, value.ok_or_else(not_a_number)?)
+    }
+
+    /// All values as text, by which [`Self::set`] makes the same again, in that order.
+    pub fn written(&self) -> Vec<[String; 2]> {
+        let pair = |key: &str, value: &str| [key.to_owned(), value.to_owned()];
+        let table = TABLES.into_iter().find(|(_, table)| *table == self.table);
+        let words = [(STAND, self.stand.key())]
+            .into_iter()
+            .chain(table.map(|(word, _)| (TABLE, word)))
+            .map(|(key, word)| pair(key, word));
+        let numbers = Number::ALL.map(|it| pair(it.key(), &it.get(self).to_string()));
+        words.chain(numbers).collect()
+    }
+
+    /// The one that was written so.
+    pub fn read(written: &[[String; 2]]) -> Result<Self, Refused> {
+        let mut setup = Self::on(Stand::Platform);
+        for [key, value] in written {
+            setup.set(key, value)?;
+        }
+        Ok(setup)
     }
 
     /// Whether every number is in its range; the first that is not is named.

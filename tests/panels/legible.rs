@@ -16,6 +16,7 @@ use turns_aloft::scenario::starts;
 use turns_aloft::session::compare::Which;
 use turns_aloft::session::measuring::Mark;
 use turns_aloft::session::{Question, Session};
+use turns_aloft::turntable::Stand;
 use turns_aloft::words::{Language, set_language};
 
 /// Names that somebody may give a jump.
@@ -318,7 +319,7 @@ impl Walk {
         for _ in 0..40 {
             self.session().advance(0.1);
             settle(&mut self.page);
-            if self.session().is_moving() {
+            if self.session().moves() {
                 self.look("flown by hand");
             }
         }
@@ -338,6 +339,28 @@ impl Walk {
         self.look_through("tried");
         self.session().leave_try();
         self.session().undo();
+        settle(&mut self.page);
+    }
+
+    /// Somebody on a turntable: at rest and after a fast run with another one under it, everything open.
+    fn on_a_turntable(&mut self) {
+        self.session().begin_turntable();
+        settle(&mut self.page);
+        for fold in ["fold:Who, and on what", "fold:Your own chair"] {
+            press_target(&mut self.page, fold);
+        }
+        self.look_through("on a turntable");
+        for stand in Stand::ALL {
+            self.session().set_stand(stand);
+            self.session().push_turntable(-20.0);
+            for _ in 0..400 {
+                self.session().advance_turntable(0.2);
+            }
+            self.session().keep_or_drop_run();
+            settle(&mut self.page);
+            self.look_through(&format!("on a turntable, {stand:?}"));
+        }
+        self.session().leave_turntable();
         settle(&mut self.page);
     }
 
@@ -373,6 +396,7 @@ fn everything_can_be_read(size: [f32; 2]) {
             walk.measured();
             walk.flown_by_hand();
             walk.turn_try();
+            walk.on_a_turntable();
             found.append(&mut walk.found);
         }
     }

@@ -20,3 +20,4 @@ mod slow_flight;
 mod steady;
 mod swipe;
 mod turn_try;
+mod turntable;

@@ -29,7 +29,7 @@ fn is_one_control(a: &str, b: &str) -> bool {
 }
 
 /// `menu`: checks only targets with that prefix, because an open menu covers the others.
-fn check(page: &Page, size: [f32; 2], state: &str, menu: Option<&str>) {
+pub fn check(page: &Page, size: [f32; 2], state: &str, menu: Option<&str>) {
     let all = targets();
     let own: Vec<(&String, &Rect)> = all
         .iter()

@@ -119,7 +119,7 @@ fn a_script_of_touches_equals_its_replay_from_knots() {
                     is_down = to.is_some();
                     finger(&mut page, phase, on_pad(to.unwrap_or_default()));
                 }
-                if !page.state().session.is_moving() {
+                if !page.state().session.moves() {
                     break;
                 }
                 let wanted = wanted(&page);
@@ -148,7 +148,7 @@ fn led_by_nobody(pace: f64) -> f64 {
     session.fly_by_hand();
     session.set_pace(pace);
     session.take_off();
-    while session.is_moving() {
+    while session.moves() {
         session.advance(FRAME_S);
     }
     let landed = session.slow_flight().and_then(|it| it.landed());
@@ -207,11 +207,11 @@ fn by_keyboard_it_is_flown_landed_taken_and_undone() {
     let planned = page.state().session.scenario().clone();
     press(&mut page, "Fly it by hand");
     assert!(
-        !page.state().session.is_moving(),
+        !page.state().session.moves(),
         "nothing moves until it is asked for"
     );
     press(&mut page, "Leave the ground");
-    assert!(page.state().session.is_moving());
+    assert!(page.state().session.moves());
     for _ in 0..5 {
         pass(&mut page);
     }
@@ -226,7 +226,7 @@ fn by_keyboard_it_is_flown_landed_taken_and_undone() {
     for _ in 0..300 {
         pass(&mut page);
     }
-    assert!(page.state().session.is_moving(), "it is still in the air");
+    assert!(page.state().session.moves(), "it is still in the air");
     set(
         &mut page,
         Role::Slider,
@@ -255,21 +255,26 @@ fn again_stop_and_leave_change_nothing_of_the_jump() {
     press_target(&mut page, "take off");
     pass(&mut page);
     press_target(&mut page, "stop");
-    assert!(!page.state().session.is_moving());
+    assert!(!page.state().session.moves());
     press_target(&mut page, "take off");
     land(&mut page);
     press_target(&mut page, "again");
     assert!(targets().contains_key("take off"));
     press_target(&mut page, "leave slow flight");
     let session = &page.state().session;
-    assert!(!session.is_flown_by_hand() && !session.is_moving());
+    assert!(!session.is_flown_by_hand() && !session.moves());
     assert_eq!(*session.document(), before);
     assert_eq!(session.history().steps(), [0, 0]);
-    // So does a try, and another jump that is opened.
+    // So does a try, somebody on a turntable, and another jump that is opened.
     page.state_mut().session.fly_by_hand();
     page.state_mut().session.begin_try();
     assert!(!page.state().session.is_flown_by_hand());
     page.state_mut().session.leave_try();
+    page.state_mut().session.fly_by_hand();
+    page.state_mut().session.begin_turntable();
+    assert!(!page.state().session.is_flown_by_hand());
+    page.state_mut().session.fly_by_hand();
+    assert!(!page.state().session.is_on_turntable());
     settle(&mut page);
     press_target(&mut page, "starts");
     press_target(&mut page, "slow flight");
@@ -285,7 +290,7 @@ fn reduced_motion_is_respected() {
         let slow = page.state().session.slow_flight().expect("it has begun");
         let slowest = PACES.into_iter().fold(f64::INFINITY, f64::min);
         assert_eq!(slow.pace() == slowest, still);
-        assert!(!page.state().session.is_moving());
+        assert!(!page.state().session.moves());
         press_target(&mut page, "take off");
         while page
             .state()
@@ -296,7 +301,7 @@ fn reduced_motion_is_respected() {
             pass(&mut page);
         }
         let session = &page.state().session;
-        assert_eq!(session.is_moving(), !still);
+        assert_eq!(session.moves(), !still);
         let down_s = session.pictured().flight.touchdown_s;
         assert_eq!(session.playhead_s() > down_s + 0.1, still);
     }

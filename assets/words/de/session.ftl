@@ -29,6 +29,7 @@ unit-kg-m2-per-s = kg m²/s
 unit-j = J
 unit-n = N
 unit-n-m = N m
+unit-n-m-s = N m s
 unit-n-m-per-kg = N m/kg
 unit-w = W
 unit-degrees = °

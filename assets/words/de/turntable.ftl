@@ -1,4 +1,4 @@
-# Der Drehteller: was an einem Programm, einer Zahl oder den Messwerten eines Lagers nicht stimmt.
+# Der Drehteller: seine Seite, und was an einem Programm, einer Zahl oder den Messwerten eines Lagers nicht stimmt.
 
 turntable-empty = Das Programm ist leer: Seine erste Zeile nennt die Spalten time_s und hand_distance_m.
 turntable-not-text = Das ist kein Text in UTF-8: Speichere das Programm als CSV-Datei in UTF-8.
@@ -26,3 +26,67 @@ turntable-readings-not-slower = Jede Drehrate muss kleiner sein als die davor, i
 turntable-readings-at-rest = Beim letzten Messwert steht es schon still: Miss die Drehrate, solange es sich noch dreht.
 turntable-readings-harder-at-end = Es wird am Ende stärker langsamer, als Reibung dieser Art es tut: Miss noch einmal, ohne Bewegung und ohne Stoß.
 turntable-readings-harder-at-beginning = Es wird am Anfang stärker langsamer, als Reibung dieser Art es tut: Miss noch einmal, ohne Bewegung und ohne Stoß.
+
+# Die Seite.
+turntable-enter = Auf einem Drehteller
+turntable-leave = Drehteller verlassen
+turntable-rate = Drehrate am Anfang
+turntable-hips-forward = Hüfte vor der Achse
+turntable-bearing-inertia = Trägheit von Sitz oder Teller
+turntable-friction-torque = Reibung bei jeder Drehrate
+turntable-friction-viscous = Reibung für jedes rad/s
+turntable-rate-to-set = Einzustellende Drehrate
+turntable-rate-before = Drehrate vorher
+turntable-rate-after = Drehrate nachher
+turntable-time-between = Zeit dazwischen
+turntable-at-rest = in Ruhe
+turntable-anticlockwise = gegen den Uhrzeigersinn, von oben gesehen
+turntable-clockwise = im Uhrzeigersinn, von oben gesehen
+turntable-on-platform = Auf einer Scheibe stehen
+turntable-on-platform-sitting = Auf einer Scheibe sitzen
+turntable-on-chair = Auf einem Drehstuhl sitzen
+turntable-on-ground-ice = Auf dem Eis drehen
+turntable-turns = Drehungen
+turntable-work = Arbeit der Muskeln
+turntable-heat = Durch Reibung verloren
+turntable-pushed = Durch Stöße hineingesteckt
+turntable-hands = Hände von der Achse
+turntable-time = Zeit
+turntable-what = Worauf es sich dreht
+# Was ab und zu vorgelesen wird: Drehrate und Richtung, Trägheitsmoment, Drehimpuls.
+turntable-summary = { $rate }, { $sense }; Trägheitsmoment { $inertia }, Drehimpuls { $momentum }.
+# Worauf jemand steht oder sitzt, Drehrate und Richtung, wie weit außen die Hände sind.
+turntable-picture = { $stand }: { $rate }, { $sense }, die Hände { $hands } von der Achse.
+turntable-energy-about = Die Arme werden gegen die Kraft herangezogen, die sie nach außen treibt: Diese Arbeit lässt die Drehenergie wachsen.
+turntable-push-left = Nach links anstoßen
+turntable-push-right = Nach rechts anstoßen
+turntable-set-rate = So schnell drehen
+turntable-legs-slider = Beine
+turntable-legs-out = { $percent } % außen
+turntable-twist-slider = Schultern gegen die Hüfte
+turntable-who-and-what = Wer, und worauf
+turntable-with-friction = Mit Reibung
+turntable-without-friction = Ohne Reibung
+turntable-new-run = Jede Änderung hier beginnt einen neuen Lauf, in derselben Haltung.
+turntable-own-chair = Dein eigener Stuhl
+turntable-own-chair-about = Dreh dich auf deinem Stuhl, halte still, und lass zwei Drehraten und die Zeit dazwischen messen. Halte die Figur so, wie du gesessen hast: Ihr Trägheitsmoment wird verwendet.
+turntable-even = bei jeder Drehrate gleich
+turntable-grows = wächst mit der Drehrate
+turntable-calibrate = Diese Reibung übernehmen
+# Die beiden Teile der Reibung.
+turntable-calibrated = Die Reibung ist jetzt { $torque }, und { $viscous } mehr mit der Drehrate.
+turntable-too-much-friction = Das ist mehr Reibung, als sich einstellen lässt ({ $most }): Prüfe Drehraten und Zeit.
+turntable-again = Nochmal
+turntable-keep = Merken
+turntable-keep-about = Diesen Lauf als gestrichelte Linie unter die nächsten legen
+turntable-drop-about = Den gemerkten Lauf wegnehmen
+turntable-save = CSV
+turntable-save-about = Diesen Lauf als CSV-Datei speichern
+turntable-time-line = Zeit des Laufs
+turntable-charts = Kurven des Laufs
+turntable-hint = Hier ziehen: Arme heran und hinaus. An den Füßen wischen: anstoßen.
+turntable-cautions = Bevor du dich drehst
+turntable-caution-room = Lass rundum Platz, und hab jemanden zum Helfen neben dir. Stürze geschehen beim Absteigen.
+turntable-caution-slow = Dreh dich langsam, und hör beim ersten Schwindel auf. Warte, bis er vorbei ist, bevor du aufstehst.
+turntable-caution-weights = Gewichte halten Erwachsene, oder jemand passt dabei auf.
+turntable-caution-source = Das ist allgemeine Praxis; eine Quelle dafür gibt es nicht.

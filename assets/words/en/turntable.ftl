@@ -1,4 +1,4 @@
-# The turntable: what is wrong with a programme, a number or the readings of a bearing.
+# The turntable: its page, and what is wrong with a programme, a number or the readings of a bearing.
 
 turntable-empty = The programme is empty: its first line names the columns time_s and hand_distance_m.
 turntable-not-text = This is no text in UTF-8: save the programme as a CSV file in UTF-8.
@@ -26,3 +26,67 @@ turntable-readings-not-slower = Each rate has to be lower than the one before, i
 turntable-readings-at-rest = At the last reading it has already stopped: read the rate while it still turns.
 turntable-readings-harder-at-end = It slows down more at the end than friction of this kind does: read again, without moving or pushing.
 turntable-readings-harder-at-beginning = It slows down more at the beginning than friction of this kind does: read again, without moving or pushing.
+
+# The page.
+turntable-enter = On a turntable
+turntable-leave = Leave the turntable
+turntable-rate = Turning rate at first
+turntable-hips-forward = Hips in front of the axis
+turntable-bearing-inertia = Inertia of seat or platform
+turntable-friction-torque = Friction at every rate
+turntable-friction-viscous = Friction for each rad/s
+turntable-rate-to-set = Rate to set
+turntable-rate-before = Rate before
+turntable-rate-after = Rate after
+turntable-time-between = Time between them
+turntable-at-rest = at rest
+turntable-anticlockwise = anticlockwise, seen from above
+turntable-clockwise = clockwise, seen from above
+turntable-on-platform = Stand on a platform
+turntable-on-platform-sitting = Sit on a platform
+turntable-on-chair = Sit on a swivel chair
+turntable-on-ground-ice = Spin on ice
+turntable-turns = Turns
+turntable-work = Work of the muscles
+turntable-heat = Lost to friction
+turntable-pushed = Brought in by pushes
+turntable-hands = Hands from the axis
+turntable-time = Time
+turntable-what = What it turns on
+# What is read aloud now and then: the rate and which way round, the moment of inertia, the angular momentum.
+turntable-summary = { $rate }, { $sense }; moment of inertia { $inertia }, angular momentum { $momentum }.
+# What somebody stands or sits on, the rate and which way round, how far out the hands are.
+turntable-picture = { $stand }: { $rate }, { $sense }, the hands { $hands } from the axis.
+turntable-energy-about = The arms are pulled in against the force that draws them outwards: that work makes the energy of turning grow.
+turntable-push-left = Push to the left
+turntable-push-right = Push to the right
+turntable-set-rate = Turn at this rate
+turntable-legs-slider = Legs
+turntable-legs-out = { $percent } % out
+turntable-twist-slider = Shoulders against the hips
+turntable-who-and-what = Who, and on what
+turntable-with-friction = With friction
+turntable-without-friction = Without friction
+turntable-new-run = Each change here begins a new run, in the same position.
+turntable-own-chair = Your own chair
+turntable-own-chair-about = Turn on your chair, hold still, and have two rates taken, and the time between them. Hold the figure as you sat: its moment of inertia is used.
+turntable-even = the same at every rate
+turntable-grows = grows with the rate
+turntable-calibrate = Take over this friction
+# The two parts of the friction.
+turntable-calibrated = The friction now is { $torque }, and { $viscous } more with the rate.
+turntable-too-much-friction = That is more friction than can be set ({ $most }): check rates and time.
+turntable-again = Again
+turntable-keep = Keep
+turntable-keep-about = Lay this run under the next ones, as a dashed line
+turntable-drop-about = Take the kept run away
+turntable-save = CSV
+turntable-save-about = Save this run as a CSV file
+turntable-time-line = Time of the run
+turntable-charts = Curves of the run
+turntable-hint = Drag here: arms in and out. Flick at the feet: push.
+turntable-cautions = Before you turn
+turntable-caution-room = Leave room all round, and have a helper beside you. Falls happen when getting off.
+turntable-caution-slow = Keep the rate low, and stop at the first dizziness. Wait until it has gone before standing up.
+turntable-caution-weights = Weights are held by adults, or under supervision.
+turntable-caution-source = This is common practice; there is no source for it.

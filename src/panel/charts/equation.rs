@@ -20,7 +20,11 @@ pub fn height(width: f32) -> f32 {
 }
 
 pub fn show(ui: &Ui, session: &Session, rect: Rect) {
-    let equation = Equation::now(session);
+    draw(ui, Equation::now(session), rect);
+}
+
+/// The same of anything that turns.
+pub fn draw(ui: &Ui, equation: Equation, rect: Rect) {
     let mut job = LayoutJob::default();
     job.wrap.max_width = rect.width();
     let mut term = |said: &str, font: FontId, colour: ThemeColour| {

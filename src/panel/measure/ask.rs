@@ -4,7 +4,7 @@ use egui::{RichText, Sense, Ui, vec2};
 
 use crate::command::PageCommand;
 use crate::controls::{Button, Scale};
-use crate::measure::part_slider;
+use crate::part_slider;
 use crate::style::{self, GAP, TOUCH_SIZE};
 use crate::text::{card, small};
 use turns_aloft_attempt::film::PointOf;

@@ -1,16 +1,16 @@
 //! What a stop-watch and a pair of eyes say of an attempt.
 
-use egui::{Rect, RichText, Sense, Ui, pos2, vec2};
+use egui::{RichText, Ui};
 
-use crate::controls::{NumberEdit, NumberText, StepperRow, choice, number_field, stepper};
-use crate::number::VALUE_WIDTH;
-use crate::style::{self, GAP, TOUCH_SIZE};
+use crate::controls::{NumberEdit, NumberText, StepperRow, choice, stepper};
+use crate::number_row;
+use crate::style::{self, GAP};
 use crate::text::{card, small};
 use turns_aloft_attempt::Measured;
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_session::Session;
-use turns_aloft_words::{decimal, say, text};
+use turns_aloft_words::{decimal, text};
 
 /// What one touch makes the half-width larger or smaller by, s.
 const HALF_WIDTH_STEP_S: f64 = 0.01;
@@ -31,25 +31,14 @@ pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit) {
     };
     card(ui, |ui| {
         ui.label(RichText::new(text("measure-watch")).font(style::bold(20.0)));
-        let size = vec2(ui.available_width(), TOUCH_SIZE);
-        let (row, _) = ui.allocate_exact_size(size, Sense::hover());
-        ui.painter().text(
-            row.left_center(),
-            egui::Align2::LEFT_CENTER,
-            text("reading-hang-time-s"),
-            style::text(17.0),
-            style::TEXT.get(),
-        );
         let unit = session.units().of(Kind::Time);
         let shown = NumberText {
             value: unit.set_text(watch.hang_time_s),
             number: unit.set_number(watch.hang_time_s),
             sign: unit.sign(),
         };
-        let field = Rect::from_min_max(pos2(row.right() - VALUE_WIDTH, row.top()), row.max);
-        let accessible_name = || say!("panel-typed", what = text("reading-hang-time-s"));
-        let name = "value:watch";
-        if let Some(typed) = number_field(ui, numbers, name, field, accessible_name, shown) {
+        let label = text("reading-hang-time-s");
+        if let Some(typed) = number_row::show(ui, numbers, "value:watch", label, shown) {
             session.set_typed_watch(&typed);
         }
         let value = format!("± {}", unit.set_text(watch.half_width_s));

@@ -1,5 +1,6 @@
 //! The moment at the playhead in words.
 
+use crate::describe::turntable;
 use crate::session::Session;
 use crate::state::slow_flight::SlowFlight;
 use turns_aloft_describe::turns::{hundredths_of, turns_text};
@@ -46,6 +47,9 @@ fn phase_by_hand(session: &Session, slow: &SlowFlight) -> &'static str {
 
 /// The picture in one sentence, at the playhead.
 pub fn picture(session: &Session) -> String {
+    if let Some(on_turntable) = session.turntable() {
+        return turntable::picture(session, on_turntable);
+    }
     let turns = turns_at(session, &session.now());
     say!(
         "picture",

@@ -3,7 +3,7 @@
 use crate::describe::reading::Reading;
 use crate::describe::{
     compare, efforts, flight, goal_lines, loads, map, measuring, result, slow_flight, turn_try,
-    uncertainty, weights, why_lines,
+    turntable, uncertainty, weights, why_lines,
 };
 use crate::session::Session;
 use crate::state::question::Question;
@@ -13,6 +13,9 @@ pub fn readings(session: &Session) -> Vec<Reading> {
     // What is flown by hand has lines of its own: these are of the jump at hand.
     if session.is_flown_by_hand() {
         return Vec::new();
+    }
+    if let Some(on_turntable) = session.turntable() {
+        return turntable::lines(session, on_turntable);
     }
     let now = session.now();
     let mut lines = result::lines(session);
@@ -37,6 +40,9 @@ impl Session {
         }
         if let Some(slow) = self.slow_flight() {
             return slow_flight::lines(self, slow);
+        }
+        if self.is_on_turntable() {
+            return Vec::new();
         }
         match self.question {
             Question::Jump => turn_try::lines(self),

@@ -2,6 +2,7 @@
 
 use crate::describe::reading::{Group, Reading, line};
 use crate::describe::slow_flight;
+use crate::describe::turntable;
 use crate::session::Session;
 use turns_aloft_describe::beyond;
 use turns_aloft_describe::call::{
@@ -18,6 +19,9 @@ use turns_aloft_words::{decimal, say, text};
 pub fn summary(session: &Session) -> String {
     if let Some(state) = slow_flight::state(session) {
         return state;
+    }
+    if let Some(on_turntable) = session.turntable() {
+        return turntable::summary(session, on_turntable);
     }
     let value = |quantity: &str| {
         lines(session)

@@ -172,6 +172,7 @@ impl Session {
         self.follow_reference();
         if opened {
             self.setting_up = false;
+            self.turntable = None;
             self.show();
         }
     }

@@ -61,6 +61,7 @@ impl Session {
     pub(crate) fn begin_measuring(&mut self, measured: Measured) {
         self.playback.playing = false;
         self.setting_up = false;
+        self.turntable = None;
         self.notice = None;
         self.stop_flying_by_hand();
         self.measuring = Some(Measuring::new(Attempt {

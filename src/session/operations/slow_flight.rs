@@ -20,14 +20,10 @@ impl Session {
         self.slow_flight.is_some()
     }
 
-    /// Whether something moves on its own: the playhead, or a flight that is led.
-    pub fn is_moving(&self) -> bool {
-        self.playback.playing || self.slow_flight.as_ref().is_some_and(SlowFlight::is_in_air)
-    }
-
     /// Stands before the take-off of the jump at hand, to fly it by hand.
     pub fn fly_by_hand(&mut self) {
         self.stop_measuring();
+        self.leave_turntable();
         self.setting_up = false;
         self.notice = None;
         let still = self.preferences.still;

@@ -8,6 +8,7 @@ use crate::state::measuring::Measuring;
 use crate::state::reference::SavedReference;
 use crate::state::visit::{Visit, VisitState, jump_of};
 use turns_aloft_attempt::Attempt;
+use turns_aloft_turntable::Setup;
 use turns_aloft_words::text;
 
 impl Session {
@@ -25,6 +26,7 @@ impl Session {
             goal: self.goal_settings.clone(),
             map: self.map_levers().clone(),
             measuring: self.attempt().cloned(),
+            turntable: self.turntable_setup,
             fitted: self.fitted_jumps.clone(),
         }
     }
@@ -47,6 +49,7 @@ impl Session {
             trying: self.trying,
             measuring: self.attempt().map(Attempt::to_file),
             fitted: self.fitted_jumps.saved(),
+            turntable: self.turntable_setup.written(),
             history: self.history.saved(),
         })
         .expect("a session holds nothing that JSON cannot say")
@@ -82,6 +85,10 @@ impl Session {
                 let attempt = visit.measuring.as_ref().and_then(read);
                 self.measuring = attempt.map(|opened| Measuring::new(opened.read));
                 self.fitted_jumps = FittedJumps::restore(&visit.fitted);
+                // Nor is a spoilt turntable.
+                if let Ok(setup) = Setup::read(&visit.turntable) {
+                    self.turntable_setup = setup;
+                }
                 self.measure_range();
             }
             Err(_) => match jump_of(json) {

@@ -18,6 +18,7 @@ use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::file::Opened;
 use turns_aloft_scenario::reading::unmarked;
 use turns_aloft_scenario::units::Units;
+use turns_aloft_turntable::Setup;
 
 #[derive(Serialize, Deserialize)]
 pub(crate) struct Visit {
@@ -53,6 +54,9 @@ pub(crate) struct Visit {
     /// The files of jumps that were found from attempts, each with its attempt's.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub fitted: Vec<[String; 2]>,
+    /// Who was on the turntable last, and on what.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub turntable: Vec<[String; 2]>,
     /// Visits before there was undo have none. Read apart: where it is spoilt the rest is not.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub history: Option<Value>,
@@ -119,6 +123,7 @@ pub struct VisitState {
     pub(crate) goal: GoalSettings,
     pub(crate) map: Levers,
     pub(crate) measuring: Option<Attempt>,
+    pub(crate) turntable: Setup,
     pub(crate) fitted: FittedJumps,
 }
 

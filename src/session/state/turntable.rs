@@ -1,0 +1,290 @@
+//! Somebody on a turntable, led by hand: the run as far as it has come, the time shown of it, and the run
+//! that is laid under it.
+
+use turns_aloft_physics::posture::Posture;
+use turns_aloft_scenario::units::RateUnit;
+use turns_aloft_turntable::calibrate::{CalibrationFault, Reading, torque_alone, viscous_alone};
+use turns_aloft_turntable::setup::Refused;
+use turns_aloft_turntable::{Friction, Position, Run, Sample, Setup, Turntable};
+
+/// The rate that is set by the button at first: 30 rpm, which is gentle on a platform (our choice).
+const RATE_TO_SET_RAD_S: f64 = 30.0 * RateUnit::Rpm.unit().si;
+
+/// Between two announcements of the rate at least, s, and by which part, or rad/s, it has to have changed.
+const ANNOUNCED_EVERY_S: f64 = 1.0;
+const ANNOUNCED_PART: f64 = 0.1;
+const ANNOUNCED_RAD_S: f64 = 0.1;
+
+#[derive(Debug, Clone)]
+pub struct OnTurntable {
+    turntable: Turntable,
+    /// Where arms, legs and trunk were when the run began.
+    first: Position,
+    /// Where they are led.
+    led: Position,
+    running: bool,
+    /// An earlier time that is shown, s; none shows how far the run has come.
+    shown_s: Option<f64>,
+    /// The run that is laid under this one.
+    kept: Option<Run>,
+    /// What the button sets.
+    pub(crate) rate_to_set_rad_s: f64,
+    /// The friction that there is when it is not left out.
+    friction: Friction,
+    pub(crate) slowing: Slowing,
+    announced: Sample,
+}
+
+/// How somebody's own chair slowed down.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Slowing {
+    /// Before and after.
+    pub rates_rad_s: [f64; 2],
+    /// From the first to the second.
+    pub time_s: f64,
+    /// Whether the friction is taken to grow with the rate, not to be the same at every rate.
+    pub grows: bool,
+}
+
+impl OnTurntable {
+    pub(crate) fn new(setup: &Setup, position: &Position) -> Result<Self, Refused> {
+        let turntable = Turntable::new(setup, position)?;
+        let begun = turntable.readout();
+        Ok(Self {
+            turntable,
+            first: begun.position,
+            led: begun.position,
+            running: true,
+            shown_s: None,
+            kept: None,
+            rate_to_set_rad_s: RATE_TO_SET_RAD_S,
+            friction: setup.friction,
+            slowing: Slowing {
+                rates_rad_s: [RATE_TO_SET_RAD_S, 0.5 * RATE_TO_SET_RAD_S],
+                time_s: 10.0,
+                grows: false,
+            },
+            announced: begun,
+        })
+    }
+
+    /// At rest, the arms out and the legs in.
+    pub(crate) fn begun(setup: &Setup) -> Result<Self, Refused> {
+        let out = Position {
+            hand_distance_m: f64::INFINITY,
+            legs: 0.0,
+            twist_rad: 0.0,
+        };
+        Self::new(setup, &out)
+    }
+
+    pub const fn setup(&self) -> &Setup {
+        &self.turntable.person().setup
+    }
+
+    pub const fn turntable(&self) -> &Turntable {
+        &self.turntable
+    }
+
+    pub const fn run(&self) -> &Run {
+        self.turntable.run()
+    }
+
+    /// The run that is laid under this one.
+    pub const fn kept(&self) -> Option<&Run> {
+        self.kept.as_ref()
+    }
+
+    /// Where arms, legs and trunk are led.
+    pub const fn led(&self) -> &Position {
+        &self.led
+    }
+
+    /// Where they are led from, when something is done.
+    pub(crate) fn shown_or_led(&self) -> Position {
+        match self.shown_s {
+            Some(_) => self.shown().position,
+            None => self.led,
+        }
+    }
+
+    /// Nearest and farthest that the hands come, m.
+    pub const fn reach_m(&self) -> [f64; 2] {
+        self.turntable.person().reach_m()
+    }
+
+    pub const fn rate_to_set_rad_s(&self) -> f64 {
+        self.rate_to_set_rad_s
+    }
+
+    pub const fn slowing(&self) -> &Slowing {
+        &self.slowing
+    }
+
+    pub fn is_without_friction(&self) -> bool {
+        self.setup().friction == Friction::NONE
+    }
+
+    /// Whether time goes on.
+    pub const fn is_running(&self) -> bool {
+        self.running && self.shown_s.is_none()
+    }
+
+    /// Whether the next picture is another one.
+    pub fn moves(&self) -> bool {
+        self.is_running() && !self.turntable.is_still() && !self.turntable.is_full()
+    }
+
+    /// How far the run has come, s.
+    pub fn end_s(&self) -> f64 {
+        self.turntable.readout().t_s
+    }
+
+    /// All that is read at the time shown.
+    pub fn shown(&self) -> Sample {
+        let now = self.turntable.readout();
+        (self.shown_s)
+            .filter(|t_s| *t_s < now.t_s)
+            .and_then(|t_s| self.run().at(t_s))
+            .unwrap_or(now)
+    }
+
+    /// How every joint stands at the time shown.
+    pub fn posture(&self) -> Posture {
+        match self.shown_s {
+            Some(_) => self.turntable.posture_in(&self.shown()),
+            None => self.turntable.posture(),
+        }
+    }
+
+    /// What was last announced of the run.
+    pub const fn announced(&self) -> &Sample {
+        &self.announced
+    }
+
+    pub(crate) fn advance(&mut self, passed_s: f64) {
+        if self.is_running() {
+            self.turntable.step(passed_s);
+            self.announce();
+        }
+    }
+
+    /// What is read aloud changes in steps: after a second at the earliest, and by a tenth at least; and when
+    /// nothing moves any more.
+    fn announce(&mut self) {
+        let now = self.shown();
+        let last = &self.announced;
+        let apart_rad_s = (now.rate_rad_s - last.rate_rad_s).abs();
+        let least_rad_s = (ANNOUNCED_PART * last.rate_rad_s.abs()).max(ANNOUNCED_RAD_S);
+        let due = now.t_s >= last.t_s + ANNOUNCED_EVERY_S && apart_rad_s >= least_rad_s;
+        if due || !self.moves() {
+            self.announced = now;
+        }
+    }
+
+    /// From now on they go there; an earlier time that is shown becomes the present.
+    pub(crate) fn lead(&mut self, position: Position) {
+        self.go_on_from_shown();
+        self.led = position;
+        self.turntable.lead(&position);
+    }
+
+    /// A push that makes it turn faster by this, as it is held now.
+    pub(crate) fn push(&mut self, by_rad_s: f64) {
+        self.go_on_from_shown();
+        let inertia_kg_m2 = self.turntable.readout().inertia_kg_m2;
+        self.turntable.push(inertia_kg_m2 * by_rad_s);
+    }
+
+    pub(crate) fn set_rate(&mut self) {
+        self.go_on_from_shown();
+        self.turntable.set_rate(self.rate_to_set_rad_s);
+    }
+
+    pub(crate) fn play_or_pause(&mut self) {
+        if self.is_running() {
+            self.running = false;
+        } else {
+            self.go_on_from_shown();
+            self.running = true;
+        }
+        self.announce();
+    }
+
+    /// Shows an earlier time, and stops there; what came later is kept until something is done.
+    pub(crate) fn show(&mut self, t_s: f64) {
+        self.running = false;
+        let end_s = self.end_s();
+        self.shown_s = (t_s < end_s).then_some(t_s.max(0.0));
+        self.announce();
+    }
+
+    /// Winds back to the time shown: what came later is forgotten.
+    fn go_on_from_shown(&mut self) {
+        if let Some(t_s) = self.shown_s.take() {
+            self.turntable.wind_back(t_s);
+            self.led = self.turntable.readout().position;
+            self.turntable.lead(&self.led);
+        }
+    }
+
+    /// The same from the beginning.
+    pub(crate) fn again(&mut self) -> Result<(), Refused> {
+        let (setup, first) = (*self.setup(), self.first);
+        self.begin(&setup, &first)
+    }
+
+    /// A new run of somebody else, or on something else, with arms, legs and trunk as they are led.
+    pub(crate) fn set_up(&mut self, setup: &Setup) -> Result<(), Refused> {
+        let led = self.led;
+        self.begin(setup, &led)
+    }
+
+    fn begin(&mut self, setup: &Setup, position: &Position) -> Result<(), Refused> {
+        let begun = Self::new(setup, position)?;
+        self.turntable = begun.turntable;
+        (self.first, self.led) = (begun.first, begun.led);
+        (self.running, self.shown_s) = (true, None);
+        self.announced = begun.announced;
+        Ok(())
+    }
+
+    /// Lays this run under the next ones, or takes away the one that is.
+    pub(crate) fn keep_or_drop_run(&mut self) {
+        self.kept = match self.kept {
+            Some(_) => None,
+            None => Some(self.run().clone()),
+        };
+    }
+
+    /// The friction that there is with it or without it.
+    pub(crate) fn friction(&mut self, without: bool) -> Friction {
+        if without {
+            if !self.is_without_friction() {
+                self.friction = self.setup().friction;
+            }
+            return Friction::NONE;
+        }
+        if self.friction == Friction::NONE {
+            return self.setup().stand.friction();
+        }
+        self.friction
+    }
+
+    /// The friction of which somebody slows down like that who is held as now.
+    pub(crate) fn calibrated(&self) -> Result<Friction, CalibrationFault> {
+        let Slowing {
+            rates_rad_s: [before_rad_s, after_rad_s],
+            time_s,
+            grows,
+        } = self.slowing;
+        let readings = [(0.0, before_rad_s), (time_s, after_rad_s)]
+            .map(|(t_s, rate_rad_s)| Reading { t_s, rate_rad_s });
+        let inertia_kg_m2 = self.shown().inertia_kg_m2;
+        if grows {
+            viscous_alone(&readings, inertia_kg_m2)
+        } else {
+            torque_alone(&readings, inertia_kg_m2)
+        }
+    }
+}
