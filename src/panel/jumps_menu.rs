@@ -89,6 +89,10 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Op
             command = Some(PageCommand::Open);
         }
         heading(ui, text("in-your-hands-menu"));
+        let fly = menu_item(ui, "slow flight", text("slow-fly-by-hand"), width, false);
+        if fly.clicked() {
+            session.fly_by_hand();
+        }
         if menu_item(ui, "turntable", text("turntable-enter"), width, false).clicked() {
             session.begin_turntable();
         }

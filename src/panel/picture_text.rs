@@ -50,11 +50,16 @@ pub fn landing(
     // Where it takes several lines it may meet more of the others.
     let (several_lines, _) = placed(narrow);
     let (place, galley) = placed(between(room, others, several_lines.top()));
-    if session.playhead_s() > session.flight().touchdown_s {
+    if is_landing_shown(session) {
         ground(&painter, place);
         painter.galley(place.min, galley, WEAK_TEXT.get());
     }
     place
+}
+
+fn is_landing_shown(session: &Session) -> bool {
+    let is_led = session.slow_flight().is_some_and(|it| it.led().is_some());
+    !is_led && session.playhead_s() > session.pictured().flight.touchdown_s
 }
 
 /// Writes the hands' distances from the axis in the user's unit, each on the far side of its hand.
