@@ -58,7 +58,7 @@ const MECHANICS: &str = "scenario/fly.rs";
 /// Where else a number is named, because that very number is meant and no other could be.
 fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
     use Parameter::*;
-    let all: [(&str, &[Parameter]); 50] = [
+    let all: &[(&str, &[Parameter])] = &[
         // Whose jump it is and what it comes to, and how thick the limbs of a small body are drawn.
         (
             "picture/card.rs",
@@ -149,8 +149,8 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ("stage/camera.rs", &[JumpHeight, Stature]),
         ("stage/sticks.rs", &[Stature]),
     ];
-    all.into_iter()
-        .map(|(file, numbers)| (file, numbers.iter().copied().collect()))
+    all.iter()
+        .map(|&(file, numbers)| (file, numbers.iter().copied().collect()))
         .collect()
 }
 

@@ -45,6 +45,16 @@ const SHOWN_FROM_TURNS: f64 = 0.005;
 impl Budget {
     /// Of a scenario and the jump it flies.
     pub fn new(scenario: &Scenario, jump: &Jump) -> Self {
+        let budget = Self::without_change(scenario, jump);
+        let of = |cause| OneChange::best(scenario, jump, cause);
+        Self {
+            one_change: budget.largest.and_then(of),
+            ..budget
+        }
+    }
+
+    /// The same without the one change, which takes many flights to find.
+    pub fn without_change(scenario: &Scenario, jump: &Jump) -> Self {
         let Losses {
             ideal_turns,
             losses,
@@ -62,7 +72,7 @@ impl Budget {
             pre_rotation_turns: scenario.pre_rotation_turns,
             turns: jump.turns,
             largest,
-            one_change: largest.and_then(|cause| OneChange::best(scenario, jump, cause)),
+            one_change: None,
         }
     }
 

@@ -33,7 +33,7 @@ pub fn plugin(app: &mut App) {
         .add_systems(Last, (poll, choose_frame_pacing).chain());
 }
 
-/// Advances the playhead, or the turntable, by the time since the last frame.
+/// Advances the playhead, a flight that is led by hand, or the turntable, by the time since the last frame.
 fn advance(time: Res<Time<Real>>, mut session: ResMut<CurrentSession>) {
     if !session.moves() {
         return;

@@ -139,7 +139,10 @@ fn draw(ui: &mut Ui, session: &mut Session, area: Rect, shown: &[Curve]) {
 pub fn time_line(ui: &mut Ui, session: &mut Session, rect: Rect) {
     let band = rect.shrink2(vec2(0.0, 10.0));
     ui.painter().rect_filled(band, 4.0, CARD.get());
-    span_names(ui, session, band);
+    // Its parts are those of a plan.
+    if !session.is_flown_by_hand() {
+        span_names(ui, session, band);
+    }
     ui.painter().vline(
         x_of(session, rect, session.playhead_s()),
         rect.y_range(),

@@ -7,7 +7,8 @@ mod table;
 use egui::{Rect, RichText, Ui, pos2};
 
 use crate::command::PageCommand;
-use crate::compare::attempt::{allocate, attempt_button, toggle_reference};
+pub(crate) use crate::compare::attempt::allocate;
+use crate::compare::attempt::{attempt_button, toggle_reference};
 pub use crate::compare::kept::KeptJumps;
 use crate::controls::{Button, choice, fold};
 use crate::folded_charts::folded_charts;

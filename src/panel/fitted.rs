@@ -37,9 +37,14 @@ impl Fitted {
         self.galley.size().y
     }
 
+    /// Where it would be drawn.
+    pub fn area(&self, at: Pos2) -> Rect {
+        self.anchor.anchor_size(at, self.galley.size())
+    }
+
     /// Draws it with its anchor at a place; returns its area.
     pub fn draw(self, painter: &Painter, at: Pos2) -> Rect {
-        let area = self.anchor.anchor_size(at, self.galley.size());
+        let area = self.area(at);
         let corner = area.min - self.galley.rect.min.to_vec2();
         painter.galley(corner, self.galley, Color32::PLACEHOLDER);
         area

@@ -89,11 +89,15 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Op
             command = Some(PageCommand::Open);
         }
         heading(ui, text("in-your-hands-menu"));
-        if menu_item(ui, "five-turn try", text("try-title"), width, false).clicked() {
-            session.begin_try();
+        let fly = menu_item(ui, "slow flight", text("slow-fly-by-hand"), width, false);
+        if fly.clicked() {
+            session.fly_by_hand();
         }
         if menu_item(ui, "turntable", text("turntable-enter"), width, false).clicked() {
             session.begin_turntable();
+        }
+        if menu_item(ui, "five-turn try", text("try-title"), width, false).clicked() {
+            session.begin_try();
         }
         kept_jumps(ui, session, width);
         heading(ui, text("panel-starts-invented"));

@@ -149,6 +149,11 @@ impl Layout {
         }
     }
 
+    /// While a jump is flown by hand: the picture in the film's place, and the pad in the column.
+    pub fn by_hand(screen: Rect) -> Self {
+        Self::measuring(screen)
+    }
+
     /// Picture left, controls right.
     fn wide(bar: Rect, rest: Rect, setting_up: bool) -> Self {
         let side = if setting_up {

@@ -35,6 +35,7 @@ mod readouts;
 mod round_steps;
 mod share_menu;
 mod signs;
+mod slow_flight;
 mod strip;
 mod style;
 mod text;

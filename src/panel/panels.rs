@@ -13,8 +13,8 @@ use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::turntable::AxisOnPicture;
 use crate::{
     bar, begun_jump, beyond, cautions, charts, compare, folded_inputs, goal, greeting, hang_time,
-    help, map, measure, notice, number, picture_text, playback, questions, readouts, style,
-    turn_try, turns, turntable, uncertainty, undo, views, weights, why,
+    help, map, measure, notice, number, picture_text, playback, questions, readouts, slow_flight,
+    style, turn_try, turns, turntable, uncertainty, undo, views, weights, why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};
@@ -110,6 +110,9 @@ pub fn show(
         return Some(on_turntable(&mut ui, panels, session, view));
     }
     undo::keys(ctx, session);
+    if session.is_flown_by_hand() {
+        return Some(fly_by_hand(&mut ui, panels, session, view));
+    }
     // In the order in which the screen is read, which keyboards and screen readers follow: the bar, the
     // answer and what it is made of, the picture and its time.
     let (sheet, help) = (panels.has_share_sheet, &mut panels.help);
@@ -201,6 +204,33 @@ fn measure_in_film(ui: &mut Ui, panels: &mut Panels, session: &mut Session) -> F
         film: (!covered).then_some(film),
         view: None,
         command: of_bar.or(of_column),
+    }
+}
+
+/// A jump that is flown by hand: its picture, how long it still is in the air, and what leads it.
+fn fly_by_hand(
+    ui: &mut Ui,
+    panels: &mut Panels,
+    session: &mut Session,
+    view: Option<View>,
+) -> Frame {
+    let layout = Layout::by_hand(ui.ctx().viewport_rect());
+    let (sheet, help) = (panels.has_share_sheet, &mut panels.help);
+    let command = bar::show(ui, session, &layout, sheet, help);
+    column(ui, "slow flight", layout.column, |ui| {
+        slow_flight::show(ui, session, layout.column.height());
+    });
+    // What lies on the picture goes first.
+    slow_flight::on_picture(ui, session, layout.stage);
+    let (figure, view) = on_picture(ui, session, view, &layout);
+    timeline(ui, session, &layout);
+    session.set_dragging(ui.ctx().dragged_id().is_some());
+    Frame {
+        stage: layout.stage,
+        figure,
+        film: None,
+        view,
+        command,
     }
 }
 
@@ -359,6 +389,11 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels, narrow: boo
         if reset.show_in_row(ui).clicked() {
             session.reset_all();
         }
+        ui.add_space(GAP);
+        let by_hand = Button::labelled("fly by hand", text("slow-fly-by-hand"));
+        if by_hand.show_in_row(ui).clicked() {
+            session.fly_by_hand();
+        }
     }
     turns::note(ui, session);
     cautions::show(ui);
@@ -403,6 +438,9 @@ fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) {
     }
     ui.painter().rect_filled(rect, 0.0, BACKGROUND.get());
     let inside = rect.shrink2(vec2(WIDE_GAP - 2.0, GAP));
+    if slow_flight::time_left(ui, session, inside) {
+        return;
+    }
     let (row, rest) = inside.split_top_bottom_at_y(inside.top() + playback::HEIGHT);
     let has_charts = layout.charts_under_stage();
     let row = if has_charts {

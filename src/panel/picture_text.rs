@@ -50,11 +50,16 @@ pub fn landing(
     // Where it takes several lines it may meet more of the others.
     let (several_lines, _) = placed(narrow);
     let (place, galley) = placed(between(room, others, several_lines.top()));
-    if session.playhead_s() > session.flight().touchdown_s {
+    if is_landing_shown(session) {
         ground(&painter, place);
         painter.galley(place.min, galley, WEAK_TEXT.get());
     }
     place
+}
+
+fn is_landing_shown(session: &Session) -> bool {
+    let is_led = session.slow_flight().is_some_and(|it| it.led().is_some());
+    !is_led && session.playhead_s() > session.pictured().flight.touchdown_s
 }
 
 /// Writes the hands' distances from the axis in the user's unit, each on the far side of its hand.
@@ -88,7 +93,7 @@ pub fn hand_distances(ctx: &Context, session: &Session, stage: Rect, hands: &[Ha
 }
 
 /// A patch under text, for contrast to whatever is drawn there.
-fn ground(painter: &Painter, rect: Rect) {
+pub fn ground(painter: &Painter, rect: Rect) {
     let patch = rect.expand2(vec2(5.0, 1.0));
     painter.rect_filled(
         patch,

@@ -14,6 +14,7 @@ pub mod pace;
 pub mod reading;
 pub mod readings;
 pub mod result;
+pub mod slow_flight;
 mod turn_try;
 pub mod turntable;
 pub mod uncertainty;

@@ -58,6 +58,12 @@ pub mod measuring {
     pub use crate::state::measuring::trace_file::TraceFile;
 }
 
+/// For the jump that is flown slowly by hand.
+pub mod slow_flight {
+    pub use crate::describe::slow_flight::{how, lands_in, percent, rows};
+    pub use crate::state::slow_flight::{Landed, PACES, SlowFlight};
+}
+
 /// For somebody on a turntable.
 pub mod turntable {
     pub use crate::describe::turntable::{ENERGY, equation, rate, sense, stand};

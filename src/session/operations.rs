@@ -23,6 +23,7 @@ mod preferences;
 mod question;
 mod reference;
 mod sensor;
+mod slow_flight;
 pub mod stepping;
 mod stop_watch;
 mod turn_try;

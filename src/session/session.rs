@@ -20,6 +20,7 @@ use crate::state::policy::Policy;
 use crate::state::preferences::Preferences;
 use crate::state::question::Question;
 use crate::state::reference::Reference;
+use crate::state::slow_flight::SlowFlight;
 use crate::state::turntable::OnTurntable;
 use crate::state::uncertainty::UncertaintyInputs;
 use turns_aloft_analysis::turn_try::TurnTry;
@@ -35,6 +36,8 @@ use turns_aloft_words::text;
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Moment {
     generation: u64,
+    /// Which flight by hand, where one is in the picture, and whether that has landed.
+    by_hand: Option<(u64, bool)>,
     t_s: f64,
 }
 
@@ -68,6 +71,8 @@ pub struct Session {
     pub(crate) turn_try: Option<TurnTry>,
     /// The attempt that is being measured.
     pub(crate) measuring: Option<Measuring>,
+    /// The jump at hand is flown slowly by hand.
+    pub(crate) slow_flight: Option<SlowFlight>,
     /// Who is on a turntable, if somebody is.
     pub(crate) turntable: Option<OnTurntable>,
     /// Who was on it last.
@@ -116,6 +121,7 @@ impl Session {
             trying: false,
             turn_try: None,
             measuring: None,
+            slow_flight: None,
             turntable: None,
             turntable_setup: Setup::on(Stand::Platform),
             fitted_jumps: FittedJumps::default(),
@@ -202,24 +208,30 @@ impl Session {
     }
 
     pub fn moment(&self) -> Moment {
+        let slow = self.slow_flight.as_ref();
         let on_turntable_s = self.turntable.as_ref().map(|it| it.shown().t_s);
         Moment {
             generation: self.generation,
+            by_hand: slow.map(|slow| (slow.count, slow.landed().is_some())),
             t_s: on_turntable_s.unwrap_or(self.playback.t_s),
         }
     }
 
     /// Whether the next picture is another one of itself.
     pub fn moves(&self) -> bool {
+        let is_led = self.slow_flight.as_ref().is_some_and(SlowFlight::is_in_air);
         match &self.turntable {
             Some(on_turntable) => on_turntable.moves(),
-            None => self.playback.playing,
+            None => self.playback.playing || is_led,
         }
     }
 
-    /// The flight at the playhead, held at its ends.
+    /// The flight in the picture at the playhead, held at its ends.
     pub fn now(&self) -> FlightSample {
-        self.jump.flight.at(self.playback.t_s)
+        match self.slow_flight.as_ref().and_then(SlowFlight::led) {
+            Some(led) => *led.sample(),
+            None => self.pictured().flight.at(self.playback.t_s),
+        }
     }
 
     /// Heading of the pelvis that the named jump's landing owes; none for a free jump.

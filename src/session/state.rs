@@ -15,6 +15,7 @@ pub mod policy;
 pub mod preferences;
 pub mod question;
 pub mod reference;
+pub mod slow_flight;
 pub mod turntable;
 pub mod uncertainty;
 pub mod visit;

@@ -19,6 +19,6 @@ impl Beside {
 }
 
 pub fn read_beside(session: Res<CurrentSession>, mut beside: ResMut<Beside>) {
-    let is_beside = session.is_side_by_side() && session.reference().is_some();
+    let is_beside = session.is_side_by_side() && session.pictured_beside().is_some();
     beside.set_if_neq(Beside(if is_beside { APART_M } else { 0.0 }));
 }

@@ -9,7 +9,9 @@ use crate::shown_turntable::ground as ground_under;
 use turns_aloft_figure::pose::FigurePose;
 use turns_aloft_figure::shown::shown_pose;
 use turns_aloft_physics::flight::{Flight, FlightSample};
+use turns_aloft_physics::led_flight::LedFlight;
 use turns_aloft_scenario::ground::Ground;
+use turns_aloft_session::{Moment, Session};
 
 /// The flight shown; marked changed only when the session has another one.
 #[derive(Resource)]
@@ -22,7 +24,11 @@ pub struct ShownFlight {
 /// The moment shown; marked changed only when playhead or flight have changed.
 #[derive(Resource)]
 pub struct ShownSample {
+    /// Of which moment it is.
+    of: Moment,
     pub playhead_s: f64,
+    /// It is led by hand while it flies: the flight shown is not what it will have been.
+    pub is_led: bool,
     /// The flight at the playhead, held at its ends.
     pub flown: FlightSample,
     /// The jumper, who lands after touch-down.
@@ -43,13 +49,31 @@ pub struct ReferenceSample {
 }
 
 impl ShownFlight {
-    /// The moment at the playhead.
-    fn at(&self, playhead_s: f64) -> ShownSample {
+    /// The moment at the playhead, or of the flight that is led.
+    fn at(&self, session: &Session) -> ShownSample {
+        let of = session.moment();
+        if let Some(led) = session.slow_flight().and_then(|slow| slow.led()) {
+            return self.led(of, led);
+        }
+        let playhead_s = session.playhead_s();
         let (flown, pose) = moment(&self.flight, self.ground, playhead_s);
         ShownSample {
+            of,
             playhead_s,
+            is_led: false,
             flown,
             pose,
+        }
+    }
+
+    fn led(&self, of: Moment, led: &LedFlight) -> ShownSample {
+        ShownSample {
+            of,
+            // It may be in the air for longer than the flight shown.
+            playhead_s: led.time_s().min(self.flight.touchdown_s.next_down()),
+            is_led: true,
+            flown: *led.sample(),
+            pose: FigurePose::flown(&led.pose()),
         }
     }
 }
@@ -73,31 +97,31 @@ pub fn read_session(
     flight: Option<ResMut<ShownFlight>>,
     sample: Option<ResMut<ShownSample>>,
 ) {
-    let playhead_s = session.playhead_s();
     // Under a turntable lies what it stands on.
     let ground = match session.turntable() {
         Some(on_turntable) => ground_under(on_turntable.setup().stand),
         None => session.scenario().ground,
     };
+    let pictured = &session.pictured().flight;
     let now = || ShownFlight {
-        flight: Arc::clone(session.flight()),
+        flight: Arc::clone(pictured),
         ground,
         owed_heading_rad: session.owed_heading_rad(),
     };
     let (Some(mut flight), Some(mut sample)) = (flight, sample) else {
         let flight = now();
-        commands.insert_resource(flight.at(playhead_s));
+        commands.insert_resource(flight.at(&session));
         commands.insert_resource(flight);
         return;
     };
-    let same_flight = Arc::ptr_eq(&flight.flight, session.flight())
+    let same_flight = Arc::ptr_eq(&flight.flight, pictured)
         && flight.ground == ground
         && flight.owed_heading_rad == session.owed_heading_rad();
     if !same_flight {
         *flight = now();
     }
-    if !same_flight || sample.playhead_s != playhead_s {
-        *sample = flight.at(playhead_s);
+    if !same_flight || sample.of != session.moment() {
+        *sample = flight.at(&session);
     }
 }
 
@@ -106,20 +130,15 @@ pub fn read_reference(
     mut reference: ResMut<ShownReference>,
     mut sample: ResMut<ReferenceSample>,
 ) {
-    let attempt = session.reference();
-    let flight = attempt.map(|reference| &reference.jump.flight);
+    let attempt = session.pictured_beside();
+    let flight = attempt.map(|(flight, _)| flight);
     let playhead_s = session.playhead_s();
     let same_flight = reference.flight().map(Arc::as_ptr) == flight.map(Arc::as_ptr);
     if same_flight && (flight.is_none() || sample.playhead_s == playhead_s) {
         return;
     }
     if !same_flight {
-        reference.attempt = attempt.map(|reference| {
-            (
-                Arc::clone(&reference.jump.flight),
-                reference.scenario.ground,
-            )
-        });
+        reference.attempt = attempt.map(|(flight, ground)| (Arc::clone(flight), ground));
     }
     let shown = reference.attempt.as_ref();
     *sample = ReferenceSample {

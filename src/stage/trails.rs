@@ -101,7 +101,7 @@ fn draw(
             let hand = sample.pose.point_m(trail.hand, knuckle_m).as_vec3();
             points.push((hand, 1.0));
         }
-        if points.len() < 2 || sample.playhead_s <= 0.0 {
+        if points.len() < 2 || sample.playhead_s <= 0.0 || sample.is_led {
             *visibility = Visibility::Hidden;
             continue;
         }

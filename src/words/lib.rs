@@ -37,6 +37,11 @@ macro_rules! messages {
             include_str!(concat!("../../assets/words/", $language, "/session.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/picture.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/panel.ftl")),
+            include_str!(concat!(
+                "../../assets/words/",
+                $language,
+                "/slow_flight.ftl"
+            )),
             include_str!(concat!("../../assets/words/", $language, "/page.ftl")),
         ]
     };
@@ -82,7 +87,7 @@ impl Language {
     }
 
     /// The contents of its message files.
-    pub const fn sources(self) -> [&'static str; 10] {
+    pub const fn sources(self) -> [&'static str; 11] {
         match self {
             Self::English => messages!("en"),
             Self::German => messages!("de"),

@@ -9,7 +9,7 @@ use crate::harness::{
     LANGUAGES, PHONE_ON_ITS_SIDE, Page, SIZES, SMALL_PHONE, press_target, settle, show, targets,
 };
 use crate::letters::faults;
-use crate::measure;
+use crate::{measure, slow_flight};
 use turns_aloft::appearance;
 use turns_aloft::describe::Label;
 use turns_aloft::scenario::starts;
@@ -308,6 +308,40 @@ impl Walk {
         self.session().show_range(false);
     }
 
+    /// A jump that is flown by hand: before the take-off, in the air with arms and legs out and in, and landed.
+    fn flown_by_hand(&mut self) {
+        self.open_one();
+        self.session().fly_by_hand();
+        settle(&mut self.page);
+        self.look_through("about to be flown by hand");
+        self.session().take_off();
+        self.session().lead(1.0);
+        for _ in 0..40 {
+            self.session().advance(0.1);
+            settle(&mut self.page);
+            if self.session().moves() {
+                self.look("flown by hand");
+            }
+        }
+        slow_flight::land(&mut self.page);
+        self.look_through("flown by hand and landed");
+        self.session().stop_flying_by_hand();
+        settle(&mut self.page);
+    }
+
+    /// The five-turn try, with limits passed.
+    fn turn_try(&mut self) {
+        self.session().begin_try();
+        self.session().set_try_step(5);
+        self.session()
+            .change(|scenario| scenario.takeoff_rate_rad_s *= 1.9);
+        settle(&mut self.page);
+        self.look_through("tried");
+        self.session().leave_try();
+        self.session().undo();
+        settle(&mut self.page);
+    }
+
     /// Somebody on a turntable: at rest and after a fast run with another one under it, everything open.
     fn on_a_turntable(&mut self) {
         self.session().begin_turntable();
@@ -327,19 +361,6 @@ impl Walk {
             self.look_through(&format!("on a turntable, {stand:?}"));
         }
         self.session().leave_turntable();
-        settle(&mut self.page);
-    }
-
-    /// The five-turn try, with limits passed.
-    fn turn_try(&mut self) {
-        self.session().begin_try();
-        self.session().set_try_step(5);
-        self.session()
-            .change(|scenario| scenario.takeoff_rate_rad_s *= 1.9);
-        settle(&mut self.page);
-        self.look_through("tried");
-        self.session().leave_try();
-        self.session().undo();
         settle(&mut self.page);
     }
 
@@ -373,6 +394,7 @@ fn everything_can_be_read(size: [f32; 2]) {
             walk.tried();
             walk.kept();
             walk.measured();
+            walk.flown_by_hand();
             walk.turn_try();
             walk.on_a_turntable();
             found.append(&mut walk.found);

@@ -16,6 +16,7 @@ mod picture;
 mod picture_text;
 mod ring;
 mod room;
+mod slow_flight;
 mod steady;
 mod swipe;
 mod turn_try;

@@ -5,7 +5,8 @@ use std::collections::BTreeSet;
 use egui::Rect;
 use egui::accesskit::Role;
 
-use crate::harness::{Control, SIZES, TABLET, controls, open, press_target, targets};
+use crate::harness::{Control, SIZES, TABLET, at_target, controls, open, press_target, targets};
+use crate::slow_flight;
 use turns_aloft::session::Question;
 use turns_aloft::words::Language;
 
@@ -60,6 +61,32 @@ fn every_touch_target_is_a_control_and_every_control_a_touch_target() {
                 }
             }
         }
+    }
+}
+
+/// So are those of a flight by hand, with the same names in both languages.
+#[test]
+fn a_flight_by_hand_is_operated_by_names() {
+    for size in SIZES {
+        let names = LANGUAGES.map(|language| {
+            let mut page = slow_flight::begin(size, language, true);
+            let mut names = Vec::new();
+            for _ in 0..3 {
+                check_names(&controls(&page));
+                for target in targets().into_keys() {
+                    let found = at_target(&page, &target);
+                    assert!(found.is_some(), "{size:?} {language:?} {target}");
+                    names.push(target);
+                }
+                if targets().contains_key("take off") {
+                    press_target(&mut page, "take off");
+                } else {
+                    slow_flight::land(&mut page);
+                }
+            }
+            names
+        });
+        assert_eq!(names[0], names[1], "{size:?}");
     }
 }
 

@@ -8,6 +8,7 @@ use crate::harness::{
     targets,
 };
 use crate::letters::faults;
+use crate::slow_flight;
 use turns_aloft::appearance;
 use turns_aloft::describe::beyond;
 use turns_aloft::scenario::starts;
@@ -152,6 +153,25 @@ fn menus_have_room() {
 }
 
 /// The whole map with both axis buttons is on the screen, and high enough to be read.
+/// Before the take-off, in the air and after the landing; in the air the whole pad is in sight.
+#[test]
+fn a_flight_by_hand_has_room() {
+    everywhere(|size, language| {
+        let mut page = slow_flight::begin(size, language, true);
+        let state = format!("{language:?} {size:?} about to be flown by hand");
+        check(&page, size, &state, None);
+        press_target(&mut page, "take off");
+        let state = format!("{language:?} {size:?} flown by hand");
+        check(&page, size, &state, None);
+        let pad = targets()["pad"];
+        assert!(pad.bottom() <= size[1], "{state}: {pad:?}");
+        assert!(pad.width() > 250.0 && pad.height() >= 150.0, "{pad:?}");
+        slow_flight::land(&mut page);
+        let state = format!("{language:?} {size:?} landed by hand");
+        check(&page, size, &state, None);
+    });
+}
+
 #[test]
 fn the_whole_map_is_on_the_screen() {
     everywhere(|size, language| {

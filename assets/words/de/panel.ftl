@@ -345,7 +345,7 @@ measure-line-asked = Zu markieren
 measure-line-answer = Was die Markierungen sagen
 
 ## The five-turn try.
-in-your-hands-menu = In eigener Hand
+in-your-hands-menu = In deinen Händen
 try-title = Der Fünf-Drehungen-Versuch
 try-about = So viele Drehungen wie möglich und so wenige überschrittene Grenzen von Menschen wie möglich. Nicht, wie oft jemand springt.
 try-step = { $turns }

@@ -3,7 +3,7 @@
 use egui::{Align2, CursorIcon, Painter, Pos2, Rect, Response, Sense, Stroke, Ui};
 
 use crate::controls::accessibility;
-use crate::controls::interact::interact;
+use crate::controls::interact::{id, interact};
 use crate::style::{self, ACCENT, ON_ACCENT};
 
 /// A button drawn by the caller.
@@ -54,6 +54,12 @@ pub fn explanation_area(
 /// An area to move something about in. For AccessKit what is moved has sliders ([`point_slider`](crate::controls::slider::point_slider)).
 pub fn pan_area(ui: &Ui, name: &str, rect: Rect) -> Response {
     interact(ui, name, rect, Sense::click_and_drag()).on_hover_cursor(CursorIcon::Crosshair)
+}
+
+/// The picture while a finger anywhere on it does something. It is no touch target of its own: what lies on it
+/// goes first, and a control beside it does the same.
+pub fn picture_area(ui: &Ui, name: &str, rect: Rect) -> Response {
+    ui.interact(rect, id(name), Sense::click_and_drag())
 }
 
 pub const EXPLANATION_MARK_RADIUS: f32 = 9.0;

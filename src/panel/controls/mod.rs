@@ -27,7 +27,7 @@ pub mod touch_targets;
 
 pub use crate::controls::areas::EXPLANATION_MARK_RADIUS;
 pub use crate::controls::areas::{
-    button_area, explanation_area, explanation_mark, pan_area, toggle_area,
+    button_area, explanation_area, explanation_mark, pan_area, picture_area, toggle_area,
 };
 pub use crate::controls::button::Button;
 pub use crate::controls::choice::{choice, choice_across};

@@ -7,6 +7,7 @@ use crate::controls::pan_area;
 use crate::fitted::fitted;
 use crate::layout;
 use crate::notice;
+use crate::picture_text;
 use crate::style::{self, GAP, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
 use turns_aloft_session::Session;
 use turns_aloft_words::text;
@@ -56,10 +57,9 @@ pub fn show(
     let (middle, font) = (Align2::CENTER_BOTTOM, style::text(15.0));
     let hint = text("turntable-hint");
     let hint = fitted(&painter, middle, hint, font, WEAK_TEXT.get(), room);
-    over.push(hint.draw(
-        &painter,
-        stage.center_bottom() - vec2(0.0, stage.bottom() - foot),
-    ));
+    let at = stage.center_bottom() - vec2(0.0, stage.bottom() - foot);
+    picture_text::ground(&painter, hint.area(at));
+    over.push(hint.draw(&painter, at));
     let figure = layout::figure_area(stage, &over);
     if let Some(axis) = axis {
         hold(ui, session, figure, &axis);

@@ -2,6 +2,7 @@
 
 use crate::describe::turntable;
 use crate::session::Session;
+use crate::state::slow_flight::SlowFlight;
 use turns_aloft_describe::turns::{hundredths_of, turns_text};
 use turns_aloft_describe::unit::{SECONDS, UnitText};
 use turns_aloft_physics::flight::FlightSample;
@@ -11,6 +12,9 @@ use turns_aloft_words::{say, text};
 
 /// What the phase of the flight at the playhead is called.
 pub fn phase(session: &Session) -> &'static str {
+    if let Some(slow) = session.slow_flight() {
+        return phase_by_hand(session, slow);
+    }
     let (t_s, flight) = (session.playhead_s(), session.flight());
     let plan = &flight.table.plan;
     if t_s < 0.0 {
@@ -28,6 +32,19 @@ pub fn phase(session: &Session) -> &'static str {
     }
 }
 
+/// The same of a flight by hand, which has no plan.
+fn phase_by_hand(session: &Session, slow: &SlowFlight) -> &'static str {
+    match slow.landed() {
+        None if slow.is_in_air() => text("slow-phase-in-air"),
+        None => text("phase-on-the-ground"),
+        Some(_) if session.playhead_s() < 0.0 => text("phase-on-the-ground"),
+        Some(landed) if session.playhead_s() < landed.jump.flight.touchdown_s => {
+            text("slow-phase-in-air")
+        }
+        Some(_) => text("phase-landed"),
+    }
+}
+
 /// The picture in one sentence, at the playhead.
 pub fn picture(session: &Session) -> String {
     if let Some(on_turntable) = session.turntable() {
@@ -38,7 +55,7 @@ pub fn picture(session: &Session) -> String {
         "picture",
         phase = phase(session),
         time = SECONDS.text(session.now().t_s),
-        turns = turns_so_far_text(session.jump(), turns)
+        turns = turns_so_far_text(session.pictured(), turns)
     )
 }
 

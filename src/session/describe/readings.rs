@@ -2,14 +2,18 @@
 
 use crate::describe::reading::Reading;
 use crate::describe::{
-    compare, efforts, flight, goal_lines, loads, map, measuring, result, turn_try, turntable,
-    uncertainty, weights, why_lines,
+    compare, efforts, flight, goal_lines, loads, map, measuring, result, slow_flight, turn_try,
+    turntable, uncertainty, weights, why_lines,
 };
 use crate::session::Session;
 use crate::state::question::Question;
 
 /// All lines, those of one group together.
 pub fn readings(session: &Session) -> Vec<Reading> {
+    // What is flown by hand has lines of its own: these are of the jump at hand.
+    if session.is_flown_by_hand() {
+        return Vec::new();
+    }
     if let Some(on_turntable) = session.turntable() {
         return turntable::lines(session, on_turntable);
     }
@@ -33,6 +37,9 @@ impl Session {
     pub fn answers(&self) -> Vec<Reading> {
         if self.is_measuring() {
             return measuring::lines(self);
+        }
+        if let Some(slow) = self.slow_flight() {
+            return slow_flight::lines(self, slow);
         }
         if self.is_on_turntable() {
             return Vec::new();

@@ -1,6 +1,7 @@
 //! What the jump comes to: its turns, and how they are called.
 
 use crate::describe::reading::{Group, Reading, line};
+use crate::describe::slow_flight;
 use crate::describe::turntable;
 use crate::session::Session;
 use turns_aloft_describe::beyond;
@@ -16,6 +17,9 @@ use turns_aloft_words::{decimal, say, text};
 
 /// The result in one sentence, to be read out.
 pub fn summary(session: &Session) -> String {
+    if let Some(state) = slow_flight::state(session) {
+        return state;
+    }
     if let Some(on_turntable) = session.turntable() {
         return turntable::summary(session, on_turntable);
     }

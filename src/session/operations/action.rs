@@ -144,6 +144,7 @@ impl Session {
     pub(crate) fn replace_document(&mut self, change: Change, after: Document) {
         let before = mem::replace(&mut self.document, after);
         self.notice = None;
+        self.slow_flight = None;
         let opened = change == Change::Opened;
         if opened && before != self.document {
             // Half-widths and limits are about one jumper.

@@ -63,6 +63,7 @@ impl Session {
         self.setting_up = false;
         self.turntable = None;
         self.notice = None;
+        self.stop_flying_by_hand();
         self.measuring = Some(Measuring::new(Attempt {
             scenario: self.scenario().clone(),
             measured,

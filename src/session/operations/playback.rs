@@ -11,18 +11,20 @@ impl Session {
 
     /// Touch-down, or the later one of two, s after take-off.
     pub fn end_s(&self) -> f64 {
-        let own_s = self.jump.flight.touchdown_s;
-        self.reference().map_or(own_s, |reference| {
-            own_s.max(reference.jump.flight.touchdown_s)
-        })
+        let own_s = self.pictured().flight.touchdown_s;
+        let beside = self.pictured_beside();
+        beside.map_or(own_s, |(flight, _)| own_s.max(flight.touchdown_s))
     }
 
     fn last_s(&self) -> f64 {
         self.end_s() + AFTER_S
     }
 
-    /// Moves the playhead on by `passed_s` of real time.
+    /// Moves the playhead, or a flight that is led, on by `passed_s` of real time.
     pub fn advance(&mut self, passed_s: f64) {
+        if self.fly_on(passed_s) {
+            return;
+        }
         self.playback.advance(passed_s, self.last_s());
     }
 

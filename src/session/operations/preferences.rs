@@ -22,9 +22,9 @@ impl Session {
         self.preferences.curves = curves;
     }
 
-    /// Whether a newcomer has yet to be told what to do here.
+    /// Whether a newcomer has yet to be told what to do here; a flight by hand has no slider to drag.
     pub const fn shows_greeting(&self) -> bool {
-        !self.preferences.greeted
+        !self.preferences.greeted && self.slow_flight.is_none()
     }
 
     /// Puts what a newcomer is told away for good.

@@ -7,6 +7,8 @@ use turns_aloft_analysis::turn_try::{STEPS, TurnTry};
 impl Session {
     /// Begins it with the jump at hand, at the turns of its name or the nearest step.
     pub fn begin_try(&mut self) {
+        self.stop_flying_by_hand();
+        self.leave_turntable();
         self.trying = true;
         self.set_try_step(self.scenario().jump_turns);
         self.ask(Question::Jump);

@@ -97,6 +97,7 @@ impl Session {
                 self.playback.playing = false;
                 self.setting_up = false;
                 self.measuring = None;
+                self.stop_flying_by_hand();
                 self.notice = None;
                 self.turntable = Some(on_turntable);
             }
