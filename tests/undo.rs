@@ -356,7 +356,7 @@ fn a_spoilt_history_loses_only_the_history() {
 #[test]
 fn earlier_visits_open_without_a_history() {
     let (session, mut kept) = visit();
-    for later in ["history", "curves"] {
+    for later in ["history", "curves", "turntable"] {
         let entry = kept.as_object_mut().expect("an object").remove(later);
         assert!(entry.is_some(), "{later}");
     }

@@ -76,7 +76,7 @@ def test_a_flick_below_the_hips_pushes(page):
     enter(page)
     x, y, width, height = page.rects()["picture push"]
     level = y + height / 2
-    touch.touch_drag(page, x + 0.2 * width, level, x + 0.8 * width, level, steps=2)
+    touch.flick(page, x + 0.2 * width, level, x + 0.8 * width, level)
     page.wait_until("it turns", lambda: number(page, "rate") > 0)
     paused(page)
     assert "anticlockwise" in page.output("turntable:rate")

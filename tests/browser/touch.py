@@ -22,13 +22,14 @@ def double_tap(page, x, y):
 
 
 @contextmanager
-def _time_slowed(page):
-    """Slows the page's clock to a tenth of its speed."""
+def _time_slowed(page, times=10):
+    """Makes the page's clock so many times slower."""
     page.run(
         """
-        const now = performance.now.bind(performance), start = now();
-        performance.now = () => start + (now() - start) / 10;
-        """
+        const now = performance.now.bind(performance), start = now(), [times] = arguments;
+        performance.now = () => start + (now() - start) / times;
+        """,
+        times,
     )
     yield
     page.run("delete performance.now")
@@ -45,6 +46,12 @@ def taps(page, places):
 def touch_drag(page, x0, y0, x1, y1, steps=6):
     with held(page, (x0, y0), (x1, y1), steps):
         pass
+
+
+def flick(page, x0, y0, x1, y1):
+    """A quick drag by the page's clock, however long drawing takes."""
+    with _time_slowed(page, times=100):
+        touch_drag(page, x0, y0, x1, y1, steps=2)
 
 
 @contextmanager
