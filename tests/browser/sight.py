@@ -2,6 +2,12 @@
 
 import touch
 
+# The offer of an update lies over the canvas.
+BOTTOM = """
+const offer = document.getElementById("update").getBoundingClientRect();
+return offer.height > 0 ? offer.top : innerHeight;
+"""
+
 
 def reveal(page, name, top=0, at_x=None):
     """Scrolls until the whole target is visible below `top`; returns its centre.
@@ -17,7 +23,7 @@ def reveal(page, name, top=0, at_x=None):
 
     def seen():
         x, y, width, height = page.wait_until(f"{name} at rest", at_rest)
-        bottom = page.run("return innerHeight")
+        bottom = page.run(BOTTOM)
         if top <= y and y + height <= bottom:
             return True
         middle = (top + bottom) / 2
