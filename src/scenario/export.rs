@@ -5,7 +5,7 @@ use serde::Serialize;
 
 use crate::fly::Jump;
 use turns_aloft_physics::GRAVITY_M_S2;
-use turns_aloft_physics::body::Segment;
+use turns_aloft_physics::body::{Body, Segment};
 use turns_aloft_physics::flight::Flight;
 use turns_aloft_physics::rotation::exp;
 
@@ -85,7 +85,7 @@ struct Blend {
 
 /// A rigid body fixed to a segment: its own tissue or what it carries.
 #[derive(Debug, Serialize)]
-struct PartData {
+pub struct PartData {
     name: &'static str,
     segment: &'static str,
     mass_kg: f64,
@@ -150,17 +150,7 @@ impl Export {
             segments: Segment::ALL
                 .map(|segment| SegmentData::new(jump, segment))
                 .into(),
-            parts: body
-                .parts
-                .iter()
-                .map(|part| PartData {
-                    name: part.name,
-                    segment: part.segment.name(),
-                    mass_kg: part.mass_kg,
-                    cm_m: part.cm_m.to_array(),
-                    moments_kg_m2: part.moments_kg_m2.to_array(),
-                })
-                .collect(),
+            parts: PartData::of(body),
             start: Start {
                 orientation: wxyz(start.orientation()),
                 cm_height_m: flight.takeoff_cm_m,
@@ -174,6 +164,20 @@ impl Export {
                 .map(|part| Sample::new(flight, part * flight.touchdown_s))
                 .collect(),
         }
+    }
+}
+
+impl PartData {
+    /// Every part of a body.
+    pub fn of(body: &Body) -> Vec<Self> {
+        let parts = body.parts.iter().map(|part| Self {
+            name: part.name,
+            segment: part.segment.name(),
+            mass_kg: part.mass_kg,
+            cm_m: part.cm_m.to_array(),
+            moments_kg_m2: part.moments_kg_m2.to_array(),
+        });
+        parts.collect()
     }
 }
 
@@ -245,6 +249,7 @@ impl SegmentData {
     }
 }
 
-fn wxyz(q: glam::DQuat) -> [f64; 4] {
+/// A quaternion as exports have it: [w, x, y, z].
+pub fn wxyz(q: glam::DQuat) -> [f64; 4] {
     [q.w, q.x, q.y, q.z]
 }

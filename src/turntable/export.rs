@@ -1,10 +1,10 @@
 //! A programme as plain data: the exact body, how its joints stand over time, and what was found, for
 //! whoever wants to compute it again with other means. In the words of the export of a flight.
 
-use glam::DQuat;
 use serde::Serialize;
 
 use turns_aloft_physics::body::Segment;
+use turns_aloft_scenario::export::{PartData, wxyz};
 
 use crate::planned::Planned;
 
@@ -36,15 +36,6 @@ struct SegmentData {
     name: &'static str,
     parent: Option<&'static str>,
     joint_m: [f64; 3],
-}
-
-#[derive(Debug, Serialize)]
-struct PartData {
-    name: &'static str,
-    segment: &'static str,
-    mass_kg: f64,
-    cm_m: [f64; 3],
-    moments_kg_m2: [f64; 3],
 }
 
 #[derive(Debug, Serialize)]
@@ -103,17 +94,7 @@ impl Export {
                     joint_m: body.link(segment).joint_m.to_array(),
                 })
                 .into(),
-            parts: body
-                .parts
-                .iter()
-                .map(|part| PartData {
-                    name: part.name,
-                    segment: part.segment.name(),
-                    mass_kg: part.mass_kg,
-                    cm_m: part.cm_m.to_array(),
-                    moments_kg_m2: part.moments_kg_m2.to_array(),
-                })
-                .collect(),
+            parts: PartData::of(body),
             measured: Joints {
                 rotations: rotations.collect(),
                 times_s,
@@ -134,8 +115,4 @@ impl Export {
                 .collect(),
         }
     }
-}
-
-fn wxyz(q: DQuat) -> [f64; 4] {
-    [q.w, q.x, q.y, q.z]
 }
