@@ -1,14 +1,17 @@
 //! A jump that was led by hand, through every command that takes a jump; and a try at so many turns.
 
 #[path = "support/aloft.rs"]
-mod aloft;
+mod command;
+#[path = "support/printed.rs"]
+mod printed;
 
 use std::fs;
 use std::path::PathBuf;
 
 use serde_json::{Value, json};
 
-use aloft::aloft;
+use command::aloft;
+use printed::printed;
 use turns_aloft::scenario::link::to_fragment;
 use turns_aloft::scenario::{Scenario, starts};
 
@@ -27,12 +30,6 @@ fn led_file(name: &str) -> (PathBuf, Scenario) {
     fs::write(&path, file.to_string()).expect("a file");
     let scenario = Scenario::from_file(&file.to_string()).expect("it opens");
     (path, scenario)
-}
-
-fn printed(arguments: &[&str]) -> String {
-    let output = aloft(arguments);
-    assert!(output.status.success(), "{arguments:?}: {output:?}");
-    String::from_utf8(output.stdout).expect("text")
 }
 
 fn refused(arguments: &[&str]) -> String {

@@ -2,24 +2,19 @@
 
 #[path = "support/aloft.rs"]
 mod command;
+#[path = "support/printed.rs"]
+mod printed;
 
 use std::fmt::Write as _;
 use std::fs;
 use std::path::{Path, PathBuf};
 
 use command::aloft;
+use printed::printed;
 use serde_json::Value;
 
 use turns_aloft::attempt::Attempt;
 use turns_aloft::scenario::{Scenario, starts};
-
-#[track_caller]
-fn printed(arguments: &[&str]) -> String {
-    let output = aloft(arguments);
-    let why = String::from_utf8_lossy(&output.stderr);
-    assert!(output.status.success(), "{arguments:?}: {why}");
-    String::from_utf8(output.stdout).expect("it prints text")
-}
 
 fn report(arguments: &[&str]) -> Value {
     serde_json::from_str(&printed(arguments)).expect("it prints JSON")

@@ -2,20 +2,15 @@
 
 #[path = "support/aloft.rs"]
 mod command;
+#[path = "support/printed.rs"]
+mod printed;
 
 use std::fs;
 use std::path::{Path, PathBuf};
 
 use command::aloft;
+use printed::printed;
 use serde_json::Value;
-
-#[track_caller]
-fn printed(arguments: &[&str]) -> String {
-    let output = aloft(arguments);
-    let why = String::from_utf8_lossy(&output.stderr);
-    assert!(output.status.success(), "{arguments:?}: {why}");
-    String::from_utf8(output.stdout).expect("it prints text")
-}
 
 /// What is said of what is refused.
 #[track_caller]
