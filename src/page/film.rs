@@ -338,7 +338,10 @@ fn lead_player(film: Option<NonSendMut<Film>>, session: Res<CurrentSession>) {
 /// Shows the film as large as the session wants. Fingers may look closer by themselves meanwhile.
 fn look(film: &mut Film, session: &Session) {
     let closer = session.measuring().map_or(1.0, |it| it.closer());
-    let looks = (session.looked_at_px().filter(|_| closer > 1.0)).map(|at_px| (closer, at_px));
+    let looks = (closer > 1.0)
+        .then(|| session.looked_at_px())
+        .flatten()
+        .map(|at_px| (closer, at_px));
     if looks == film.looks {
         return;
     }
