@@ -38,6 +38,29 @@ fn it_is_tried_step_by_step() {
     }
 }
 
+/// Each has the place of what was there before.
+#[test]
+fn one_mode_leaves_another() {
+    let mut session = Session::default();
+    let modes = |session: &Session| {
+        [
+            session.is_measuring(),
+            session.is_on_turntable(),
+            session.is_flown_by_hand(),
+        ]
+    };
+    session.measure_by_stop_watch();
+    session.fly_by_hand();
+    assert_eq!(modes(&session), [false, false, true]);
+    session.begin_turntable();
+    assert_eq!(modes(&session), [false, true, false]);
+    session.measure_in_film();
+    assert_eq!(modes(&session), [true, false, false]);
+    session.begin_try();
+    assert_eq!(modes(&session), [false; 3]);
+    assert!(session.turn_try().is_some());
+}
+
 /// It survives a reload; undo takes the steps back.
 #[test]
 fn it_goes_on_after_a_reload() {

@@ -60,14 +60,20 @@ impl Session {
 
     pub(crate) fn begin_measuring(&mut self, measured: Measured) {
         self.playback.playing = false;
-        self.setting_up = false;
-        self.turntable = None;
-        self.notice = None;
-        self.stop_flying_by_hand();
+        self.leave_modes();
         self.measuring = Some(Measuring::new(Attempt {
             scenario: self.scenario().clone(),
             measured,
         }));
+    }
+
+    /// Leaves whatever has the place of the jump at hand: what has it next begins with this.
+    pub(crate) fn leave_modes(&mut self) {
+        self.stop_measuring();
+        self.leave_turntable();
+        self.stop_flying_by_hand();
+        self.setting_up = false;
+        self.notice = None;
     }
 
     /// Leaves what has been measured.

@@ -22,10 +22,7 @@ impl Session {
 
     /// Stands before the take-off of the jump at hand, to fly it by hand.
     pub fn fly_by_hand(&mut self) {
-        self.stop_measuring();
-        self.leave_turntable();
-        self.setting_up = false;
-        self.notice = None;
+        self.leave_modes();
         let still = self.preferences.still;
         self.slow_flight = Some(SlowFlight::new(&self.document.scenario, still));
         self.stand_at_takeoff();

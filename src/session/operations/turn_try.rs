@@ -7,12 +7,10 @@ use turns_aloft_analysis::turn_try::{STEPS, TurnTry};
 impl Session {
     /// Begins it with the jump at hand, at the turns of its name or the nearest step.
     pub fn begin_try(&mut self) {
-        self.stop_flying_by_hand();
-        self.leave_turntable();
-        self.trying = true;
+        self.leave_modes();
         self.set_try_step(self.scenario().jump_turns);
         self.ask(Question::Jump);
-        self.setting_up = false;
+        self.trying = true;
         self.take_stock_of_try();
     }
 

@@ -95,10 +95,7 @@ impl Session {
         match OnTurntable::begun(&setup) {
             Ok(on_turntable) => {
                 self.playback.playing = false;
-                self.setting_up = false;
-                self.measuring = None;
-                self.stop_flying_by_hand();
-                self.notice = None;
+                self.leave_modes();
                 self.turntable = Some(on_turntable);
             }
             Err(why) => self.say(why.sentence()),
