@@ -7,9 +7,9 @@ use std::sync::Arc;
 
 use crate::field::{Field, between};
 use crate::seen;
+use turns_aloft_physics::order::by_number;
 use turns_aloft_physics::table::PlanTable;
 use turns_aloft_scenario::Scenario;
-use turns_aloft_scenario::order::by_number;
 use turns_aloft_scenario::parameter::Parameter;
 use turns_aloft_scenario::setting::Refused;
 
