@@ -200,6 +200,11 @@ impl TurnMap {
         self.done == self.order.len()
     }
 
+    /// Across, and upwards.
+    pub const fn axes(&self) -> [&Axis; 2] {
+        [&self.x, &self.y]
+    }
+
     /// Flies up to so many nodes more; how many there were.
     pub fn refine(&mut self, nodes: usize) -> usize {
         let from = self.done;
