@@ -4,6 +4,7 @@
 pub mod beyond;
 pub mod call;
 pub mod collection;
+pub mod curve;
 pub mod effort_report;
 pub mod export;
 pub mod facing;

@@ -8,7 +8,7 @@ mod state;
 
 pub use crate::operations::action::Action;
 pub use crate::session::{Moment, Session};
-pub use crate::state::curves::{Curve, ShownCurves};
+pub use crate::state::curves::ShownCurves;
 pub use crate::state::document::{Attempt, Document};
 pub use crate::state::history::{Change, History, MOST_STEPS};
 pub use crate::state::library::Library;
@@ -16,11 +16,12 @@ pub use crate::state::playback::{AFTER_S, BEFORE_S, FRAME_S, Playback, SPEEDS};
 pub use crate::state::policy::Policy;
 pub use crate::state::question::Question;
 pub use crate::state::visit::VisitState;
+pub use turns_aloft_scenario::curve::Curve;
 
 /// The jump as lines of text.
 pub mod readings {
     pub use crate::describe::equation::Equation;
-    pub use crate::describe::moment::{phase, picture, turns_at, turns_of, turns_so_far_text};
+    pub use crate::describe::moment::{phase, picture, turns_at, turns_so_far_text};
     pub use crate::describe::pace::Pace;
     pub use crate::describe::reading::{Group, Reading};
     pub use crate::describe::readings::readings;

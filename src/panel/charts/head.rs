@@ -20,10 +20,10 @@ struct Head {
 impl Head {
     fn of(session: &Session, curve: Curve) -> Self {
         let t_s = session.playhead_s();
-        let own = curve::value(curve, session.scenario(), session.jump(), t_s);
+        let own = curve.value(session.scenario(), session.jump(), t_s);
         let reference = session.reference();
         let other = reference.map(|it| {
-            let value = curve::value(curve, &it.scenario, &it.jump, t_s);
+            let value = curve.value(&it.scenario, &it.jump, t_s);
             curve::value_text(curve, session, &it.jump, value)
         });
         Self {

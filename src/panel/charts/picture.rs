@@ -24,10 +24,10 @@ impl Chart {
             let points = points.into_iter();
             points.map(|[t_s, si]| [t_s, unit.from_si(si)]).collect()
         };
-        let points = shown(curve::points(curve, session.scenario(), session.jump()));
+        let points = shown(curve.points(session.scenario(), session.jump()));
         let reference = session
             .reference()
-            .map(|it| shown(curve::points(curve, &it.scenario, &it.jump)));
+            .map(|it| shown(curve.points(&it.scenario, &it.jump)));
         let mark = curve::mark(curve, session).map(|si| unit.from_si(si));
         let values = points.iter().chain(reference.iter().flatten());
         let scale = VerticalScale::of(values.map(|at| at[1]).chain(mark), height);
@@ -65,7 +65,9 @@ impl Chart {
         painter.add(Shape::line(placed(&self.points), Stroke::new(2.5, colour)));
         playhead(&painter, session, rect);
         let flown_s = session.now().t_s;
-        let now = curve::value(self.curve, session.scenario(), session.jump(), flown_s);
+        let now = self
+            .curve
+            .value(session.scenario(), session.jump(), flown_s);
         let now = curve::unit(self.curve, session).from_si(now);
         let at = pos2(x_of(session, rect, flown_s), self.scale.y(rect, now));
         painter.circle_filled(at, 5.0, colour);

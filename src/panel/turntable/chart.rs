@@ -7,12 +7,12 @@ use crate::charts::scale::VerticalScale;
 use crate::fitted::fitted;
 use crate::round_steps::round_step;
 use crate::style::{self, CARD, GAP, PLAYHEAD, REFERENCE, WEAK_TEXT};
-use crate::turntable::chart_curve::RunCurve;
+use crate::turntable::chart_curve::{colour, label, unit};
 use crate::turntable::transport;
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_session::Session;
 use turns_aloft_session::turntable::OnTurntable;
-use turns_aloft_turntable::Sample;
+use turns_aloft_turntable::{RunCurve, Sample};
 use turns_aloft_words::decimal;
 
 /// The shortest and the longest time that is shown, s.
@@ -69,10 +69,10 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
     let each = height / room as f32;
     let high = each - head - APART;
     let scale = |curve: &RunCurve| {
-        let unit = curve.unit(session);
+        let unit = unit(*curve, session);
         let samples = own.iter().chain(kept.iter().flatten()).copied();
         let values = samples.chain([&shown, &now]);
-        VerticalScale::of(values.map(|it| unit.from_si(curve.of(it))), high)
+        VerticalScale::of(values.map(|it| unit.from_si(curve.value(it))), high)
     };
     let scales: Vec<VerticalScale> = curves.iter().map(scale).collect();
     let numbers = scales.iter().map(|scale| scale.width(ui));
@@ -84,8 +84,8 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
     };
     for (i, (&curve, scale)) in curves.iter().zip(&scales).enumerate() {
         let top = area.top() + each * i as f32;
-        let unit = curve.unit(session);
-        let value = unit.text(curve.of(&shown));
+        let unit = unit(curve, session);
+        let value = unit.text(curve.value(&shown));
         let chart = Rect::from_min_max(
             pos2(left, top + head),
             pos2(area.right(), top + head + high),
@@ -105,7 +105,7 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
         scale.lines(&painter, chart);
         scale.numbers(ui.painter(), chart);
         let place = |sample: &Sample| -> Pos2 {
-            let y = scale.y(chart, unit.from_si(curve.of(sample)));
+            let y = scale.y(chart, unit.from_si(curve.value(sample)));
             pos2(x_of(sample.t_s), y)
         };
         if let Some(kept) = &kept {
@@ -113,7 +113,7 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
             let placed: Vec<Pos2> = kept.iter().map(|it| place(it)).collect();
             painter.extend(Shape::dashed_line(&placed, stroke, 7.0, 5.0));
         }
-        let colour = curve.colour().get();
+        let colour = colour(curve).get();
         let placed = own.iter().copied().chain([&now]).map(place).collect();
         painter.add(Shape::line(placed, Stroke::new(2.5, colour)));
         let stroke = Stroke::new(2.0, PLAYHEAD.get());
@@ -153,26 +153,26 @@ fn beside(ui: &Ui, curve: RunCurve, value: &str, rect: Rect) {
     let painter = ui.painter();
     let font = style::text(style::fitting_text(
         painter,
-        curve.label(),
+        label(curve),
         14.0,
         rect.width() - GAP,
     ));
     let middle = rect.left_center();
-    let label = curve.label();
+    let label = label(curve);
     let (up, down) = (middle - vec2(0.0, 2.0), middle - vec2(0.0, 3.0));
     painter.text(up, Align2::LEFT_BOTTOM, label, font, WEAK_TEXT.get());
     let size = style::fitting(painter, value, 18.0, rect.width() - GAP);
-    let colour = curve.colour().get();
+    let colour = colour(curve).get();
     painter.text(down, Align2::LEFT_TOP, value, style::bold(size), colour);
 }
 
 fn above(ui: &Ui, curve: RunCurve, value: &str, row: Rect) {
     let painter = ui.painter();
     let (right, bold) = (Align2::RIGHT_CENTER, style::bold(17.0));
-    let own = painter.text(row.right_center(), right, value, bold, curve.colour().get());
+    let own = painter.text(row.right_center(), right, value, bold, colour(curve).get());
     let room = own.left() - GAP - row.left();
     let (left, font) = (Align2::LEFT_CENTER, style::text(14.0));
-    let label = fitted(painter, left, curve.label(), font, WEAK_TEXT.get(), room);
+    let label = fitted(painter, left, label(curve), font, WEAK_TEXT.get(), room);
     label.draw(painter, row.left_center());
 }
 
