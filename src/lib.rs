@@ -9,6 +9,7 @@ pub use turns_aloft_describe as describe;
 pub use turns_aloft_figure as figure;
 pub use turns_aloft_film as film;
 pub use turns_aloft_fit as fit;
+pub use turns_aloft_lesson as lesson;
 pub use turns_aloft_overlay as overlay;
 #[cfg(feature = "panels")]
 pub use turns_aloft_panel as panel;

@@ -11,7 +11,7 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 18] = [
+const LAYERS: [(&str, &[&str]); 19] = [
     ("physics", &[]),
     ("film", &[]),
     ("scenario", &["physics"]),
@@ -23,6 +23,7 @@ const LAYERS: [(&str, &[&str]); 18] = [
     ("overlay", &["physics", "attempt"]),
     ("turntable", &["physics", "scenario"]),
     ("words", &[]),
+    ("lesson", &["scenario", "analysis", "turntable", "words"]),
     (
         "describe",
         &[
