@@ -37,6 +37,7 @@ const LAYERS: [(&str, &[&str]); 19] = [
             "overlay",
             "turntable",
             "words",
+            "lesson",
         ],
     ),
     (

@@ -25,7 +25,6 @@ pub enum Dimension {
     AngularMomentum,
     Energy,
     Angle,
-    Speed,
     /// A number without a unit: how many times one is the other.
     Ratio,
     Count,
@@ -76,7 +75,7 @@ const fn of_both(
 
 use Dimension as D;
 
-static ROWS: [Row; 36] = [
+static ROWS: [Row; 34] = [
     of_both(
         "turns",
         D::Turns,
@@ -101,9 +100,6 @@ static ROWS: [Row; 36] = [
     }),
     of_jump("hang_time_s", D::Time, |_, it| it.readout.hang_time_s),
     of_jump("jump_height_m", D::Length, |_, it| it.readout.jump_height_m),
-    of_jump("touchdown_speed_m_s", D::Speed, |_, it| {
-        it.readout.touchdown_speed_m_s
-    }),
     of_jump("takeoff_rate_rad_s", D::Rate, |_, it| {
         it.readout.takeoff_rate_rad_s
     }),
@@ -137,9 +133,6 @@ static ROWS: [Row; 36] = [
     }),
     of_run("last_inertia_kg_m2", D::Inertia, |run| {
         last(run).inertia_kg_m2
-    }),
-    of_jump("angular_momentum_kg_m2_s", D::AngularMomentum, |_, it| {
-        it.readout.angular_momentum_kg_m2_s.length()
     }),
     of_jump(
         "angular_momentum_takeoff_kg_m2_s",
@@ -206,6 +199,11 @@ impl Quantity {
 
     pub fn named(key: &str) -> Option<Self> {
         Self::all().find(|it| it.key() == key)
+    }
+
+    /// Its place in the table.
+    pub const fn place(self) -> usize {
+        self.0
     }
 
     /// Its name in files.

@@ -42,6 +42,7 @@ macro_rules! messages {
                 $language,
                 "/slow_flight.ftl"
             )),
+            include_str!(concat!("../../assets/words/", $language, "/lesson.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/page.ftl")),
         ]
     };
@@ -87,7 +88,7 @@ impl Language {
     }
 
     /// The contents of its message files.
-    pub const fn sources(self) -> [&'static str; 11] {
+    pub const fn sources(self) -> [&'static str; 12] {
         match self {
             Self::English => messages!("en"),
             Self::German => messages!("de"),
