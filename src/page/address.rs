@@ -78,9 +78,18 @@ fn set_fragment(fragment: Option<&str>) -> Option<String> {
     location.href().ok()
 }
 
-/// The page's address, without a fragment.
+/// Whether the page was opened from a file of this device: nobody else can follow a link to it.
+fn is_of_file() -> bool {
+    let protocol = dom::window().map(|window| window.location().protocol());
+    matches!(protocol, Some(Ok(protocol)) if protocol == "file:")
+}
+
+/// The page's address, without a fragment; none where nobody else can open it.
 pub fn of_page() -> Option<String> {
     let location = dom::window()?.location();
+    if is_of_file() {
+        return None;
+    }
     let path = [
         location.origin().ok()?,
         location.pathname().ok()?,
@@ -141,6 +150,10 @@ fn handle_commands(
 
 /// Says that the link stands in the address bar, and copies it.
 fn offer(session: &mut Session, link: &str) {
+    if is_of_file() {
+        session.say(text("page-link-of-file"));
+        return;
+    }
     // Shown before copying: a browser may ask the user for permission, and never report the result.
     session.say(text("page-link-offered"));
     copy(link);
