@@ -172,6 +172,7 @@ fn handle_commands(
                 }
             }
             PageCommand::OpenFilm
+            | PageCommand::Lesson(_)
             | PageCommand::ExampleFilm
             | PageCommand::Link
             | PageCommand::SendLink

@@ -13,6 +13,7 @@ mod frame_times;
 mod kept_jumps_storage;
 mod keys;
 mod language;
+mod lessons;
 mod panels;
 mod picture;
 mod readout_elements;
@@ -24,16 +25,28 @@ mod wake;
 use bevy::prelude::*;
 use bevy::window::{PresentMode, WindowPlugin};
 use bevy_egui::EguiPlugin;
+use js_sys::futures::spawn_local;
 use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::panel;
 use crate::session::Session;
 use crate::stage::StagePlugin;
 use crate::stage::current_session::CurrentSession;
+use crate::words;
 
-/// Starts the app on the page's canvas; without WebGL 2, shows the readout as text only.
+/// Starts the app once its texts are there.
 pub fn run() {
     language::restore();
+    spawn_local(async {
+        match language::load(words::language()).await {
+            Some(()) => start(),
+            None => dom::fail("the texts could not be fetched"),
+        }
+    });
+}
+
+/// Starts the app on the page's canvas; without WebGL 2, shows the readout as text only.
+fn start() {
     appearance::restore();
     let mut session = Session::default();
     visit_storage::restore(&mut session);
@@ -80,6 +93,7 @@ pub fn run() {
             frame_times::plugin,
             (
                 files::plugin,
+                lessons::plugin,
                 address::plugin,
                 picture::plugin,
                 film::plugin,

@@ -8,6 +8,8 @@ pub enum PageCommand {
     Open,
     /// Asks for a film, to measure an attempt in it.
     OpenFilm,
+    /// Fetches one of the lessons that come with the page, by its place, and opens it.
+    Lesson(usize),
     /// Opens the invented film that comes with the page.
     ExampleFilm,
     Save(Saved),

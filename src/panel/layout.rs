@@ -93,6 +93,15 @@ pub fn figure_area(stage: Rect, over: &[Rect]) -> Rect {
     })
 }
 
+/// Greatest width of a column of text.
+const READABLE: f32 = 680.0;
+
+/// The middle of an area, no wider than text is read well.
+pub fn readable(area: Rect) -> Rect {
+    let width = area.width().min(READABLE);
+    Rect::from_center_size(area.center(), Vec2::new(width, area.height()))
+}
+
 const BAR: f32 = 56.0;
 
 /// Height of playback and a time line without charts.

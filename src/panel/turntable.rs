@@ -20,10 +20,11 @@ use crate::text::{heading, small};
 use turns_aloft_describe::Text;
 use turns_aloft_describe::turntable_caution::TurntableCaution;
 use turns_aloft_describe::unit::{DEGREES, UnitText};
+use turns_aloft_lesson::free::Free;
 use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_session::Session;
 use turns_aloft_session::turntable::TypedNumber;
-use turns_aloft_turntable::position::TWIST_RAD;
+use turns_aloft_turntable::position::{Limbs, TWIST_RAD};
 use turns_aloft_words::{decimal, say, text};
 
 pub use crate::turntable::picture::{AxisOnPicture, show as on_picture};
@@ -86,6 +87,21 @@ pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit, layout
     }
 }
 
+/// What a lesson leaves free of all that.
+pub fn free(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit) {
+    let on = session.turntable();
+    let is_led = on.is_some_and(|on| !on.is_played_back());
+    if !is_led {
+        return;
+    }
+    if session.is_free(Free::Push) {
+        push(ui, session);
+        rate_to_set(ui, session, numbers);
+        ui.add_space(GAP);
+    }
+    lead(ui, session);
+}
+
 /// Below the picture: pause, again, keep, save, and the curves or a line of time. What needs the browser is
 /// returned.
 pub fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageCommand> {
@@ -146,7 +162,9 @@ fn lead(ui: &mut Ui, session: &mut Session) {
         return;
     };
     let (led, reach_m) = (*on_turntable.led(), on_turntable.reach_m());
-    let legs_move = on_turntable.setup().stand.legs_move();
+    let is_free = |limbs| session.is_free(Free::Limbs(limbs));
+    let [arms_free, legs_free, trunk_free] = [Limbs::Arms, Limbs::Legs, Limbs::Trunk].map(is_free);
+    let legs_move = on_turntable.setup().stand.legs_move() && legs_free;
     let length = session.units().of(Kind::Length);
     let hands = Scale {
         step: length.from_si(HANDS_STEP_M),
@@ -156,7 +174,7 @@ fn lead(ui: &mut Ui, session: &mut Session) {
         text: length.text(led.hand_distance_m),
         ..hands
     };
-    if let Some(to) = part_slider::show(ui, "hands", text("turntable-hands"), hands) {
+    if arms_free && let Some(to) = part_slider::show(ui, "hands", text("turntable-hands"), hands) {
         session.lead_turntable(|position| position.hand_distance_m = length.to_si(to));
     }
     if legs_move {
@@ -181,7 +199,9 @@ fn lead(ui: &mut Ui, session: &mut Session) {
         step: TWIST_STEP_DEG,
         text: DEGREES.text(degrees),
     };
-    if let Some(to) = part_slider::show(ui, "twist", text("turntable-twist-slider"), twist) {
+    if trunk_free
+        && let Some(to) = part_slider::show(ui, "twist", text("turntable-twist-slider"), twist)
+    {
         session.lead_turntable(|position| position.twist_rad = to.to_radians());
     }
 }

@@ -50,6 +50,12 @@ pub mod map {
     pub use crate::state::levers::Levers;
 }
 
+/// A lesson that is played.
+pub mod lesson {
+    pub use crate::describe::lesson::{asked, happened, place, predicted, scene, shown, stage};
+    pub use crate::state::lesson::LessonInSight;
+}
+
 /// For the attempt that is being measured.
 pub mod measuring {
     pub use crate::describe::measuring::{about, frame, title};

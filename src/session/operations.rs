@@ -11,6 +11,7 @@ mod goal_limits;
 mod hang_time;
 mod inputs;
 mod language;
+mod lesson;
 mod library;
 mod link;
 mod map;

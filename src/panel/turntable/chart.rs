@@ -62,7 +62,7 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
     let span_s = span_s(on_turntable);
     let own = points(&on_turntable.run().samples, span_s);
     let kept = (on_turntable.kept()).map(|run| points(&run.samples, span_s));
-    let (shown, now) = (on_turntable.shown(), on_turntable.turntable().readout());
+    let (shown, now) = (on_turntable.shown(), on_turntable.now());
     let is_beside = area.width() >= BESIDE;
     let (names, head) = if is_beside { (NAMES, 0.0) } else { (0.0, HEAD) };
     let height = area.height() - TICKS;
