@@ -177,10 +177,7 @@ fn variants_and_what_is_free() {
         &variants(json!({ "high": { "jump_height_m": 9 } })),
         &["out of range"],
     );
-    has(
-        &variants(json!([])),
-        &["`variants` is no object"],
-    );
+    has(&variants(json!([])), &["`variants` is no object"]);
     let free = |of: Value| said_of_step("free", of);
     has(&free(json!(["wings"])), &["\"wings\"", "`jump`"]);
     has(&free(json!(["push"])), &["\"push\""]);
