@@ -18,7 +18,7 @@ use crate::panel::PageCommand;
 use crate::say;
 use crate::scenario::collection::LARGEST_BYTES;
 use crate::scenario::reading::text_of;
-use crate::session::Session;
+use crate::session::{Saved, Session};
 use crate::stage::current_session::CurrentSession;
 use crate::trace::{Table, TableReader};
 use crate::words::text;
@@ -177,31 +177,18 @@ fn handle_commands(
             | PageCommand::SendLink
             | PageCommand::Picture
             | PageCommand::SendPicture => {}
-            PageCommand::Save => {
-                let [name, text] = session.file();
-                save_or_say(&mut session, &name, &text);
-            }
-            PageCommand::SaveAttempt => {
-                if let Some([name, text]) = session.attempt_file() {
-                    save_or_say(&mut session, &name, &text);
-                }
-            }
-            PageCommand::SaveRun => {
-                if let Some([name, text]) = session.run_file() {
-                    save_or_say(&mut session, &name, &text);
-                }
-            }
-            PageCommand::SaveAll => {
-                let text = session.kept_file();
-                save_or_say(&mut session, "kept-jumps.aloft.json", &text);
-            }
+            PageCommand::Save(saved) => save_or_say(&mut session, *saved),
         }
     }
 }
 
-fn save_or_say(session: &mut Session, name: &str, content: &str) {
-    if save(name, content).is_none() {
-        session.say(text("page-not-saved"));
+fn save_or_say(session: &mut Session, saved: Saved) {
+    let Some([name, content]) = session.file_of(saved) else {
+        return;
+    };
+    match save(&name, &content) {
+        Some(()) => session.say_saved(saved),
+        None => session.say(text("page-not-saved")),
     }
 }
 

@@ -1,5 +1,7 @@
 //! What the panels ask of the page.
 
+use turns_aloft_session::Saved;
+
 /// A command that needs the browser; `page` carries it out.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum PageCommand {
@@ -8,12 +10,7 @@ pub enum PageCommand {
     OpenFilm,
     /// Opens the invented film that comes with the page.
     ExampleFilm,
-    /// Saves the present jump as a file.
-    Save,
-    /// Saves the attempt at hand as a file: its marks, and no film.
-    SaveAttempt,
-    /// Saves the run on the turntable as CSV.
-    SaveRun,
+    Save(Saved),
     /// Saves a still picture of the present jump.
     Picture,
     /// Opens the device's sheet for sharing with that picture.
@@ -22,6 +19,4 @@ pub enum PageCommand {
     Link,
     /// Opens the device's sheet for sharing with that address.
     SendLink,
-    /// Saves all kept jumps as one file.
-    SaveAll,
 }

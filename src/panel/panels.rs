@@ -155,7 +155,7 @@ pub fn show(
             }
             Question::Why => why::show(ui, session),
             Question::Goal => goal::show(ui, session),
-            Question::Map => map::show(ui, session),
+            Question::Map => of_column = map::show(ui, session),
             Question::Compare => {
                 let charts = !layout.charts_under_stage();
                 of_column = compare::show(ui, session, &mut panels.kept, charts);

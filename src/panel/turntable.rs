@@ -1,7 +1,6 @@
 //! Somebody on a turntable: the rate, what makes it, and what leads and pushes.
 
 mod chart;
-mod chart_curve;
 mod own_chair;
 mod picture;
 mod rate;

@@ -18,7 +18,6 @@ pub mod jumper;
 pub mod led;
 pub mod link;
 pub mod marks;
-pub mod order;
 pub mod parameter;
 pub mod reading;
 pub mod scenario;

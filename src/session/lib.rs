@@ -7,6 +7,7 @@ mod session;
 mod state;
 
 pub use crate::operations::action::Action;
+pub use crate::operations::saving::Saved;
 pub use crate::session::{Moment, Session};
 pub use crate::state::curves::ShownCurves;
 pub use crate::state::document::{Attempt, Document};
@@ -67,7 +68,7 @@ pub mod slow_flight {
 
 /// For somebody on a turntable.
 pub mod turntable {
-    pub use crate::describe::turntable::{ENERGY, equation, rate, sense, stand};
+    pub use crate::describe::turntable::{equation, rate, sense, stand};
     pub use crate::operations::turntable::TypedNumber;
     pub use crate::state::turntable::{OnTurntable, Slowing};
 }

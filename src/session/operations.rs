@@ -22,6 +22,7 @@ mod playback;
 mod preferences;
 mod question;
 mod reference;
+pub mod saving;
 mod sensor;
 mod slow_flight;
 pub mod stepping;

@@ -101,6 +101,14 @@ impl Language {
             Self::German => ",",
         }
     }
+
+    /// Between the columns of a table for a spreadsheet: a comma may already be the decimal sign.
+    const fn column_separator(self) -> &'static str {
+        match self {
+            Self::English => ",",
+            Self::German => ";",
+        }
+    }
 }
 
 /// The current language.
@@ -199,6 +207,11 @@ pub fn with_decimal_sign(number: String) -> String {
         "." => number,
         sign => number.replace('.', sign),
     }
+}
+
+/// What separates the columns of a table for a spreadsheet.
+pub fn column_separator() -> &'static str {
+    language().column_separator()
 }
 
 /// Parses a typed number: decimal point or comma in any language, and hyphen or minus sign. None if

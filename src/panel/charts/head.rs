@@ -1,6 +1,7 @@
 //! The name of a chart and the values at the playhead, of both attempts if there are two.
 
 use egui::{Align2, Rect, Ui, pos2, vec2};
+use turns_aloft_describe::Label;
 
 use crate::charts::curve;
 use crate::fitted::fitted;
@@ -27,7 +28,7 @@ impl Head {
             curve::value_text(curve, session, &it.jump, value)
         });
         Self {
-            label: curve::label(curve),
+            label: curve.label(),
             own: curve::value_text(curve, session, session.jump(), own),
             reference: other,
         }

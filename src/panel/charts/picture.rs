@@ -1,6 +1,7 @@
 //! One chart: spans, scale, the curves of one attempt or two, and the playhead.
 
 use egui::{Painter, Pos2, Rect, Shape, Stroke, Ui, pos2};
+use turns_aloft_describe::curve::unit;
 
 use crate::charts::curve;
 use crate::charts::scale::VerticalScale;
@@ -19,7 +20,7 @@ pub struct Chart {
 
 impl Chart {
     pub fn new(session: &Session, curve: Curve, height: f32) -> Self {
-        let unit = curve::unit(curve, session);
+        let unit = unit(curve, session.units());
         let shown = |points: Vec<[f64; 2]>| -> Vec<[f64; 2]> {
             let points = points.into_iter();
             points.map(|[t_s, si]| [t_s, unit.from_si(si)]).collect()
@@ -68,7 +69,7 @@ impl Chart {
         let now = self
             .curve
             .value(session.scenario(), session.jump(), flown_s);
-        let now = curve::unit(self.curve, session).from_si(now);
+        let now = unit(self.curve, session.units()).from_si(now);
         let at = pos2(x_of(session, rect, flown_s), self.scale.y(rect, now));
         painter.circle_filled(at, 5.0, colour);
     }

@@ -1,13 +1,15 @@
 //! The run as it writes itself: rate, moment of inertia, angular momentum and energy over time, with the run
 //! that is laid under it as dashed lines.
 
+use crate::style::{INERTIA, TEXT, ThemeColour};
 use egui::{Align2, Pos2, Rect, Sense, Shape, Stroke, Ui, pos2, vec2};
+use turns_aloft_describe::Label;
+use turns_aloft_describe::curve::run_unit;
 
 use crate::charts::scale::VerticalScale;
 use crate::fitted::fitted;
 use crate::round_steps::round_step;
 use crate::style::{self, CARD, GAP, PLAYHEAD, REFERENCE, WEAK_TEXT};
-use crate::turntable::chart_curve::{colour, label, unit};
 use crate::turntable::transport;
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_session::Session;
@@ -69,7 +71,7 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
     let each = height / room as f32;
     let high = each - head - APART;
     let scale = |curve: &RunCurve| {
-        let unit = unit(*curve, session);
+        let unit = run_unit(*curve, session.units());
         let samples = own.iter().chain(kept.iter().flatten()).copied();
         let values = samples.chain([&shown, &now]);
         VerticalScale::of(values.map(|it| unit.from_si(curve.value(it))), high)
@@ -84,7 +86,7 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
     };
     for (i, (&curve, scale)) in curves.iter().zip(&scales).enumerate() {
         let top = area.top() + each * i as f32;
-        let unit = unit(curve, session);
+        let unit = run_unit(curve, session.units());
         let value = unit.text(curve.value(&shown));
         let chart = Rect::from_min_max(
             pos2(left, top + head),
@@ -153,12 +155,12 @@ fn beside(ui: &Ui, curve: RunCurve, value: &str, rect: Rect) {
     let painter = ui.painter();
     let font = style::text(style::fitting_text(
         painter,
-        label(curve),
+        curve.label(),
         14.0,
         rect.width() - GAP,
     ));
     let middle = rect.left_center();
-    let label = label(curve);
+    let label = curve.label();
     let (up, down) = (middle - vec2(0.0, 2.0), middle - vec2(0.0, 3.0));
     painter.text(up, Align2::LEFT_BOTTOM, label, font, WEAK_TEXT.get());
     let size = style::fitting(painter, value, 18.0, rect.width() - GAP);
@@ -172,7 +174,7 @@ fn above(ui: &Ui, curve: RunCurve, value: &str, row: Rect) {
     let own = painter.text(row.right_center(), right, value, bold, colour(curve).get());
     let room = own.left() - GAP - row.left();
     let (left, font) = (Align2::LEFT_CENTER, style::text(14.0));
-    let label = fitted(painter, left, label(curve), font, WEAK_TEXT.get(), room);
+    let label = fitted(painter, left, curve.label(), font, WEAK_TEXT.get(), room);
     label.draw(painter, row.left_center());
 }
 
@@ -198,5 +200,12 @@ fn times(ui: &Ui, line: Rect, [from_s, to_s]: [f64; 2], x_of: impl Fn(f64) -> f3
             style::text(13.0),
             WEAK_TEXT.get(),
         );
+    }
+}
+
+const fn colour(curve: RunCurve) -> ThemeColour {
+    match curve {
+        RunCurve::Inertia => INERTIA,
+        _ => TEXT,
     }
 }

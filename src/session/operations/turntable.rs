@@ -181,12 +181,6 @@ impl Session {
         }
     }
 
-    /// The run as a file, with the file's name.
-    pub fn run_file(&self) -> Option<[String; 2]> {
-        let run = self.turntable()?.run();
-        Some(["turntable.csv".to_owned(), run.to_csv()])
-    }
-
     /// Another stand brings its bearing along, and begins at rest.
     pub fn set_stand(&mut self, stand: Stand) {
         self.set_turntable_up(|setup| *setup = setup.moved_to(stand));
