@@ -4,7 +4,7 @@ use std::sync::LazyLock;
 
 use crate::Label;
 use crate::number::plain;
-use crate::turns::{turns_in_all, turns_text};
+use crate::turns::{owed_text, turns_in_all, turns_text};
 use crate::unit::{DEGREES, INERTIA, JOULES, MOMENTUM, SECONDS, TURNS, UnitText, fixed};
 use turns_aloft_lesson::figure::{Figure, Piece, pieces};
 use turns_aloft_lesson::quantity::{Dimension, Quantity};
@@ -34,7 +34,7 @@ const FINE_JOULES: Unit = fixed(UnitSign::J, 1);
 /// The unit in which it is shown and typed; none where it is a number alone.
 pub fn unit(quantity: Quantity, units: &Units) -> Option<Unit> {
     Some(match quantity.dimension() {
-        Dimension::Turns => TURNS,
+        Dimension::Turns | Dimension::NeededTurns => TURNS,
         Dimension::Time => SECONDS,
         Dimension::Length => units.of(Kind::Length),
         Dimension::Rate => units.of(Kind::Rate),
@@ -53,6 +53,9 @@ pub fn unit(quantity: Quantity, units: &Units) -> Option<Unit> {
 /// A value with its unit.
 pub fn value_text(quantity: Quantity, si: f64, units: &Units) -> String {
     match (unit(quantity, units), quantity.dimension()) {
+        (Some(unit), Dimension::NeededTurns) => format!("{} {}", owed_text(si), unit.sign()),
+        // Set by somebody, and shown as it was.
+        (Some(unit), Dimension::Length) => unit.set_text(si),
         (Some(unit), _) => unit.text(si),
         (None, Dimension::Count) => plain(si),
         (None, _) => decimal(si, RATIO_DECIMALS),

@@ -18,6 +18,8 @@ pub struct Quantity(usize);
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Dimension {
     Turns,
+    /// Those that a jump's name asks for: whole ones, and half of one more.
+    NeededTurns,
     Time,
     Length,
     Rate,
@@ -83,7 +85,7 @@ static ROWS: [Row; 34] = [
         |run| last(run).turns().abs(),
     ),
     of_jump("air_turns", D::Turns, |_, it| it.readout.air_turns),
-    of_jump("turns_owed", D::Turns, |_, it| {
+    of_jump("turns_owed", D::NeededTurns, |_, it| {
         it.owed.map_or(0.0, |owed| owed.turns)
     }),
     of_jump("turns_missing", D::Turns, |_, it| {

@@ -76,7 +76,8 @@ fn changes(value: Value) -> Result<Changes, Wrong> {
         return Err(Wrong::TooMany { key, most });
     }
     let change = |(key, value): (String, Value)| match value {
-        Value::Number(number) => Ok([key, number.to_string()]),
+        // 1 and 1.0 are the same change.
+        Value::Number(number) => Ok([key, number.as_f64().unwrap_or_default().to_string()]),
         Value::String(_) => Ok([key, word(SET, value)?]),
         _ => Err(Wrong::NotAValue(key)),
     };

@@ -10,6 +10,7 @@ use crate::chosen::{Chosen, earlier_body, unknown_start};
 use crate::compare::Compare;
 use crate::fly::Fly;
 use crate::goal::GoalArguments;
+use crate::lesson::LessonArguments;
 use crate::link::Link;
 use crate::map::Map;
 use crate::measure::Measure;
@@ -60,6 +61,8 @@ enum Task {
     /// Print whether a jump lands five turns, or fewer, and which limits seen in people it passes, as JSON.
     Try(TurnTryArguments),
     Turntable(TurntableArguments),
+    /// Check a lesson and print its answer sheet, worked out by its flights, as JSON.
+    Lesson(LessonArguments),
 }
 
 pub fn main() -> ExitCode {
@@ -115,6 +118,7 @@ fn run(command: Command) -> Result<String, String> {
         Task::Steps(steps) => steps.run(),
         Task::Try(tried) => tried.run(),
         Task::Turntable(turntable) => turntable.run(),
+        Task::Lesson(lesson) => lesson.run(),
     }
 }
 

@@ -13,6 +13,8 @@ mod fly;
 #[cfg(not(target_arch = "wasm32"))]
 mod goal;
 #[cfg(not(target_arch = "wasm32"))]
+mod lesson;
+#[cfg(not(target_arch = "wasm32"))]
 mod link;
 #[cfg(not(target_arch = "wasm32"))]
 mod map;
