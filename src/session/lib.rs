@@ -67,8 +67,9 @@ pub mod slow_flight {
 /// For somebody on a turntable.
 pub mod turntable {
     pub use crate::describe::turntable::{ENERGY, equation, rate, sense, stand};
-    pub use crate::operations::turntable::TypedNumber;
-    pub use crate::state::turntable::{OnTurntable, Slowing};
+    pub use crate::operations::turntable_numbers::TypedNumber;
+    pub use crate::state::slowing::{SlowedBy, Slowing};
+    pub use crate::state::turntable::OnTurntable;
 }
 
 /// How the jump differs from another attempt.

@@ -16,6 +16,7 @@ pub mod preferences;
 pub mod question;
 pub mod reference;
 pub mod slow_flight;
+pub mod slowing;
 pub mod turntable;
 pub mod uncertainty;
 pub mod visit;

@@ -358,9 +358,9 @@ fn two_rates_and_the_time_between_give_the_friction() {
         let mut page = on_turntable(TABLET);
         press_target(&mut page, "fold:Your own chair");
         let session = &mut page.state_mut().session;
-        session.set_typed_turntable(TypedNumber::RateBefore, "30 rpm");
-        session.set_typed_turntable(TypedNumber::RateAfter, "20 rpm");
-        session.set_typed_turntable(TypedNumber::TimeBetween, "5");
+        session.set_typed_turntable(TypedNumber::ReadRate(0), "30 rpm");
+        session.set_typed_turntable(TypedNumber::ReadRate(1), "20 rpm");
+        session.set_typed_turntable(TypedNumber::TimeBetween(0), "5");
         settle(&mut page);
         if grows {
             press_target(&mut page, &format!("slowing:{kind}"));
@@ -378,11 +378,54 @@ fn two_rates_and_the_time_between_give_the_friction() {
         assert!((after - 20.0).abs() < 1e-6, "{kind}: {after}");
         // What cannot be is said, and changes nothing.
         let session = &mut page.state_mut().session;
-        session.set_typed_turntable(TypedNumber::RateAfter, "40 rpm");
+        session.set_typed_turntable(TypedNumber::ReadRate(1), "40 rpm");
         session.calibrate_turntable();
         assert!(session.notice().is_some());
         assert_eq!(state(&page).setup().friction, friction);
     }
+}
+
+/// A bearing with some of both kinds of friction, read three times as it slows down, gets them back.
+#[test]
+fn three_rates_give_both_parts_of_the_friction() {
+    let mut page = on_turntable(TABLET);
+    press_target(&mut page, "fold:Your own chair");
+    assert!(!targets().contains_key("value:rate third"));
+    press_target(&mut page, "slowing:both");
+    let session = &mut page.state_mut().session;
+    for (part, typed) in [
+        (Number::FrictionTorque, "0.12"),
+        (Number::FrictionViscous, "0.03"),
+    ] {
+        session.set_typed_turntable(TypedNumber::Of(part), typed);
+    }
+    session.set_typed_turntable(TypedNumber::RateToSet, "40 rpm");
+    for (which, time_s) in [(0, 0.0), (1, 5.0), (2, 7.0)] {
+        pass(&mut page, time_s);
+        let read_rad_s = state(&page).shown().rate_rad_s;
+        let session = &mut page.state_mut().session;
+        session.change_slowing(|slowing| slowing.rates_rad_s[which] = read_rad_s);
+    }
+    for (name, typed) in [("value:time between", "5"), ("value:time to third", "7")] {
+        press_target(&mut page, name);
+        type_and_press(&mut page, typed, egui::Key::Enter);
+    }
+    page.state_mut().session.set_without_friction(true);
+    press_target(&mut page, "calibrate");
+    let friction = state(&page).setup().friction;
+    // Frames of the page are no whole number of its steps.
+    assert!((friction.torque_n_m - 0.12).abs() < 1e-3, "{friction:?}");
+    assert!((friction.viscous_n_m_s - 0.03).abs() < 1e-3, "{friction:?}");
+    // A rate that rises is refused in words, and changes nothing.
+    let session = &mut page.state_mut().session;
+    session.dismiss();
+    session.set_typed_turntable(TypedNumber::ReadRate(2), "39 rpm");
+    session.calibrate_turntable();
+    assert!(session.notice().is_some_and(|it| it.contains("lower")));
+    assert_eq!(state(&page).setup().friction, friction);
+    let session = &mut page.state_mut().session;
+    session.set_typed_turntable(TypedNumber::TimeBetween(1), "0");
+    assert!(session.notice().is_some_and(|it| it.contains("0.1")));
 }
 
 /// Where the picture has the axis in these tests: in the middle, the hips a little below.

@@ -1,9 +1,10 @@
 //! Somebody on a turntable, led by hand: the run as far as it has come, the time shown of it, and the run
 //! that is laid under it.
 
+use crate::state::slowing::Slowing;
 use turns_aloft_physics::posture::Posture;
 use turns_aloft_scenario::units::RateUnit;
-use turns_aloft_turntable::calibrate::{CalibrationFault, Reading, torque_alone, viscous_alone};
+use turns_aloft_turntable::calibrate::CalibrationFault;
 use turns_aloft_turntable::setup::Refused;
 use turns_aloft_turntable::{Friction, Position, Run, Sample, Setup, Turntable};
 
@@ -35,17 +36,6 @@ pub struct OnTurntable {
     announced: Sample,
 }
 
-/// How somebody's own chair slowed down.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Slowing {
-    /// Before and after.
-    pub rates_rad_s: [f64; 2],
-    /// From the first to the second.
-    pub time_s: f64,
-    /// Whether the friction is taken to grow with the rate, not to be the same at every rate.
-    pub grows: bool,
-}
-
 impl OnTurntable {
     pub(crate) fn new(setup: &Setup, position: &Position) -> Result<Self, Refused> {
         let turntable = Turntable::new(setup, position)?;
@@ -59,11 +49,7 @@ impl OnTurntable {
             kept: None,
             rate_to_set_rad_s: RATE_TO_SET_RAD_S,
             friction: setup.friction,
-            slowing: Slowing {
-                rates_rad_s: [RATE_TO_SET_RAD_S, 0.5 * RATE_TO_SET_RAD_S],
-                time_s: 10.0,
-                grows: false,
-            },
+            slowing: Slowing::default(),
             announced: begun,
         })
     }
@@ -273,18 +259,6 @@ impl OnTurntable {
 
     /// The friction of which somebody slows down like that who is held as now.
     pub(crate) fn calibrated(&self) -> Result<Friction, CalibrationFault> {
-        let Slowing {
-            rates_rad_s: [before_rad_s, after_rad_s],
-            time_s,
-            grows,
-        } = self.slowing;
-        let readings = [(0.0, before_rad_s), (time_s, after_rad_s)]
-            .map(|(t_s, rate_rad_s)| Reading { t_s, rate_rad_s });
-        let inertia_kg_m2 = self.shown().inertia_kg_m2;
-        if grows {
-            viscous_alone(&readings, inertia_kg_m2)
-        } else {
-            torque_alone(&readings, inertia_kg_m2)
-        }
+        self.slowing.friction(self.shown().inertia_kg_m2)
     }
 }
