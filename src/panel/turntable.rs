@@ -4,6 +4,7 @@ mod chart;
 mod chart_curve;
 mod own_chair;
 mod picture;
+mod prediction;
 mod rate;
 mod setup;
 mod transport;
@@ -46,6 +47,8 @@ pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit, layout
     ui.add_space(GAP);
     lead(ui, session);
     rate_to_set(ui, session, numbers);
+    ui.add_space(GAP);
+    prediction::show(ui, session);
     ui.add_space(GAP);
     if let Some(on_turntable) = session.turntable() {
         rate::energies(ui, on_turntable);

@@ -11,6 +11,7 @@ pub mod map;
 pub mod measuring;
 pub mod moment;
 pub mod pace;
+pub mod prediction;
 pub mod reading;
 pub mod readings;
 pub mod result;

@@ -12,6 +12,7 @@ pub mod notice;
 pub mod own_settings;
 pub mod playback;
 pub mod policy;
+pub mod prediction;
 pub mod preferences;
 pub mod question;
 pub mod reference;

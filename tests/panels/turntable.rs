@@ -8,7 +8,9 @@ use turns_aloft::panel::{AxisOnPicture, PageCommand};
 use turns_aloft::scenario::parameter::Kind;
 use turns_aloft::scenario::starts;
 use turns_aloft::session::readings::{readings, summary};
-use turns_aloft::session::turntable::{OnTurntable, TypedNumber, equation, rate};
+use turns_aloft::session::turntable::{
+    OnTurntable, Tendency, TypedNumber, equation, rate, tendency,
+};
 use turns_aloft::session::{Question, Session};
 use turns_aloft::turntable::run::HEADER;
 use turns_aloft::turntable::setup::Number;
@@ -385,6 +387,57 @@ fn two_rates_and_the_time_between_give_the_friction() {
     }
 }
 
+/// What was guessed of the angular momentum is told some seconds after the last push, with why; nothing waits for it.
+#[test]
+fn a_guess_at_the_angular_momentum_is_answered() {
+    for (without, guess, came, why) in [
+        (true, "stays", Tendency::Stays, "without friction"),
+        (true, "rises", Tendency::Stays, "without friction"),
+        (false, "falls", Tendency::Falls, "friction brakes"),
+        (false, "stays", Tendency::Falls, "friction brakes"),
+    ] {
+        let mut page = on_turntable(TABLET);
+        page.state_mut().session.set_without_friction(without);
+        settle(&mut page);
+        press_target(&mut page, &format!("predict:{guess}"));
+        assert!(says(&page, "Your guess: "));
+        let told = |page: &Page| state(page).prediction().expect("a guess").outcome();
+        // At rest there is nothing to watch.
+        pass(&mut page, 6.0);
+        assert_eq!(told(&page), None);
+        press(&mut page, "Push to the right");
+        pass(&mut page, 3.0);
+        press(&mut page, "Push to the right");
+        set_slider(&mut page, HANDS, 30.0);
+        pass(&mut page, 4.0);
+        assert_eq!(told(&page), None, "a push begins it anew");
+        let session = &page.state().session;
+        assert!(!summary(session).contains(why));
+        pass(&mut page, 1.1);
+        let outcome = told(&page).expect("it is told");
+        assert_eq!(outcome.tendency, came, "{guess}");
+        let as_guessed = says(&page, "As you guessed.");
+        assert_eq!(as_guessed, tendency(came) == tendency_of(guess), "{guess}");
+        assert!(says(&page, why) && says(&page, "not the angular momentum"));
+        // It is read aloud, once.
+        assert!(summary(&page.state().session).contains(why));
+        press(&mut page, "Push to the right");
+        pass(&mut page, 2.0);
+        assert!(!summary(&page.state().session).contains(why));
+        assert_eq!(told(&page), Some(outcome), "what is told stays");
+        press_target(&mut page, "predict again");
+        assert!(says(&page, "What will the angular momentum do?"));
+    }
+}
+
+fn tendency_of(name: &str) -> &'static str {
+    tendency(match name {
+        "falls" => Tendency::Falls,
+        "stays" => Tendency::Stays,
+        _ => Tendency::Rises,
+    })
+}
+
 /// A bearing with some of both kinds of friction, read three times as it slows down, gets them back.
 #[test]
 fn three_rates_give_both_parts_of_the_friction() {
@@ -577,7 +630,11 @@ fn it_has_room() {
             session.push_turntable(2.0);
             settle(&mut page);
             pass(&mut page, 3.0);
-            page.state_mut().session.keep_or_drop_run();
+            let session = &mut page.state_mut().session;
+            session.keep_or_drop_run();
+            session.predict_momentum(Some(Tendency::Rises));
+            session.push_turntable(1.0);
+            pass(&mut page, 6.0);
             with_axis(&mut page);
             for fold in ["fold:Who, and on what", "fold:Your own chair"] {
                 press_target(&mut page, fold);

@@ -70,6 +70,20 @@ turntable-who-and-what = Wer, und worauf
 turntable-with-friction = Mit Reibung
 turntable-without-friction = Ohne Reibung
 turntable-new-run = Jede Änderung hier beginnt einen neuen Lauf, in derselben Haltung.
+turntable-predict = Was wird der Drehimpuls tun?
+turntable-falls = Er sinkt
+turntable-stays = Er bleibt gleich
+turntable-rises = Er steigt
+# Was vermutet wurde, und nach wie vielen Sekunden die Antwort da ist.
+turntable-predicted = Deine Vermutung: „{ $expected }“. Stoß an, und beweg die Arme heran und hinaus: { $seconds } s nach dem letzten Stoß siehst du es.
+# Was daraus wurde, ein oder zwei Sätze.
+turntable-as-predicted = Wie vermutet. { $came }
+turntable-not-as-predicted = Deine Vermutung war „{ $expected }“. { $came }
+turntable-momentum-fell = Er sank von { $from } auf { $to }, weil die Reibung bremst. Arme, die herankommen, erhöhen die Drehrate, nicht den Drehimpuls.
+turntable-momentum-stayed = Er blieb bei { $at }: Ohne Reibung nimmt ihn nichts weg. Arme, die herankommen, erhöhen die Drehrate, nicht den Drehimpuls.
+turntable-momentum-nearly-stayed = Er blieb bei { $at }, auf ein Hundertstel genau: So wenig Reibung braucht länger. Arme, die herankommen, erhöhen die Drehrate, nicht den Drehimpuls.
+turntable-momentum-rose = Er stieg von { $from } auf { $to }: Während Arme oder Rumpf schwangen, drehte sich der Sitz andersherum, und die Reibung schob ihn weiter.
+turntable-predict-again = Neue Vermutung
 turntable-own-chair = Dein eigener Stuhl
 turntable-own-chair-about = Dreh dich auf deinem Stuhl, halte still, und lass zwei Drehraten und die Zeit dazwischen messen; eine dritte trennt beide Teile der Reibung. Halte die Figur so, wie du gesessen hast: Ihr Trägheitsmoment wird verwendet.
 turntable-even = bei jeder Drehrate gleich

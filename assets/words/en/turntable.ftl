@@ -70,6 +70,20 @@ turntable-who-and-what = Who, and on what
 turntable-with-friction = With friction
 turntable-without-friction = Without friction
 turntable-new-run = Each change here begins a new run, in the same position.
+turntable-predict = What will the angular momentum do?
+turntable-falls = It falls
+turntable-stays = It stays the same
+turntable-rises = It rises
+# What was guessed, and after how many seconds the answer is there.
+turntable-predicted = Your guess: “{ $expected }”. Push, and move the arms in and out: { $seconds } s after the last push you will see.
+# What became of it, a sentence or two.
+turntable-as-predicted = As you guessed. { $came }
+turntable-not-as-predicted = Your guess was “{ $expected }”. { $came }
+turntable-momentum-fell = It fell from { $from } to { $to }, because friction brakes. Arms that come in raise the rate, not the angular momentum.
+turntable-momentum-stayed = It stayed at { $at }: without friction nothing takes it away. Arms that come in raise the rate, not the angular momentum.
+turntable-momentum-nearly-stayed = It stayed at { $at } to one part in a hundred: so little friction takes longer. Arms that come in raise the rate, not the angular momentum.
+turntable-momentum-rose = It rose from { $from } to { $to }: while arms or trunk swung, the seat turned the other way, and friction pushed it on.
+turntable-predict-again = Another guess
 turntable-own-chair = Your own chair
 turntable-own-chair-about = Turn on your chair, hold still, and have two rates taken, and the time between them; a third one tells both parts of the friction. Hold the figure as you sat: its moment of inertia is used.
 turntable-even = the same at every rate

@@ -1,6 +1,7 @@
 //! Somebody on a turntable: led, pushed, wound back, set up in another way, and left.
 
 use crate::session::Session;
+use crate::state::prediction::{Prediction, Tendency};
 use crate::state::turntable::OnTurntable;
 use turns_aloft_describe::Sentence;
 use turns_aloft_physics::segments::SegmentTable;
@@ -108,6 +109,13 @@ impl Session {
         let again = self.turntable.as_mut().map(OnTurntable::again);
         if let Some(Err(why)) = again {
             self.say(why.sentence());
+        }
+    }
+
+    /// What the angular momentum is expected to do; none takes it back.
+    pub fn predict_momentum(&mut self, expected: Option<Tendency>) {
+        if let Some(on_turntable) = &mut self.turntable {
+            on_turntable.prediction = expected.map(Prediction::of);
         }
     }
 

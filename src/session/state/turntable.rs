@@ -1,6 +1,7 @@
 //! Somebody on a turntable, led by hand: the run as far as it has come, the time shown of it, and the run
 //! that is laid under it.
 
+use crate::state::prediction::Prediction;
 use crate::state::slowing::Slowing;
 use turns_aloft_physics::posture::Posture;
 use turns_aloft_scenario::units::RateUnit;
@@ -33,6 +34,8 @@ pub struct OnTurntable {
     /// The friction that there is when it is not left out.
     friction: Friction,
     pub(crate) slowing: Slowing,
+    /// What the angular momentum is expected to do.
+    pub(crate) prediction: Option<Prediction>,
     announced: Sample,
 }
 
@@ -50,6 +53,7 @@ impl OnTurntable {
             rate_to_set_rad_s: RATE_TO_SET_RAD_S,
             friction: setup.friction,
             slowing: Slowing::default(),
+            prediction: None,
             announced: begun,
         })
     }
@@ -107,6 +111,10 @@ impl OnTurntable {
         &self.slowing
     }
 
+    pub const fn prediction(&self) -> Option<&Prediction> {
+        self.prediction.as_ref()
+    }
+
     pub fn is_without_friction(&self) -> bool {
         self.setup().friction == Friction::NONE
     }
@@ -152,6 +160,24 @@ impl OnTurntable {
         if self.is_running() {
             self.turntable.step(passed_s);
             self.announce();
+            self.watch();
+        }
+    }
+
+    /// What became of a prediction is announced at once.
+    fn watch(&mut self) {
+        if let Some(prediction) = &mut self.prediction {
+            let (now, is_still) = (self.turntable.readout(), self.turntable.is_still());
+            if prediction.watch(&now, is_still) {
+                self.announced = now;
+            }
+        }
+    }
+
+    /// What is watched of the angular momentum begins anew.
+    fn watch_anew(&mut self) {
+        if let Some(prediction) = &mut self.prediction {
+            prediction.pushed();
         }
     }
 
@@ -180,11 +206,13 @@ impl OnTurntable {
         self.go_on();
         let inertia_kg_m2 = self.turntable.readout().inertia_kg_m2;
         self.turntable.push(inertia_kg_m2 * by_rad_s);
+        self.watch_anew();
     }
 
     pub(crate) fn set_rate(&mut self) {
         self.go_on();
         self.turntable.set_rate(self.rate_to_set_rad_s);
+        self.watch_anew();
     }
 
     pub(crate) fn play_or_pause(&mut self) {
@@ -209,6 +237,7 @@ impl OnTurntable {
         self.running = true;
         if let Some(t_s) = self.shown_s.take() {
             self.turntable.wind_back(t_s);
+            self.watch_anew();
             self.led = self.turntable.readout().position;
             self.turntable.lead(&self.led);
         }
@@ -231,6 +260,7 @@ impl OnTurntable {
         self.turntable = begun.turntable;
         (self.first, self.led) = (begun.first, begun.led);
         (self.running, self.shown_s) = (true, None);
+        self.watch_anew();
         self.announced = begun.announced;
         Ok(())
     }
