@@ -23,6 +23,7 @@ pub mod position;
 pub mod programme;
 pub mod run;
 pub mod setup;
+pub mod slowing;
 pub mod stand;
 pub mod turning;
 pub mod turntable;
