@@ -173,6 +173,7 @@ fn handle_commands(
             }
             PageCommand::OpenFilm
             | PageCommand::ExampleFilm
+            | PageCommand::UseSensor
             | PageCommand::Link
             | PageCommand::SendLink
             | PageCommand::Picture

@@ -13,6 +13,7 @@ mod frame_times;
 mod kept_jumps_storage;
 mod keys;
 mod language;
+mod motion_sensor;
 mod panels;
 mod picture;
 mod readout_elements;
@@ -83,6 +84,7 @@ pub fn run() {
                 address::plugin,
                 picture::plugin,
                 film::plugin,
+                motion_sensor::plugin,
             ),
         ))
         .run();

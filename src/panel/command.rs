@@ -14,6 +14,8 @@ pub enum PageCommand {
     SaveAttempt,
     /// Saves the run on the turntable as CSV.
     SaveRun,
+    /// Asks whether the device's motion sensor may be read, and reads it.
+    UseSensor,
     /// Saves a still picture of the present jump.
     Picture,
     /// Opens the device's sheet for sharing with that picture.

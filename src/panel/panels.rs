@@ -248,8 +248,9 @@ fn on_turntable(
     let rest = header(ui, layout.column, |ui| {
         turntable::header(ui, session, &layout)
     });
+    let mut of_column = None;
     column(ui, "turntable", rest, |ui| {
-        turntable::show(ui, session, &mut panels.edit, &layout);
+        of_column = turntable::show(ui, session, &mut panels.edit, &layout);
     });
     let (views, clicked) = views::show(ui, view, layout.stage);
     let figure = turntable::on_picture(ui, session, layout.stage, views, panels.axis);
@@ -260,7 +261,7 @@ fn on_turntable(
         figure,
         film: None,
         view: clicked,
-        command: of_bar.or(of_run),
+        command: of_bar.or(of_column).or(of_run),
     }
 }
 

@@ -6,6 +6,7 @@ mod own_chair;
 mod picture;
 mod prediction;
 mod rate;
+mod sensor;
 mod setup;
 mod transport;
 mod typed;
@@ -42,7 +43,14 @@ pub fn header(ui: &mut Ui, session: &Session, layout: &Layout) {
     }
 }
 
-pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit, layout: &Layout) {
+/// The column; what needs the browser is returned.
+pub fn show(
+    ui: &mut Ui,
+    session: &mut Session,
+    numbers: &mut NumberEdit,
+    layout: &Layout,
+) -> Option<PageCommand> {
+    let mut command = None;
     push(ui, session);
     ui.add_space(GAP);
     lead(ui, session);
@@ -78,16 +86,21 @@ pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit, layout
             own_chair::show(ui, session, numbers);
         },
     );
+    let title = text("turntable-sensor");
+    fold(ui, "A sensor on a real chair", title, false, |ui| {
+        command = sensor::show(ui, session);
+    });
     ui.add_space(GAP);
     let leave = Button::labelled("leave turntable", text("turntable-leave"));
     if leave.show_in_row(ui).clicked() {
         session.leave_turntable();
-        return;
+        return None;
     }
     heading(ui, text("turntable-cautions"));
     for caution in TurntableCaution::ALL {
         small(ui, caution.text());
     }
+    command
 }
 
 /// Below the picture: pause, again, keep, save, and the curves or a line of time. What needs the browser is

@@ -8,6 +8,7 @@ pub mod goal_lines;
 pub mod goal_words;
 pub mod loads;
 pub mod map;
+pub mod measured_rate;
 pub mod measuring;
 pub mod moment;
 pub mod pace;

@@ -30,6 +30,7 @@ mod stop_watch;
 mod turn_try;
 mod turntable;
 pub mod turntable_numbers;
+pub mod turntable_sensor;
 mod uncertainty;
 mod visit;
 mod weights;

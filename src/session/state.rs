@@ -7,6 +7,7 @@ pub mod goal_settings;
 pub mod history;
 pub mod levers;
 pub mod library;
+pub mod measured_rate;
 pub mod measuring;
 pub mod notice;
 pub mod own_settings;

@@ -21,3 +21,4 @@ mod steady;
 mod swipe;
 mod turn_try;
 mod turntable;
+mod turntable_sensor;

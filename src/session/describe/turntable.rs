@@ -1,6 +1,7 @@
 //! Somebody on a turntable, as lines of text.
 
 use crate::describe::equation::Equation;
+use crate::describe::measured_rate::measured;
 use crate::describe::prediction::prediction;
 use crate::describe::reading::{Group, Reading, line};
 use crate::session::Session;
@@ -166,8 +167,13 @@ pub(crate) fn lines(session: &Session, on_turntable: &OnTurntable) -> Vec<Readin
         let said = prediction(on_turntable, predicted);
         (Group::Inertia, "predicted", text("turntable-predict"), said)
     });
+    let measured = on_turntable.measured().map(|rate| {
+        let said = measured(session, rate);
+        (Group::Rate, "measured", text("turntable-sensor"), said)
+    });
     all.into_iter()
         .chain(predicted)
+        .chain(measured)
         .map(|(group, key, label, said)| line(group, format!("turntable:{key}"), label, said, ""))
         .collect()
 }

@@ -1,6 +1,7 @@
 //! Somebody on a turntable, led by hand: the run as far as it has come, the time shown of it, and the run
 //! that is laid under it.
 
+use crate::state::measured_rate::MeasuredRate;
 use crate::state::prediction::Prediction;
 use crate::state::slowing::Slowing;
 use turns_aloft_physics::posture::Posture;
@@ -36,6 +37,8 @@ pub struct OnTurntable {
     pub(crate) slowing: Slowing,
     /// What the angular momentum is expected to do.
     pub(crate) prediction: Option<Prediction>,
+    /// The rate of a real chair, laid over the model's.
+    pub(crate) measured: Option<MeasuredRate>,
     announced: Sample,
 }
 
@@ -54,6 +57,7 @@ impl OnTurntable {
             friction: setup.friction,
             slowing: Slowing::default(),
             prediction: None,
+            measured: None,
             announced: begun,
         })
     }
@@ -115,8 +119,29 @@ impl OnTurntable {
         self.prediction.as_ref()
     }
 
+    /// The rate of a real chair, laid over the model's.
+    pub const fn measured(&self) -> Option<&MeasuredRate> {
+        self.measured.as_ref()
+    }
+
+    /// Whether a sensor is being recorded.
+    pub fn is_recording(&self) -> bool {
+        self.measured
+            .as_ref()
+            .is_some_and(MeasuredRate::is_recording)
+    }
+
     pub fn is_without_friction(&self) -> bool {
         self.setup().friction == Friction::NONE
+    }
+
+    /// The way round that what is measured is taken to turn, as a sign: that of the model.
+    pub fn sense(&self) -> f64 {
+        if self.turntable.readout().momentum_kg_m2_s < 0.0 {
+            -1.0
+        } else {
+            1.0
+        }
     }
 
     /// Whether time goes on.
@@ -126,7 +151,12 @@ impl OnTurntable {
 
     /// Whether the next picture is another one.
     pub fn moves(&self) -> bool {
-        self.is_running() && !self.turntable.is_still() && !self.turntable.is_full()
+        let turns = self.is_running() && !self.turntable.is_still() && !self.turntable.is_full();
+        // A sensor from which nothing comes changes no picture.
+        turns
+            || self
+                .measured()
+                .is_some_and(|it| it.is_recording() && !it.is_empty())
     }
 
     /// How far the run has come, s.
