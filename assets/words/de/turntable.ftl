@@ -93,7 +93,7 @@ turntable-calibrate = Diese Reibung übernehmen
 # Die beiden Teile der Reibung.
 turntable-calibrated = Die Reibung ist jetzt { $torque }, und { $viscous } mehr mit der Drehrate.
 turntable-too-much-friction = Das ist mehr Reibung, als sich einstellen lässt ({ $most }): Prüfe Drehraten und Zeit.
-turntable-sensor = Ein Sensor auf einem echten Stuhl
+turntable-sensor = Sensor auf dem Stuhl
 turntable-sensor-about = Setz dich auf den Stuhl, halte das Gerät ruhig an die Brust, und lass dich von jemandem sanft drehen. Die Drehrate erscheint als dünne Linie über der der Figur; nichts verlässt das Gerät. Die Datei eines anderen Sensors tut dasselbe.
 turntable-use-sensor = Sensor dieses Geräts verwenden
 turntable-stop-sensor = Aufnahme beenden
