@@ -307,6 +307,47 @@ fn reduced_motion_is_respected() {
     }
 }
 
+/// What it came to is worked out over several frames, each with a flight or two, so that none waits; until it is
+/// there the figure stays as it came down, and the page goes on drawing.
+#[test]
+fn the_answer_comes_over_several_frames() {
+    let mut session = Session::default();
+    session.fly_by_hand();
+    session.take_off();
+    let mut frames = 0;
+    let mut down_s = 0.0;
+    while session
+        .slow_flight()
+        .is_some_and(|it| it.landed().is_none())
+    {
+        assert!(session.moves() && session.slow_flight().is_some_and(|it| it.is_in_air()));
+        // Quick enough for many knots.
+        session.lead(0.5 + 0.5 * libm::sin(0.01 * f64::from(frames).powi(2)));
+        session.advance(FRAME_S);
+        let led = session.slow_flight().and_then(|it| it.led());
+        if led.is_some_and(|led| led.has_landed()) {
+            frames += 1;
+            let held_s = std::mem::replace(&mut down_s, session.playhead_s());
+            assert!(frames == 1 || held_s == down_s, "{held_s} {down_s}");
+        }
+    }
+    // Knots, the flight with them, what it is beyond, and four causes of two jumps.
+    assert!((11..40).contains(&frames), "{frames}");
+    // Left while it is worked out, nothing comes of it.
+    session.fly_again();
+    session.take_off();
+    while !session
+        .slow_flight()
+        .and_then(|it| it.led())
+        .is_some_and(|led| led.has_landed())
+    {
+        session.advance(FRAME_S);
+    }
+    session.stop_flying_by_hand();
+    session.advance(FRAME_S);
+    assert!(!session.is_flown_by_hand());
+}
+
 /// Both figures are shown after the landing, and only then.
 #[test]
 fn the_jump_as_it_was_is_the_pale_figure() {
