@@ -13,8 +13,8 @@ use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::turntable::AxisOnPicture;
 use crate::{
     bar, begun_jump, beyond, cautions, charts, compare, folded_inputs, goal, greeting, hang_time,
-    help, map, measure, notice, number, picture_text, playback, questions, readouts, slow_flight,
-    style, turn_try, turns, turntable, uncertainty, undo, views, weights, why,
+    help, led_by_hand, map, measure, notice, number, picture_text, playback, questions, readouts,
+    slow_flight, style, turn_try, turns, turntable, uncertainty, undo, views, weights, why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};
@@ -359,7 +359,11 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels, narrow: boo
             .chain([Parameter::HandMass])
             .collect()
     };
+    led_by_hand::show(ui, session);
     for parameter in numbers {
+        if !session.scenario().has_part(parameter) {
+            continue;
+        }
         let marks = session.marks(parameter);
         number::show(
             ui,

@@ -5,6 +5,7 @@ use egui::{Pos2, TouchPhase, pos2, vec2};
 
 use crate::finger::finger;
 use crate::harness::*;
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::session::slow_flight::PACES;
 use turns_aloft::session::{Question, Session};
 use turns_aloft::words::{Language, set_language};
@@ -245,6 +246,51 @@ fn by_keyboard_it_is_flown_landed_taken_and_undone() {
     assert_eq!(*page.state().session.scenario(), planned);
     press_target(&mut page, "redo");
     assert!(page.state().session.scenario().led.is_some());
+}
+
+/// What a hand has taken the place of has no slider, on any page; without the hand all are there again.
+#[test]
+fn a_jump_that_was_led_by_hand_has_no_sliders_without_a_part() {
+    for size in SIZES {
+        let mut page = begin(size, Language::English, true);
+        press_target(&mut page, "take off");
+        land(&mut page);
+        press_target(&mut page, "take this jump");
+        for fold in ["fold:Take-off, closing, opening"] {
+            press_target(&mut page, fold);
+        }
+        let sliders = || -> Vec<Parameter> {
+            let shown = targets();
+            let all = Parameter::ALL.into_iter();
+            all.filter(|it| shown.contains_key(&format!("slider:{}", it.key())))
+                .collect()
+        };
+        let led = sliders();
+        let scenario = page.state().session.scenario().clone();
+        assert!(led.iter().all(|it| scenario.has_part(*it)), "{led:?}");
+        assert!(led.contains(&Parameter::JumpHeight) && led.contains(&Parameter::CloseTime));
+        assert!(says(&page, "led by hand"), "{size:?}");
+        for question in [
+            Question::Why,
+            Question::Compare,
+            Question::Map,
+            Question::Goal,
+        ] {
+            page.state_mut().session.ask(question);
+            page.state_mut().session.poll(|| true);
+            settle(&mut page);
+        }
+        page.state_mut().session.ask(Question::Jump);
+        settle(&mut page);
+        press_target(&mut page, "as planned");
+        assert_eq!(page.state().session.scenario().led, None);
+        let planned = sliders();
+        assert!(planned.len() > led.len(), "{planned:?}");
+        assert!(planned.contains(&Parameter::ArmTuck) && planned.contains(&Parameter::OpenLead));
+        page.state_mut().session.undo();
+        settle(&mut page);
+        assert_eq!(sliders(), led);
+    }
 }
 
 /// Until it is taken, the jump at hand and its history stay as they are.
