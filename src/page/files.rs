@@ -174,6 +174,7 @@ fn handle_commands(
             PageCommand::OpenFilm
             | PageCommand::Lesson(_)
             | PageCommand::ExampleFilm
+            | PageCommand::UseSensor
             | PageCommand::Link
             | PageCommand::SendLink
             | PageCommand::Picture

@@ -14,6 +14,7 @@ mod kept_jumps_storage;
 mod keys;
 mod language;
 mod lessons;
+mod motion_sensor;
 mod panels;
 mod picture;
 mod readout_elements;
@@ -97,6 +98,7 @@ fn start() {
                 address::plugin,
                 picture::plugin,
                 film::plugin,
+                motion_sensor::plugin,
             ),
         ))
         .run();

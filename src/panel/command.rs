@@ -13,6 +13,8 @@ pub enum PageCommand {
     /// Opens the invented film that comes with the page.
     ExampleFilm,
     Save(Saved),
+    /// Asks whether the device's motion sensor may be read, and reads it.
+    UseSensor,
     /// Saves a still picture of the present jump.
     Picture,
     /// Opens the device's sheet for sharing with that picture.

@@ -2,6 +2,7 @@
 
 mod answer;
 mod curve;
+mod edits;
 mod introduction;
 mod option;
 mod picture;
@@ -10,7 +11,6 @@ mod stages;
 use egui::{Align2, Rect, RichText, Ui, pos2};
 
 use crate::command::PageCommand;
-use crate::controls::{NumberEdit, TextEdit};
 use crate::style::{self, ACCENT, BACKGROUND, GAP, LINE, TEXT, WEAK_TEXT};
 use crate::text::small;
 use turns_aloft_lesson::{Setup, Stage};
@@ -18,12 +18,7 @@ use turns_aloft_session::Session;
 use turns_aloft_session::lesson::{LessonInSight, place, stage};
 use turns_aloft_words::text;
 
-/// What is typed on the page of a lesson.
-pub struct Edits<'a> {
-    pub numbers: &'a mut NumberEdit,
-    pub texts: &'a mut TextEdit,
-    pub about: &'a mut Option<std::borrow::Cow<'static, str>>,
-}
+pub use crate::lesson::edits::Edits;
 
 /// Whether the step in sight has something in the picture.
 pub fn has_picture(lesson: &LessonInSight) -> bool {

@@ -13,8 +13,9 @@ use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::turntable::AxisOnPicture;
 use crate::{
     bar, begun_jump, beyond, cautions, charts, compare, folded_inputs, goal, greeting, hang_time,
-    help, lesson, map, measure, notice, number, picture_text, playback, questions, readouts,
-    slow_flight, style, turn_try, turns, turntable, uncertainty, undo, views, weights, why,
+    help, led_by_hand, lesson, map, measure, notice, number, picture_text, playback, questions,
+    readouts, slow_flight, style, turn_try, turns, turntable, uncertainty, undo, views, weights,
+    why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};
@@ -252,8 +253,9 @@ fn on_turntable(
     let rest = header(ui, layout.column, |ui| {
         turntable::header(ui, session, &layout)
     });
+    let mut of_column = None;
     column(ui, "turntable", rest, |ui| {
-        turntable::show(ui, session, &mut panels.edit, &layout);
+        of_column = turntable::show(ui, session, &mut panels.edit, &layout);
     });
     let (views, clicked) = views::show(ui, view, layout.stage);
     let figure = turntable::on_picture(ui, session, layout.stage, views, panels.axis);
@@ -264,7 +266,7 @@ fn on_turntable(
         figure,
         film: None,
         view: clicked,
-        command: of_bar.or(of_run),
+        command: of_bar.or(of_column).or(of_run),
     }
 }
 
@@ -437,7 +439,11 @@ fn controls(ui: &mut Ui, session: &mut Session, panels: &mut Panels, narrow: boo
             .chain([Parameter::HandMass])
             .collect()
     };
+    led_by_hand::show(ui, session);
     for parameter in numbers {
+        if !session.scenario().has_part(parameter) {
+            continue;
+        }
         let marks = session.marks(parameter);
         number::show(
             ui,

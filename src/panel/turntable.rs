@@ -3,7 +3,9 @@
 mod chart;
 mod own_chair;
 mod picture;
+mod prediction;
 mod rate;
+mod sensor;
 mod setup;
 mod transport;
 mod typed;
@@ -41,11 +43,20 @@ pub fn header(ui: &mut Ui, session: &Session, layout: &Layout) {
     }
 }
 
-pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit, layout: &Layout) {
+/// The column; what needs the browser is returned.
+pub fn show(
+    ui: &mut Ui,
+    session: &mut Session,
+    numbers: &mut NumberEdit,
+    layout: &Layout,
+) -> Option<PageCommand> {
+    let mut command = None;
     push(ui, session);
     ui.add_space(GAP);
     lead(ui, session);
     rate_to_set(ui, session, numbers);
+    ui.add_space(GAP);
+    prediction::show(ui, session);
     ui.add_space(GAP);
     if let Some(on_turntable) = session.turntable() {
         rate::energies(ui, on_turntable);
@@ -75,16 +86,21 @@ pub fn show(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit, layout
             own_chair::show(ui, session, numbers);
         },
     );
+    let title = text("turntable-sensor");
+    fold(ui, "A sensor on a real chair", title, false, |ui| {
+        command = sensor::show(ui, session);
+    });
     ui.add_space(GAP);
     let leave = Button::labelled("leave turntable", text("turntable-leave"));
     if leave.show_in_row(ui).clicked() {
         session.leave_turntable();
-        return;
+        return None;
     }
     heading(ui, text("turntable-cautions"));
     for caution in TurntableCaution::ALL {
         small(ui, caution.text());
     }
+    command
 }
 
 /// What a lesson leaves free of all that.

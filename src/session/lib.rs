@@ -74,9 +74,15 @@ pub mod slow_flight {
 
 /// For somebody on a turntable.
 pub mod turntable {
+    pub use crate::describe::measured_rate::{measured, measured_about};
+    pub use crate::describe::prediction::{prediction, tendency};
     pub use crate::describe::turntable::{equation, rate, sense, stand};
-    pub use crate::operations::turntable::TypedNumber;
-    pub use crate::state::turntable::{OnTurntable, Slowing};
+    pub use crate::operations::turntable_numbers::TypedNumber;
+    pub use crate::operations::turntable_sensor::NoSensor;
+    pub use crate::state::measured_rate::MeasuredRate;
+    pub use crate::state::prediction::{Prediction, Tendency};
+    pub use crate::state::slowing::{SlowedBy, Slowing};
+    pub use crate::state::turntable::OnTurntable;
 }
 
 /// How the jump differs from another attempt.

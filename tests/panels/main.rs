@@ -22,3 +22,4 @@ mod steady;
 mod swipe;
 mod turn_try;
 mod turntable;
+mod turntable_sensor;

@@ -3,7 +3,8 @@
 use egui::Ui;
 
 use crate::controls::{NumberText, TextBox};
-use crate::lesson::{Edits, curve, option, picture};
+use crate::lesson::edits::Edits;
+use crate::lesson::{curve, option, picture};
 use crate::number_row;
 use crate::text::small;
 use turns_aloft_describe::Label;

@@ -4,7 +4,7 @@ use egui::{RichText, Ui};
 
 use crate::command::PageCommand;
 use crate::controls::{Button, TextBox, fold};
-use crate::lesson::Edits;
+use crate::lesson::edits::Edits;
 use crate::style::{self, GAP};
 use crate::text::{heading, small};
 use turns_aloft_lesson::said::Said;

@@ -4,8 +4,9 @@ use egui::{RichText, Ui};
 
 use crate::command::PageCommand;
 use crate::controls::{Button, TextBox};
+use crate::lesson::edits::Edits;
 use crate::lesson::introduction::{leave, paragraph};
-use crate::lesson::{Edits, answer, curve, option};
+use crate::lesson::{answer, curve, option};
 use crate::number;
 use crate::style::{self, GAP, TEXT, WEAK_TEXT};
 use crate::text::{card, heading, small};

@@ -1,9 +1,12 @@
 //! Somebody on a turntable, led by hand: the run as far as it has come, the time shown of it, and the run
 //! that is laid under it.
 
+use crate::state::measured_rate::MeasuredRate;
+use crate::state::prediction::Prediction;
+use crate::state::slowing::Slowing;
 use turns_aloft_physics::posture::Posture;
 use turns_aloft_scenario::units::RateUnit;
-use turns_aloft_turntable::calibrate::{CalibrationFault, Reading, torque_alone, viscous_alone};
+use turns_aloft_turntable::calibrate::CalibrationFault;
 use turns_aloft_turntable::setup::Refused;
 use turns_aloft_turntable::{Friction, Position, Run, Sample, Setup, Turntable};
 
@@ -34,18 +37,11 @@ pub struct OnTurntable {
     /// The friction that there is when it is not left out.
     friction: Friction,
     pub(crate) slowing: Slowing,
+    /// What the angular momentum is expected to do.
+    pub(crate) prediction: Option<Prediction>,
+    /// The rate of a real chair, laid over the model's.
+    pub(crate) measured: Option<MeasuredRate>,
     announced: Sample,
-}
-
-/// How somebody's own chair slowed down.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Slowing {
-    /// Before and after.
-    pub rates_rad_s: [f64; 2],
-    /// From the first to the second.
-    pub time_s: f64,
-    /// Whether the friction is taken to grow with the rate, not to be the same at every rate.
-    pub grows: bool,
 }
 
 impl OnTurntable {
@@ -62,11 +58,9 @@ impl OnTurntable {
             played_back: None,
             rate_to_set_rad_s: RATE_TO_SET_RAD_S,
             friction: setup.friction,
-            slowing: Slowing {
-                rates_rad_s: [RATE_TO_SET_RAD_S, 0.5 * RATE_TO_SET_RAD_S],
-                time_s: 10.0,
-                grows: false,
-            },
+            slowing: Slowing::default(),
+            prediction: None,
+            measured: None,
             announced: begun,
         })
     }
@@ -143,8 +137,33 @@ impl OnTurntable {
         &self.slowing
     }
 
+    pub const fn prediction(&self) -> Option<&Prediction> {
+        self.prediction.as_ref()
+    }
+
+    /// The rate of a real chair, laid over the model's.
+    pub const fn measured(&self) -> Option<&MeasuredRate> {
+        self.measured.as_ref()
+    }
+
+    /// Whether a sensor is being recorded.
+    pub fn is_recording(&self) -> bool {
+        self.measured
+            .as_ref()
+            .is_some_and(MeasuredRate::is_recording)
+    }
+
     pub fn is_without_friction(&self) -> bool {
         self.setup().friction == Friction::NONE
+    }
+
+    /// The way round that what is measured is taken to turn, as a sign: that of the model.
+    pub fn sense(&self) -> f64 {
+        if self.turntable.readout().momentum_kg_m2_s < 0.0 {
+            -1.0
+        } else {
+            1.0
+        }
     }
 
     /// Whether time goes on.
@@ -157,7 +176,12 @@ impl OnTurntable {
         if self.is_played_back() {
             return self.running;
         }
-        self.is_running() && !self.turntable.is_still() && !self.turntable.is_full()
+        let turns = self.is_running() && !self.turntable.is_still() && !self.turntable.is_full();
+        // A sensor from which nothing comes changes no picture.
+        turns
+            || self
+                .measured()
+                .is_some_and(|it| it.is_recording() && !it.is_empty())
     }
 
     /// How far the run has come, s.
@@ -205,6 +229,24 @@ impl OnTurntable {
             self.turntable.step(passed_s);
         }
         self.announce();
+        self.watch();
+    }
+
+    /// What became of a prediction is announced at once.
+    fn watch(&mut self) {
+        if let Some(prediction) = &mut self.prediction {
+            let (now, is_still) = (self.turntable.readout(), self.turntable.is_still());
+            if prediction.watch(&now, is_still) {
+                self.announced = now;
+            }
+        }
+    }
+
+    /// What is watched of the angular momentum begins anew.
+    fn watch_anew(&mut self) {
+        if let Some(prediction) = &mut self.prediction {
+            prediction.pushed();
+        }
     }
 
     /// What is read aloud changes in steps: after a second at the earliest, and by a tenth at least; and when
@@ -238,6 +280,7 @@ impl OnTurntable {
         self.go_on();
         let inertia_kg_m2 = self.turntable.readout().inertia_kg_m2;
         self.turntable.push(inertia_kg_m2 * by_rad_s);
+        self.watch_anew();
     }
 
     pub(crate) fn set_rate(&mut self) {
@@ -246,6 +289,7 @@ impl OnTurntable {
         }
         self.go_on();
         self.turntable.set_rate(self.rate_to_set_rad_s);
+        self.watch_anew();
     }
 
     pub(crate) fn play_or_pause(&mut self) {
@@ -277,6 +321,7 @@ impl OnTurntable {
         }
         if let Some(t_s) = self.shown_s.take() {
             self.turntable.wind_back(t_s);
+            self.watch_anew();
             self.led = self.turntable.readout().position;
             self.turntable.lead(&self.led);
         }
@@ -303,6 +348,7 @@ impl OnTurntable {
         self.turntable = begun.turntable;
         (self.first, self.led) = (begun.first, begun.led);
         (self.running, self.shown_s) = (true, None);
+        self.watch_anew();
         self.announced = begun.announced;
         Ok(())
     }
@@ -331,18 +377,6 @@ impl OnTurntable {
 
     /// The friction of which somebody slows down like that who is held as now.
     pub(crate) fn calibrated(&self) -> Result<Friction, CalibrationFault> {
-        let Slowing {
-            rates_rad_s: [before_rad_s, after_rad_s],
-            time_s,
-            grows,
-        } = self.slowing;
-        let readings = [(0.0, before_rad_s), (time_s, after_rad_s)]
-            .map(|(t_s, rate_rad_s)| Reading { t_s, rate_rad_s });
-        let inertia_kg_m2 = self.shown().inertia_kg_m2;
-        if grows {
-            viscous_alone(&readings, inertia_kg_m2)
-        } else {
-            torque_alone(&readings, inertia_kg_m2)
-        }
+        self.slowing.friction(self.shown().inertia_kg_m2)
     }
 }
