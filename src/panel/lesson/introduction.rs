@@ -1,11 +1,11 @@
 //! What introduces a lesson: for whom it is, who plays it, the plan for the teacher, and its sheets.
 
-use egui::{RichText, Ui};
+use egui::{Rect, RichText, Sense, Ui, vec2};
 
 use crate::command::PageCommand;
 use crate::controls::{Button, TextBox, fold};
 use crate::lesson::edits::Edits;
-use crate::style::{self, GAP};
+use crate::style::{self, GAP, TOUCH_SIZE};
 use crate::text::{heading, small};
 use turns_aloft_lesson::said::Said;
 use turns_aloft_session::Session;
@@ -70,18 +70,17 @@ pub fn show(
         plan(ui, lesson)
     });
     ui.add_space(GAP);
-    leave(ui, session);
+    let size = vec2(ui.available_width(), TOUCH_SIZE);
+    let (row, _) = ui.allocate_exact_size(size, Sense::hover());
+    leave(ui, session, row);
     None
 }
 
 /// Leaves the lesson.
-pub fn leave(ui: &mut Ui, session: &mut Session) {
+pub fn leave(ui: &Ui, session: &mut Session, rect: Rect) {
     let leave = Button::labelled("leave lesson", text("lesson-leave"));
-    if leave
-        .about(text("lesson-leave-about"))
-        .show_in_row(ui)
-        .clicked()
-    {
+    let leave = leave.about(text("lesson-leave-about"));
+    if leave.show(ui, rect).clicked() {
         session.leave_lesson();
     }
 }

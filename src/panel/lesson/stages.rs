@@ -2,6 +2,7 @@
 
 use egui::{RichText, Ui};
 
+use crate::columns::halves;
 use crate::command::PageCommand;
 use crate::controls::{Button, TextBox};
 use crate::lesson::edits::Edits;
@@ -36,12 +37,12 @@ pub fn show(
     ui.add_space(GAP);
     go_on(ui, session, lesson);
     ui.add_space(GAP);
+    let [left, right] = halves(ui);
     let back = Button::labelled("lesson back", text("lesson-back"));
-    if back.show_in_row(ui).clicked() {
+    if back.show(ui, left).clicked() {
         session.go_back_in_lesson();
     }
-    ui.add_space(GAP);
-    leave(ui, session);
+    leave(ui, session, right);
     ui.add_space(GAP);
     for caution in step.cautions() {
         small(ui, caution.text());
