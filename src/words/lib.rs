@@ -43,6 +43,7 @@ macro_rules! messages {
                 "/slow_flight.ftl"
             )),
             include_str!(concat!("../../assets/words/", $language, "/lesson.ftl")),
+            include_str!(concat!("../../assets/words/", $language, "/sheet.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/page.ftl")),
         ]
     };
@@ -88,7 +89,7 @@ impl Language {
     }
 
     /// The contents of its message files.
-    pub const fn sources(self) -> [&'static str; 12] {
+    pub const fn sources(self) -> [&'static str; 13] {
         match self {
             Self::English => messages!("en"),
             Self::German => messages!("de"),
