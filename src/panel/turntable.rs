@@ -10,7 +10,7 @@ mod setup;
 mod transport;
 mod typed;
 
-use egui::Ui;
+use egui::{Ui, vec2};
 
 use crate::columns::halves;
 use crate::command::PageCommand;

@@ -2,6 +2,7 @@
 
 mod come_along;
 mod faults;
+mod outcome;
 mod progress;
 mod truth;
 
