@@ -9,6 +9,7 @@ use command::aloft;
 use proptest::prelude::*;
 
 use turns_aloft::analysis::compare::Comparison;
+use turns_aloft::physics::led_tucks::{Knot, LedTucks};
 use turns_aloft::physics::plan::Turning;
 use turns_aloft::scenario::jump::JumpName;
 use turns_aloft::scenario::{HandsKeep, Scenario, starts};
@@ -43,6 +44,43 @@ proptest! {
         let other = Scenario { name: "Another name".to_owned(), ..scenario.clone() };
         prop_assert_eq!(Comparison::new(&scenario, &other).differences, []);
     }
+}
+
+/// What a hand did is one difference, with all that it has taken the place of; between two jumps that were led, what
+/// was planned for neither is none.
+#[test]
+fn a_hand_is_one_difference() {
+    let planned = start("half-a-turn-short");
+    let led = |tuck: f64, arm_tuck: f64| {
+        let knot = |time_s, tuck| Knot {
+            time_s,
+            arms: tuck,
+            legs: tuck,
+        };
+        let knots = [knot(0.0, tuck), knot(0.4, 0.0)];
+        Scenario {
+            led: Some(LedTucks::new(&knots).expect("knots in order")),
+            arm_tuck,
+            open_lead_s: 0.3,
+            ..planned.clone()
+        }
+    };
+    let first = led(1.0, 0.2);
+    for [from, to] in [
+        [planned, &first],
+        [&first, planned],
+        [&first, &led(0.5, 0.7)],
+    ] {
+        let compared = Comparison::new(from, to);
+        let keys: Vec<&str> = (compared.differences.iter())
+            .map(|it| it.input.key())
+            .collect();
+        assert_eq!(keys, ["led"]);
+        let [before, after] = compared.turns;
+        assert!((compared.differences[0].turns - (after - before)).abs() < 1e-12);
+        assert_eq!([before, after], [from.fly().turns, to.fly().turns]);
+    }
+    assert_eq!(Comparison::new(&first, &led(1.0, 0.7)).differences, []);
 }
 
 /// A single difference is worth what the two flights differ by, and is told with both values.

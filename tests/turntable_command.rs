@@ -108,6 +108,46 @@ fn a_stand_brings_its_bearing_along() {
     assert!(inertia(&["stand=ice"]) < inertia(&["stand=platform"]));
 }
 
+/// What a run loses is what the friction was set to: read off its rows, held still, with either kind and with both.
+#[test]
+fn the_friction_is_found_from_readings() {
+    let still = Scratch::new("still.csv", "time_s,hand_distance_m\n0,0.6\n9,0.6\n");
+    for (torque, viscous, readings) in [(0.2, 0.0, 2), (0.15, 0.04, 3)] {
+        let (torque_set, viscous_set) = (
+            format!("friction_torque_n_m={torque}"),
+            format!("friction_viscous_n_m_s={viscous}"),
+        );
+        let set = ["--set", "rate_rad_s=3", &torque_set, &viscous_set];
+        let run = printed(&[&["turntable", still.path(), "--step", "3"][..], &set].concat());
+        let rates = column(&run, "rate_rad_s");
+        let slowed: Vec<String> = (0..readings)
+            .map(|i| format!("{}={}", 3 * i, rates[i]))
+            .collect();
+        let mut arguments = vec!["turntable", still.path(), "--slowed"];
+        arguments.extend(slowed.iter().map(String::as_str));
+        let found = printed(&arguments);
+        for (line, set) in found.lines().zip([&torque_set, &viscous_set]) {
+            let [(key, value), (set_key, set_value)] =
+                [line, set].map(|it| it.split_once('=').expect("KEY=VALUE"));
+            let [value, set_value] =
+                [value, set_value].map(|it| it.parse::<f64>().expect("a number"));
+            assert_eq!(key, set_key);
+            assert!((value - set_value).abs() < 1e-6, "{line} {set}");
+        }
+        // As --set takes it.
+        let again: Vec<&str> = found.lines().collect();
+        printed(&[&["turntable", still.path(), "--set"][..], &again].concat());
+    }
+    let slowed = |readings: &[&str]| {
+        refused(&[&["turntable", still.path(), "--slowed"][..], readings].concat())
+    };
+    assert!(slowed(&["0=2", "5=3"]).contains("lower"));
+    assert!(slowed(&["5=3", "5=2"]).contains("later"));
+    assert!(slowed(&["0=3", "5=0"]).contains("stopped"));
+    assert!(slowed(&["0=3", "5=fast"]).contains("TIME=RATE"));
+    assert!(slowed(&["0=3", "5=2", "10=0.5"]).contains("at the end"));
+}
+
 #[test]
 fn a_run_can_be_computed_again() {
     let example = Scratch::new("export.csv", printed(&["turntable", "--example"]));

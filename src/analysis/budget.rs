@@ -55,10 +55,15 @@ impl Budget {
 
     /// The same without the one change, which takes many flights to find.
     pub fn without_change(scenario: &Scenario, jump: &Jump) -> Self {
+        Self::of_losses(scenario, jump, Losses::new(scenario, &jump.flight))
+    }
+
+    /// The same where the losses are known.
+    pub fn of_losses(scenario: &Scenario, jump: &Jump, losses: Losses) -> Self {
         let Losses {
             ideal_turns,
             losses,
-        } = Losses::new(scenario, &jump.flight);
+        } = losses;
         let largest = Cause::ORDER
             .into_iter()
             .zip(losses)
@@ -96,25 +101,53 @@ pub struct Losses {
 impl Losses {
     /// Of a scenario and the flight of its plan.
     pub fn new(scenario: &Scenario, flight: &Flight) -> Self {
-        let actual = flight.touchdown().air_turns();
-        let mut left = actual;
-        let mut removed = Removed::default();
-        let mut tables = vec![Arc::clone(&flight.table)];
-        let losses = Cause::ORDER.map(|cause| {
-            removed.remove(cause);
-            let without = if cause == Cause::Closing && scenario.closes_nothing() {
-                left
-            } else {
-                removed.air_turns(flight, &mut tables).max(left)
-            };
-            let loss = without - left;
-            left = without;
-            loss
-        });
-        Self {
-            ideal_turns: left,
-            losses,
+        let mut search = LossSearch::of(flight);
+        loop {
+            if let Some(losses) = search.advance(scenario, flight) {
+                return losses;
+            }
         }
+    }
+}
+
+/// The causes removed one at a time.
+#[derive(Debug, Clone)]
+pub struct LossSearch {
+    /// With the causes so far removed.
+    air_turns: f64,
+    removed: Removed,
+    tables: Vec<Arc<PlanTable>>,
+    losses: Vec<f64>,
+}
+
+impl LossSearch {
+    pub fn of(flight: &Flight) -> Self {
+        Self {
+            air_turns: flight.touchdown().air_turns(),
+            removed: Removed::default(),
+            tables: vec![Arc::clone(&flight.table)],
+            losses: Vec::new(),
+        }
+    }
+
+    /// Removes the next cause from the flight that it was begun with; all that they lost, once none is left.
+    pub fn advance(&mut self, scenario: &Scenario, flight: &Flight) -> Option<Losses> {
+        let cause = Cause::ORDER.get(self.losses.len()).copied();
+        if let Some(cause) = cause {
+            self.removed.remove(cause);
+            let without = if cause == Cause::Closing && scenario.closes_nothing() {
+                self.air_turns
+            } else {
+                (self.removed.air_turns(flight, &mut self.tables)).max(self.air_turns)
+            };
+            self.losses.push(without - self.air_turns);
+            self.air_turns = without;
+        }
+        let losses = <[f64; 4]>::try_from(self.losses.as_slice()).ok()?;
+        Some(Losses {
+            ideal_turns: self.air_turns,
+            losses,
+        })
     }
 }
 

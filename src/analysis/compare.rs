@@ -47,7 +47,10 @@ impl Comparison {
                 walk.go_on(Input::Choice(choice), from, to, then);
             }
         }
-        for parameter in Parameter::ALL {
+        // What a hand has taken the place of in either goes over with what the hand did.
+        let (numbers, by_hand): (Vec<_>, Vec<_>) = (Parameter::ALL.into_iter())
+            .partition(|it| first.has_part(*it) && second.has_part(*it));
+        for parameter in numbers {
             let (from, to) = (parameter.get(first), parameter.get(second));
             if from != to {
                 let mut then = walk.scenario.clone();
@@ -56,10 +59,13 @@ impl Comparison {
             }
         }
         if first.led != second.led {
-            let then = Scenario {
+            let mut then = Scenario {
                 led: second.led.clone(),
                 ..walk.scenario.clone()
             };
+            for parameter in by_hand {
+                parameter.hold(&mut then, parameter.get(second));
+            }
             let [from, to] = [first, second].map(|it| json!(it.led));
             walk.go_on(Input::Led, from, to, then);
         }

@@ -20,6 +20,16 @@ fn list(names: &[&str]) -> String {
     shortened(&in_backticks(names), LONGEST_LIST)
 }
 
+/// What a lesson that comes with the program is called.
+pub fn title(name: &str) -> &'static str {
+    match name {
+        "what-stays-the-same" => text("lesson-title-what-stays-the-same"),
+        "higher-or-tighter" => text("lesson-title-higher-or-tighter"),
+        "can-anybody-do-five" => text("lesson-title-can-anybody-do-five"),
+        _ => text("lesson-title-arms-in"),
+    }
+}
+
 impl Sentence for Unreadable {
     fn sentence(&self) -> String {
         match self {

@@ -16,7 +16,7 @@ pub mod goal;
 pub mod input;
 pub mod joint;
 pub mod jump;
-mod lesson;
+pub mod lesson;
 pub mod lever;
 pub mod measuring_caution;
 pub mod name;

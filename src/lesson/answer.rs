@@ -83,3 +83,24 @@ impl Choice {
         }
     }
 }
+
+impl Answer {
+    /// What it is about, each once: variants by their places, none for what is set up.
+    pub fn about(&self) -> Vec<Option<usize>> {
+        let all = match self {
+            Self::Number(figure) => vec![figure.variant],
+            Self::Choice(Choice::Best { options, .. }) => options.iter().map(|it| it.1).collect(),
+            Self::Choice(Choice::Change { figures, .. }) => figures.map(|it| it.variant).into(),
+            Self::Choice(Choice::Nearest { of, .. }) => vec![of.variant],
+            Self::Curve(of) => vec![of.variant],
+            Self::Choice(Choice::Open { .. }) | Self::Words => vec![None],
+        };
+        let mut each: Vec<Option<usize>> = Vec::new();
+        for one in all {
+            if !each.contains(&one) {
+                each.push(one);
+            }
+        }
+        each
+    }
+}

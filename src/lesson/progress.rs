@@ -180,9 +180,13 @@ impl Progress {
     /// Goes on, where that can be: to what comes next in the step, or to the next step. What a step does not
     /// have is passed over.
     pub fn go_on(&mut self, lesson: &Lesson) {
-        if !self.can_go_on(lesson) {
-            return;
+        if self.can_go_on(lesson) {
+            self.pass_on(lesson);
         }
+    }
+
+    /// Goes on without an answer: a class gives its answers aloud.
+    pub fn pass_on(&mut self, lesson: &Lesson) {
         let step = &lesson.steps[self.at];
         let after_flying = if step.observe.is_some() {
             Stage::Observe
@@ -194,7 +198,7 @@ impl Progress {
             Stage::Predict | Stage::Fly => after_flying,
             Stage::Observe => Stage::Explain,
             Stage::Explain => {
-                self.at += 1;
+                self.at = (self.at + 1).min(lesson.steps.len() - 1);
                 return;
             }
         };

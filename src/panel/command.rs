@@ -8,9 +8,13 @@ pub enum PageCommand {
     Open,
     /// Asks for a film, to measure an attempt in it.
     OpenFilm,
+    /// Fetches one of the lessons that come with the page, by its place, and opens it.
+    Lesson(usize),
     /// Opens the invented film that comes with the page.
     ExampleFilm,
     Save(Saved),
+    /// Asks whether the device's motion sensor may be read, and reads it.
+    UseSensor,
     /// Saves a still picture of the present jump.
     Picture,
     /// Opens the device's sheet for sharing with that picture.

@@ -151,12 +151,18 @@ pub fn motion(
     edit: &mut NumberEdit,
     about: &mut Option<Cow<'static, str>>,
 ) {
-    heading(ui, text("panel-at-take-off"));
-    numbers(ui, session, edit, about, Section::TakeOff);
-    heading(ui, text("panel-closing"));
-    numbers(ui, session, edit, about, Section::Closing);
-    heading(ui, text("panel-opening"));
-    numbers(ui, session, edit, about, Section::Opening);
+    let sections = [
+        (Section::TakeOff, "panel-at-take-off"),
+        (Section::Closing, "panel-closing"),
+        (Section::Opening, "panel-opening"),
+    ];
+    for (section, title) in sections {
+        let mut all = Parameter::of_section(section);
+        if all.any(|parameter| session.scenario().has_part(parameter)) {
+            heading(ui, text(title));
+            numbers(ui, session, edit, about, section);
+        }
+    }
 }
 
 fn numbers(
@@ -166,7 +172,10 @@ fn numbers(
     about: &mut Option<Cow<'static, str>>,
     section: Section,
 ) {
-    for parameter in Parameter::of_section(section) {
+    let all: Vec<Parameter> = Parameter::of_section(section)
+        .filter(|parameter| session.scenario().has_part(*parameter))
+        .collect();
+    for parameter in all {
         let marks = session.marks(parameter);
         number::show(ui, session, edit, about, parameter, marks.as_ref());
     }

@@ -20,6 +20,8 @@ mod hang_time;
 mod help;
 mod jumps_menu;
 mod layout;
+mod led_by_hand;
+mod lesson;
 mod map;
 mod measure;
 mod menu_area;

@@ -17,9 +17,9 @@ pub use body::{forward_kinematics, overlap, posture, segments, surface, thicknes
 pub use dynamics::gravity::GRAVITY_M_S2;
 pub use dynamics::{attitude, centroidal, composite, integrate, inverse, mass_properties, tree};
 pub use flight::{
-    constants, efforts, fixed_time, flight_summary, landing, launch, led_flight, live_flight,
-    motion_flight, motion_table, readout, release, sample, sample_table, step_record, table,
-    touchdown,
+    constants, efforts, fixed_time, flight_summary, knot_search, landing, launch, led_flight,
+    live_flight, motion_flight, motion_table, readout, release, sample, sample_table, step_record,
+    table, touchdown,
 };
 pub use math::{angles, order, peak, rotation, simd};
 pub use motion::{

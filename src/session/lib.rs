@@ -50,6 +50,12 @@ pub mod map {
     pub use crate::state::levers::Levers;
 }
 
+/// A lesson that is played.
+pub mod lesson {
+    pub use crate::describe::lesson::{asked, happened, place, predicted, scene, shown, stage};
+    pub use crate::state::lesson::LessonInSight;
+}
+
 /// For the attempt that is being measured.
 pub mod measuring {
     pub use crate::describe::measuring::{about, frame, title};
@@ -68,9 +74,15 @@ pub mod slow_flight {
 
 /// For somebody on a turntable.
 pub mod turntable {
+    pub use crate::describe::measured_rate::{measured, measured_about};
+    pub use crate::describe::prediction::{prediction, tendency};
     pub use crate::describe::turntable::{equation, rate, sense, stand};
-    pub use crate::operations::turntable::TypedNumber;
-    pub use crate::state::turntable::{OnTurntable, Slowing};
+    pub use crate::operations::turntable_numbers::TypedNumber;
+    pub use crate::operations::turntable_sensor::NoSensor;
+    pub use crate::state::measured_rate::MeasuredRate;
+    pub use crate::state::prediction::{Prediction, Tendency};
+    pub use crate::state::slowing::{SlowedBy, Slowing};
+    pub use crate::state::turntable::OnTurntable;
 }
 
 /// How the jump differs from another attempt.

@@ -5,6 +5,7 @@
 //! (readings in SI) -> [`Survey`] (rests and flights) -> [`Trace`] (one flight, the angle turned in it).
 //! Each step can be done again with what the user has changed. Knows no screen, no words and no browser.
 
+pub mod about_vertical;
 pub mod bridge;
 pub mod columns;
 pub mod fault;
@@ -25,6 +26,7 @@ pub mod trace;
 pub mod turned;
 pub mod units;
 
+pub use about_vertical::{AboutVertical, CountedAbout};
 pub use columns::Columns;
 pub use fault::TraceFault;
 pub use find_columns::find_columns;

@@ -24,6 +24,7 @@ pub mod programme;
 pub mod run;
 pub mod run_curve;
 pub mod setup;
+pub mod slowing;
 pub mod stand;
 pub mod turning;
 pub mod turntable;

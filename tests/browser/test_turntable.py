@@ -142,3 +142,92 @@ def test_by_keyboard_it_is_pushed_led_and_left(page):
     press(page, Keys.ENTER)
     page.wait_until("the jump", lambda: "question:Jump" in page.rects())
     at_rest(page)
+
+
+# A chair that is pushed after a second and slows down evenly, as a phone held upright reads it: sixty readings a
+# second for `until` seconds, each with the time at which it was taken.
+MOTION = """
+const [until] = arguments;
+for (let i = 0; i < 60 * until; i += 1) {
+  const t = i / 60;
+  const rate = t < 1 ? 0 : Math.max(0, 180 - 15 * (t - 1));
+  const event = new Event("devicemotion");
+  const members = {
+    timeStamp: 5000 + 1000 * t,
+    rotationRate: { alpha: 0, beta: rate, gamma: 0 },
+    accelerationIncludingGravity: { x: 0, y: 9.81, z: 0 },
+  };
+  for (const [name, value] of Object.entries(members)) Object.defineProperty(event, name, { value });
+  window.dispatchEvent(event);
+}
+"""
+
+# What a browser has that wants to be asked; it counts how often it was.
+ASKED = """
+const [answers] = arguments;
+window.timesAsked = 0;
+window.DeviceMotionEvent = {
+  requestPermission: () => {
+    const answer = answers[window.timesAsked];
+    window.timesAsked += 1;
+    return answer === "late"
+      ? Promise.reject(new DOMException("only while touched", "NotAllowedError"))
+      : Promise.resolve(answer);
+  },
+};
+"""
+
+
+def open_sensor(page):
+    enter(page)
+    tap(page, "fold:A sensor on a real chair")
+    page.wait_until("its buttons", lambda: "use sensor" in page.rects())
+
+
+@pytest.mark.window(390, 844)
+def test_the_devices_sensor_is_recorded_and_turned_after(page):
+    open_sensor(page)
+    page.run(ASKED, ["granted"])
+    tap(page, "use sensor")
+    page.wait_until("a recording", lambda: "stop sensor" in page.rects())
+    page.run(MOTION, 8)
+    # 180 - 15 * 7 degrees a second, 12.5 rpm; it is read aloud as whole ones.
+    page.wait_until("the live rate", lambda: re.search(r": 1[23] rpm", page.output("turntable:measured")))
+    tap(page, "stop sensor")
+    page.wait_until("the whole", lambda: "30 rpm" in page.output("turntable:measured"))
+    # Nobody listens any more.
+    before = page.output("turntable:measured")
+    page.run(MOTION, 9)
+    page.next_frames()
+    assert page.output("turntable:measured") == before
+    tap(page, "turn as measured")
+    page.wait_until("it turns", lambda: number(page, "rate") > 0)
+    assert "friction" in page.notice()
+    paused(page)
+    page.still_rects()
+    assert frames_drawn(page, 1) == 0
+
+
+@pytest.mark.window(1024, 768)
+@pytest.mark.parametrize(
+    ("prepare", "answers", "word"),
+    [(ASKED, ["denied"], "allowed"), ("delete window.DeviceMotionEvent;", None, "no page")],
+    ids=["refused", "missing"],
+)
+def test_without_a_sensor_one_sentence_says_so(page, prepare, answers, word):
+    open_sensor(page)
+    page.run(prepare, answers)
+    tap(page, "use sensor")
+    page.wait_until("the sentence", lambda: word in page.notice())
+    assert "stop sensor" not in page.rects()
+
+
+@pytest.mark.window(1024, 768)
+def test_a_browser_that_asks_only_while_touched_is_asked_again(page):
+    open_sensor(page)
+    page.run(ASKED, ["late", "granted"])
+    tap(page, "use sensor")
+    page.wait_until("the sentence", lambda: "once more" in page.notice())
+    page.run("document.body.click();")
+    page.wait_until("a recording", lambda: "stop sensor" in page.rects())
+    assert page.run("return timesAsked") == 2

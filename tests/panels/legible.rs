@@ -15,6 +15,7 @@ use turns_aloft::describe::Label;
 use turns_aloft::scenario::starts;
 use turns_aloft::session::compare::Which;
 use turns_aloft::session::measuring::Mark;
+use turns_aloft::session::turntable::Tendency;
 use turns_aloft::session::{Question, Session};
 use turns_aloft::turntable::Stand;
 use turns_aloft::words::{Language, set_language};
@@ -346,10 +347,28 @@ impl Walk {
     fn on_a_turntable(&mut self) {
         self.session().begin_turntable();
         settle(&mut self.page);
-        for fold in ["fold:Who, and on what", "fold:Your own chair"] {
+        for fold in [
+            "fold:Who, and on what",
+            "fold:Your own chair",
+            "fold:A sensor on a real chair",
+        ] {
             press_target(&mut self.page, fold);
         }
+        press_target(&mut self.page, "slowing:both");
         self.look_through("on a turntable");
+        self.session().predict_momentum(Some(Tendency::Rises));
+        self.session().sensor_started();
+        settle(&mut self.page);
+        self.look_through("on a turntable, waiting for its sensor");
+        for i in 0..900 {
+            let t_s = f64::from(i) / 60.0;
+            let acceleration = Some([0.0, 0.0, 9.81]);
+            self.session()
+                .sensor_read(t_s, [0.0, 0.0, 30.0 - t_s], acceleration);
+        }
+        settle(&mut self.page);
+        self.look_through("on a turntable, recording");
+        self.session().stop_sensor();
         for stand in Stand::ALL {
             self.session().set_stand(stand);
             self.session().push_turntable(-20.0);

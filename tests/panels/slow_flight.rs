@@ -5,6 +5,7 @@ use egui::{Pos2, TouchPhase, pos2, vec2};
 
 use crate::finger::finger;
 use crate::harness::*;
+use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::session::slow_flight::PACES;
 use turns_aloft::session::{Question, Session};
 use turns_aloft::words::{Language, set_language};
@@ -247,6 +248,51 @@ fn by_keyboard_it_is_flown_landed_taken_and_undone() {
     assert!(page.state().session.scenario().led.is_some());
 }
 
+/// What a hand has taken the place of has no slider, on any page; without the hand all are there again.
+#[test]
+fn a_jump_that_was_led_by_hand_has_no_sliders_without_a_part() {
+    for size in SIZES {
+        let mut page = begin(size, Language::English, true);
+        press_target(&mut page, "take off");
+        land(&mut page);
+        press_target(&mut page, "take this jump");
+        for fold in ["fold:Take-off, closing, opening"] {
+            press_target(&mut page, fold);
+        }
+        let sliders = || -> Vec<Parameter> {
+            let shown = targets();
+            let all = Parameter::ALL.into_iter();
+            all.filter(|it| shown.contains_key(&format!("slider:{}", it.key())))
+                .collect()
+        };
+        let led = sliders();
+        let scenario = page.state().session.scenario().clone();
+        assert!(led.iter().all(|it| scenario.has_part(*it)), "{led:?}");
+        assert!(led.contains(&Parameter::JumpHeight) && led.contains(&Parameter::CloseTime));
+        assert!(says(&page, "led by hand"), "{size:?}");
+        for question in [
+            Question::Why,
+            Question::Compare,
+            Question::Map,
+            Question::Goal,
+        ] {
+            page.state_mut().session.ask(question);
+            page.state_mut().session.poll(|| true);
+            settle(&mut page);
+        }
+        page.state_mut().session.ask(Question::Jump);
+        settle(&mut page);
+        press_target(&mut page, "as planned");
+        assert_eq!(page.state().session.scenario().led, None);
+        let planned = sliders();
+        assert!(planned.len() > led.len(), "{planned:?}");
+        assert!(planned.contains(&Parameter::ArmTuck) && planned.contains(&Parameter::OpenLead));
+        page.state_mut().session.undo();
+        settle(&mut page);
+        assert_eq!(sliders(), led);
+    }
+}
+
 /// Until it is taken, the jump at hand and its history stay as they are.
 #[test]
 fn again_stop_and_leave_change_nothing_of_the_jump() {
@@ -305,6 +351,47 @@ fn reduced_motion_is_respected() {
         let down_s = session.pictured().flight.touchdown_s;
         assert_eq!(session.playhead_s() > down_s + 0.1, still);
     }
+}
+
+/// What it came to is worked out over several frames, each with a flight or two, so that none waits; until it is
+/// there the figure stays as it came down, and the page goes on drawing.
+#[test]
+fn the_answer_comes_over_several_frames() {
+    let mut session = Session::default();
+    session.fly_by_hand();
+    session.take_off();
+    let mut frames = 0;
+    let mut down_s = 0.0;
+    while session
+        .slow_flight()
+        .is_some_and(|it| it.landed().is_none())
+    {
+        assert!(session.moves() && session.slow_flight().is_some_and(|it| it.is_in_air()));
+        // Quick enough for many knots.
+        session.lead(0.5 + 0.5 * libm::sin(0.01 * f64::from(frames).powi(2)));
+        session.advance(FRAME_S);
+        let led = session.slow_flight().and_then(|it| it.led());
+        if led.is_some_and(|led| led.has_landed()) {
+            frames += 1;
+            let held_s = std::mem::replace(&mut down_s, session.playhead_s());
+            assert!(frames == 1 || held_s == down_s, "{held_s} {down_s}");
+        }
+    }
+    // Knots, the flight with them, what it is beyond, and four causes of two jumps.
+    assert!((11..40).contains(&frames), "{frames}");
+    // Left while it is worked out, nothing comes of it.
+    session.fly_again();
+    session.take_off();
+    while !session
+        .slow_flight()
+        .and_then(|it| it.led())
+        .is_some_and(|led| led.has_landed())
+    {
+        session.advance(FRAME_S);
+    }
+    session.stop_flying_by_hand();
+    session.advance(FRAME_S);
+    assert!(!session.is_flown_by_hand());
 }
 
 /// Both figures are shown after the landing, and only then.

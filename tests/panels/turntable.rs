@@ -9,7 +9,9 @@ use turns_aloft::panel::{AxisOnPicture, PageCommand};
 use turns_aloft::scenario::parameter::Kind;
 use turns_aloft::scenario::starts;
 use turns_aloft::session::readings::{readings, summary};
-use turns_aloft::session::turntable::{OnTurntable, TypedNumber, equation, rate};
+use turns_aloft::session::turntable::{
+    OnTurntable, Tendency, TypedNumber, equation, rate, tendency,
+};
 use turns_aloft::session::{Question, Session};
 use turns_aloft::turntable::setup::Number;
 use turns_aloft::turntable::{Position, Setup, Stand, Turntable};
@@ -356,9 +358,9 @@ fn two_rates_and_the_time_between_give_the_friction() {
         let mut page = on_turntable(TABLET);
         press_target(&mut page, "fold:Your own chair");
         let session = &mut page.state_mut().session;
-        session.set_typed_turntable(TypedNumber::RateBefore, "30 rpm");
-        session.set_typed_turntable(TypedNumber::RateAfter, "20 rpm");
-        session.set_typed_turntable(TypedNumber::TimeBetween, "5");
+        session.set_typed_turntable(TypedNumber::ReadRate(0), "30 rpm");
+        session.set_typed_turntable(TypedNumber::ReadRate(1), "20 rpm");
+        session.set_typed_turntable(TypedNumber::TimeBetween(0), "5");
         settle(&mut page);
         if grows {
             press_target(&mut page, &format!("slowing:{kind}"));
@@ -376,11 +378,105 @@ fn two_rates_and_the_time_between_give_the_friction() {
         assert!((after - 20.0).abs() < 1e-6, "{kind}: {after}");
         // What cannot be is said, and changes nothing.
         let session = &mut page.state_mut().session;
-        session.set_typed_turntable(TypedNumber::RateAfter, "40 rpm");
+        session.set_typed_turntable(TypedNumber::ReadRate(1), "40 rpm");
         session.calibrate_turntable();
         assert!(session.notice().is_some());
         assert_eq!(state(&page).setup().friction, friction);
     }
+}
+
+/// What was guessed of the angular momentum is told some seconds after the last push, with why; nothing waits for it.
+#[test]
+fn a_guess_at_the_angular_momentum_is_answered() {
+    for (without, guess, came, why) in [
+        (true, "stays", Tendency::Stays, "without friction"),
+        (true, "rises", Tendency::Stays, "without friction"),
+        (false, "falls", Tendency::Falls, "friction brakes"),
+        (false, "stays", Tendency::Falls, "friction brakes"),
+    ] {
+        let mut page = on_turntable(TABLET);
+        page.state_mut().session.set_without_friction(without);
+        settle(&mut page);
+        press_target(&mut page, &format!("predict:{guess}"));
+        assert!(says(&page, "Your guess: "));
+        let told = |page: &Page| state(page).prediction().expect("a guess").outcome();
+        // At rest there is nothing to watch.
+        pass(&mut page, 6.0);
+        assert_eq!(told(&page), None);
+        press(&mut page, "Push to the right");
+        pass(&mut page, 3.0);
+        press(&mut page, "Push to the right");
+        set_slider(&mut page, HANDS, 30.0);
+        pass(&mut page, 4.0);
+        assert_eq!(told(&page), None, "a push begins it anew");
+        let session = &page.state().session;
+        assert!(!summary(session).contains(why));
+        pass(&mut page, 1.1);
+        let outcome = told(&page).expect("it is told");
+        assert_eq!(outcome.tendency, came, "{guess}");
+        let as_guessed = says(&page, "As you guessed.");
+        assert_eq!(as_guessed, tendency(came) == tendency_of(guess), "{guess}");
+        assert!(says(&page, why) && says(&page, "not the angular momentum"));
+        // It is read aloud, once.
+        assert!(summary(&page.state().session).contains(why));
+        press(&mut page, "Push to the right");
+        pass(&mut page, 2.0);
+        assert!(!summary(&page.state().session).contains(why));
+        assert_eq!(told(&page), Some(outcome), "what is told stays");
+        press_target(&mut page, "predict again");
+        assert!(says(&page, "What will the angular momentum do?"));
+    }
+}
+
+fn tendency_of(name: &str) -> &'static str {
+    tendency(match name {
+        "falls" => Tendency::Falls,
+        "stays" => Tendency::Stays,
+        _ => Tendency::Rises,
+    })
+}
+
+/// A bearing with some of both kinds of friction, read three times as it slows down, gets them back.
+#[test]
+fn three_rates_give_both_parts_of_the_friction() {
+    let mut page = on_turntable(TABLET);
+    press_target(&mut page, "fold:Your own chair");
+    assert!(!targets().contains_key("value:rate third"));
+    press_target(&mut page, "slowing:both");
+    let session = &mut page.state_mut().session;
+    for (part, typed) in [
+        (Number::FrictionTorque, "0.12"),
+        (Number::FrictionViscous, "0.03"),
+    ] {
+        session.set_typed_turntable(TypedNumber::Of(part), typed);
+    }
+    session.set_typed_turntable(TypedNumber::RateToSet, "40 rpm");
+    for (which, time_s) in [(0, 0.0), (1, 5.0), (2, 7.0)] {
+        pass(&mut page, time_s);
+        let read_rad_s = state(&page).shown().rate_rad_s;
+        let session = &mut page.state_mut().session;
+        session.change_slowing(|slowing| slowing.rates_rad_s[which] = read_rad_s);
+    }
+    for (name, typed) in [("value:time between", "5"), ("value:time to third", "7")] {
+        press_target(&mut page, name);
+        type_and_press(&mut page, typed, egui::Key::Enter);
+    }
+    page.state_mut().session.set_without_friction(true);
+    press_target(&mut page, "calibrate");
+    let friction = state(&page).setup().friction;
+    // Frames of the page are no whole number of its steps.
+    assert!((friction.torque_n_m - 0.12).abs() < 1e-3, "{friction:?}");
+    assert!((friction.viscous_n_m_s - 0.03).abs() < 1e-3, "{friction:?}");
+    // A rate that rises is refused in words, and changes nothing.
+    let session = &mut page.state_mut().session;
+    session.dismiss();
+    session.set_typed_turntable(TypedNumber::ReadRate(2), "39 rpm");
+    session.calibrate_turntable();
+    assert!(session.notice().is_some_and(|it| it.contains("lower")));
+    assert_eq!(state(&page).setup().friction, friction);
+    let session = &mut page.state_mut().session;
+    session.set_typed_turntable(TypedNumber::TimeBetween(1), "0");
+    assert!(session.notice().is_some_and(|it| it.contains("0.1")));
 }
 
 /// Where the picture has the axis in these tests: in the middle, the hips a little below.
@@ -532,7 +628,11 @@ fn it_has_room() {
             session.push_turntable(2.0);
             settle(&mut page);
             pass(&mut page, 3.0);
-            page.state_mut().session.keep_or_drop_run();
+            let session = &mut page.state_mut().session;
+            session.keep_or_drop_run();
+            session.predict_momentum(Some(Tendency::Rises));
+            session.push_turntable(1.0);
+            pass(&mut page, 6.0);
             with_axis(&mut page);
             for fold in ["fold:Who, and on what", "fold:Your own chair"] {
                 press_target(&mut page, fold);

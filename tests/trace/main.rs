@@ -1,6 +1,7 @@
 //! Sensor traces: files of any layout, flights made up by the real mechanics, and a real sensor against
 //! optical tracking.
 
+mod about_vertical;
 mod broad;
 mod faults;
 mod fitted;

@@ -6,4 +6,5 @@ mod friction;
 mod led;
 mod person;
 mod programme;
+mod slowing;
 mod textbook;

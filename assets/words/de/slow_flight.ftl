@@ -45,3 +45,6 @@ slow-turns = { $turns } Drehungen
 slow-open-now = Jetzt öffnen
 # $owed: the turns that the jump's name asks for.
 slow-of = Drehungen von { $owed }: { $call }
+# In place of the sliders that the hand has taken the place of.
+slow-led = Dieser Sprung wurde von Hand geführt: Wie weit und wann Arme und Beine herankommen, ist das, was die Hand tat. Dafür gibt es keine Regler.
+slow-as-planned = Wie geplant fliegen

@@ -45,3 +45,6 @@ slow-turns = { $turns } turns
 slow-open-now = Open now
 # $owed: the turns that the jump's name asks for.
 slow-of = turns of { $owed }: { $call }
+# In place of the sliders that the hand has taken the place of.
+slow-led = This jump was led by hand: how far in arms and legs come, and when, is what the hand did. There are no sliders for it.
+slow-as-planned = Fly it as planned

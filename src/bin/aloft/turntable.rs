@@ -7,11 +7,12 @@ use clap::Args;
 use crate::chosen::{bytes_of, key_and_value, number};
 use crate::output::printed;
 use turns_aloft::describe::Sentence;
+use turns_aloft::turntable::calibrate::{CalibrationFault, Reading, both, torque_alone};
 use turns_aloft::turntable::export::Export;
 use turns_aloft::turntable::planned::Planned;
 use turns_aloft::turntable::programme::{EXAMPLE, LARGEST_BYTES};
 use turns_aloft::turntable::setup::{Number, STAND, TABLE};
-use turns_aloft::turntable::{Person, Programme, Setup, Stand};
+use turns_aloft::turntable::{OnBearing, Person, Programme, Setup, Stand};
 
 /// Turn somebody on a platform, a swivel chair or the ice by a programme of hand and leg positions, and print
 /// the run as CSV.
@@ -32,8 +33,13 @@ pub struct TurntableArguments {
     /// Print the exact body, its joints over time and the run as JSON instead, to compute it again by other means.
     #[arg(long)]
     export: bool,
+    /// Print the friction instead, as --set takes it, of a bearing that slows this person down like that, held as
+    /// the programme begins: two or three times, s, each with the rate then, rad/s. Two give a torque alone, three
+    /// give both parts.
+    #[arg(long, value_name = "TIME=RATE", num_args = 2..=3, conflicts_with_all = ["step", "export"])]
+    slowed: Vec<String>,
     /// Print a programme to begin from.
-    #[arg(long, conflicts_with_all = ["programme", "set", "step", "export"])]
+    #[arg(long, conflicts_with_all = ["programme", "set", "step", "export", "slowed"])]
     example: bool,
 }
 
@@ -69,6 +75,10 @@ impl TurntableArguments {
         let programme = Programme::of_file(&bytes).map_err(|why| said(&why))?;
         let planned = Planned::new(&person, &programme).map_err(|why| said(&why))?;
         let [from_s, to_s] = planned.span_s();
+        if !self.slowed.is_empty() {
+            let inertia_kg_m2 = planned.at(from_s).inertia_kg_m2;
+            return self.friction(inertia_kg_m2);
+        }
         if to_s - from_s > MOST_ROWS * step_s {
             let least_s = (to_s - from_s) / MOST_ROWS;
             return Err(format!(
@@ -80,6 +90,34 @@ impl TurntableArguments {
         } else {
             Ok(planned.run(step_s).to_csv())
         }
+    }
+
+    /// The friction of a bearing that slows this moment of inertia down as it was read.
+    fn friction(&self, inertia_kg_m2: f64) -> Result<String, String> {
+        let read = |reading: &String| {
+            let (time, rate) = key_and_value("--slowed", reading)?;
+            let not_numbers = || format!("--slowed: {reading} is not two numbers, TIME=RATE");
+            Ok(Reading {
+                t_s: number(time).ok_or_else(not_numbers)?,
+                rate_rad_s: number(rate).ok_or_else(not_numbers)?,
+            })
+        };
+        let readings: Vec<Reading> = (self.slowed.iter())
+            .map(read)
+            .collect::<Result<_, String>>()?;
+        let friction = match *readings {
+            [first, second, third] => both(&[first, second, third], inertia_kg_m2),
+            [first, second, ..] => torque_alone(&[first, second], inertia_kg_m2),
+            _ => Err(CalibrationFault::NotNumbers),
+        };
+        let friction = friction.map_err(|why| why.sentence())?;
+        Ok(format!(
+            "{}={}\n{}={}\n",
+            Number::FrictionTorque.key(),
+            friction.torque_n_m,
+            Number::FrictionViscous.key(),
+            friction.viscous_n_m_s
+        ))
     }
 
     /// What it stands on first, since that brings a bearing along.

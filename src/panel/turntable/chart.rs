@@ -1,16 +1,17 @@
 //! The run as it writes itself: rate, moment of inertia, angular momentum and energy over time, with the run
 //! that is laid under it as dashed lines.
 
-use crate::style::{INERTIA, TEXT, ThemeColour};
 use egui::{Align2, Pos2, Rect, Sense, Shape, Stroke, Ui, pos2, vec2};
-use turns_aloft_describe::Label;
-use turns_aloft_describe::curve::run_unit;
 
 use crate::charts::scale::VerticalScale;
 use crate::fitted::fitted;
 use crate::round_steps::round_step;
-use crate::style::{self, CARD, GAP, PLAYHEAD, REFERENCE, WEAK_TEXT};
+use crate::style::{
+    self, ACCENT, CARD, GAP, INERTIA, PLAYHEAD, REFERENCE, TEXT, ThemeColour, WEAK_TEXT,
+};
 use crate::turntable::transport;
+use turns_aloft_describe::Label;
+use turns_aloft_describe::curve::run_unit;
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_session::Session;
 use turns_aloft_session::turntable::OnTurntable;
@@ -62,7 +63,7 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
     let span_s = span_s(on_turntable);
     let own = points(&on_turntable.run().samples, span_s);
     let kept = (on_turntable.kept()).map(|run| points(&run.samples, span_s));
-    let (shown, now) = (on_turntable.shown(), on_turntable.turntable().readout());
+    let (shown, now) = (on_turntable.shown(), on_turntable.now());
     let is_beside = area.width() >= BESIDE;
     let (names, head) = if is_beside { (NAMES, 0.0) } else { (0.0, HEAD) };
     let height = area.height() - TICKS;
@@ -70,11 +71,13 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
     let curves = &RunCurve::ALL[..room];
     let each = height / room as f32;
     let high = each - head - APART;
+    let measured = measured(on_turntable, span_s);
     let scale = |curve: &RunCurve| {
         let unit = run_unit(*curve, session.units());
         let samples = own.iter().chain(kept.iter().flatten()).copied();
-        let values = samples.chain([&shown, &now]);
-        VerticalScale::of(values.map(|it| unit.from_si(curve.value(it))), high)
+        let values = samples.chain([&shown, &now]).map(|it| curve.value(it));
+        let of_sensor = (measured.iter().filter(|_| *curve == RunCurve::Rate)).map(|it| it[1]);
+        VerticalScale::of(values.chain(of_sensor).map(|it| unit.from_si(it)), high)
     };
     let scales: Vec<VerticalScale> = curves.iter().map(scale).collect();
     let numbers = scales.iter().map(|scale| scale.width(ui));
@@ -115,6 +118,12 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
             let placed: Vec<Pos2> = kept.iter().map(|it| place(it)).collect();
             painter.extend(Shape::dashed_line(&placed, stroke, 7.0, 5.0));
         }
+        if curve == RunCurve::Rate {
+            let place =
+                |[t_s, rate]: &[f64; 2]| pos2(x_of(*t_s), scale.y(chart, unit.from_si(*rate)));
+            let placed = measured.iter().map(place).collect();
+            painter.add(Shape::line(placed, Stroke::new(1.5, ACCENT.get())));
+        }
         let colour = colour(curve).get();
         let placed = own.iter().copied().chain([&now]).map(place).collect();
         painter.add(Shape::line(placed, Stroke::new(2.5, colour)));
@@ -129,13 +138,28 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
 /// From when to when is shown: all of a run, or the last minute, or that around an earlier time.
 fn span_s(on_turntable: &OnTurntable) -> [f64; 2] {
     let [shortest_s, longest_s] = SPAN_S;
-    let end_s = on_turntable.end_s().max(shortest_s);
+    let measured_s = on_turntable.measured().map_or(0.0, |it| it.end_s());
+    let end_s = on_turntable.end_s().max(measured_s).max(shortest_s);
     if end_s <= longest_s {
         return [0.0, end_s];
     }
     let shown_s = on_turntable.shown().t_s;
     let from_s = (shown_s - 0.5 * longest_s).clamp(0.0, end_s - longest_s);
     [from_s, from_s + longest_s]
+}
+
+/// The times and rates of a real chair between two times, as many as there are points.
+fn measured(on_turntable: &OnTurntable, [from_s, to_s]: [f64; 2]) -> Vec<[f64; 2]> {
+    let Some(measured) = on_turntable.measured() else {
+        return Vec::new();
+    };
+    let sense = on_turntable.sense();
+    let points = measured.points();
+    let stride = points.len().div_ceil(MOST_POINTS).next_power_of_two();
+    let in_sight = points
+        .step_by(stride)
+        .filter(|[t_s, _]| (from_s..=to_s).contains(t_s));
+    in_sight.map(|[t_s, rate]| [t_s, sense * rate]).collect()
 }
 
 /// The samples between two times, every so manyth of them where they are many: always the same ones, so that

@@ -17,7 +17,6 @@ use crate::flight::pose::Pose;
 use crate::flight::sample::FlightSample;
 use crate::flight::table::PlanTable;
 use crate::motion::joint_motion::{JointMotion, Sampling};
-use crate::motion::led_knots::{fewer, follow_alike};
 use crate::motion::led_tucks::{Knot, LATEST_S, LedTucks, MOST_KNOTS};
 use crate::motion::plan::{Plan, PlanSpec};
 use crate::motion::resolution::Resolution;
@@ -50,16 +49,6 @@ const SPARE: f64 = 8.0;
 const LEFT: f64 = 4.0;
 const EVERY_S: f64 = 0.008;
 const LARGE: f64 = 0.1;
-
-/// Numbers of knots that are tried, until one is enough; all of them are.
-const KNOTS: [usize; 16] = [
-    1, 2, 3, 4, 5, 6, 8, 10, 12, 14, 18, 24, 32, 48, 80, MOST_KNOTS,
-];
-
-/// How far off the flight with the knots that are kept may be: turns, less than half a hundredth, and its
-/// end, s.
-const KEPT_TURNS: f64 = 0.004;
-const KEPT_S: f64 = 0.001;
 
 /// The motion of a hand as it was, frame by frame.
 #[derive(Debug, Clone)]
@@ -205,45 +194,23 @@ impl LedFlight {
         (meets_s.min(self.end_s) - self.time_s()).max(0.0)
     }
 
-    /// What the hand did so far, as few knots as make a flight of the same turns by the same way; where even the
-    /// most do not, the best of those that were tried.
-    pub fn knots(&self) -> LedTucks {
-        let HandMotion { plan, knots } = &self.flight.motion;
-        let end_s = self.time_s();
-        let mut best = (f64::INFINITY, LedTucks::nothing());
-        for most in KNOTS {
-            let Ok(few) = LedTucks::new(&fewer(knots, end_s, most)) else {
-                continue;
-            };
-            let off = self.off_with(&few);
-            if off < 1.0 && follow_alike(knots, few.knots(), end_s, plan.spec.close_time_s) {
-                return few;
-            }
-            if off < best.0 {
-                best = (off, few);
-            }
-            if most >= knots.len() {
-                break;
-            }
-        }
-        best.1
+    /// What the hand did so far, frame by frame.
+    pub(crate) fn all_knots(&self) -> &[Knot] {
+        &self.flight.motion.knots
     }
 
-    /// How far off the flight with these knots is, in parts of what may be.
-    fn off_with(&self, led: &LedTucks) -> f64 {
+    /// The flight as it would be with these knots alone.
+    pub(crate) fn with_knots(&self, led: LedTucks) -> Flight {
         let spec = PlanSpec {
-            led: Some(led.clone()),
+            led: Some(led),
             ..self.flight.motion.plan.spec.clone()
         };
         let table = PlanTable::new(self.body.clone(), Plan::new(spec), Resolution::STANDARD);
-        let flight = Flight::new(Arc::new(table), self.launch);
-        let end = if self.has_landed() {
-            *flight.touchdown()
-        } else {
-            flight.at(self.time_s())
-        };
-        let off_turns = (end.air_turns() - self.air_turns()).abs();
-        let off_s = (end.t_s - self.time_s()).abs();
-        (off_turns / KEPT_TURNS).max(off_s / KEPT_S)
+        Flight::new(Arc::new(table), self.launch)
+    }
+
+    /// The time of a closing or opening, s.
+    pub(crate) const fn movement_s(&self) -> f64 {
+        self.flight.motion.plan.spec.close_time_s
     }
 }

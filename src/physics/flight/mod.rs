@@ -4,6 +4,7 @@ pub mod constants;
 pub mod efforts;
 pub mod fixed_time;
 pub mod flight_summary;
+pub mod knot_search;
 pub mod landing;
 pub mod launch;
 pub mod led_flight;

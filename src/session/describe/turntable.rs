@@ -1,6 +1,8 @@
 //! Somebody on a turntable, as lines of text.
 
 use crate::describe::equation::Equation;
+use crate::describe::measured_rate::measured;
+use crate::describe::prediction::prediction;
 use crate::describe::reading::{Group, Reading, line};
 use crate::session::Session;
 use crate::state::turntable::OnTurntable;
@@ -53,13 +55,22 @@ pub fn rate(session: &Session, rate_rad_s: f64) -> String {
 /// What is announced while it turns.
 pub(crate) fn summary(session: &Session, on_turntable: &OnTurntable) -> String {
     let said = on_turntable.announced();
-    say!(
+    let state = say!(
         "turntable-summary",
         rate = rate(session, said.rate_rad_s),
         sense = sense(said.rate_rad_s),
         inertia = INERTIA.text(said.inertia_kg_m2),
         momentum = MOMENTUM.text(said.momentum_kg_m2_s)
-    )
+    );
+    // Once, when it is told.
+    let told = (on_turntable.prediction()).filter(|it| {
+        it.outcome()
+            .is_some_and(|outcome| outcome.to.t_s == said.t_s)
+    });
+    match told {
+        Some(told) => format!("{} {state}", prediction(on_turntable, told)),
+        None => state,
+    }
 }
 
 /// The picture in one sentence.
@@ -149,7 +160,17 @@ pub(crate) fn lines(session: &Session, on_turntable: &OnTurntable) -> Vec<Readin
             stand(on_turntable.setup().stand).to_owned(),
         ),
     ];
+    let predicted = on_turntable.prediction().map(|predicted| {
+        let said = prediction(on_turntable, predicted);
+        (Group::Inertia, "predicted", text("turntable-predict"), said)
+    });
+    let measured = on_turntable.measured().map(|rate| {
+        let said = measured(session, rate);
+        (Group::Rate, "measured", text("turntable-sensor"), said)
+    });
     all.into_iter()
+        .chain(predicted)
+        .chain(measured)
         .map(|(group, key, label, said)| line(group, format!("turntable:{key}"), label, said, ""))
         .collect()
 }

@@ -7,8 +7,13 @@ use turns_aloft_describe::Sentence;
 use turns_aloft_trace::{Columns, Table, TraceFault, Windows};
 
 impl Session {
-    /// Takes up a file of columns that the page has read.
+    /// Takes up a file of columns that the page has read: on a turntable it is laid over the run, else an attempt
+    /// is measured by it.
     pub fn trace_opened(&mut self, table: Table) {
+        if self.is_on_turntable() {
+            self.lay_trace(&table);
+            return;
+        }
         let name = table.file_name.clone();
         match TraceFile::of(table) {
             Ok(file) => {

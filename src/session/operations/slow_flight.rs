@@ -5,7 +5,7 @@ use std::sync::Arc;
 use crate::operations::action::Action;
 use crate::session::Session;
 use crate::state::playback::AFTER_S;
-use crate::state::slow_flight::{Landed, Phase, SlowFlight};
+use crate::state::slow_flight::{Landed, Landing, Phase, SlowFlight};
 use turns_aloft_physics::flight::Flight;
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::ground::Ground;
@@ -67,31 +67,44 @@ impl Session {
         }
     }
 
-    /// Flies on by `passed_s` of real time; whether a flight is led at all.
+    /// Flies on by `passed_s` of real time, or works out the next piece of what it came to; whether a flight is led
+    /// at all.
     pub(crate) fn fly_on(&mut self, passed_s: f64) -> bool {
         let Some(slow) = &mut self.slow_flight else {
             return false;
         };
-        let Phase::InAir(led) = &mut slow.phase else {
-            return false;
-        };
-        led.lead(slow.wanted, slow.wanted);
-        led.step(passed_s);
-        self.playback.t_s = led.time_s();
-        if led.has_landed() {
-            let landed = Landed::new(led, &self.document.scenario, &self.jump);
-            let still = self.preferences.still;
-            let down_s = landed.jump.flight.touchdown_s;
-            slow.wanted = 0.0;
-            slow.phase = Phase::Landed(Box::new(landed));
-            self.playback.playing = !still;
-            self.playback.t_s = if still {
-                self.end_s() + AFTER_S
-            } else {
-                down_s
-            };
+        match &mut slow.phase {
+            Phase::InAir(led) => {
+                led.lead(slow.wanted, slow.wanted);
+                led.step(passed_s);
+                self.playback.t_s = led.time_s();
+                if led.has_landed() {
+                    slow.phase = Phase::Landing(Box::new(Landing::of((**led).clone())));
+                }
+            }
+            Phase::Landing(landing) => {
+                if let Some(landed) = landing.advance(&self.document.scenario, &self.jump) {
+                    self.land(landed);
+                }
+            }
+            Phase::Ready(_) | Phase::Landed(_) => return false,
         }
         true
+    }
+
+    fn land(&mut self, landed: Landed) {
+        let still = self.preferences.still;
+        let down_s = landed.jump.flight.touchdown_s;
+        if let Some(slow) = &mut self.slow_flight {
+            slow.wanted = 0.0;
+            slow.phase = Phase::Landed(Box::new(landed));
+        }
+        self.playback.playing = !still;
+        self.playback.t_s = if still {
+            self.end_s() + AFTER_S
+        } else {
+            down_s
+        };
     }
 
     /// Makes what was flown by hand the jump at hand, a change like any other.

@@ -1,7 +1,8 @@
 //! A jump that is flown slowly, its arms and legs led by hand: before the take-off, in the air, and landed.
 
-use turns_aloft_analysis::budget::Budget;
+use turns_aloft_analysis::budget::{Budget, LossSearch, Losses};
 use turns_aloft_describe::rounded_budget::Shown;
+use turns_aloft_physics::knot_search::KnotSearch;
 use turns_aloft_physics::led_flight::LedFlight;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::beyond::Respect;
@@ -29,6 +30,8 @@ pub(crate) enum Phase {
     /// About to leave the ice.
     Ready(Box<LedFlight>),
     InAir(Box<LedFlight>),
+    /// Down, and what came of it is being worked out.
+    Landing(Box<Landing>),
     Landed(Box<Landed>),
 }
 
@@ -71,14 +74,16 @@ impl SlowFlight {
         self.wanted
     }
 
+    /// Whether it is led, until what came of it is known.
     pub const fn is_in_air(&self) -> bool {
-        matches!(self.phase, Phase::InAir(_))
+        matches!(self.phase, Phase::InAir(_) | Phase::Landing(_))
     }
 
     /// The flight that is led, from before its take-off until it lands.
     pub const fn led(&self) -> Option<&LedFlight> {
         match &self.phase {
             Phase::Ready(led) | Phase::InAir(led) => Some(led),
+            Phase::Landing(landing) => Some(&landing.led),
             Phase::Landed(_) => None,
         }
     }
@@ -86,28 +91,95 @@ impl SlowFlight {
     pub const fn landed(&self) -> Option<&Landed> {
         match &self.phase {
             Phase::Landed(landed) => Some(landed),
-            Phase::Ready(_) | Phase::InAir(_) => None,
+            Phase::Ready(_) | Phase::InAir(_) | Phase::Landing(_) => None,
         }
     }
 }
 
-impl Landed {
-    /// What a flight was, against the jump that was at hand.
-    pub(crate) fn new(led: &LedFlight, scenario: &Scenario, before: &Jump) -> Self {
-        let flown = Scenario {
-            led: Some(led.knots()),
-            ..scenario.clone()
-        };
-        let jump = flown.fly();
-        let shown = |scenario: &Scenario, jump: &Jump| {
-            let budget = Budget::without_change(scenario, jump);
-            Shown::new(&budget, jump.owed.map(|owed| owed.turns))
-        };
+/// What a flight by hand comes to, worked out piece by piece, so that no frame waits for it.
+#[derive(Debug, Clone)]
+pub(crate) struct Landing {
+    led: LedFlight,
+    search: KnotSearch,
+    /// Once its knots are found.
+    scenario: Option<Scenario>,
+    /// Once that is flown.
+    jump: Option<Jump>,
+    beyond_seen: Option<Vec<Respect>>,
+    losses: [OfLosses; 2],
+}
+
+/// What the causes lost.
+#[derive(Debug, Clone, Default)]
+enum OfLosses {
+    #[default]
+    None,
+    Searched(Box<LossSearch>),
+    Known(Losses),
+}
+
+impl OfLosses {
+    /// The next piece; what they lost, where that is known.
+    fn advance(&mut self, scenario: &Scenario, jump: &Jump) -> Option<Losses> {
+        match self {
+            Self::None => *self = Self::Searched(Box::new(LossSearch::of(&jump.flight))),
+            Self::Searched(search) => {
+                if let Some(losses) = search.advance(scenario, &jump.flight) {
+                    *self = Self::Known(losses);
+                }
+            }
+            Self::Known(losses) => return Some(*losses),
+        }
+        None
+    }
+}
+
+impl Landing {
+    pub(crate) fn of(led: LedFlight) -> Self {
         Self {
-            beyond_seen: flown.beyond_seen(&jump),
-            budgets: [shown(scenario, before), shown(&flown, &jump)],
-            scenario: flown,
-            jump,
+            led,
+            search: KnotSearch::default(),
+            scenario: None,
+            jump: None,
+            beyond_seen: None,
+            losses: Default::default(),
         }
     }
+
+    /// The next piece, against the jump that was at hand; what it came to, once all is known.
+    pub(crate) fn advance(&mut self, scenario: &Scenario, before: &Jump) -> Option<Landed> {
+        let Some(flown) = &self.scenario else {
+            let led = self.search.advance(&self.led)?;
+            self.scenario = Some(Scenario {
+                led: Some(led),
+                ..scenario.clone()
+            });
+            return None;
+        };
+        let Some(jump) = &self.jump else {
+            self.jump = Some(flown.fly());
+            return None;
+        };
+        let Some(beyond_seen) = &self.beyond_seen else {
+            self.beyond_seen = Some(flown.beyond_seen(jump));
+            return None;
+        };
+        let [of_before, of_flown] = &mut self.losses;
+        let budgets = [
+            shown(scenario, before, of_before.advance(scenario, before)?),
+            shown(flown, jump, of_flown.advance(flown, jump)?),
+        ];
+        Some(Landed {
+            budgets,
+            beyond_seen: beyond_seen.clone(),
+            scenario: flown.clone(),
+            jump: jump.clone(),
+        })
+    }
+}
+
+/// Where the turns went.
+fn shown(scenario: &Scenario, jump: &Jump, losses: Losses) -> Shown {
+    let budget = Budget::of_losses(scenario, jump, losses);
+    Shown::new(&budget, jump.owed.map(|owed| owed.turns))
 }

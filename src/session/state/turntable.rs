@@ -1,9 +1,12 @@
 //! Somebody on a turntable, led by hand: the run as far as it has come, the time shown of it, and the run
 //! that is laid under it.
 
+use crate::state::measured_rate::MeasuredRate;
+use crate::state::prediction::Prediction;
+use crate::state::slowing::Slowing;
 use turns_aloft_physics::posture::Posture;
 use turns_aloft_scenario::units::RateUnit;
-use turns_aloft_turntable::calibrate::{CalibrationFault, Reading, torque_alone, viscous_alone};
+use turns_aloft_turntable::calibrate::CalibrationFault;
 use turns_aloft_turntable::setup::Refused;
 use turns_aloft_turntable::{Friction, Position, Run, Sample, Setup, Turntable};
 
@@ -27,23 +30,18 @@ pub struct OnTurntable {
     shown_s: Option<f64>,
     /// The run that is laid under this one.
     kept: Option<Run>,
+    /// A run that was worked out before and is played back: nobody leads it.
+    played_back: Option<Run>,
     /// What the button sets.
     pub(crate) rate_to_set_rad_s: f64,
     /// The friction that there is when it is not left out.
     friction: Friction,
     pub(crate) slowing: Slowing,
+    /// What the angular momentum is expected to do.
+    pub(crate) prediction: Option<Prediction>,
+    /// The rate of a real chair, laid over the model's.
+    pub(crate) measured: Option<MeasuredRate>,
     announced: Sample,
-}
-
-/// How somebody's own chair slowed down.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Slowing {
-    /// Before and after.
-    pub rates_rad_s: [f64; 2],
-    /// From the first to the second.
-    pub time_s: f64,
-    /// Whether the friction is taken to grow with the rate, not to be the same at every rate.
-    pub grows: bool,
 }
 
 impl OnTurntable {
@@ -57,13 +55,12 @@ impl OnTurntable {
             running: true,
             shown_s: None,
             kept: None,
+            played_back: None,
             rate_to_set_rad_s: RATE_TO_SET_RAD_S,
             friction: setup.friction,
-            slowing: Slowing {
-                rates_rad_s: [RATE_TO_SET_RAD_S, 0.5 * RATE_TO_SET_RAD_S],
-                time_s: 10.0,
-                grows: false,
-            },
+            slowing: Slowing::default(),
+            prediction: None,
+            measured: None,
             announced: begun,
         })
     }
@@ -87,7 +84,26 @@ impl OnTurntable {
     }
 
     pub const fn run(&self) -> &Run {
-        self.turntable.run()
+        match &self.played_back {
+            Some(run) => run,
+            None => self.turntable.run(),
+        }
+    }
+
+    /// Plays back a run from its beginning: with a sample at least.
+    pub(crate) fn play_back(&mut self, run: Run) {
+        self.played_back = Some(run);
+        (self.running, self.shown_s) = (true, Some(0.0));
+    }
+
+    /// Whether a run that was worked out before is in sight, which nobody leads.
+    pub const fn is_played_back(&self) -> bool {
+        self.played_back.is_some()
+    }
+
+    /// Whether it has been played back to its end.
+    pub(crate) fn has_played(&self) -> bool {
+        self.is_played_back() && self.shown_s.is_some_and(|t_s| t_s >= self.end_s())
     }
 
     /// The run that is laid under this one.
@@ -121,28 +137,67 @@ impl OnTurntable {
         &self.slowing
     }
 
+    pub const fn prediction(&self) -> Option<&Prediction> {
+        self.prediction.as_ref()
+    }
+
+    /// The rate of a real chair, laid over the model's.
+    pub const fn measured(&self) -> Option<&MeasuredRate> {
+        self.measured.as_ref()
+    }
+
+    /// Whether a sensor is being recorded.
+    pub fn is_recording(&self) -> bool {
+        self.measured
+            .as_ref()
+            .is_some_and(MeasuredRate::is_recording)
+    }
+
     pub fn is_without_friction(&self) -> bool {
         self.setup().friction == Friction::NONE
     }
 
+    /// The way round that what is measured is taken to turn, as a sign: that of the model.
+    pub fn sense(&self) -> f64 {
+        if self.turntable.readout().momentum_kg_m2_s < 0.0 {
+            -1.0
+        } else {
+            1.0
+        }
+    }
+
     /// Whether time goes on.
     pub const fn is_running(&self) -> bool {
-        self.running && self.shown_s.is_none()
+        self.running && (self.shown_s.is_none() || self.played_back.is_some())
     }
 
     /// Whether the next picture is another one.
     pub fn moves(&self) -> bool {
-        self.is_running() && !self.turntable.is_still() && !self.turntable.is_full()
+        if self.is_played_back() {
+            return self.running;
+        }
+        let turns = self.is_running() && !self.turntable.is_still() && !self.turntable.is_full();
+        // A sensor from which nothing comes changes no picture.
+        turns
+            || self
+                .measured()
+                .is_some_and(|it| it.is_recording() && !it.is_empty())
     }
 
     /// How far the run has come, s.
     pub fn end_s(&self) -> f64 {
-        self.turntable.readout().t_s
+        self.now().t_s
+    }
+
+    /// All that is read where the run has come to.
+    pub fn now(&self) -> Sample {
+        let of_run = self.played_back.as_ref().and_then(|run| run.samples.last());
+        of_run.copied().unwrap_or_else(|| self.turntable.readout())
     }
 
     /// All that is read at the time shown.
     pub fn shown(&self) -> Sample {
-        let now = self.turntable.readout();
+        let now = self.now();
         (self.shown_s)
             .filter(|t_s| *t_s < now.t_s)
             .and_then(|t_s| self.run().at(t_s))
@@ -163,9 +218,34 @@ impl OnTurntable {
     }
 
     pub(crate) fn advance(&mut self, passed_s: f64) {
-        if self.is_running() {
+        if !self.is_running() {
+            return;
+        }
+        if self.is_played_back() {
+            let t_s = self.shown().t_s + passed_s;
+            self.running = t_s < self.end_s();
+            self.shown_s = Some(t_s.min(self.end_s()));
+        } else {
             self.turntable.step(passed_s);
-            self.announce();
+        }
+        self.announce();
+        self.watch();
+    }
+
+    /// What became of a prediction is announced at once.
+    fn watch(&mut self) {
+        if let Some(prediction) = &mut self.prediction {
+            let (now, is_still) = (self.turntable.readout(), self.turntable.is_still());
+            if prediction.watch(&now, is_still) {
+                self.announced = now;
+            }
+        }
+    }
+
+    /// What is watched of the angular momentum begins anew.
+    fn watch_anew(&mut self) {
+        if let Some(prediction) = &mut self.prediction {
+            prediction.pushed();
         }
     }
 
@@ -184,6 +264,9 @@ impl OnTurntable {
 
     /// From now on they go there. Whatever is done goes on from the time that is shown.
     pub(crate) fn lead(&mut self, position: Position) {
+        if self.is_played_back() {
+            return;
+        }
         self.go_on();
         self.led = position;
         self.turntable.lead(&position);
@@ -191,14 +274,22 @@ impl OnTurntable {
 
     /// A push that makes it turn faster by this, as it is held now.
     pub(crate) fn push(&mut self, by_rad_s: f64) {
+        if self.is_played_back() {
+            return;
+        }
         self.go_on();
         let inertia_kg_m2 = self.turntable.readout().inertia_kg_m2;
         self.turntable.push(inertia_kg_m2 * by_rad_s);
+        self.watch_anew();
     }
 
     pub(crate) fn set_rate(&mut self) {
+        if self.is_played_back() {
+            return;
+        }
         self.go_on();
         self.turntable.set_rate(self.rate_to_set_rad_s);
+        self.watch_anew();
     }
 
     pub(crate) fn play_or_pause(&mut self) {
@@ -214,15 +305,23 @@ impl OnTurntable {
     pub(crate) fn show(&mut self, t_s: f64) {
         self.running = false;
         let end_s = self.end_s();
-        self.shown_s = (t_s < end_s).then_some(t_s.max(0.0));
+        let is_earlier = t_s < end_s || self.is_played_back();
+        self.shown_s = is_earlier.then_some(t_s.clamp(0.0, end_s));
         self.announce();
     }
 
     /// From the time shown, to which it is wound back: what came later is forgotten.
     fn go_on(&mut self) {
         self.running = true;
+        if self.is_played_back() {
+            if self.has_played() {
+                self.shown_s = Some(0.0);
+            }
+            return;
+        }
         if let Some(t_s) = self.shown_s.take() {
             self.turntable.wind_back(t_s);
+            self.watch_anew();
             self.led = self.turntable.readout().position;
             self.turntable.lead(&self.led);
         }
@@ -230,6 +329,10 @@ impl OnTurntable {
 
     /// The same from the beginning.
     pub(crate) fn again(&mut self) -> Result<(), Refused> {
+        if self.is_played_back() {
+            (self.running, self.shown_s) = (true, Some(0.0));
+            return Ok(());
+        }
         let (setup, first) = (*self.setup(), self.first);
         self.begin(&setup, &first)
     }
@@ -245,6 +348,7 @@ impl OnTurntable {
         self.turntable = begun.turntable;
         (self.first, self.led) = (begun.first, begun.led);
         (self.running, self.shown_s) = (true, None);
+        self.watch_anew();
         self.announced = begun.announced;
         Ok(())
     }
@@ -273,18 +377,6 @@ impl OnTurntable {
 
     /// The friction of which somebody slows down like that who is held as now.
     pub(crate) fn calibrated(&self) -> Result<Friction, CalibrationFault> {
-        let Slowing {
-            rates_rad_s: [before_rad_s, after_rad_s],
-            time_s,
-            grows,
-        } = self.slowing;
-        let readings = [(0.0, before_rad_s), (time_s, after_rad_s)]
-            .map(|(t_s, rate_rad_s)| Reading { t_s, rate_rad_s });
-        let inertia_kg_m2 = self.shown().inertia_kg_m2;
-        if grows {
-            viscous_alone(&readings, inertia_kg_m2)
-        } else {
-            torque_alone(&readings, inertia_kg_m2)
-        }
+        self.slowing.friction(self.shown().inertia_kg_m2)
     }
 }
