@@ -39,7 +39,13 @@ fn answered(step: &Step, record: &Record, flights: &Flights, units: &Units) -> S
     };
     match drawn(step, record, flights, units) {
         Some(chart) => html += &chart,
-        None => html += &named(text("lesson-table-prediction"), &outcome.predicted),
+        None => {
+            let name = match step.answer {
+                Answer::Words => text("sheet-answer"),
+                _ => text("lesson-table-prediction"),
+            };
+            html += &named(name, &outcome.predicted);
+        }
     }
     for (name, said) in [
         (text("lesson-table-reason"), &record.reason),

@@ -3,6 +3,7 @@ a code that opens what they are of. What stands on them `tests/sheet.rs` holds."
 
 import base64
 import io
+import json
 import re
 import zlib
 
@@ -14,6 +15,7 @@ from selenium.webdriver.common.print_page_options import PrintOptions
 
 from browser import ENGINES
 from command import aloft
+from server import REPOSITORY
 
 ADDRESS = "https://example.org/turns-aloft/"
 # Width and height, cm.
@@ -63,6 +65,38 @@ def printed(driver, paper):
     options = PrintOptions()
     options.page_width, options.page_height = width, height
     return base64.b64decode(driver.print_page(options))
+
+
+def answered(lesson, words):
+    """What a pupil has answered to every step, with so much in words."""
+    text = (REPOSITORY / "assets" / "lessons" / f"{lesson}.lesson.json").read_text()
+    steps = json.loads(text)["steps"]
+    predictions = {"number": 2, "choice": 0, "words": words, "curve": [[0, 10], [0.2, 30]]}
+    return {
+        "turns_aloft_answers": 1,
+        "lesson": json.loads(text)["title"]["en"],
+        "who": "Two of us",
+        "at": 0,
+        "steps": [
+            {
+                "prediction": predictions[step["answer"]["kind"]],
+                "reason": words if step.get("reason") else "",
+                "observation": words if "observe" in step else "",
+                "stage": "explain",
+            }
+            for step in steps
+        ],
+    }
+
+
+@pytest.mark.parametrize("lesson", LESSONS)
+def test_results_with_much_to_say_take_two_pages_at_most(opened, tmp_path, lesson):
+    file = tmp_path / "answers.json"
+    file.write_text(json.dumps(answered(lesson, 40 * "words ")))
+    driver = opened("de", ["results", lesson, file])
+    assert "Two of us" in driver.page_source
+    for paper in PAPERS:
+        assert 1 <= pages(printed(driver, paper)) <= 2, paper
 
 
 @pytest.mark.parametrize("language", ["en", "de"])

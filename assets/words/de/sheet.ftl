@@ -31,6 +31,7 @@ sheet-said = Was gesagt wird
 sheet-reply = Was dann hilft
 sheet-curricula = Lehrpläne
 sheet-invented = Alle mitgelieferten Personen sind erfunden.
+sheet-answer = Antwort
 sheet-not-predicted = Noch nicht vorhergesagt.
 sheet-was-right = (richtig vorhergesagt)
 sheet-was-wrong = (anders vorhergesagt)

@@ -31,6 +31,7 @@ sheet-said = What is said
 sheet-reply = What helps
 sheet-curricula = Curricula
 sheet-invented = All jumpers that come with it are invented.
+sheet-answer = Answer
 sheet-not-predicted = Not predicted yet.
 sheet-was-right = (predicted right)
 sheet-was-wrong = (predicted otherwise)
