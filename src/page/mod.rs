@@ -21,6 +21,7 @@ mod picture;
 mod readout_elements;
 mod resize_redraw;
 mod share_sheet;
+mod sheets;
 mod storing;
 mod visit_storage;
 mod wake;
