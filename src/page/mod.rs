@@ -4,6 +4,7 @@ mod address;
 mod appearance;
 mod commands;
 mod controls;
+mod documents;
 mod dom;
 mod egui_events;
 mod file_input;
