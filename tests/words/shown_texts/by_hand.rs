@@ -234,4 +234,18 @@ pub fn turn_try(collected: &mut Collector) {
             }
         }
     }
+    for wanted in [0.0, 1.0] {
+        let mut session = Session::default();
+        session.begin_try();
+        session.fly_by_hand();
+        session.take_off();
+        while session
+            .slow_flight()
+            .is_some_and(|it| it.landed().is_none())
+        {
+            session.lead(wanted);
+            session.advance(FRAME_S);
+        }
+        at(collected, "a try by hand", &session);
+    }
 }
