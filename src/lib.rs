@@ -9,6 +9,7 @@ pub use turns_aloft_describe as describe;
 pub use turns_aloft_figure as figure;
 pub use turns_aloft_film as film;
 pub use turns_aloft_fit as fit;
+pub use turns_aloft_lesson as lesson;
 pub use turns_aloft_overlay as overlay;
 #[cfg(feature = "panels")]
 pub use turns_aloft_panel as panel;
@@ -16,6 +17,7 @@ pub use turns_aloft_physics as physics;
 pub use turns_aloft_picture as picture;
 pub use turns_aloft_scenario as scenario;
 pub use turns_aloft_session as session;
+pub use turns_aloft_sheet as sheet;
 pub use turns_aloft_trace as trace;
 pub use turns_aloft_turntable as turntable;
 pub use turns_aloft_words as words;

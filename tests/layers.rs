@@ -11,7 +11,7 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 18] = [
+const LAYERS: [(&str, &[&str]); 20] = [
     ("physics", &[]),
     ("film", &[]),
     ("scenario", &["physics"]),
@@ -23,6 +23,7 @@ const LAYERS: [(&str, &[&str]); 18] = [
     ("overlay", &["physics", "attempt"]),
     ("turntable", &["physics", "scenario"]),
     ("words", &[]),
+    ("lesson", &["scenario", "analysis", "turntable", "words"]),
     (
         "describe",
         &[
@@ -36,6 +37,7 @@ const LAYERS: [(&str, &[&str]); 18] = [
             "overlay",
             "turntable",
             "words",
+            "lesson",
         ],
     ),
     (
@@ -51,6 +53,7 @@ const LAYERS: [(&str, &[&str]); 18] = [
             "turntable",
             "words",
             "describe",
+            "lesson",
         ],
     ),
     ("appearance", &[]),
@@ -66,6 +69,12 @@ const LAYERS: [(&str, &[&str]); 18] = [
         ],
     ),
     (
+        "sheet",
+        &[
+            "scenario", "analysis", "words", "lesson", "describe", "picture",
+        ],
+    ),
+    (
         "panel",
         &[
             "physics",
@@ -78,6 +87,7 @@ const LAYERS: [(&str, &[&str]); 18] = [
             "turntable",
             "words",
             "describe",
+            "lesson",
             "session",
             "appearance",
         ],

@@ -106,6 +106,7 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ("fit/problem.rs", &[PreRotation]),
         ("fit/sample.rs", &[PreRotation]),
         ("analysis/map.rs", &[PreRotation]),
+        ("scenario/curve.rs", &[PreRotation]),
         ("describe/report/flight.rs", &[PreRotation]),
         ("describe/report/budget.rs", &[PreRotation]),
         ("describe/rounded_budget.rs", &[PreRotation]),
@@ -125,9 +126,15 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ),
         // Readouts of the flight that are called as what they came of.
         ("session/describe/flight.rs", &[TakeoffRate, JumpHeight]),
+        (
+            "sheet/coach.rs",
+            &[TakeoffRate, JumpHeight, Stature, BodyMass],
+        ),
+        // How much room a picture of it takes.
+        ("sheet/pictured.rs", &[JumpHeight, Stature]),
+        ("lesson/quantity.rs", &[TakeoffRate, JumpHeight]),
         ("session/describe/loads.rs", &[HandMass]),
         ("session/describe/weights.rs", &[TakeoffRate, HandMass]),
-        ("session/describe/moment.rs", &[PreRotation]),
         ("session/describe/result.rs", &[PreRotation]),
         // A figure that is closed over a film as far as the jumper in it.
         (

@@ -17,6 +17,7 @@ use turns_aloft::analysis::uncertainty::UncertainInput;
 use turns_aloft::describe::start::{shown_name, shown_note};
 use turns_aloft::describe::unit::UnitText;
 use turns_aloft::describe::{About, Label, Sentence};
+use turns_aloft::lesson::Quantity;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::{Scenario, link, starts};
 use turns_aloft::session::Session;
@@ -42,6 +43,7 @@ fn families() -> BTreeSet<String> {
         ids.insert(format!("key-{name}"));
         ids.insert(format!("key-{name}-inline"));
     }
+    ids.extend(Quantity::all().map(|it| format!("quantity-{}", kebab(it.key()))));
     ids.extend(numbers.map(|name| format!("key-{}-about", kebab(name))));
     ids.extend(inputs.map(|name| format!("half-width-{}-about", kebab(name))));
     ids.extend(UncertainInput::ALL.map(|input| {

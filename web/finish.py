@@ -26,6 +26,8 @@ INLINE_SCRIPT = re.compile(
 MESSAGES = Path(__file__).parents[1] / "assets" / "words"
 FIRST = "en"
 MESSAGE = re.compile(r"([a-z][a-z0-9-]*) = (\S.*)")
+# Lines between the messages of a file.
+COMMENT = re.compile(r"^(#.*)?\n", re.MULTILINE)
 VALUE = re.compile(r"\{ \$(\w+) \}")
 # An empty element to be filled with a message, and an attribute that names a message.
 SAYS = re.compile(r'(<(\w+)\b[^>]* data-words="([\w-]+)"[^>]*>)\s*(</\2>)')
@@ -38,13 +40,31 @@ WORKER = Path(__file__).with_name("worker.js")
 
 def main(dist: Path) -> None:
     words = all_messages()
-    finish_index(dist, words)
+    files = write_texts(dist)
+    finish_index(dist, words, files)
     finish_manifest(dist, words[FIRST]["about"])
     write_worker(dist)
     print_sizes(dist)
 
 
-def finish_index(dist: Path, words: dict[str, dict[str, str]]) -> None:
+def write_texts(dist: Path) -> dict[str, str]:
+    """Writes the module's texts, a file for each language with its hash in the name; language to name."""
+    folder = dist / "words"
+    folder.mkdir(exist_ok=True)
+    files = {}
+    for language in sorted(path.name for path in MESSAGES.iterdir()):
+        texts = "".join(
+            COMMENT.sub("", path.read_text(encoding="utf-8"))
+            for path in sorted((MESSAGES / language).glob("*.ftl"))
+            if path.name != "shell.ftl"
+        ).encode()
+        digest = hashlib.sha256(texts).hexdigest()[:16]
+        files[language] = f"words/{language}-{digest}.ftl"
+        (dist / files[language]).write_bytes(texts)
+    return files
+
+
+def finish_index(dist: Path, words: dict[str, dict[str, str]], files: dict[str, str]) -> None:
     [module] = dist.glob("*.wasm")
     index = dist / "index.html"
     html = index.read_text(encoding="utf-8")
@@ -55,7 +75,7 @@ def finish_index(dist: Path, words: dict[str, dict[str, str]]) -> None:
     digest = b64encode(hashlib.sha256(script.encode()).digest()).decode()
     html = html.replace(MODULE_BYTES, f'data-bytes="{module.stat().st_size}"')
     html = html.replace(SCRIPT_HASH, f"'sha256-{digest}'")
-    html = write_words(html, words)
+    html = write_words(html, words, files)
     index.write_text(html, encoding="utf-8")
 
 
@@ -99,9 +119,9 @@ def messages(path: Path) -> dict[str, str]:
     return found
 
 
-def write_words(html: str, words: dict[str, dict[str, str]]) -> str:
+def write_words(html: str, words: dict[str, dict[str, str]], files: dict[str, str]) -> str:
     """Inserts the texts into the page: in the elements and attributes, for use without a script, and
-    all of them for the script."""
+    all of them for the script, with the name of the file of each language."""
     def element(match: re.Match) -> str:
         head, _, name, tail = match.groups()
         lang = re.search(r' lang="(\w+)"', head)
@@ -115,7 +135,8 @@ def write_words(html: str, words: dict[str, dict[str, str]]) -> str:
     if elements + attributes != len(ASKED.findall(html)):
         sys.exit("index.html: a text is asked for in a form that is not understood")
     # No text may end the script element.
-    data = json.dumps(words, ensure_ascii=False).replace("<", "\\u003c")
+    listed = {language: {**texts, "file": files[language]} for language, texts in words.items()}
+    data = json.dumps(listed, ensure_ascii=False).replace("<", "\\u003c")
     return filled.replace(WORDS, WORDS + data)
 
 

@@ -1,4 +1,5 @@
-"""Packs a built page for a static host: a folder and a zip of it, both with checksums.
+"""Packs a built page: for a static host as a folder and a zip of it, and as one file that runs without
+a server; all with checksums.
 
     pack.py DIST OUT
 """
@@ -11,6 +12,7 @@ import tomllib
 import zipfile
 from pathlib import Path
 
+import one_file
 from finish import shipped
 
 REPOSITORY = Path(__file__).resolve().parents[1]
@@ -37,7 +39,10 @@ def main(dist: Path, out: Path) -> None:
     shutil.rmtree(folder, ignore_errors=True)
     fill(folder, dist)
     pack(folder, archive)
-    (out / f"{archive.name}.sha256").write_text(line(archive, out))
+    alone = out / f"{name}.html"
+    one_file.main(dist, alone)
+    for made in (archive, alone):
+        (out / f"{made.name}.sha256").write_text(line(made, out))
     print(f"{folder}/")
     print(f"{archive}  {archive.stat().st_size / 1e6:.2f} MB, SHA-256 {sha256(archive)}")
 

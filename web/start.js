@@ -32,7 +32,16 @@ function rects() {
   return targets;
 }
 
+// The app has not started, and why, for the console.
+function fail(reason) {
+  root.dataset.state = "failed";
+  show("not-started");
+  console.error(reason);
+}
+
 export default function initializer() {
+  // The module calls it where it lacks something.
+  window.turnsAloft.fail = fail;
   // Trunk's own total is the size before optimisation; web/finish.py writes the size of the file.
   const total = Number(bar.dataset.bytes);
 
@@ -70,10 +79,6 @@ export default function initializer() {
       });
     },
 
-    onFailure(reason) {
-      root.dataset.state = "failed";
-      show("not-started");
-      console.error(reason);
-    },
+    onFailure: fail,
   };
 }

@@ -86,16 +86,16 @@ inputs_hash() {
   } | sha256sum | cut -d ' ' -f 1
 }
 
-# need_python FOLDER : sets PYTHON to an interpreter with the packages of tests/FOLDER; cached outside
+# need_python FOLDER : sets PYTHON to an interpreter with the packages that FOLDER asks for; cached outside
 # the repository for each set of requirements and Python version.
 need_python() {
-  local requirements="$ROOT/tests/$1/requirements.txt" wanted venv
+  local requirements="$ROOT/$1/requirements.txt" wanted venv
   need_debian python3 python3
   wanted=$(cat "$requirements" <(python3 --version) | sha256sum | cut -c 1-12)
   venv="$CACHE/python-$wanted"
   if [ ! -f "$venv/complete" ]; then
     python3 -c 'import ensurepip' 2>/dev/null || install_debian python3-venv
-    say "Installing the Python packages of tests/$1 into $venv (up to a minute)."
+    say "Installing the Python packages of $1 into $venv (up to a minute)."
     python3 -m venv --clear "$venv"
     "$venv/bin/pip" install --quiet --disable-pip-version-check -r "$requirements"
     touch "$venv/complete"
@@ -105,13 +105,13 @@ need_python() {
 
 # Sets OUTSIDE_PYTHON to a Python with the engines that compute the flights again.
 need_outside() {
-  need_python outside
+  need_python tests/outside
   OUTSIDE_PYTHON=$PYTHON
 }
 
 # Sets WORKFLOWS_PYTHON to a Python that checks the forge's workflow.
 need_workflows() {
-  need_python workflows
+  need_python tests/workflows
   WORKFLOWS_PYTHON=$PYTHON
 }
 
@@ -119,8 +119,25 @@ need_workflows() {
 need_browser() {
   need_debian chromium chromium
   need_debian chromedriver chromium-driver
-  need_python browser
+  need_python tests/browser
   BROWSER_PYTHON=$PYTHON
+  need_axe
+}
+
+# Exports AXE, the script of a public checker of accessibility; cached outside the repository for each of
+# its versions.
+need_axe() {
+  local wanted folder
+  need_debian npm npm
+  wanted=$(sha256sum <"$ROOT/tests/browser/axe/package-lock.json" | cut -c 1-12)
+  folder="$CACHE/axe-$wanted"
+  export AXE="$folder/node_modules/axe-core/axe.min.js"
+  if [ ! -f "$AXE" ]; then
+    say "Installing the checker of accessibility into $folder (seconds)."
+    mkdir -p "$folder"
+    cp "$ROOT"/tests/browser/axe/package*.json "$folder"
+    npm ci --silent --no-audit --no-fund --ignore-scripts --prefix "$folder"
+  fi
 }
 
 # Firefox and its driver, which Debian does not have.

@@ -38,6 +38,25 @@
     for (const template of part.querySelectorAll("template")) fill(template.content);
   }
 
+  // The module's texts, of one language each. Those of the present one are fetched beside the module.
+  const fetched = {};
+  async function fetchTexts(tag) {
+    const answer = await fetch(words[tag].file);
+    if (!answer.ok) throw new Error(`${words[tag].file}: ${answer.status}`);
+    return answer.text();
+  }
+  function texts(tag) {
+    fetched[tag] ??= fetchTexts(tag).catch((reason) => {
+      // The next one who asks tries again.
+      delete fetched[tag];
+      throw reason;
+    });
+    return fetched[tag];
+  }
+  window.turnsAloft.texts = texts;
+  // Who needs them hears of a failure.
+  texts(language).catch(() => {});
+
   window.turnsAloft.say = say;
   root.lang = language;
   fill(document);

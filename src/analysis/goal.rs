@@ -7,10 +7,10 @@ use crate::judge::Judge;
 use crate::lever::{Lever, Season};
 use crate::limits::{Judgement, Limits};
 use crate::search::{crossing, peak};
+use turns_aloft_physics::order::by_number;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_scenario::fly::Jump;
-use turns_aloft_scenario::order::by_number;
 use turns_aloft_scenario::parameter::Parameter;
 
 /// Fewest and most turns in all that can be asked for; our choice.

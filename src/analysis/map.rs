@@ -7,9 +7,9 @@ use std::sync::Arc;
 
 use crate::field::{Field, between};
 use crate::seen;
+use turns_aloft_physics::order::by_number;
 use turns_aloft_physics::table::PlanTable;
 use turns_aloft_scenario::Scenario;
-use turns_aloft_scenario::order::by_number;
 use turns_aloft_scenario::parameter::Parameter;
 use turns_aloft_scenario::setting::Refused;
 
@@ -198,6 +198,11 @@ impl TurnMap {
     /// Whether every node has been flown.
     pub const fn is_done(&self) -> bool {
         self.done == self.order.len()
+    }
+
+    /// Across, and upwards.
+    pub const fn axes(&self) -> [&Axis; 2] {
+        [&self.x, &self.y]
     }
 
     /// Flies up to so many nodes more; how many there were.

@@ -5,9 +5,9 @@
 
 use serde::Serialize;
 
+use turns_aloft_physics::order::by_number;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::fly::Jump;
-use turns_aloft_scenario::order::by_number;
 use turns_aloft_scenario::parameter::{Cause, Parameter, Remedy, RemedyChange};
 
 /// An input as it is, as it might have been, and what that is worth.

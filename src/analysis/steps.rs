@@ -4,10 +4,10 @@ use serde::Serialize;
 
 use crate::caution::{self, Caution};
 use crate::lever::Lever;
+use turns_aloft_physics::order::by_number;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_scenario::fly::Jump;
-use turns_aloft_scenario::order::by_number;
 
 /// Which step was flown.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]

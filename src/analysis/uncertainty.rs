@@ -5,6 +5,7 @@
 
 use turns_aloft_physics::body::{Body, BodySpec, Segment};
 use turns_aloft_physics::centroidal::CentroidalState;
+use turns_aloft_physics::order::sorted;
 use turns_aloft_physics::posture::STILL;
 use turns_aloft_physics::segments::SegmentTable;
 use turns_aloft_physics::takeoff_landing::takeoff_posture;
@@ -341,8 +342,8 @@ impl Range {
     }
 
     /// The range of turns in all that are all as likely, of which there is one at least.
-    pub fn of_turns(mut turns: Vec<f64>, jump: &Jump) -> Self {
-        turns.sort_unstable_by(f64::total_cmp);
+    pub fn of_turns(turns: Vec<f64>, jump: &Jump) -> Self {
+        let turns = sorted(turns);
         let last = (turns.len() - 1) as f64;
         let at = |share: f64| {
             let place = share * last;

@@ -48,6 +48,7 @@ pub const SECONDS: Unit = fixed(UnitSign::S, 2);
 pub const INERTIA: Unit = fixed(UnitSign::KgM2, 2);
 pub const MOMENTUM: Unit = fixed(UnitSign::KgM2PerS, 1);
 pub const JOULES: Unit = fixed(UnitSign::J, 0);
+pub const TENTHS_OF_JOULES: Unit = fixed(UnitSign::J, 1);
 pub const WATTS: Unit = fixed(UnitSign::W, 0);
 pub const NEWTONS: Unit = fixed(UnitSign::N, 0);
 

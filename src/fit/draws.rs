@@ -3,6 +3,7 @@
 
 use rand::RngExt;
 use rand_pcg::Pcg64Mcg;
+use turns_aloft_physics::order::by_number;
 
 use crate::candidate::Candidate;
 use crate::conditional::Conditional;
@@ -166,11 +167,8 @@ impl Draws {
             .iter_mut()
             .for_each(|weight| *weight = weight.min(highest));
         let sum: f64 = weights.iter().sum();
-        let mut order: Vec<usize> = (0..weights.len()).collect();
-        order.sort_unstable_by(|&one, &other| {
-            self.draws[one]
-                .air_turns
-                .total_cmp(&self.draws[other].air_turns)
+        let order = by_number((0..weights.len()).collect(), |&draw: &usize| {
+            self.draws[draw].air_turns
         });
         let begin: f64 = self.random.random();
         let mut chosen = Vec::with_capacity(count);

@@ -4,6 +4,7 @@ use crate::quantity::{Quantity, Range, correlation};
 use crate::sample::Sample;
 use crate::untold::Untold;
 use turns_aloft_analysis::budget::Cause;
+use turns_aloft_physics::order::by_number;
 use turns_aloft_physics::plan::Turning;
 
 /// The answer.
@@ -86,7 +87,7 @@ fn answers(samples: &[Sample], counts: &[usize]) -> Vec<CountAnswer> {
             .map(|(it, _)| it)
             .collect()
     };
-    let mut answers: Vec<CountAnswer> = (0..=most)
+    let answers: Vec<CountAnswer> = (0..=most)
         .map(of_count)
         .filter(|of_it| !of_it.is_empty())
         .map(|of_it| CountAnswer {
@@ -95,8 +96,7 @@ fn answers(samples: &[Sample], counts: &[usize]) -> Vec<CountAnswer> {
             turns: Range::of(of_it.iter().map(|it| it.turns()).collect()),
         })
         .collect();
-    answers.sort_unstable_by(|one, other| other.chance.total_cmp(&one.chance));
-    let mut told = answers.into_iter();
+    let mut told = by_number(answers, |answer| -answer.chance).into_iter();
     let first = told.next().into_iter();
     first
         .chain(told.filter(|answer| answer.chance >= TOLD_FROM))

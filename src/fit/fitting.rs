@@ -11,6 +11,7 @@ use crate::unknown::Point;
 use crate::untold::{INSTANTS, Shown, Untold, instants_s};
 use crate::walk::Walk;
 use turns_aloft_attempt::{Attempt, Measured};
+use turns_aloft_physics::order::by_number;
 use turns_aloft_physics::plan::Turning;
 use turns_aloft_scenario::Scenario;
 
@@ -210,7 +211,7 @@ fn keep(modes: &mut Vec<Mode>, mode: Mode) {
         Some(one) => *one = mode,
         None => modes.push(mode),
     }
-    modes.sort_by(|one, other| one.lost.total_cmp(&other.lost));
+    *modes = by_number(std::mem::take(modes), |mode| mode.lost);
 }
 
 impl Flying {

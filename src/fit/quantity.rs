@@ -2,6 +2,7 @@
 
 use crate::sample::Sample;
 use turns_aloft_analysis::budget::Cause;
+use turns_aloft_physics::order::sorted;
 use turns_aloft_scenario::parameter::Parameter;
 
 /// A number of a fitted jump.
@@ -100,8 +101,8 @@ pub struct Range {
 
 impl Range {
     /// Of equally likely values, at least one.
-    pub fn of(mut values: Vec<f64>) -> Self {
-        values.sort_unstable_by(f64::total_cmp);
+    pub fn of(values: Vec<f64>) -> Self {
+        let values = sorted(values);
         // Between the values on both sides of a share of them.
         let at = |share: f64| {
             let place = (share * values.len() as f64 - 0.5).clamp(0.0, values.len() as f64 - 1.0);

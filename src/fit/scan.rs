@@ -6,6 +6,7 @@ use crate::mark::Mark;
 use crate::problem::Problem;
 use crate::solve::of_marks;
 use crate::unknown::{Point, Unknown};
+use turns_aloft_physics::order::by_number;
 use turns_aloft_scenario::parameter::Parameter;
 
 /// Take-off rates that are looked at, in standard deviations of what is known before, and how far arms and
@@ -42,9 +43,8 @@ pub fn scan(problem: &Problem) -> Vec<Place> {
         }
         found.extend(lowest(&along).cloned());
     }
-    found.sort_unstable_by(|one, other| one.lost.total_cmp(&other.lost));
     let mut apart: Vec<Place> = Vec::new();
-    for place in found {
+    for place in by_number(found, |place| place.lost) {
         let is_new = |kept: &Place| (kept.air_turns - place.air_turns).abs() > APART_TURNS;
         if apart.iter().all(is_new) {
             apart.push(place);

@@ -1,6 +1,7 @@
 //! What the marks leave open, and the one further mark that would tell most of it.
 
 use std::f64::consts::TAU;
+use turns_aloft_physics::order::by_number;
 
 use crate::candidate::Candidate;
 use crate::quantity::{correlation, covariance};
@@ -88,12 +89,12 @@ impl Untold {
 
     /// The causes that may have lost most, the likeliest first; one where that is told.
     pub fn may_be_largest(&self) -> Vec<Cause> {
-        let mut likely: Vec<(Cause, f64)> = Cause::ORDER
+        let likely: Vec<(Cause, f64)> = Cause::ORDER
             .into_iter()
             .zip(self.largest)
             .filter(|(_, chance)| *chance > 1.0 - SURE)
             .collect();
-        likely.sort_unstable_by(|one, other| other.1.total_cmp(&one.1));
+        let mut likely = by_number(likely, |(_, chance)| -chance);
         if self.tells_largest() {
             likely.truncate(1);
         }
@@ -151,8 +152,7 @@ fn trade(losses: &[Vec<f64>; 4]) -> Vec<(Cause, Cause, f64)> {
             }
         }
     }
-    found.sort_unstable_by(|one, other| one.2.total_cmp(&other.2));
-    found
+    by_number(found, |(_, _, together)| *together)
 }
 
 /// The mark that takes away most of the variance of what is contested: the square of its covariance

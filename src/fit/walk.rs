@@ -5,6 +5,7 @@
 
 use rand::RngExt;
 use rand_pcg::Pcg64Mcg;
+use turns_aloft_physics::order::sorted;
 
 use crate::draws::{Draw, Draws, Part};
 use crate::problem::Problem;
@@ -85,8 +86,7 @@ impl Walk {
 
     /// Which candidates have the same count of turns: a number for each, the same where theirs is.
     pub fn counts(&self) -> Vec<usize> {
-        let mut turns: Vec<f64> = self.parts.iter().map(|part| part.air_turns).collect();
-        turns.sort_unstable_by(f64::total_cmp);
+        let turns = sorted(self.parts.iter().map(|part| part.air_turns).collect());
         let of = |air_turns: f64| {
             let below = turns.windows(2).take_while(|pair| pair[0] < air_turns);
             below

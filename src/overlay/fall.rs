@@ -2,6 +2,7 @@
 //! times slower than it is taken for shows it k squared times too small.
 
 use nalgebra::{DMatrix, DVector};
+use turns_aloft_physics::order::sorted;
 
 use crate::line_of_sight::LineOfSight;
 use crate::marks::{Mark, in_flight};
@@ -63,8 +64,7 @@ impl Fall {
             .collect();
         let unknowns: Vec<usize> = (0..kinds).filter(|&kind| counts(kind) > 1).collect();
         let columns = unknowns.len() + 2;
-        let mut times: Vec<f64> = told.iter().map(|height| height.t_s).collect();
-        times.sort_by(f64::total_cmp);
+        let mut times = sorted(told.iter().map(|height| height.t_s).collect());
         times.dedup();
         // A curve goes through any two heights.
         if times.len() < 3 || told.len() < columns {

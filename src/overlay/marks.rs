@@ -5,6 +5,7 @@ use crate::line_of_sight::LineOfSight;
 use crate::pan::Pan;
 use turns_aloft_attempt::film::{Point, PointOf};
 use turns_aloft_physics::flight::Flight;
+use turns_aloft_physics::order::by_number;
 
 /// A mark of the figure in flight.
 #[derive(Debug, Clone, Copy)]
@@ -44,7 +45,7 @@ pub fn in_flight(
             at_px: [0, 1].map(|i| point.at_px[i] - moved_px[i]),
         })
     };
-    let mut marks: Vec<Mark> = points.iter().filter_map(mark).collect();
-    marks.sort_by(|one, other| one.since_s.total_cmp(&other.since_s));
-    marks
+    by_number(points.iter().filter_map(mark).collect(), |mark| {
+        mark.since_s
+    })
 }

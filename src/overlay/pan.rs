@@ -1,6 +1,7 @@
 //! How the camera turns after the jumper: what a fixed point of the background does in the picture.
 
 use turns_aloft_attempt::film::{Point, PointOf};
+use turns_aloft_physics::order::by_number;
 
 /// The background's way across the picture since the first mark of it; none where it was not marked.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -14,9 +15,8 @@ impl Pan {
         let background = points
             .iter()
             .filter(|point| point.of == PointOf::Background);
-        let mut marks: Vec<(f64, [f64; 2])> =
-            background.map(|point| (point.t_s, point.at_px)).collect();
-        marks.sort_by(|one, other| one.0.total_cmp(&other.0));
+        let marks = background.map(|point| (point.t_s, point.at_px)).collect();
+        let mut marks = by_number(marks, |(t_s, _)| *t_s);
         // Of two marks in one frame the later one made counts.
         marks.reverse();
         marks.dedup_by_key(|(t_s, _)| *t_s);

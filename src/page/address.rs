@@ -7,19 +7,14 @@ use bevy::prelude::*;
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 
-use crate::page::panels::PageCommandSent;
 use crate::page::wake::wake;
 use crate::page::{dom, share_sheet};
-use crate::panel::PageCommand;
 use crate::session::{Document, Session};
-use crate::stage::current_session::CurrentSession;
 use crate::words::text;
 
 pub fn plugin(app: &mut App) {
     listen();
-    app.init_resource::<LinkedDocument>()
-        .add_systems(PreUpdate, (handle_events, handle_commands))
-        .add_systems(Last, remove_stale_link);
+    app.init_resource::<LinkedDocument>();
 }
 
 thread_local! {
@@ -78,9 +73,18 @@ fn set_fragment(fragment: Option<&str>) -> Option<String> {
     location.href().ok()
 }
 
-/// The page's address, without a fragment.
+/// Whether the page was opened from a file of this device: nobody else can follow a link to it.
+fn is_of_file() -> bool {
+    let protocol = dom::window().map(|window| window.location().protocol());
+    matches!(protocol, Some(Ok(protocol)) if protocol == "file:")
+}
+
+/// The page's address, without a fragment; none where nobody else can open it.
 pub fn of_page() -> Option<String> {
     let location = dom::window()?.location();
+    if is_of_file() {
+        return None;
+    }
     let path = [
         location.origin().ok()?,
         location.pathname().ok()?,
@@ -104,43 +108,48 @@ fn listen() {
     changed.forget();
 }
 
-fn handle_events(mut session: ResMut<CurrentSession>) {
+pub fn take_events(session: &mut Session) {
     for event in EVENTS.take() {
         match event {
-            AddressEvent::FragmentChanged => restore(&mut session),
+            AddressEvent::FragmentChanged => restore(session),
             AddressEvent::Copied => session.say(text("page-link-copied")),
-            AddressEvent::SheetRefused(link) => offer(&mut session, &link),
+            AddressEvent::SheetRefused(link) => offer(session, &link),
         }
     }
 }
 
-/// Handles the command to make a link.
-fn handle_commands(
-    mut commands: MessageReader<PageCommandSent>,
-    mut session: ResMut<CurrentSession>,
-    mut linked: ResMut<LinkedDocument>,
-) {
-    for PageCommandSent(command) in commands.read() {
-        if !matches!(command, PageCommand::Link | PageCommand::SendLink) {
-            continue;
-        }
-        let Some(address) = set_fragment(Some(&session.link())) else {
-            session.say(text("page-no-link"));
-            continue;
-        };
-        linked.0 = Some(session.document().clone());
-        if *command == PageCommand::Link {
-            offer(&mut session, &address);
-            continue;
-        }
+/// Puts the present jump into the address, and copies that.
+pub fn copy_link(session: &mut Session, linked: &mut LinkedDocument) {
+    if let Some(address) = link(session, linked) {
+        offer(session, &address);
+    }
+}
+
+/// Opens the device's sheet for sharing with the address of the present jump.
+pub fn send_link(session: &mut Session, linked: &mut LinkedDocument) {
+    if let Some(address) = link(session, linked) {
         share_sheet::send_link(&session.scenario().name, &address.clone(), move || {
             push(AddressEvent::SheetRefused(address));
         });
     }
 }
 
+/// The address with the present jump; where there is none, that is said.
+fn link(session: &mut Session, linked: &mut LinkedDocument) -> Option<String> {
+    let address = set_fragment(Some(&session.link()));
+    match &address {
+        Some(_) => linked.0 = Some(session.document().clone()),
+        None => session.say(text("page-no-link")),
+    }
+    address
+}
+
 /// Says that the link stands in the address bar, and copies it.
 fn offer(session: &mut Session, link: &str) {
+    if is_of_file() {
+        session.say(text("page-link-of-file"));
+        return;
+    }
     // Shown before copying: a browser may ask the user for permission, and never report the result.
     session.say(text("page-link-offered"));
     copy(link);
@@ -167,7 +176,7 @@ fn copy(link: &str) {
 }
 
 /// Removes the link from the address once the document differs from it.
-pub fn remove_stale_link(session: Res<CurrentSession>, mut linked: ResMut<LinkedDocument>) {
+pub fn remove_stale_link(session: &Session, linked: &mut LinkedDocument) {
     let is_stale = |linked: &Document| linked != session.document();
     if linked.0.as_ref().is_some_and(is_stale) {
         linked.0 = None;

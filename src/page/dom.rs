@@ -92,6 +92,17 @@ fn root() -> Option<HtmlElement> {
     document()?.document_element()?.dyn_into().ok()
 }
 
+/// Shows that the app could not start; `web/start.js` does.
+pub fn fail(why: &str) {
+    let show = || {
+        let shared = js_sys::Reflect::get(window()?.as_ref(), &"turnsAloft".into()).ok()?;
+        let fail = js_sys::Reflect::get(&shared, &"fail".into()).ok()?;
+        let fail: js_sys::Function = fail.dyn_into().ok()?;
+        fail.call1(&wasm_bindgen::JsValue::NULL, &why.into()).ok()
+    };
+    show();
+}
+
 /// Marks the page as ready: the first picture has been drawn.
 pub fn ready() {
     if let Some(root) = root() {

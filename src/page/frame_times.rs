@@ -12,7 +12,7 @@ use bevy_egui::EguiPrimaryContextPass;
 use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::page::panels::PanelSystems;
-use crate::scenario::order::by_number;
+use crate::physics::order::by_number;
 
 /// Number of frames in a median.
 const FRAMES: usize = 120;

@@ -3,17 +3,48 @@
 //! `web/words.js` sets the root element's `lang` before the app starts. Later choices are made on
 //! the panels; this module passes them to the root element and the storage.
 
-use bevy::prelude::*;
+use std::cell::Cell;
+
+use js_sys::futures::{JsFuture, spawn_local};
+use js_sys::{Function, Promise, Reflect};
+use wasm_bindgen::{JsCast, JsValue};
 
 use crate::page::dom;
 use crate::page::visit_storage::storage;
+use crate::page::wake::wake;
+use crate::session::Session;
 use crate::words::{self, Language};
 
 /// Name of the choice, a language tag, in the storage; `web/words.js` reads it.
 const NAME: &str = "turns-aloft/language";
 
-pub fn plugin(app: &mut App) {
-    app.add_systems(Last, store.run_if(changed));
+thread_local! {
+    /// The texts of another language have come; the app shows them in its next frame.
+    static CAME: Cell<bool> = const { Cell::new(false) };
+}
+
+/// Has the texts of a language, which `web/words.js` fetches. None if they can't be had.
+pub async fn load(language: Language) -> Option<()> {
+    if words::has(language) {
+        return Some(());
+    }
+    let shared = Reflect::get(dom::window()?.as_ref(), &"turnsAloft".into()).ok()?;
+    let fetch: Function = Reflect::get(&shared, &"texts".into())
+        .ok()?
+        .dyn_into()
+        .ok()?;
+    let fetched = fetch.call1(&JsValue::NULL, &language.tag().into()).ok()?;
+    let fetched = JsFuture::from(fetched.dyn_into::<Promise>().ok()?).await;
+    words::provide(language, &fetched.ok()?.as_string()?).ok()
+}
+
+/// Whether the texts of another language have come since the last call: all is drawn again with them.
+pub fn take_texts(session: &mut Session) -> bool {
+    let came = CAME.take();
+    if came {
+        session.retranslate();
+    }
+    came
 }
 
 /// Sets the language in which the page has opened.
@@ -22,13 +53,22 @@ pub fn restore() {
 }
 
 /// Whether the language has changed since the last call.
-pub fn changed(mut last: Local<Option<Language>>) -> bool {
+pub fn has_changed(last: &mut Option<Language>) -> bool {
     let now = words::language();
     last.replace(now).is_some_and(|last| last != now)
 }
 
-fn store() {
-    let tag = words::language().tag();
+pub fn store() {
+    let language = words::language();
+    if !words::has(language) {
+        spawn_local(async move {
+            // Without a network the texts stay in the language that there is.
+            load(language).await;
+            CAME.set(true);
+            wake();
+        });
+    }
+    let tag = language.tag();
     dom::set_language(tag);
     if let Some(storage) = storage() {
         // Without storage the choice holds until the next reload.

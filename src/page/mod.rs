@@ -2,6 +2,7 @@
 
 mod address;
 mod appearance;
+mod commands;
 mod controls;
 mod dom;
 mod egui_events;
@@ -13,32 +14,47 @@ mod frame_times;
 mod kept_jumps_storage;
 mod keys;
 mod language;
+mod lessons;
 mod motion_sensor;
 mod panels;
 mod picture;
 mod readout_elements;
 mod resize_redraw;
 mod share_sheet;
+mod storing;
 mod visit_storage;
 mod wake;
 
 use bevy::prelude::*;
 use bevy::window::{PresentMode, WindowPlugin};
 use bevy_egui::EguiPlugin;
+use js_sys::futures::spawn_local;
 use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::panel;
 use crate::session::Session;
 use crate::stage::StagePlugin;
 use crate::stage::current_session::CurrentSession;
+use crate::words;
 
-/// Starts the app on the page's canvas; without WebGL 2, shows the readout as text only.
+/// Starts the app once its texts are there.
 pub fn run() {
     language::restore();
+    spawn_local(async {
+        match language::load(words::language()).await {
+            Some(()) => start(),
+            None => dom::fail("the texts could not be fetched"),
+        }
+    });
+}
+
+/// Starts the app on the page's canvas; without WebGL 2, shows the readout as text only.
+fn start() {
     appearance::restore();
     let mut session = Session::default();
     visit_storage::restore(&mut session);
     let mut kept_jumps = kept_jumps_storage::restore(&mut session);
+    kept_jumps_storage::listen();
     address::restore(&mut session);
     kept_jumps.show_notice(&mut session);
     if dom::prefers_reduced_motion() {
@@ -68,12 +84,11 @@ pub fn run() {
         .insert_resource(kept_jumps)
         .add_plugins((
             wake::plugin,
+            commands::plugin,
+            storing::plugin,
             StagePlugin,
             panels::plugin,
             appearance::plugin,
-            visit_storage::plugin,
-            language::plugin,
-            kept_jumps_storage::plugin,
             readout_elements::plugin,
             (egui_events::plugin, controls::plugin, keys::plugin),
             frame_pacing::plugin,
@@ -82,7 +97,6 @@ pub fn run() {
             (
                 files::plugin,
                 address::plugin,
-                picture::plugin,
                 film::plugin,
                 motion_sensor::plugin,
             ),

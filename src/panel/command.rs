@@ -1,19 +1,18 @@
 //! What the panels ask of the page.
 
+use turns_aloft_session::Saved;
+
 /// A command that needs the browser; `page` carries it out.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum PageCommand {
     Open,
     /// Asks for a film, to measure an attempt in it.
     OpenFilm,
+    /// Fetches one of the lessons that come with the page, by its place, and opens it.
+    Lesson(usize),
     /// Opens the invented film that comes with the page.
     ExampleFilm,
-    /// Saves the present jump as a file.
-    Save,
-    /// Saves the attempt at hand as a file: its marks, and no film.
-    SaveAttempt,
-    /// Saves the run on the turntable as CSV.
-    SaveRun,
+    Save(Saved),
     /// Asks whether the device's motion sensor may be read, and reads it.
     UseSensor,
     /// Saves a still picture of the present jump.
@@ -24,6 +23,4 @@ pub enum PageCommand {
     Link,
     /// Opens the device's sheet for sharing with that address.
     SendLink,
-    /// Saves all kept jumps as one file.
-    SaveAll,
 }

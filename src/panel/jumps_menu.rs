@@ -9,6 +9,8 @@ use crate::controls::{Button, menu, menu_item};
 use crate::menu_area;
 use crate::style::{self, GAP, TEXT, WEAK_TEXT};
 use turns_aloft_describe::Label;
+use turns_aloft_describe::lesson::title as lesson_title;
+use turns_aloft_lesson::names::NAMES;
 use turns_aloft_scenario::starts;
 use turns_aloft_session::Session;
 use turns_aloft_words::{say, text};
@@ -98,6 +100,13 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Op
         }
         if menu_item(ui, "five-turn try", text("try-title"), width, false).clicked() {
             session.begin_try();
+        }
+        heading(ui, text("lessons"));
+        for (place, name) in NAMES.into_iter().enumerate() {
+            let label = lesson_title(name);
+            if menu_item(ui, &format!("lesson:{name}"), label, width, false).clicked() {
+                command = Some(PageCommand::Lesson(place));
+            }
         }
         kept_jumps(ui, session, width);
         heading(ui, text("panel-starts-invented"));

@@ -21,6 +21,7 @@ mod help;
 mod jumps_menu;
 mod layout;
 mod led_by_hand;
+mod lesson;
 mod map;
 mod measure;
 mod menu_area;

@@ -9,14 +9,17 @@ mod ticks;
 
 use egui::{Rect, RichText, Sense, Ui, pos2, vec2};
 
+use crate::command::PageCommand;
+use crate::controls::Button;
 use crate::style::{GAP, TOUCH_SIZE, WEAK_TEXT, WIDE_GAP};
-use turns_aloft_session::Session;
-use turns_aloft_words::{decimal, say};
+use turns_aloft_session::{Saved, Session};
+use turns_aloft_words::{decimal, say, text};
 
 /// Least ratio of height to width.
 const LEAST_ASPECT: f32 = 0.56;
 
-pub fn show(ui: &mut Ui, session: &mut Session) {
+/// Returns what needs the browser.
+pub fn show(ui: &mut Ui, session: &mut Session) -> Option<PageCommand> {
     let width = ui.available_width();
     let sides = session.map_sides();
     let units = sides
@@ -43,11 +46,15 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     let across = axis_choice::show(ui, session, 0, foot);
     ui.add_space(GAP);
     legend::show(ui, session);
+    ui.add_space(GAP);
+    let save = Button::labelled("map table", text("panel-map-save"));
+    let saved = save.show_in_row(ui).clicked();
     cautions(ui, session);
     // Applied last, so that the whole frame shows the same two levers.
     if let Some((side, lever)) = upwards.or(across) {
         session.choose_map_lever(side, lever);
     }
+    saved.then_some(PageCommand::Save(Saved::MapTable))
 }
 
 fn cautions(ui: &mut Ui, session: &Session) {

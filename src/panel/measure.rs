@@ -8,6 +8,7 @@ mod stop_watch;
 pub mod transport;
 
 use egui::{Align2, Rect, Ui};
+use turns_aloft_session::Saved;
 
 use crate::command::PageCommand;
 use crate::controls::{Button, NumberEdit};
@@ -53,7 +54,7 @@ pub fn end(ui: &mut Ui, session: &mut Session) -> Option<PageCommand> {
     if session.attempt_at_hand().is_some() {
         let save = Button::labelled("save attempt", text("measure-save"));
         if save.show_in_row(ui).clicked() {
-            command = Some(PageCommand::SaveAttempt);
+            command = Some(PageCommand::Save(Saved::Attempt));
         }
         ui.add_space(GAP);
     }

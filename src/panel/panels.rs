@@ -13,8 +13,9 @@ use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::turntable::AxisOnPicture;
 use crate::{
     bar, begun_jump, beyond, cautions, charts, compare, folded_inputs, goal, greeting, hang_time,
-    help, led_by_hand, map, measure, notice, number, picture_text, playback, questions, readouts,
-    slow_flight, style, turn_try, turns, turntable, uncertainty, undo, views, weights, why,
+    help, led_by_hand, lesson, map, measure, notice, number, picture_text, playback, questions,
+    readouts, slow_flight, style, turn_try, turns, turntable, uncertainty, undo, views, weights,
+    why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};
@@ -106,6 +107,10 @@ pub fn show(
     if session.is_measuring_in_film() {
         return Some(measure_in_film(&mut ui, panels, session));
     }
+    session.watch_lesson();
+    if session.lesson().is_some() {
+        return Some(in_lesson(&mut ui, panels, session, view));
+    }
     if session.is_on_turntable() {
         return Some(on_turntable(&mut ui, panels, session, view));
     }
@@ -155,7 +160,7 @@ pub fn show(
             }
             Question::Why => why::show(ui, session),
             Question::Goal => goal::show(ui, session),
-            Question::Map => map::show(ui, session),
+            Question::Map => of_column = map::show(ui, session),
             Question::Compare => {
                 let charts = !layout.charts_under_stage();
                 of_column = compare::show(ui, session, &mut panels.kept, charts);
@@ -262,6 +267,86 @@ fn on_turntable(
         film: None,
         view: clicked,
         command: of_bar.or(of_column).or(of_run),
+    }
+}
+
+/// A lesson: what the step in sight flies in the picture, where it flies something, and what is asked beside it.
+fn in_lesson(ui: &mut Ui, panels: &mut Panels, session: &mut Session, view: Option<View>) -> Frame {
+    let screen = ui.ctx().viewport_rect();
+    let layout = Layout::of(screen, Question::Jump, false).in_one_column();
+    let withheld = session.withholds_flight();
+    let layout = if withheld {
+        layout.without_timeline()
+    } else {
+        layout
+    };
+    let (sheet, help) = (panels.has_share_sheet, &mut panels.help);
+    let of_bar = bar::show(ui, session, &layout, sheet, help);
+    let Some(lesson) = session.lesson().cloned() else {
+        // It has just been left.
+        ui.ctx().request_repaint();
+        return nothing_but(layout.stage, of_bar);
+    };
+    let has_picture = lesson::has_picture(&lesson);
+    let room = if has_picture {
+        layout.column
+    } else {
+        let all = layout.column.union(layout.stage).union(layout.timeline);
+        layout::readable(all)
+    };
+    if !has_picture {
+        let all = layout.column.union(layout.stage).union(layout.timeline);
+        ui.painter().rect_filled(all, 0.0, BACKGROUND.get());
+    }
+    let rest = header(ui, room, |ui| lesson::header(ui, &lesson));
+    let mut of_column = None;
+    column(ui, "lesson", rest, |ui| {
+        let mut edits = lesson::Edits {
+            numbers: &mut panels.edit,
+            texts: &mut panels.texts,
+            about: &mut panels.about,
+        };
+        of_column = lesson::show(ui, session, &mut edits);
+    });
+    let command = of_bar.or(of_column);
+    if !has_picture {
+        session.set_dragging(ui.ctx().dragged_id().is_some());
+        notice::show(ui, session, layout.stage, &[]);
+        return nothing_but(layout.stage, command);
+    }
+    let (figure, view, of_run) = if session.is_on_turntable() {
+        let (views, clicked) = views::show(ui, view, layout.stage);
+        let figure = turntable::on_picture(ui, session, layout.stage, views, panels.axis);
+        let of_run = (!withheld).then(|| turntable::timeline(ui, session, &layout));
+        (figure, clicked, of_run.flatten())
+    } else {
+        let (figure, clicked) = on_picture(ui, session, view, &layout);
+        if !withheld {
+            timeline(ui, session, &layout);
+        }
+        (figure, clicked, None)
+    };
+    if withheld {
+        lesson::withheld(ui, layout.timeline);
+    }
+    session.set_dragging(ui.ctx().dragged_id().is_some());
+    Frame {
+        stage: layout.stage,
+        figure,
+        film: None,
+        view,
+        command: command.or(of_run),
+    }
+}
+
+/// A frame with nothing in the picture.
+const fn nothing_but(stage: Rect, command: Option<PageCommand>) -> Frame {
+    Frame {
+        stage,
+        figure: stage,
+        film: None,
+        view: None,
+        command,
     }
 }
 

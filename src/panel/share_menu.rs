@@ -1,6 +1,7 @@
 //! The menu of ways to share the jump, and the reference attempt if there is one.
 
 use egui::Response;
+use turns_aloft_session::Saved;
 
 use crate::command::PageCommand;
 use crate::controls::{menu, menu_item};
@@ -34,7 +35,12 @@ pub fn show(
             "Link",
             link("panel-link-to-it", "panel-link-to-both"),
         ),
-        (PageCommand::Save, "Save", text("panel-save")),
+        (PageCommand::Save(Saved::Jump), "Save", text("panel-save")),
+        (
+            PageCommand::Save(Saved::FlightTable),
+            "Table",
+            text("panel-save-table"),
+        ),
     ];
     let of_sheet = of_sheet.into_iter().filter(|_| has_share_sheet);
     let mut command = None;

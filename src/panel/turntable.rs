@@ -1,7 +1,6 @@
 //! Somebody on a turntable: the rate, what makes it, and what leads and pushes.
 
 mod chart;
-mod chart_curve;
 mod own_chair;
 mod picture;
 mod prediction;
@@ -11,22 +10,24 @@ mod setup;
 mod transport;
 mod typed;
 
-use egui::{Rect, Sense, Ui, vec2};
+use egui::{Ui, vec2};
 
+use crate::columns::halves;
 use crate::command::PageCommand;
 use crate::controls::{Button, NumberEdit, Scale, fold};
 use crate::layout::Layout;
 use crate::part_slider;
 use crate::playback;
-use crate::style::{BACKGROUND, GAP, TOUCH_SIZE, WIDE_GAP};
+use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::text::{heading, small};
 use turns_aloft_describe::Text;
 use turns_aloft_describe::turntable_caution::TurntableCaution;
 use turns_aloft_describe::unit::{DEGREES, UnitText};
+use turns_aloft_lesson::free::Free;
 use turns_aloft_scenario::parameter::Kind;
 use turns_aloft_session::Session;
 use turns_aloft_session::turntable::TypedNumber;
-use turns_aloft_turntable::position::TWIST_RAD;
+use turns_aloft_turntable::position::{Limbs, TWIST_RAD};
 use turns_aloft_words::{decimal, say, text};
 
 pub use crate::turntable::picture::{AxisOnPicture, show as on_picture};
@@ -103,6 +104,21 @@ pub fn show(
     command
 }
 
+/// What a lesson leaves free of all that.
+pub fn free(ui: &mut Ui, session: &mut Session, numbers: &mut NumberEdit) {
+    let on = session.turntable();
+    let is_led = on.is_some_and(|on| !on.is_played_back());
+    if !is_led {
+        return;
+    }
+    if session.is_free(Free::Push) {
+        push(ui, session);
+        rate_to_set(ui, session, numbers);
+        ui.add_space(GAP);
+    }
+    lead(ui, session);
+}
+
 /// Below the picture: pause, again, keep, save, and the curves or a line of time. What needs the browser is
 /// returned.
 pub fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<PageCommand> {
@@ -117,17 +133,6 @@ pub fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<P
         transport::time_line(ui, session, rest);
     }
     command
-}
-
-/// Two halves of a row.
-fn halves(ui: &mut Ui) -> [Rect; 2] {
-    let size = vec2(ui.available_width(), TOUCH_SIZE);
-    let (row, _) = ui.allocate_exact_size(size, Sense::hover());
-    let (left, right) = row.split_left_right_at_x(row.center().x);
-    [
-        left.with_max_x(left.right() - 0.5 * GAP),
-        right.with_min_x(right.left() + 0.5 * GAP),
-    ]
 }
 
 fn push(ui: &mut Ui, session: &mut Session) {
@@ -163,7 +168,9 @@ fn lead(ui: &mut Ui, session: &mut Session) {
         return;
     };
     let (led, reach_m) = (*on_turntable.led(), on_turntable.reach_m());
-    let legs_move = on_turntable.setup().stand.legs_move();
+    let is_free = |limbs| session.is_free(Free::Limbs(limbs));
+    let [arms_free, legs_free, trunk_free] = [Limbs::Arms, Limbs::Legs, Limbs::Trunk].map(is_free);
+    let legs_move = on_turntable.setup().stand.legs_move() && legs_free;
     let length = session.units().of(Kind::Length);
     let hands = Scale {
         step: length.from_si(HANDS_STEP_M),
@@ -173,7 +180,7 @@ fn lead(ui: &mut Ui, session: &mut Session) {
         text: length.text(led.hand_distance_m),
         ..hands
     };
-    if let Some(to) = part_slider::show(ui, "hands", text("turntable-hands"), hands) {
+    if arms_free && let Some(to) = part_slider::show(ui, "hands", text("turntable-hands"), hands) {
         session.lead_turntable(|position| position.hand_distance_m = length.to_si(to));
     }
     if legs_move {
@@ -198,7 +205,9 @@ fn lead(ui: &mut Ui, session: &mut Session) {
         step: TWIST_STEP_DEG,
         text: DEGREES.text(degrees),
     };
-    if let Some(to) = part_slider::show(ui, "twist", text("turntable-twist-slider"), twist) {
+    if trunk_free
+        && let Some(to) = part_slider::show(ui, "twist", text("turntable-twist-slider"), twist)
+    {
         session.lead_turntable(|position| position.twist_rad = to.to_radians());
     }
 }

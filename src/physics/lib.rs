@@ -21,7 +21,7 @@ pub use flight::{
     live_flight, motion_flight, motion_table, readout, release, sample, sample_table, step_record,
     table, touchdown,
 };
-pub use math::{angles, peak, rotation, simd};
+pub use math::{angles, order, peak, rotation, simd};
 pub use motion::{
     joint_motion, joint_trajectory, led_motion, led_tucks, measured_motion, minimum_jerk, plan,
     planned_motion, resolution, takeoff_landing, tight_posture,

@@ -1,6 +1,7 @@
 //! The body at one instant, as flat shapes: the segments as thick as they are flown, the farthest first.
 
 use glam::{DVec2, DVec3};
+use turns_aloft_physics::order::by_number;
 
 use crate::outline::{End, Side, around};
 use turns_aloft_appearance::{DAY, Rgb};
@@ -37,8 +38,7 @@ pub fn shapes(body: &Body, pose: &Pose, side: &Side) -> Vec<Shape> {
         })
         .collect();
     shapes.extend(details(body, pose, side));
-    shapes.sort_by(|a, b| a.nearness_m.total_cmp(&b.nearness_m));
-    shapes
+    by_number(shapes, |shape| shape.nearness_m)
 }
 
 fn of_solid(solid: Solid, colour: Rgb, place: impl Fn(DVec3) -> DVec3, side: &Side) -> Shape {

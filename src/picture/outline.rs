@@ -1,6 +1,7 @@
 //! The outline of a segment of the body, seen from one side without perspective.
 
 use glam::{DVec2, DVec3};
+use turns_aloft_physics::order::by_number;
 
 use turns_aloft_physics::rotation::about;
 
@@ -47,7 +48,7 @@ impl Side {
 
 /// The corners around round ends and all between them: their convex hull, anticlockwise.
 pub fn around(ends: &[End]) -> Vec<DVec2> {
-    let mut points: Vec<DVec2> = ends
+    let points: Vec<DVec2> = ends
         .iter()
         .flat_map(|end| {
             (0..ROUND).map(|i| {
@@ -56,7 +57,8 @@ pub fn around(ends: &[End]) -> Vec<DVec2> {
             })
         })
         .collect();
-    points.sort_by(|a, b| a.x.total_cmp(&b.x).then(a.y.total_cmp(&b.y)));
+    // From left to right, of those above one another from below.
+    let points = by_number(by_number(points, |point| point.y), |point| point.x);
     // Andrew's monotone chain: the lower side from left to right, the upper one back.
     let mut corners = half(points.iter().copied());
     corners.extend(half(points.iter().rev().copied()));

@@ -1,4 +1,4 @@
-//! The QR code (ISO/IEC 18004) that opens the jump on the page.
+//! QR codes (ISO/IEC 18004), such as the one that opens the jump on the page.
 
 use qrcode::{Color, EcLevel, QrCode};
 use svg::node::element::Path;
@@ -15,8 +15,8 @@ const MOST_MODULES: usize = 109;
 /// Light modules around it, as the standard asks for.
 const QUIET_MODULES: usize = 4;
 
-/// The address that opens the jump; its note stays behind, as it would make the code too fine.
-fn address(picture: &Picture<'_>) -> Option<String> {
+/// The address that opens the jump on the page; its note stays behind, as it would make the code too fine.
+pub fn address(picture: &Picture<'_>) -> Option<String> {
     let jump = Scenario {
         note: String::new(),
         ..picture.scenario.clone()
@@ -25,10 +25,10 @@ fn address(picture: &Picture<'_>) -> Option<String> {
     Some(format!("{page}#{}", to_fragment(&jump, None)))
 }
 
-/// The code in a square of `side_px`, its quiet zone included. None without an address, or where the
-/// address is too long for a code that can be read.
-pub fn draw(picture: &Picture<'_>, corner_px: [f32; 2], side_px: f32) -> Option<Path> {
-    let code = QrCode::with_error_correction_level(address(picture)?, EcLevel::M).ok()?;
+/// The code of an address in a square of `side_px`, its quiet zone included. None where the address is too
+/// long for a code that can be read.
+pub fn draw(address: &str, corner_px: [f32; 2], side_px: f32) -> Option<Path> {
+    let code = QrCode::with_error_correction_level(address, EcLevel::M).ok()?;
     let modules = code.width();
     if modules > MOST_MODULES {
         return None;

@@ -4,6 +4,7 @@
 pub mod beyond;
 pub mod call;
 pub mod collection;
+pub mod curve;
 pub mod effort_report;
 pub mod export;
 pub mod facing;
@@ -17,7 +18,6 @@ pub mod jumper;
 pub mod led;
 pub mod link;
 pub mod marks;
-pub mod order;
 pub mod parameter;
 pub mod reading;
 pub mod scenario;

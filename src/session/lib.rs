@@ -7,8 +7,9 @@ mod session;
 mod state;
 
 pub use crate::operations::action::Action;
+pub use crate::operations::saving::Saved;
 pub use crate::session::{Moment, Session};
-pub use crate::state::curves::{Curve, ShownCurves};
+pub use crate::state::curves::ShownCurves;
 pub use crate::state::document::{Attempt, Document};
 pub use crate::state::history::{Change, History, MOST_STEPS};
 pub use crate::state::library::Library;
@@ -16,11 +17,12 @@ pub use crate::state::playback::{AFTER_S, BEFORE_S, FRAME_S, Playback, SPEEDS};
 pub use crate::state::policy::Policy;
 pub use crate::state::question::Question;
 pub use crate::state::visit::VisitState;
+pub use turns_aloft_scenario::curve::Curve;
 
 /// The jump as lines of text.
 pub mod readings {
     pub use crate::describe::equation::Equation;
-    pub use crate::describe::moment::{phase, picture, turns_at, turns_of, turns_so_far_text};
+    pub use crate::describe::moment::{phase, picture, turns_at, turns_so_far_text};
     pub use crate::describe::pace::Pace;
     pub use crate::describe::reading::{Group, Reading};
     pub use crate::describe::readings::readings;
@@ -48,6 +50,12 @@ pub mod map {
     pub use crate::state::levers::Levers;
 }
 
+/// A lesson that is played.
+pub mod lesson {
+    pub use crate::describe::lesson::{asked, happened, place, predicted, scene, shown, stage};
+    pub use crate::state::lesson::LessonInSight;
+}
+
 /// For the attempt that is being measured.
 pub mod measuring {
     pub use crate::describe::measuring::{about, frame, title};
@@ -68,7 +76,7 @@ pub mod slow_flight {
 pub mod turntable {
     pub use crate::describe::measured_rate::{measured, measured_about};
     pub use crate::describe::prediction::{prediction, tendency};
-    pub use crate::describe::turntable::{ENERGY, equation, rate, sense, stand};
+    pub use crate::describe::turntable::{equation, rate, sense, stand};
     pub use crate::operations::turntable_numbers::TypedNumber;
     pub use crate::operations::turntable_sensor::NoSensor;
     pub use crate::state::measured_rate::MeasuredRate;

@@ -11,6 +11,7 @@ use crate::state::document::Document;
 use crate::state::fitted_jumps::FittedJumps;
 use crate::state::goal_settings::GoalSettings;
 use crate::state::history::History;
+use crate::state::lesson::{LessonInSight, Played};
 use crate::state::levers::Levers;
 use crate::state::library::Library;
 use crate::state::measuring::Measuring;
@@ -73,6 +74,10 @@ pub struct Session {
     pub(crate) measuring: Option<Measuring>,
     /// The jump at hand is flown slowly by hand.
     pub(crate) slow_flight: Option<SlowFlight>,
+    /// The lesson in sight.
+    pub(crate) lesson: Option<LessonInSight>,
+    /// Lessons that were played before, with what was answered.
+    pub(crate) lessons: Vec<Played>,
     /// Who is on a turntable, if somebody is.
     pub(crate) turntable: Option<OnTurntable>,
     /// Who was on it last.
@@ -122,6 +127,8 @@ impl Session {
             turn_try: None,
             measuring: None,
             slow_flight: None,
+            lesson: None,
+            lessons: Vec::new(),
             turntable: None,
             turntable_setup: Setup::on(Stand::Platform),
             fitted_jumps: FittedJumps::default(),

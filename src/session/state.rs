@@ -5,6 +5,7 @@ pub mod document;
 pub mod fitted_jumps;
 pub mod goal_settings;
 pub mod history;
+pub mod lesson;
 pub mod levers;
 pub mod library;
 pub mod measured_rate;

@@ -6,7 +6,7 @@ use bevy::prelude::*;
 use bevy::window::PrimaryWindow;
 use bevy_egui::input::EguiWantsInput;
 
-use turns_aloft_scenario::order::by_number;
+use turns_aloft_physics::order::by_number;
 
 /// Zoom factor per notch of a mouse wheel, and the pixels of a touch pad that count as one notch.
 const ZOOM_PER_NOTCH: f32 = 1.12;

@@ -8,6 +8,7 @@ use crate::saturation::Ends;
 use crate::signals::Signals;
 use crate::table::Table;
 use crate::units::{AccelerationUnit, RateUnit, TimeUnit};
+use turns_aloft_physics::order::by_number;
 
 /// Readings that are looked at for their size.
 const LOOKED_AT: usize = 20_000;
@@ -153,13 +154,12 @@ fn by_size(table: &Table, columns: [usize; 3]) -> Quantity {
 /// The first clock that goes on, else the first at all, of which is then said what is wrong.
 fn find_time(table: &Table) -> Result<TimeColumn, TraceFault> {
     let named = table.columns.iter().enumerate();
-    let mut found: Vec<(TimeName, usize)> = named
+    let found: Vec<(TimeName, usize)> = named
         .filter(|(_, column)| column.values.iter().any(|value| value.is_finite()))
         .filter_map(|(i, column)| Some((TimeName::of(&column.name)?, i)))
         .collect();
-    found.sort();
     let mut first_fault = None;
-    for (name, column) in found {
+    for (name, column) in by_number(found, |(name, _)| f64::from(*name as u8)) {
         let intervals = name == TimeName::Interval;
         let values = &table.columns[column].values;
         let goes_on = intervals || values.iter().filter(|value| value.is_finite()).is_sorted();

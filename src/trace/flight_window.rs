@@ -4,6 +4,7 @@
 use crate::lever_arm::{LeverArm, LeverArms, axis_of};
 use crate::saturation::Ends;
 use crate::signals::Signals;
+use turns_aloft_physics::order::by_number;
 
 /// How a flight was found.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -105,7 +106,7 @@ pub fn by_lever_arm(
     if !signals.has_acceleration() {
         return Vec::new();
     }
-    let mut found: Vec<(f64, FlightWindow)> = may_fly(signals, acceleration_ends)
+    let found: Vec<(f64, FlightWindow)> = may_fly(signals, acceleration_ends)
         .into_iter()
         .filter_map(|(first, end)| {
             let arms = LeverArms::new(signals, (first, end), rate_ends, acceleration_ends);
@@ -121,7 +122,7 @@ pub fn by_lever_arm(
             (turned_rad > LEAST_TURNED_RAD).then_some((turned_rad, window))
         })
         .collect();
-    found.sort_by(|one, other| other.0.total_cmp(&one.0));
+    let found = by_number(found, |(turned_rad, _)| -turned_rad);
     found.into_iter().map(|(_, window)| window).collect()
 }
 

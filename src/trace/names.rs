@@ -136,7 +136,7 @@ impl AxisName {
 }
 
 /// What a column's name says about time.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum TimeName {
     /// Time since the beginning.
     Elapsed,

@@ -3,6 +3,10 @@
 use turns_aloft_physics::minimum_jerk::minimum_jerk;
 
 use crate::about_axis::{AboutAxis, OnBearing};
+use crate::friction::Friction;
+use crate::position::Position;
+use crate::run::Run;
+use crate::turning::Turning;
 
 /// How the part that moves is at one time.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -38,6 +42,19 @@ impl Given {
             swung_rad: 0.0,
         });
         Self::new(0.0, knots.collect())
+    }
+
+    /// From its first to its last knot, turning at this rate at first, with a sample each so many seconds.
+    pub fn run(&self, rate_rad_s: f64, friction: &Friction, sample_s: f64) -> Run {
+        let span_s = [self.knots[0].t_s, self.knots[self.knots.len() - 1].t_s];
+        let first = Turning::at_rate(span_s[0], &self.at(span_s[0]), rate_rad_s);
+        // It has no hands.
+        let nowhere = |_| Position {
+            hand_distance_m: 0.0,
+            legs: 0.0,
+            twist_rad: 0.0,
+        };
+        Run::recorded(first, self, friction, span_s, sample_s, nowhere)
     }
 }
 

@@ -11,7 +11,7 @@ use crate::about_axis::{AboutAxis, OnBearing};
 use crate::person::Person;
 use crate::position::{Coordinates, Limbs, TWIST_RAD};
 use crate::programme::{Programme, Row};
-use crate::run::{Run, Sample, turned_to};
+use crate::run::Run;
 use crate::turning::Turning;
 
 /// A person and what they do.
@@ -131,25 +131,17 @@ impl<'a> Planned<'a> {
     /// From the first rate of the setup on, with a sample each so many seconds and one at the end.
     pub fn run(&self, sample_s: f64) -> Run {
         let setup = &self.person.setup;
-        let [from_s, to_s] = self.span_s();
-        let sample = |turning: &Turning| {
-            let (coordinates, _) = self.coordinates(turning.t_s);
-            let position = self.person.position(&coordinates);
-            Sample::of(turning, &self.at(turning.t_s), position)
-        };
-        let mut turning = Turning::at_rate(from_s, &self.at(from_s), setup.rate_rad_s);
-        let mut samples = vec![sample(&turning)];
-        let count = libm::ceil((to_s - from_s) / sample_s - 1e-9).max(1.0) as usize;
-        for i in 1..=count {
-            let until_s = if i == count {
-                to_s
-            } else {
-                from_s + sample_s * i as f64
-            };
-            turning = turned_to(turning, self, &setup.friction, until_s);
-            samples.push(sample(&turning));
-        }
-        Run { samples }
+        let [from_s, _] = self.span_s();
+        let first = Turning::at_rate(from_s, &self.at(from_s), setup.rate_rad_s);
+        let position = |t_s| self.person.position(&self.coordinates(t_s).0);
+        Run::recorded(
+            first,
+            self,
+            &setup.friction,
+            self.span_s(),
+            sample_s,
+            position,
+        )
     }
 }
 

@@ -123,6 +123,33 @@ impl Sample {
 }
 
 impl Run {
+    /// From the first to the last of two times, with a sample each so many seconds and one at the end; where the
+    /// hands are then is for `position` to say.
+    pub fn recorded(
+        first: Turning,
+        on: &impl OnBearing,
+        friction: &Friction,
+        [from_s, to_s]: [f64; 2],
+        sample_s: f64,
+        position: impl Fn(f64) -> Position,
+    ) -> Self {
+        let sample =
+            |turning: &Turning| Sample::of(turning, &on.at(turning.t_s), position(turning.t_s));
+        let mut turning = first;
+        let mut samples = vec![sample(&turning)];
+        let count = libm::ceil((to_s - from_s) / sample_s - 1e-9).max(1.0) as usize;
+        for i in 1..=count {
+            let until_s = if i == count {
+                to_s
+            } else {
+                from_s + sample_s * i as f64
+            };
+            turning = turned_to(turning, on, friction, until_s);
+            samples.push(sample(&turning));
+        }
+        Self { samples }
+    }
+
     /// What was read at a time, in proportion between two samples; the first or the last outside of the run.
     pub fn at(&self, t_s: f64) -> Option<Sample> {
         let later = self.samples.partition_point(|sample| sample.t_s < t_s);

@@ -7,7 +7,7 @@
 pub use fluent_bundle;
 
 use std::cell::Cell;
-use std::sync::LazyLock;
+use std::sync::OnceLock;
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource};
@@ -24,7 +24,8 @@ pub enum Language {
     German,
 }
 
-/// The files of one language, in this order everywhere.
+/// The files of one language. The page fetches them, put together, and has none of them in its module.
+#[cfg(not(target_arch = "wasm32"))]
 macro_rules! messages {
     ($language:literal) => {
         [
@@ -42,6 +43,13 @@ macro_rules! messages {
                 $language,
                 "/slow_flight.ftl"
             )),
+            include_str!(concat!("../../assets/words/", $language, "/lesson.ftl")),
+            include_str!(concat!(
+                "../../assets/words/",
+                $language,
+                "/lesson_page.ftl"
+            )),
+            include_str!(concat!("../../assets/words/", $language, "/sheet.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/page.ftl")),
         ]
     };
@@ -49,7 +57,7 @@ macro_rules! messages {
 
 type Bundle = FluentBundle<FluentResource>;
 
-static BUNDLES: LazyLock<[Bundle; 2]> = LazyLock::new(|| Language::ALL.map(bundle));
+static BUNDLES: [OnceLock<Bundle>; 2] = [OnceLock::new(), OnceLock::new()];
 
 thread_local! {
     /// Per thread: the page has one thread, and parallel tests one each.
@@ -87,7 +95,8 @@ impl Language {
     }
 
     /// The contents of its message files.
-    pub const fn sources(self) -> [&'static str; 11] {
+    #[cfg(not(target_arch = "wasm32"))]
+    pub const fn sources(self) -> [&'static str; 14] {
         match self {
             Self::English => messages!("en"),
             Self::German => messages!("de"),
@@ -98,6 +107,14 @@ impl Language {
         match self {
             Self::English => ".",
             Self::German => ",",
+        }
+    }
+
+    /// Between the columns of a table for a spreadsheet: a comma may already be the decimal sign.
+    const fn column_separator(self) -> &'static str {
+        match self {
+            Self::English => ",",
+            Self::German => ";",
         }
     }
 }
@@ -112,19 +129,61 @@ pub fn set_language(language: Language) {
     LANGUAGE.set(language);
 }
 
-fn bundle(language: Language) -> Bundle {
+/// Why messages can't be used.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Faulty(pub String);
+
+/// The messages of a language, in the format of Project Fluent.
+///
+/// # Errors
+/// If they are not in that format, or one of them stands twice.
+fn bundle<'a>(
+    language: Language,
+    sources: impl IntoIterator<Item = &'a str>,
+) -> Result<Bundle, Faulty> {
     let tag = language.tag().parse().expect("a language tag");
     let mut bundle = FluentBundle::new_concurrent(vec![tag]);
     // Both languages are written from left to right.
     bundle.set_use_isolating(false);
-    for source in language.sources() {
-        let resource = FluentResource::try_new(source.to_owned())
-            .unwrap_or_else(|(_, faults)| panic!("{} messages: {faults:?}", language.tag()));
-        bundle
-            .add_resource(resource)
-            .unwrap_or_else(|twice| panic!("{} messages: {twice:?}", language.tag()));
+    for source in sources {
+        let resource = FluentResource::try_new(source.to_owned());
+        let resource = resource.map_err(|(_, faults)| Faulty(format!("{faults:?}")))?;
+        let added = bundle.add_resource(resource);
+        added.map_err(|twice| Faulty(format!("{twice:?}")))?;
     }
-    bundle
+    Ok(bundle)
+}
+
+/// Takes the messages of a language, once; those of later calls are of no account.
+///
+/// # Errors
+/// What is wrong with them.
+pub fn provide(language: Language, messages: &str) -> Result<(), Faulty> {
+    let bundle = bundle(language, [messages])?;
+    BUNDLES[language as usize].set(bundle).ok();
+    Ok(())
+}
+
+/// Whether there are messages in a language.
+pub fn has(language: Language) -> bool {
+    messages_of(language).is_some()
+}
+
+#[cfg(target_arch = "wasm32")]
+fn messages_of(language: Language) -> Option<&'static Bundle> {
+    BUNDLES[language as usize].get()
+}
+
+#[cfg(not(target_arch = "wasm32"))]
+fn messages_of(language: Language) -> Option<&'static Bundle> {
+    let embedded = || bundle(language, language.sources()).expect("tests have read them");
+    Some(BUNDLES[language as usize].get_or_init(embedded))
+}
+
+/// The messages of the current language; until those are there, of another one.
+fn messages() -> Option<&'static Bundle> {
+    let others = Language::ALL.into_iter().find_map(messages_of);
+    messages_of(language()).or(others)
 }
 
 /// A message without values, by its name. Stored instead of its text, so that it is shown in the
@@ -148,11 +207,9 @@ impl Serialize for Message {
 ///
 /// Returns the name where there is no such message; tests check that this never happens.
 pub fn text(name: &'static str) -> &'static str {
-    text_in(language(), name)
-}
-
-fn text_in(language: Language, name: &'static str) -> &'static str {
-    let bundle = &BUNDLES[language as usize];
+    let Some(bundle) = messages() else {
+        return name;
+    };
     let pattern = bundle.get_message(name).and_then(|message| message.value());
     match pattern.map(|pattern| bundle.format_pattern(pattern, None, &mut Vec::new())) {
         Some(std::borrow::Cow::Borrowed(text)) => text,
@@ -162,7 +219,9 @@ fn text_in(language: Language, name: &'static str) -> &'static str {
 
 /// Formats a message with values; called through `say!`.
 pub fn format(name: &str, values: &FluentArgs<'_>) -> String {
-    let bundle = &BUNDLES[language() as usize];
+    let Some(bundle) = messages() else {
+        return name.to_owned();
+    };
     let pattern = bundle.get_message(name).and_then(|message| message.value());
     pattern.map_or_else(
         || name.to_owned(),
@@ -198,6 +257,11 @@ pub fn with_decimal_sign(number: String) -> String {
         "." => number,
         sign => number.replace('.', sign),
     }
+}
+
+/// What separates the columns of a table for a spreadsheet.
+pub fn column_separator() -> &'static str {
+    language().column_separator()
 }
 
 /// Parses a typed number: decimal point or comma in any language, and hyphen or minus sign. None if

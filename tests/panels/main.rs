@@ -6,6 +6,7 @@ mod finger;
 mod harness;
 mod help;
 mod legible;
+mod lesson;
 mod letters;
 mod measure;
 mod names;

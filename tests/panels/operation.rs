@@ -3,6 +3,7 @@
 use egui::accesskit::{ActionData, Role};
 use egui::{Event, Key, Modifiers, lerp, pos2, vec2};
 use egui_kittest::kittest::NodeT;
+use turns_aloft::session::Saved;
 
 use crate::harness::{
     Page, SIZES, TABLET, at_target, centre, click, control, controls, drag, has, named, open,
@@ -433,7 +434,7 @@ fn buttons_send_commands_to_the_page() {
     press(&mut page, "Save it as a picture");
     let expected = [
         PageCommand::Open,
-        PageCommand::Save,
+        PageCommand::Save(Saved::Jump),
         PageCommand::Link,
         PageCommand::Picture,
     ];
@@ -727,7 +728,7 @@ fn a_kept_jump_opens() {
     let half = starts::named("half-a-turn-short").expect("a starting point");
     assert_eq!(page.state().session.jump().turns, half.scenario.fly().turns);
     press(&mut page, "Save all as a file");
-    assert_eq!(page.state().commands, [PageCommand::SaveAll]);
+    assert_eq!(page.state().commands, [PageCommand::Save(Saved::KeptJumps)]);
 }
 
 #[test]

@@ -8,6 +8,7 @@ page-not-saved = Die Datei konnte nicht gespeichert werden; dieser Browser erlau
 page-no-picture = Das Bild konnte in diesem Browser nicht gemacht werden; den Sprung als Datei sichern oder ein Bildschirmfoto machen.
 page-link-copied = Der Link ist kopiert: in eine Nachricht einfügen.
 page-link-offered = Der Link steht in der Adresszeile: von dort kopieren.
+page-link-of-file = Diese Seite wurde aus einer Datei geöffnet, ihr Link führt also nur auf diesem Gerät zum Ziel. Zum Weitergeben speichere den Sprung als Datei.
 page-no-link = Dieser Browser lässt die Seite keinen Link anlegen; bitte den Sprung als Datei speichern.
 page-keeps-nothing = Dieser Browser merkt sich nichts für diese Seite. Nur in ihrer Adresse steht der Sprung. Um ihn zu behalten, bitte als Datei speichern.
 page-kept-jumps-aside = Nicht geöffnet: { $why }. Die alte Liste liegt in diesem Browser beiseite, und eine neue beginnt.

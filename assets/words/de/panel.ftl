@@ -14,6 +14,7 @@ panel-redo-what = Wiederherstellen: { $what }
 panel-settings = Einstellungen
 panel-save = Als Datei speichern
 panel-save-picture = Als Bild speichern
+panel-save-table = Den Flug als Tabelle speichern
 panel-send-picture = Ein Bild davon senden
 panel-send-link-to-it = Einen Link dazu senden
 panel-send-link-to-both = Einen Link zu beiden senden
@@ -190,6 +191,7 @@ panel-map-not-seen = bei Menschen nicht gesehen
 panel-map-not-known = Für jemanden dieser Größe ist nicht alles bekannt. Dort zeigt der Rand, was überhaupt niemand gezeigt hat.
 panel-map-also-beyond = Die Grenze gilt für Drehrate, Sprunghöhe und die zwei Größen der Karte. Auch was dieser Sprung von den Gelenken verlangt, ist mehr als je bei Menschen gesehen: { $what }.
 panel-map-use = Auf die Karte tippen: Der Sprung und seine Regler gehen dorthin. Den Punkt halten und bewegen für kleine Änderungen.
+panel-map-save = Die Karte als Tabelle speichern
 panel-landing-load = Landebelastung jetzt, eine Schätzung: das { $low }- bis { $high }-Fache des Körpergewichts.
 
 ## Vergleich

@@ -452,3 +452,9 @@ measured-by-watch = mit der Stoppuhr
 # What a jump is called that was found from an attempt: the jump that it was meant to be, and the file that it was measured in.
 measured-name = { $jump }, { $by }
 fitted-input-about = Diesen Bereich lassen die Markierungen offen: 95 % dessen, was möglich ist, liegen darin. Das ist eine Schätzung.
+
+## Tables for spreadsheets
+
+table-saved = Als Tabelle für ein Rechenblatt gespeichert: Dezimalkomma, Spalten durch Strichpunkte getrennt.
+table-time = Zeit
+table-turns-at-landing = Drehungen bei der Landung

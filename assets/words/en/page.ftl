@@ -8,6 +8,7 @@ page-not-saved = The file could not be saved; this browser does not allow downlo
 page-no-picture = The picture could not be made in this browser; save the jump as a file, or take a picture of the screen.
 page-link-copied = The link is copied: paste it into a message.
 page-link-offered = The link stands in the address bar: copy it from there.
+page-link-of-file = This page was opened from a file, so its link opens on this device only. To give the jump away, save it as a file.
 page-no-link = This browser does not let the page make a link; save the jump as a file.
 page-keeps-nothing = This browser keeps nothing for this page. Only the page's address holds the jump. Save the jump as a file to keep it.
 page-kept-jumps-aside = Not opened: { $why }. The old list is put aside in this browser, and a new list begins.

@@ -14,6 +14,7 @@ panel-redo-what = Redo: { $what }
 panel-settings = Settings
 panel-save = Save it as a file
 panel-save-picture = Save it as a picture
+panel-save-table = Save the flight as a table
 panel-send-picture = Send a picture of it
 panel-send-link-to-it = Send a link to it
 panel-send-link-to-both = Send a link to both
@@ -190,6 +191,7 @@ panel-map-not-seen = not seen in people
 panel-map-not-known = Not everything is known for a jumper of this size. There the edge shows what nobody of any size has been seen to do.
 panel-map-also-beyond = The edge is that of turning rate, jump height and the two inputs of the map. What this jump asks of the joints is also more than ever seen in people: { $what }.
 panel-map-use = Touch the map: the jump and its sliders go there. Hold the point and move it for small changes.
+panel-map-save = Save the map as a table
 panel-landing-load = Landing load now, an estimate: { $low } to { $high } body weights.
 
 ## Compare

@@ -454,3 +454,9 @@ measured-by-watch = by stop-watch
 # What a jump is called that was found from an attempt: the jump that it was meant to be, and the file that it was measured in.
 measured-name = { $jump }, { $by }
 fitted-input-about = The marks leave this range: 95 % of what is possible lies in it. It is an estimate.
+
+## Tables for spreadsheets
+
+table-saved = Saved as a table for a spreadsheet: decimal point, columns separated by commas.
+table-time = Time
+table-turns-at-landing = Turns at landing

@@ -10,11 +10,13 @@ use crate::chosen::{Chosen, earlier_body, unknown_start};
 use crate::compare::Compare;
 use crate::fly::Fly;
 use crate::goal::GoalArguments;
+use crate::lesson::LessonArguments;
 use crate::link::Link;
 use crate::map::Map;
 use crate::measure::Measure;
 use crate::output::{printed, written};
 use crate::picture::PictureArguments;
+use crate::sheet::SheetArguments;
 use crate::steps::Steps;
 use crate::turn_try::TurnTryArguments;
 use crate::turntable::TurntableArguments;
@@ -60,6 +62,10 @@ enum Task {
     /// Print whether a jump lands five turns, or fewer, and which limits seen in people it passes, as JSON.
     Try(TurnTryArguments),
     Turntable(TurntableArguments),
+    /// Check a lesson and print its answer sheet, worked out by its flights, as JSON.
+    Lesson(LessonArguments),
+    /// Print a sheet of a lesson or of a jump as a page of HTML, to be printed from a browser.
+    Sheet(SheetArguments),
 }
 
 pub fn main() -> ExitCode {
@@ -115,6 +121,8 @@ fn run(command: Command) -> Result<String, String> {
         Task::Steps(steps) => steps.run(),
         Task::Try(tried) => tried.run(),
         Task::Turntable(turntable) => turntable.run(),
+        Task::Lesson(lesson) => lesson.run(),
+        Task::Sheet(sheet) => sheet.run(),
     }
 }
 

@@ -13,6 +13,8 @@ mod fly;
 #[cfg(not(target_arch = "wasm32"))]
 mod goal;
 #[cfg(not(target_arch = "wasm32"))]
+mod lesson;
+#[cfg(not(target_arch = "wasm32"))]
 mod link;
 #[cfg(not(target_arch = "wasm32"))]
 mod map;
@@ -22,6 +24,8 @@ mod measure;
 mod output;
 #[cfg(not(target_arch = "wasm32"))]
 mod picture;
+#[cfg(not(target_arch = "wasm32"))]
+mod sheet;
 #[cfg(not(target_arch = "wasm32"))]
 mod steps;
 #[cfg(not(target_arch = "wasm32"))]

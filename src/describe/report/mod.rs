@@ -4,6 +4,7 @@
 pub mod budget;
 pub mod flight;
 pub mod goal;
+pub mod lesson;
 pub mod measured;
 pub mod steps;
 pub mod turn_try;

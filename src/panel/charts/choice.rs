@@ -1,8 +1,8 @@
 //! The choice of curves: a button, and the list that it opens.
 
 use egui::{PopupCloseBehavior, Rect, Sense, Ui, pos2, vec2};
+use turns_aloft_describe::Label;
 
-use crate::charts::curve;
 use crate::controls::{Button, menu};
 use crate::style::{GAP, TOUCH_SIZE};
 use crate::text::small;
@@ -40,7 +40,7 @@ fn list(ui: &mut Ui, session: &mut Session, room: usize) {
             let on = curves.shows(curve);
             let name = format!("curve:{}", curve.name());
             // One at least stays.
-            let button = Button::labelled(&name, curve::label(curve)).toggle(on);
+            let button = Button::labelled(&name, curve.label()).toggle(on);
             if button.show(ui, *place).clicked() {
                 curves.set(curve, !on);
                 if curves.all().count() > room {

@@ -1,6 +1,7 @@
 //! The name of a chart and the values at the playhead, of both attempts if there are two.
 
 use egui::{Align2, Rect, Ui, pos2, vec2};
+use turns_aloft_describe::Label;
 
 use crate::charts::curve;
 use crate::fitted::fitted;
@@ -20,14 +21,14 @@ struct Head {
 impl Head {
     fn of(session: &Session, curve: Curve) -> Self {
         let t_s = session.playhead_s();
-        let own = curve::value(curve, session.scenario(), session.jump(), t_s);
+        let own = curve.value(session.scenario(), session.jump(), t_s);
         let reference = session.reference();
         let other = reference.map(|it| {
-            let value = curve::value(curve, &it.scenario, &it.jump, t_s);
+            let value = curve.value(&it.scenario, &it.jump, t_s);
             curve::value_text(curve, session, &it.jump, value)
         });
         Self {
-            label: curve::label(curve),
+            label: curve.label(),
             own: curve::value_text(curve, session, session.jump(), own),
             reference: other,
         }

@@ -1,6 +1,7 @@
 //! One chart: spans, scale, the curves of one attempt or two, and the playhead.
 
 use egui::{Painter, Pos2, Rect, Shape, Stroke, Ui, pos2};
+use turns_aloft_describe::curve::unit;
 
 use crate::charts::curve;
 use crate::charts::scale::VerticalScale;
@@ -19,15 +20,15 @@ pub struct Chart {
 
 impl Chart {
     pub fn new(session: &Session, curve: Curve, height: f32) -> Self {
-        let unit = curve::unit(curve, session);
+        let unit = unit(curve, session.units());
         let shown = |points: Vec<[f64; 2]>| -> Vec<[f64; 2]> {
             let points = points.into_iter();
             points.map(|[t_s, si]| [t_s, unit.from_si(si)]).collect()
         };
-        let points = shown(curve::points(curve, session.scenario(), session.jump()));
+        let points = shown(curve.points(session.scenario(), session.jump()));
         let reference = session
             .reference()
-            .map(|it| shown(curve::points(curve, &it.scenario, &it.jump)));
+            .map(|it| shown(curve.points(&it.scenario, &it.jump)));
         let mark = curve::mark(curve, session).map(|si| unit.from_si(si));
         let values = points.iter().chain(reference.iter().flatten());
         let scale = VerticalScale::of(values.map(|at| at[1]).chain(mark), height);
@@ -65,8 +66,10 @@ impl Chart {
         painter.add(Shape::line(placed(&self.points), Stroke::new(2.5, colour)));
         playhead(&painter, session, rect);
         let flown_s = session.now().t_s;
-        let now = curve::value(self.curve, session.scenario(), session.jump(), flown_s);
-        let now = curve::unit(self.curve, session).from_si(now);
+        let now = self
+            .curve
+            .value(session.scenario(), session.jump(), flown_s);
+        let now = unit(self.curve, session.units()).from_si(now);
         let at = pos2(x_of(session, rect, flown_s), self.scale.y(rect, now));
         painter.circle_filled(at, 5.0, colour);
     }

@@ -56,6 +56,12 @@ impl VerticalScale {
         chart.bottom() - EDGE - part * (chart.height() - 2.0 * EDGE)
     }
 
+    /// The value that is drawn so high.
+    pub fn value(&self, chart: Rect, y: f32) -> f64 {
+        let part = (chart.bottom() - EDGE - y) / (chart.height() - 2.0 * EDGE);
+        self.bottom + f64::from(part) * (self.top - self.bottom)
+    }
+
     /// Width of its numbers, with their distance from the chart.
     pub fn width(&self, ui: &Ui) -> f32 {
         let width = |text: &String| {

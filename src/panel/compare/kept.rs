@@ -1,6 +1,7 @@
 //! The list of kept jumps; the chosen one has buttons to open, rename, delete and move it.
 
 use egui::{Rect, Ui, pos2, vec2};
+use turns_aloft_session::Saved;
 
 use crate::command::PageCommand;
 use crate::compare::attempt::{allocate, attempt_button, elided, toggle_reference};
@@ -54,7 +55,8 @@ pub fn show(ui: &mut Ui, session: &mut Session, kept_jumps: &mut KeptJumps) -> O
     }
     let save = Button::labelled("save all", text("panel-save-all")).show_in_row(ui);
     small(ui, text("panel-save-all-about"));
-    save.clicked().then_some(PageCommand::SaveAll)
+    save.clicked()
+        .then_some(PageCommand::Save(Saved::KeptJumps))
 }
 
 /// Turns and call, short enough for a row.

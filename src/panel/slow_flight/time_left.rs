@@ -4,8 +4,9 @@ use egui::{Align2, Rect, Ui, pos2};
 
 use crate::fitted::fitted;
 use crate::style::{self, ACCENT, CARD, GAP, TEXT, WARNING};
+use turns_aloft_scenario::curve::turns_of;
 use turns_aloft_session::Session;
-use turns_aloft_session::readings::{turns_of, turns_so_far_text};
+use turns_aloft_session::readings::turns_so_far_text;
 use turns_aloft_session::slow_flight::lands_in;
 use turns_aloft_words::{say, text};
 

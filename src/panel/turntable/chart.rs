@@ -6,13 +6,16 @@ use egui::{Align2, Pos2, Rect, Sense, Shape, Stroke, Ui, pos2, vec2};
 use crate::charts::scale::VerticalScale;
 use crate::fitted::fitted;
 use crate::round_steps::round_step;
-use crate::style::{self, ACCENT, CARD, GAP, PLAYHEAD, REFERENCE, WEAK_TEXT};
-use crate::turntable::chart_curve::RunCurve;
+use crate::style::{
+    self, ACCENT, CARD, GAP, INERTIA, PLAYHEAD, REFERENCE, TEXT, ThemeColour, WEAK_TEXT,
+};
 use crate::turntable::transport;
+use turns_aloft_describe::Label;
+use turns_aloft_describe::curve::run_unit;
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_session::Session;
 use turns_aloft_session::turntable::OnTurntable;
-use turns_aloft_turntable::Sample;
+use turns_aloft_turntable::{RunCurve, Sample};
 use turns_aloft_words::decimal;
 
 /// The shortest and the longest time that is shown, s.
@@ -60,7 +63,7 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
     let span_s = span_s(on_turntable);
     let own = points(&on_turntable.run().samples, span_s);
     let kept = (on_turntable.kept()).map(|run| points(&run.samples, span_s));
-    let (shown, now) = (on_turntable.shown(), on_turntable.turntable().readout());
+    let (shown, now) = (on_turntable.shown(), on_turntable.now());
     let is_beside = area.width() >= BESIDE;
     let (names, head) = if is_beside { (NAMES, 0.0) } else { (0.0, HEAD) };
     let height = area.height() - TICKS;
@@ -70,9 +73,9 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
     let high = each - head - APART;
     let measured = measured(on_turntable, span_s);
     let scale = |curve: &RunCurve| {
-        let unit = curve.unit(session);
+        let unit = run_unit(*curve, session.units());
         let samples = own.iter().chain(kept.iter().flatten()).copied();
-        let values = samples.chain([&shown, &now]).map(|it| curve.of(it));
+        let values = samples.chain([&shown, &now]).map(|it| curve.value(it));
         let of_sensor = (measured.iter().filter(|_| *curve == RunCurve::Rate)).map(|it| it[1]);
         VerticalScale::of(values.chain(of_sensor).map(|it| unit.from_si(it)), high)
     };
@@ -86,8 +89,8 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
     };
     for (i, (&curve, scale)) in curves.iter().zip(&scales).enumerate() {
         let top = area.top() + each * i as f32;
-        let unit = curve.unit(session);
-        let value = unit.text(curve.of(&shown));
+        let unit = run_unit(curve, session.units());
+        let value = unit.text(curve.value(&shown));
         let chart = Rect::from_min_max(
             pos2(left, top + head),
             pos2(area.right(), top + head + high),
@@ -107,7 +110,7 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
         scale.lines(&painter, chart);
         scale.numbers(ui.painter(), chart);
         let place = |sample: &Sample| -> Pos2 {
-            let y = scale.y(chart, unit.from_si(curve.of(sample)));
+            let y = scale.y(chart, unit.from_si(curve.value(sample)));
             pos2(x_of(sample.t_s), y)
         };
         if let Some(kept) = &kept {
@@ -121,7 +124,7 @@ fn draw(ui: &Ui, session: &Session, area: Rect) -> Option<(Rect, [f64; 2])> {
             let placed = measured.iter().map(place).collect();
             painter.add(Shape::line(placed, Stroke::new(1.5, ACCENT.get())));
         }
-        let colour = curve.colour().get();
+        let colour = colour(curve).get();
         let placed = own.iter().copied().chain([&now]).map(place).collect();
         painter.add(Shape::line(placed, Stroke::new(2.5, colour)));
         let stroke = Stroke::new(2.0, PLAYHEAD.get());
@@ -185,14 +188,14 @@ fn beside(ui: &Ui, curve: RunCurve, value: &str, rect: Rect) {
     let (up, down) = (middle - vec2(0.0, 2.0), middle - vec2(0.0, 3.0));
     painter.text(up, Align2::LEFT_BOTTOM, label, font, WEAK_TEXT.get());
     let size = style::fitting(painter, value, 18.0, rect.width() - GAP);
-    let colour = curve.colour().get();
+    let colour = colour(curve).get();
     painter.text(down, Align2::LEFT_TOP, value, style::bold(size), colour);
 }
 
 fn above(ui: &Ui, curve: RunCurve, value: &str, row: Rect) {
     let painter = ui.painter();
     let (right, bold) = (Align2::RIGHT_CENTER, style::bold(17.0));
-    let own = painter.text(row.right_center(), right, value, bold, curve.colour().get());
+    let own = painter.text(row.right_center(), right, value, bold, colour(curve).get());
     let room = own.left() - GAP - row.left();
     let (left, font) = (Align2::LEFT_CENTER, style::text(14.0));
     let label = fitted(painter, left, curve.label(), font, WEAK_TEXT.get(), room);
@@ -221,5 +224,12 @@ fn times(ui: &Ui, line: Rect, [from_s, to_s]: [f64; 2], x_of: impl Fn(f64) -> f3
             style::text(13.0),
             WEAK_TEXT.get(),
         );
+    }
+}
+
+const fn colour(curve: RunCurve) -> ThemeColour {
+    match curve {
+        RunCurve::Inertia => INERTIA,
+        _ => TEXT,
     }
 }

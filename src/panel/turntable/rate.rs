@@ -1,6 +1,7 @@
 //! The rate as the largest figure, L = I · ω, and where the energy comes from.
 
 use egui::{Align2, CornerRadius, Sense, Ui, vec2};
+use turns_aloft_describe::unit::TENTHS_OF_JOULES;
 
 use crate::charts::equation;
 use crate::fitted::fitted;
@@ -9,7 +10,7 @@ use crate::style::{self, CARD, GAP, TEXT, WEAK_TEXT, WIDE_GAP};
 use crate::text::small;
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_session::Session;
-use turns_aloft_session::turntable::{ENERGY, OnTurntable, equation as of_sample, rate, sense};
+use turns_aloft_session::turntable::{OnTurntable, equation as of_sample, rate, sense};
 use turns_aloft_words::text;
 
 /// Font size of the rate: to be read from three metres where there is room (our estimate), else as large as
@@ -66,7 +67,7 @@ pub fn energies(ui: &mut Ui, on_turntable: &OnTurntable) {
         (text("turntable-pushed"), sample.pushed_j),
     ] {
         let width = ui.available_width();
-        let value = ENERGY.text(energy_j);
+        let value = TENTHS_OF_JOULES.text(energy_j);
         let painter = ui.painter();
         let bold = style::bold(17.0);
         let value = fitted(painter, Align2::RIGHT_TOP, &value, bold, TEXT.get(), width);

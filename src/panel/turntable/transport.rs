@@ -1,6 +1,7 @@
 //! Pause and go on, again, keep, save; and a line of time where there is no room for curves.
 
 use egui::{Align2, Rect, Stroke, Ui, pos2, vec2};
+use turns_aloft_session::Saved;
 
 use crate::command::PageCommand;
 use crate::controls::{Button, Scale, slider};
@@ -67,7 +68,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, rect: Rect) -> Option<PageComman
             WEAK_TEXT.get(),
         );
     }
-    saved.then_some(PageCommand::SaveRun)
+    saved.then_some(PageCommand::Save(Saved::RunTable))
 }
 
 /// The whole run as a line to go back on.

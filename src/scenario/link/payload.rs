@@ -8,11 +8,11 @@ use crate::input::{Choice, Text};
 use crate::led;
 use crate::link::bytes::{Reader, Writer};
 use crate::link::unreadable::Unreadable;
-use crate::order::by_number;
 use crate::parameter::{BLANK, Parameter};
 use crate::scenario::Scenario;
 use crate::setting::Refused;
 use turns_aloft_physics::led_tucks::{Knot, LedTucks};
+use turns_aloft_physics::order::by_number;
 
 /// Anything that a link may hold.
 #[derive(Debug, Clone, Copy)]

@@ -9,10 +9,10 @@ use turns_aloft_analysis::steps::{Gain, gain};
 use turns_aloft_analysis::weights::Weights;
 use turns_aloft_describe::budget::all_there;
 use turns_aloft_describe::rounded_budget::Shown;
+use turns_aloft_physics::order::by_number;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::beyond::Respect;
 use turns_aloft_scenario::fly::Jump;
-use turns_aloft_scenario::order::by_number;
 use turns_aloft_scenario::seen::Stand;
 use turns_aloft_scenario::source::Source;
 

@@ -7,7 +7,7 @@ use turns_aloft_describe::number::plain;
 use turns_aloft_describe::turns::{turns_in_all, turns_text};
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_describe::{About, Label};
-use turns_aloft_scenario::order::by_number;
+use turns_aloft_physics::order::by_number;
 use turns_aloft_words::{say, text};
 
 /// All lines, as far as the map has been flown.

@@ -6,7 +6,7 @@ use crate::state::slow_flight::SlowFlight;
 use turns_aloft_describe::turns::{hundredths_of, turns_text};
 use turns_aloft_describe::unit::{SECONDS, UnitText};
 use turns_aloft_physics::flight::FlightSample;
-use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::curve::turns_of;
 use turns_aloft_scenario::fly::Jump;
 use turns_aloft_words::{say, text};
 
@@ -67,9 +67,4 @@ pub fn turns_so_far_text(jump: &Jump, turns: f64) -> String {
 /// Turns up to a moment, the part turned on the ice included.
 pub fn turns_at(session: &Session, sample: &FlightSample) -> f64 {
     turns_of(session.scenario(), sample)
-}
-
-/// The same of any attempt.
-pub fn turns_of(scenario: &Scenario, sample: &FlightSample) -> f64 {
-    sample.air_turns() + scenario.pre_rotation_turns
 }

@@ -2,8 +2,8 @@
 
 use crate::describe::reading::Reading;
 use crate::describe::{
-    compare, efforts, flight, goal_lines, loads, map, measuring, result, slow_flight, turn_try,
-    turntable, uncertainty, weights, why_lines,
+    compare, efforts, flight, goal_lines, lesson, loads, map, measuring, result, slow_flight,
+    turn_try, turntable, uncertainty, weights, why_lines,
 };
 use crate::session::Session;
 use crate::state::question::Question;
@@ -12,6 +12,10 @@ use crate::state::question::Question;
 pub fn readings(session: &Session) -> Vec<Reading> {
     // What is flown by hand has lines of its own: these are of the jump at hand.
     if session.is_flown_by_hand() {
+        return Vec::new();
+    }
+    // What is to be predicted is not told before.
+    if session.withholds_flight() {
         return Vec::new();
     }
     if let Some(on_turntable) = session.turntable() {
@@ -40,6 +44,9 @@ impl Session {
         }
         if let Some(slow) = self.slow_flight() {
             return slow_flight::lines(self, slow);
+        }
+        if let Some(lesson) = self.lesson() {
+            return lesson::lines(self, lesson);
         }
         if self.is_on_turntable() {
             return Vec::new();

@@ -17,6 +17,9 @@ use turns_aloft_words::{decimal, say, text};
 
 /// The result in one sentence, to be read out.
 pub fn summary(session: &Session) -> String {
+    if session.withholds_flight() {
+        return text("lesson-withheld").to_owned();
+    }
     if let Some(state) = slow_flight::state(session) {
         return state;
     }

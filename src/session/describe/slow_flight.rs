@@ -3,7 +3,7 @@
 use std::cmp::Ordering;
 use std::f64::consts::TAU;
 
-use crate::describe::moment::{turns_of, turns_so_far_text};
+use crate::describe::moment::turns_so_far_text;
 use crate::describe::reading::{Group, Reading, line};
 use crate::session::Session;
 use crate::state::slow_flight::{Landed, SlowFlight};
@@ -17,6 +17,7 @@ use turns_aloft_describe::turn_try::{passed, turns};
 use turns_aloft_describe::turns::{signed_text, turns_in_all, turns_text};
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_physics::led_flight::LedFlight;
+use turns_aloft_scenario::curve::turns_of;
 use turns_aloft_words::{decimal, say, text};
 
 /// How it is led, in one sentence.

@@ -6,15 +6,12 @@ use crate::describe::prediction::prediction;
 use crate::describe::reading::{Group, Reading, line};
 use crate::session::Session;
 use crate::state::turntable::OnTurntable;
-use turns_aloft_describe::unit::{INERTIA, MOMENTUM, SECONDS, TURNS, UnitText, fixed};
+use turns_aloft_describe::unit::TENTHS_OF_JOULES;
+use turns_aloft_describe::unit::{INERTIA, MOMENTUM, SECONDS, TURNS, UnitText};
 use turns_aloft_physics::flight::MomentumParts;
 use turns_aloft_scenario::parameter::Kind;
-use turns_aloft_scenario::units::{Unit, UnitSign};
 use turns_aloft_turntable::{Sample, Stand};
 use turns_aloft_words::{say, text};
-
-/// Finer than a jump's: on a turntable it is less.
-pub const ENERGY: Unit = fixed(UnitSign::J, 1);
 
 /// Slower than this, rad/s, is at rest: no unit shows it.
 const AT_REST_RAD_S: f64 = 5e-3;
@@ -124,25 +121,25 @@ pub(crate) fn lines(session: &Session, on_turntable: &OnTurntable) -> Vec<Readin
             Group::Energy,
             "energy",
             text("panel-curve-energy"),
-            ENERGY.text(shown.kinetic_j),
+            TENTHS_OF_JOULES.text(shown.kinetic_j),
         ),
         (
             Group::Energy,
             "work",
             text("turntable-work"),
-            ENERGY.text(shown.work_j),
+            TENTHS_OF_JOULES.text(shown.work_j),
         ),
         (
             Group::Energy,
             "heat",
             text("turntable-heat"),
-            ENERGY.text(shown.heat_j),
+            TENTHS_OF_JOULES.text(shown.heat_j),
         ),
         (
             Group::Energy,
             "pushed",
             text("turntable-pushed"),
-            ENERGY.text(shown.pushed_j),
+            TENTHS_OF_JOULES.text(shown.pushed_j),
         ),
         (
             Group::Hands,

@@ -79,6 +79,7 @@ impl Session {
     /// Does an action: as a whole, or not at all where it would change what is locked, which is said in
     /// one sentence. Returns whether it was allowed.
     pub fn apply(&mut self, action: Action) -> bool {
+        self.leave_lesson_for(&action);
         let pass = match action {
             Action::Undo => History::undo,
             Action::Redo => History::redo,
@@ -177,12 +178,12 @@ impl Session {
         }
     }
 
-    fn own_settings(&self) -> OwnSettings {
+    pub(crate) fn own_settings(&self) -> OwnSettings {
         OwnSettings::new(&self.uncertainty, &self.goal_settings.limits)
     }
 
     /// Takes up what had been set about a jumper who is back.
-    fn take_up(&mut self, own: OwnSettings) {
+    pub(crate) fn take_up(&mut self, own: OwnSettings) {
         self.goal_settings.limits = own.limits();
         self.uncertainty.own = own.half_widths;
         self.measure_range();

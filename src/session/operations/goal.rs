@@ -10,7 +10,7 @@ use turns_aloft_analysis::goal::{GOAL_TURNS, HAS_THEM_TURNS, Single};
 use turns_aloft_analysis::lever::Lever;
 use turns_aloft_analysis::weights::Needed;
 use turns_aloft_describe::Text;
-use turns_aloft_scenario::order::by_number;
+use turns_aloft_physics::order::by_number;
 
 /// A step of the turns asked for.
 const GOAL_STEP_TURNS: f64 = 0.25;

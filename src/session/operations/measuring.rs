@@ -72,6 +72,7 @@ impl Session {
         self.stop_measuring();
         self.leave_turntable();
         self.stop_flying_by_hand();
+        self.leave_lesson();
         self.setting_up = false;
         self.notice = None;
     }

@@ -5,6 +5,7 @@ use crate::session::Session;
 use crate::state::question::Question;
 use turns_aloft_attempt::Attempt;
 use turns_aloft_describe::Sentence;
+use turns_aloft_lesson::Lesson;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::collection::saved::FileKind;
 use turns_aloft_words::say;
@@ -39,6 +40,10 @@ impl Session {
     pub fn open_text(&mut self, file: &str) {
         if FileKind::of(file) == FileKind::Collection {
             self.open_collection(file);
+            return;
+        }
+        if Lesson::is_in(file) {
+            self.open_lesson(file);
             return;
         }
         if Attempt::is_in(file) {

@@ -4,7 +4,9 @@ use crate::session::Session;
 use crate::state::prediction::{Prediction, Tendency};
 use crate::state::turntable::OnTurntable;
 use turns_aloft_describe::Sentence;
+use turns_aloft_lesson::free::Free;
 use turns_aloft_physics::segments::SegmentTable;
+use turns_aloft_turntable::position::Limbs;
 use turns_aloft_turntable::{Position, Setup, Stand};
 use turns_aloft_words::text;
 
@@ -58,10 +60,22 @@ impl Session {
 
     /// Leads arms, legs or trunk.
     pub fn lead_turntable(&mut self, change: impl FnOnce(&mut Position)) {
+        let [arms_free, legs_free, trunk_free] =
+            [Limbs::Arms, Limbs::Legs, Limbs::Trunk].map(|limbs| self.is_free(Free::Limbs(limbs)));
         if let Some(on_turntable) = &mut self.turntable {
             let before = on_turntable.shown_or_led();
             let mut position = before;
             change(&mut position);
+            // A finger in the picture leads all at once, what a lesson locks as well.
+            if !arms_free {
+                position.hand_distance_m = before.hand_distance_m;
+            }
+            if !legs_free {
+                position.legs = before.legs;
+            }
+            if !trunk_free {
+                position.twist_rad = before.twist_rad;
+            }
             let [nearest_m, farthest_m] = on_turntable.reach_m();
             position.hand_distance_m = position.hand_distance_m.clamp(nearest_m, farthest_m);
             if position != before {
@@ -72,6 +86,9 @@ impl Session {
 
     /// So many pushes by hand, positive anticlockwise seen from above.
     pub fn push_turntable(&mut self, pushes: f64) {
+        if !self.is_free(Free::Push) {
+            return;
+        }
         if let Some(on_turntable) = &mut self.turntable {
             on_turntable.push(pushes * PUSH_RAD_S);
         }
@@ -79,6 +96,9 @@ impl Session {
 
     /// A push by a flick that would turn it so fast, rad/s.
     pub fn flick_turntable(&mut self, rate_rad_s: f64) {
+        if !self.is_free(Free::Push) {
+            return;
+        }
         if let Some(on_turntable) = &mut self.turntable {
             on_turntable.push(rate_rad_s.clamp(-HARDEST_FLICK_RAD_S, HARDEST_FLICK_RAD_S));
         }
@@ -86,6 +106,9 @@ impl Session {
 
     /// Turns at the rate that is to be set.
     pub fn turn_at_rate_to_set(&mut self) {
+        if !self.is_free(Free::Push) {
+            return;
+        }
         if let Some(on_turntable) = &mut self.turntable {
             on_turntable.set_rate();
         }
@@ -124,12 +147,6 @@ impl Session {
         if let Some(on_turntable) = &mut self.turntable {
             on_turntable.keep_or_drop_run();
         }
-    }
-
-    /// The run as a file, with the file's name.
-    pub fn run_file(&self) -> Option<[String; 2]> {
-        let run = self.turntable()?.run();
-        Some(["turntable.csv".to_owned(), run.to_csv()])
     }
 
     /// Another stand brings its bearing along, and begins at rest.

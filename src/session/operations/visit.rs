@@ -4,6 +4,7 @@ use crate::session::Session;
 use crate::state::document::Document;
 use crate::state::fitted_jumps::FittedJumps;
 use crate::state::history::{Change, History};
+use crate::state::lesson::{LessonInSight, Played};
 use crate::state::measuring::Measuring;
 use crate::state::reference::SavedReference;
 use crate::state::visit::{Visit, VisitState, jump_of};
@@ -28,20 +29,29 @@ impl Session {
             measuring: self.attempt().cloned(),
             turntable: self.turntable_setup,
             fitted: self.fitted_jumps.clone(),
+            lessons: self.lessons_to_keep(),
+            in_lesson: self.lesson().map(LessonInSight::is_begun),
         }
     }
 
     /// What a reload needs, as text.
     pub fn keep(&self) -> String {
+        let lesson = self.lesson.as_ref();
+        let before = lesson.map(|lesson| &*lesson.before);
+        let (document, history, reference) = match before {
+            // A reload comes back to the lesson, and leaving that to what was at hand before.
+            Some(before) => (&before.document, &before.history, before.reference.clone()),
+            None => (&self.document, &self.history, self.saved_reference()),
+        };
         serde_json::to_string(&Visit {
-            scenario: self.document.scenario.to_file(),
-            base: self.document.base.to_file(),
+            scenario: document.scenario.to_file(),
+            base: document.base.to_file(),
             units: self.preferences.units,
             uncertainty: self.uncertainty.clone(),
             question: self.question,
             goal: self.goal_settings.saved(),
             map: self.map_levers().clone(),
-            reference: self.reference().map(SavedReference::of),
+            reference,
             greeted: self.preferences.greeted,
             curves: self.preferences.curves,
             side_by_side: self.preferences.side_by_side,
@@ -50,9 +60,15 @@ impl Session {
             measuring: self.attempt().map(Attempt::to_file),
             fitted: self.fitted_jumps.saved(),
             turntable: self.turntable_setup.written(),
-            history: self.history.saved(),
+            lessons: self.lessons_to_keep().iter().map(Played::saved).collect(),
+            in_lesson: lesson.map(LessonInSight::is_begun),
+            history: history.saved(),
         })
         .expect("a session holds nothing that JSON cannot say")
+    }
+
+    pub(crate) fn saved_reference(&self) -> Option<SavedReference> {
+        self.reference().map(SavedReference::of)
     }
 
     /// Restores an earlier visit. An unreadable one is reported and the usual start stays; where only its
@@ -90,6 +106,12 @@ impl Session {
                     self.turntable_setup = setup;
                 }
                 self.measure_range();
+                self.lessons = visit.lessons.iter().filter_map(Played::restore).collect();
+                if let (Some(begun), Some(played)) =
+                    (visit.in_lesson, self.lessons.first().cloned())
+                {
+                    self.show_lesson(played, begun);
+                }
             }
             Err(_) => match jump_of(json) {
                 Some(jump) => {

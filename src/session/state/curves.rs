@@ -2,43 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-/// A curve over the flight.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Curve {
-    Rate,
-    Inertia,
-    Momentum,
-    Energy,
-    Turns,
-    Height,
-    Torque,
-}
-
-impl Curve {
-    /// In the order in which they are offered and drawn.
-    pub const ALL: [Self; 7] = [
-        Self::Rate,
-        Self::Inertia,
-        Self::Momentum,
-        Self::Energy,
-        Self::Turns,
-        Self::Height,
-        Self::Torque,
-    ];
-
-    /// Tells it from the others, whatever is spoken.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Rate => "rate",
-            Self::Inertia => "inertia",
-            Self::Momentum => "momentum",
-            Self::Energy => "energy",
-            Self::Turns => "turns",
-            Self::Height => "height",
-            Self::Torque => "torque",
-        }
-    }
-}
+use turns_aloft_scenario::curve::Curve;
 
 /// The curves shown, one at least, and whether L = I · ω is shown with them.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]

@@ -23,7 +23,7 @@ pub struct Reference {
 }
 
 /// What survives a reload: also an attempt whose origin is gone by then.
-#[derive(Debug, Serialize, Deserialize)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub(crate) struct SavedReference {
     which: Which,
     name: String,

@@ -30,6 +30,8 @@ pub struct OnTurntable {
     shown_s: Option<f64>,
     /// The run that is laid under this one.
     kept: Option<Run>,
+    /// A run that was worked out before and is played back: nobody leads it.
+    played_back: Option<Run>,
     /// What the button sets.
     pub(crate) rate_to_set_rad_s: f64,
     /// The friction that there is when it is not left out.
@@ -53,6 +55,7 @@ impl OnTurntable {
             running: true,
             shown_s: None,
             kept: None,
+            played_back: None,
             rate_to_set_rad_s: RATE_TO_SET_RAD_S,
             friction: setup.friction,
             slowing: Slowing::default(),
@@ -81,7 +84,26 @@ impl OnTurntable {
     }
 
     pub const fn run(&self) -> &Run {
-        self.turntable.run()
+        match &self.played_back {
+            Some(run) => run,
+            None => self.turntable.run(),
+        }
+    }
+
+    /// Plays back a run from its beginning: with a sample at least.
+    pub(crate) fn play_back(&mut self, run: Run) {
+        self.played_back = Some(run);
+        (self.running, self.shown_s) = (true, Some(0.0));
+    }
+
+    /// Whether a run that was worked out before is in sight, which nobody leads.
+    pub const fn is_played_back(&self) -> bool {
+        self.played_back.is_some()
+    }
+
+    /// Whether it has been played back to its end.
+    pub(crate) fn has_played(&self) -> bool {
+        self.is_played_back() && self.shown_s.is_some_and(|t_s| t_s >= self.end_s())
     }
 
     /// The run that is laid under this one.
@@ -146,11 +168,14 @@ impl OnTurntable {
 
     /// Whether time goes on.
     pub const fn is_running(&self) -> bool {
-        self.running && self.shown_s.is_none()
+        self.running && (self.shown_s.is_none() || self.played_back.is_some())
     }
 
     /// Whether the next picture is another one.
     pub fn moves(&self) -> bool {
+        if self.is_played_back() {
+            return self.running;
+        }
         let turns = self.is_running() && !self.turntable.is_still() && !self.turntable.is_full();
         // A sensor from which nothing comes changes no picture.
         turns
@@ -161,12 +186,18 @@ impl OnTurntable {
 
     /// How far the run has come, s.
     pub fn end_s(&self) -> f64 {
-        self.turntable.readout().t_s
+        self.now().t_s
+    }
+
+    /// All that is read where the run has come to.
+    pub fn now(&self) -> Sample {
+        let of_run = self.played_back.as_ref().and_then(|run| run.samples.last());
+        of_run.copied().unwrap_or_else(|| self.turntable.readout())
     }
 
     /// All that is read at the time shown.
     pub fn shown(&self) -> Sample {
-        let now = self.turntable.readout();
+        let now = self.now();
         (self.shown_s)
             .filter(|t_s| *t_s < now.t_s)
             .and_then(|t_s| self.run().at(t_s))
@@ -187,11 +218,18 @@ impl OnTurntable {
     }
 
     pub(crate) fn advance(&mut self, passed_s: f64) {
-        if self.is_running() {
-            self.turntable.step(passed_s);
-            self.announce();
-            self.watch();
+        if !self.is_running() {
+            return;
         }
+        if self.is_played_back() {
+            let t_s = self.shown().t_s + passed_s;
+            self.running = t_s < self.end_s();
+            self.shown_s = Some(t_s.min(self.end_s()));
+        } else {
+            self.turntable.step(passed_s);
+        }
+        self.announce();
+        self.watch();
     }
 
     /// What became of a prediction is announced at once.
@@ -226,6 +264,9 @@ impl OnTurntable {
 
     /// From now on they go there. Whatever is done goes on from the time that is shown.
     pub(crate) fn lead(&mut self, position: Position) {
+        if self.is_played_back() {
+            return;
+        }
         self.go_on();
         self.led = position;
         self.turntable.lead(&position);
@@ -233,6 +274,9 @@ impl OnTurntable {
 
     /// A push that makes it turn faster by this, as it is held now.
     pub(crate) fn push(&mut self, by_rad_s: f64) {
+        if self.is_played_back() {
+            return;
+        }
         self.go_on();
         let inertia_kg_m2 = self.turntable.readout().inertia_kg_m2;
         self.turntable.push(inertia_kg_m2 * by_rad_s);
@@ -240,6 +284,9 @@ impl OnTurntable {
     }
 
     pub(crate) fn set_rate(&mut self) {
+        if self.is_played_back() {
+            return;
+        }
         self.go_on();
         self.turntable.set_rate(self.rate_to_set_rad_s);
         self.watch_anew();
@@ -258,13 +305,20 @@ impl OnTurntable {
     pub(crate) fn show(&mut self, t_s: f64) {
         self.running = false;
         let end_s = self.end_s();
-        self.shown_s = (t_s < end_s).then_some(t_s.max(0.0));
+        let is_earlier = t_s < end_s || self.is_played_back();
+        self.shown_s = is_earlier.then_some(t_s.clamp(0.0, end_s));
         self.announce();
     }
 
     /// From the time shown, to which it is wound back: what came later is forgotten.
     fn go_on(&mut self) {
         self.running = true;
+        if self.is_played_back() {
+            if self.has_played() {
+                self.shown_s = Some(0.0);
+            }
+            return;
+        }
         if let Some(t_s) = self.shown_s.take() {
             self.turntable.wind_back(t_s);
             self.watch_anew();
@@ -275,6 +329,10 @@ impl OnTurntable {
 
     /// The same from the beginning.
     pub(crate) fn again(&mut self) -> Result<(), Refused> {
+        if self.is_played_back() {
+            (self.running, self.shown_s) = (true, Some(0.0));
+            return Ok(());
+        }
         let (setup, first) = (*self.setup(), self.first);
         self.begin(&setup, &first)
     }

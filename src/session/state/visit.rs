@@ -7,6 +7,7 @@ use crate::state::curves::ShownCurves;
 use crate::state::document::Document;
 use crate::state::fitted_jumps::FittedJumps;
 use crate::state::goal_settings::{GoalSettings, SavedGoal};
+use crate::state::lesson::{Played, SavedLesson};
 use crate::state::levers::Levers;
 use crate::state::preferences::Preferences;
 use crate::state::question::Question;
@@ -57,6 +58,12 @@ pub(crate) struct Visit {
     /// Who was on the turntable last, and on what.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub turntable: Vec<[String; 2]>,
+    /// The lessons that were played, the one in sight first.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub lessons: Vec<SavedLesson>,
+    /// Whether one is in sight, and whether its first step has been asked for.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub in_lesson: Option<bool>,
     /// Visits before there was undo have none. Read apart: where it is spoilt the rest is not.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub history: Option<Value>,
@@ -125,6 +132,8 @@ pub struct VisitState {
     pub(crate) measuring: Option<Attempt>,
     pub(crate) turntable: Setup,
     pub(crate) fitted: FittedJumps,
+    pub(crate) lessons: Vec<Played>,
+    pub(crate) in_lesson: Option<bool>,
 }
 
 /// The jump of a visit, whatever else stands there.

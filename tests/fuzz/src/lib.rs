@@ -8,6 +8,7 @@ use turns_aloft::scenario::Scenario;
 use turns_aloft::scenario::collection::{Collection, LONGEST_NAME, MOST};
 use turns_aloft::scenario::link::{from_fragment, to_fragment};
 use turns_aloft::scenario::parameter::Parameter;
+use turns_aloft::trace::{Table, TableReader, TraceFault};
 
 /// A sentence that a notice on the page has room for. Our choice.
 const LONGEST_SENTENCE: usize = 400;
@@ -22,6 +23,15 @@ pub fn one_line(said: &str) {
     assert!(!said.trim().is_empty());
     assert!(!said.contains(char::is_control), "{said:?}");
     assert!(said.chars().count() <= LONGEST_SENTENCE, "{said:?}");
+}
+
+/// The table of a sensor's file that comes in these pieces.
+pub fn sensor_table(pieces: &[&[u8]]) -> Result<Table, TraceFault> {
+    let mut reader = TableReader::new("trace.csv");
+    for piece in pieces {
+        reader.push(piece)?;
+    }
+    reader.finish()
 }
 
 /// What was let in is flown without a number that is none, and can be given away again, whole.

@@ -1,34 +1,20 @@
-//! A sensor's file, in two pieces; the first byte says where it is cut.
+//! What is made of a sensor's file: a trace of a flight, or a sentence.
 
 #![no_main]
 
 use libfuzzer_sys::{Corpus, fuzz_target};
 use turns_aloft::describe::Sentence;
-use turns_aloft::trace::{
-    Signals, Survey, Table, TableReader, Trace, TraceFault, Windows, find_columns,
-};
-use turns_aloft_fuzz::{one_line, said};
+use turns_aloft::trace::{Signals, Survey, Table, Trace, TraceFault, Windows, find_columns};
+use turns_aloft_fuzz::{one_line, said, sensor_table};
 
 fuzz_target!(|data: &[u8]| -> Corpus {
-    let Some((&cut, text)) = data.split_first() else {
+    // The first byte is for `table.rs`, whose inputs these are, too.
+    let Some((_, text)) = data.split_first() else {
         return Corpus::Reject;
     };
-    let at = text.len() * usize::from(cut) / 256;
-    let table = match table(&[&text[..at], &text[at..]]) {
-        Ok(table) => table,
-        Err(why) => {
-            said(&why);
-            return Corpus::Keep;
-        }
+    let Ok(table) = sensor_table(&[text]) else {
+        return Corpus::Reject;
     };
-    assert!(
-        table
-            .columns
-            .iter()
-            .all(|column| column.values.len() == table.rows())
-    );
-    let whole = self::table(&[text]).expect("it was read in two pieces");
-    assert_eq!(whole.rows(), table.rows());
     match traced(&table) {
         Ok((survey, trace)) => {
             good(&trace);
@@ -54,14 +40,6 @@ fuzz_target!(|data: &[u8]| -> Corpus {
     }
     Corpus::Keep
 });
-
-fn table(pieces: &[&[u8]]) -> Result<Table, TraceFault> {
-    let mut reader = TableReader::new("trace.csv");
-    for piece in pieces {
-        reader.push(piece)?;
-    }
-    reader.finish()
-}
 
 fn traced(table: &Table) -> Result<(Survey, Trace), TraceFault> {
     let columns = find_columns(table)?;

@@ -1,5 +1,7 @@
 //! The film that is open on the page: when its frames are shown.
 
+use turns_aloft_physics::order::sorted;
+
 /// What the page says of a film that it has opened.
 #[derive(Debug, Clone, PartialEq)]
 pub struct OpenFilm {
@@ -30,8 +32,8 @@ impl OpenFilm {
     /// The usual time from one frame to the next on the player's clock, s: their median. Of one frame alone
     /// a 30th of a second.
     pub fn frame_s(&self) -> f64 {
-        let mut steps_s: Vec<f64> = self.times_s.windows(2).map(|two| two[1] - two[0]).collect();
-        steps_s.sort_by(f64::total_cmp);
+        let steps_s = self.times_s.windows(2).map(|two| two[1] - two[0]);
+        let steps_s = sorted(steps_s.collect());
         steps_s
             .get(steps_s.len() / 2)
             .copied()

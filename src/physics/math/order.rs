@@ -10,6 +10,11 @@ pub fn by_number<T>(items: Vec<T>, number: impl Fn(&T) -> f64) -> Vec<T> {
     places.filter_map(|place| items[place].take()).collect()
 }
 
+/// Numbers, the least first.
+pub fn sorted(numbers: Vec<f64>) -> Vec<f64> {
+    by_number(numbers, |number| *number)
+}
+
 fn places(numbers: &[f64]) -> Vec<usize> {
     let mut places: Vec<usize> = (0..numbers.len()).collect();
     places.sort_by(|&a, &b| numbers[a].total_cmp(&numbers[b]));
