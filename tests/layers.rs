@@ -11,7 +11,7 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 20] = [
+const LAYERS: [(&str, &[&str]); 21] = [
     ("physics", &[]),
     ("film", &[]),
     ("scenario", &["physics"]),
@@ -72,6 +72,12 @@ const LAYERS: [(&str, &[&str]); 20] = [
         "sheet",
         &[
             "scenario", "analysis", "words", "lesson", "describe", "picture",
+        ],
+    ),
+    (
+        "documents",
+        &[
+            "scenario", "analysis", "lesson", "words", "describe", "picture", "sheet",
         ],
     ),
     (

@@ -8,10 +8,6 @@ use resvg::tiny_skia::{Pixmap, Transform};
 use resvg::usvg::{self, Tree};
 use serde_json::json;
 
-use turns_aloft::analysis::budget::Budget;
-use turns_aloft::analysis::goal::Goal;
-use turns_aloft::analysis::lever::Season;
-use turns_aloft::analysis::limits::Limits;
 use turns_aloft::describe::outcome::option;
 use turns_aloft::describe::quantity::{figure_text, filled};
 use turns_aloft::describe::turns::{turns_in_all, turns_text};
@@ -21,7 +17,7 @@ use turns_aloft::picture::Picture;
 use turns_aloft::scenario::link::from_fragment;
 use turns_aloft::scenario::starts;
 use turns_aloft::scenario::units::Units;
-use turns_aloft::sheet::{Coached, answers, coach, plan, pupil, results};
+use turns_aloft::sheet::{answers, coach, plan, pupil, results};
 use turns_aloft::words::{Language, set_language};
 
 const ADDRESS: &str = "https://example.org/turns-aloft/#lesson=one";
@@ -232,20 +228,12 @@ fn a_jump_for_the_coach_has_its_turns_its_code_and_the_cautions() {
         set_language(language);
         for start in starts::all() {
             let (scenario, jump) = (&start.scenario, start.scenario.fly());
-            let (limits, season) = (Limits::default(), Season::default());
-            let singles = jump.owed.map_or_else(Vec::new, |owed| {
-                Goal::new(scenario, &jump, owed.turns, &limits, &season).singles()
-            });
-            let sheet = coach(&Coached {
-                picture: Picture {
-                    scenario,
-                    jump: &jump,
-                    units: &units,
-                    tried: None,
-                    address: Some("https://example.org/"),
-                },
-                budget: &Budget::new(scenario, &jump),
-                singles: &singles,
+            let sheet = coach(&Picture {
+                scenario,
+                jump: &jump,
+                units: &units,
+                tried: None,
+                address: Some("https://example.org/"),
             });
             is_a_page(&sheet, language);
             assert!(

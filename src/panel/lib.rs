@@ -50,7 +50,7 @@ mod views;
 mod weights;
 mod why;
 
-pub use crate::command::PageCommand;
+pub use crate::command::{PageCommand, Sheet};
 pub use crate::controls::touch_targets;
 pub use crate::panels::{Frame, Panels, show};
 pub use crate::picture_text::{HandDistance, hand_distances};

@@ -4,7 +4,9 @@
 use crate::html::{Page, classed_table, escaped, list, paragraph, table};
 use turns_aloft_analysis::budget::{Budget, Cause};
 use turns_aloft_analysis::caution::Caution;
-use turns_aloft_analysis::goal::Single;
+use turns_aloft_analysis::goal::{Goal, Single};
+use turns_aloft_analysis::lever::Season;
+use turns_aloft_analysis::limits::Limits;
 use turns_aloft_describe::budget::budget_sentence;
 use turns_aloft_describe::call::verdict_text;
 use turns_aloft_describe::name::name_of;
@@ -13,21 +15,27 @@ use turns_aloft_describe::turns::{owed_text, turns_in_all, turns_text};
 use turns_aloft_describe::unit::{INERTIA, SECONDS, UnitText};
 use turns_aloft_describe::{Label, Text, beyond, call, goal, jump};
 use turns_aloft_picture::{Picture, jump_code_svg, strip_svg};
+use turns_aloft_scenario::Scenario;
+use turns_aloft_scenario::fly::Jump;
 use turns_aloft_scenario::parameter::{Kind, Parameter};
 use turns_aloft_words::{say, text};
 
 /// A jump, and what has been found of it.
-pub struct Coached<'a> {
-    pub picture: Picture<'a>,
-    pub budget: &'a Budget,
+struct Coached<'a> {
+    picture: &'a Picture<'a>,
+    budget: Budget,
     /// What each lever alone would need for the turns that are missing; none where none are, or where nothing
     /// is owed.
-    pub singles: &'a [Single],
+    singles: Vec<Single>,
 }
 
 /// The sheet in the language spoken.
-pub fn coach(coached: &Coached<'_>) -> String {
-    let picture = &coached.picture;
+pub fn coach(picture: &Picture<'_>) -> String {
+    let coached = &Coached {
+        picture,
+        budget: Budget::new(picture.scenario, picture.jump),
+        singles: singles(picture.scenario, picture.jump),
+    };
     let mut page = Page::new(&name_of(picture.scenario));
     let code = jump_code_svg(picture, text("picture-open-it"));
     page.header(text("sheet-coach"), &jumper(picture), code);
@@ -41,6 +49,18 @@ pub fn coach(coached: &Coached<'_>) -> String {
         &list(cautions(coached).into_iter().map(Text::text)),
     );
     page.finished()
+}
+
+fn singles(scenario: &Scenario, jump: &Jump) -> Vec<Single> {
+    let Some(owed) = jump.owed else {
+        return Vec::new();
+    };
+    let (limits, season) = (Limits::default(), Season::default());
+    let goal = Goal::new(scenario, jump, owed.turns, &limits, &season);
+    if goal.reached() {
+        return Vec::new();
+    }
+    goal.singles()
 }
 
 fn jumper(picture: &Picture<'_>) -> String {
@@ -117,8 +137,8 @@ fn facts(picture: &Picture<'_>) -> String {
 /// The budget, as it adds up.
 fn where_they_went(coached: &Coached<'_>) -> String {
     let (scenario, jump) = (coached.picture.scenario, coached.picture.jump);
-    let shown = Shown::new(coached.budget, jump.owed.map(|owed| owed.turns));
-    let mut html = paragraph(&budget_sentence(scenario, coached.budget));
+    let shown = Shown::new(&coached.budget, jump.owed.map(|owed| owed.turns));
+    let mut html = paragraph(&budget_sentence(scenario, &coached.budget));
     let mut names = vec![text("sheet-ideal")];
     names.extend(Cause::ORDER.map(Label::label));
     names.extend([text("reading-pre-rotation-turns"), text("reading-turns")]);

@@ -5,44 +5,8 @@ use std::fmt::{Display, Write as _};
 use turns_aloft_picture::code_svg;
 use turns_aloft_words::{language, text};
 
-/// How a sheet looks. The browser's own paper is taken; nothing is coloured that has to be read.
-const STYLE: &str = "\
-@page{margin:11mm}\
-*{box-sizing:border-box}\
-html{font:10.2pt/1.32 system-ui,'Segoe UI',Helvetica,Arial,sans-serif;color:#000;background:#fff}\
-body{max-width:190mm;margin:0 auto;padding:6mm 4mm}\
-@media print{body{padding:0;max-width:none}}\
-h1{font-size:17pt;margin:0 0 1mm}\
-h2{font-size:11.5pt;margin:0 0 1mm;padding:.5mm 1.6mm;background:#e4e4e4;print-color-adjust:exact;-webkit-print-color-adjust:exact}\
-p,ul,ol,dl,figure{margin:0 0 1.2mm}\
-ul,ol{padding-left:5mm}\
-header{display:flex;gap:6mm;justify-content:space-between;align-items:flex-start;margin-bottom:3mm}\
-header svg{width:26mm;height:26mm;flex:none}\
-section{break-inside:avoid;margin:0 0 3.6mm}\
-.weak{color:#333}\
-.line{border-bottom:.25mm solid #000;height:7mm}\
-.line+p{margin-top:1.8mm}\
-.fill{display:inline-block;border-bottom:.25mm solid #000;min-width:32mm}\
-.wide{min-width:60mm}\
-.options{list-style:none;padding:0;display:flex;flex-wrap:wrap;gap:.4mm 6mm}\
-.options li::before{content:'';display:inline-block;width:3.2mm;height:3.2mm;border:.35mm solid #000;margin-right:2mm;vertical-align:-.3mm}\
-.options li.right::before{border-width:1.6mm}\
-.right{font-weight:700}\
-.pictures{display:flex;gap:8mm;list-style:none;padding:0}\
-.pictures li{text-align:center;flex:0 1 34mm}\
-.pictures svg{height:30mm;width:auto;max-width:100%;display:block;margin:0 auto}\
-.pictures svg.sign{height:18mm;margin:2mm auto}\
-table{border-collapse:collapse;width:100%;margin:0 0 1.2mm}\
-th,td{border:.25mm solid #000;padding:.8mm 1.6mm;text-align:left;vertical-align:top}\
-th{font-weight:600}\
-td:empty{height:7mm}\
-.needed th:nth-child(1){width:27%}\
-.needed th:nth-child(2){width:37%}\
-.chart svg{width:100%;max-width:150mm;height:auto;display:block}\
-.strip svg{width:100%;height:auto;max-height:58mm}\
-.turns{font-size:34pt;font-weight:700;line-height:1;margin:0}\
-footer{border-top:.3mm solid #000;padding-top:1mm;font-size:8.6pt}\
-";
+/// How a sheet looks; the page's content security policy names it by its hash (`web/finish.py`). The browser's own paper is taken; nothing is coloured that has to be read.
+const STYLE: &str = include_str!("../../assets/sheet.css");
 
 /// A page that is put together.
 pub struct Page {

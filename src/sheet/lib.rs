@@ -13,7 +13,7 @@ mod pupil;
 mod results;
 
 pub use answers::answers;
-pub use coach::{Coached, coach};
+pub use coach::coach;
 pub use plan::plan;
 pub use pupil::pupil;
 pub use results::results;

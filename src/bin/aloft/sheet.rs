@@ -4,19 +4,14 @@ use clap::{Args, Subcommand};
 
 use crate::chosen::{Chosen, bytes_of};
 use crate::lesson::open;
-use turns_aloft::analysis::budget::Budget;
-use turns_aloft::analysis::goal::{Goal, Single};
-use turns_aloft::analysis::lever::Season;
-use turns_aloft::analysis::limits::Limits;
 use turns_aloft::describe::Sentence;
 use turns_aloft::lesson::progress_file::LARGEST_BYTES;
 use turns_aloft::lesson::{Lesson, Progress};
 use turns_aloft::picture::Picture;
 use turns_aloft::scenario::Scenario;
-use turns_aloft::scenario::fly::Jump;
 use turns_aloft::scenario::reading::text_of;
 use turns_aloft::scenario::units::Units;
-use turns_aloft::sheet::{Coached, answers, coach, plan, pupil, results};
+use turns_aloft::sheet::{answers, coach, plan, pupil, results};
 use turns_aloft::words::{Language, set_language};
 
 #[derive(Args)]
@@ -114,28 +109,11 @@ fn progress(name: &str, lesson: &Lesson) -> Result<Progress, String> {
 
 fn of_jump(scenario: &Scenario, units: &Units, address: Option<&str>) -> String {
     let jump = scenario.fly();
-    coach(&Coached {
-        picture: Picture {
-            scenario,
-            jump: &jump,
-            units,
-            tried: None,
-            address,
-        },
-        budget: &Budget::new(scenario, &jump),
-        singles: &singles(scenario, &jump),
+    coach(&Picture {
+        scenario,
+        jump: &jump,
+        units,
+        tried: None,
+        address,
     })
-}
-
-/// What each lever alone would need for the turns that are missing.
-fn singles(scenario: &Scenario, jump: &Jump) -> Vec<Single> {
-    let Some(owed) = jump.owed else {
-        return Vec::new();
-    };
-    let (limits, season) = (Limits::default(), Season::default());
-    let goal = Goal::new(scenario, jump, owed.turns, &limits, &season);
-    if goal.reached() {
-        return Vec::new();
-    }
-    goal.singles()
 }

@@ -2,7 +2,7 @@
 
 use egui::{Rect, RichText, Sense, Ui, vec2};
 
-use crate::command::PageCommand;
+use crate::command::{PageCommand, Sheet};
 use crate::controls::{Button, TextBox, fold};
 use crate::lesson::edits::Edits;
 use crate::style::{self, GAP, TOUCH_SIZE};
@@ -70,10 +70,29 @@ pub fn show(
         plan(ui, lesson)
     });
     ui.add_space(GAP);
+    let mut command = None;
+    fold(ui, "Lesson sheets", text("lesson-sheets"), false, |ui| {
+        small(ui, text("lesson-sheets-about"));
+        for (name, label, sheet) in [
+            ("sheet pupil", text("lesson-sheet-pupil"), Sheet::Pupil),
+            (
+                "sheet answers",
+                text("lesson-sheet-answers"),
+                Sheet::Answers,
+            ),
+            ("sheet plan", text("lesson-sheet-plan"), Sheet::Plan),
+        ] {
+            if Button::labelled(name, label).show_in_row(ui).clicked() {
+                command = Some(PageCommand::Sheet(sheet));
+            }
+            ui.add_space(GAP);
+        }
+    });
+    ui.add_space(GAP);
     let size = vec2(ui.available_width(), TOUCH_SIZE);
     let (row, _) = ui.allocate_exact_size(size, Sense::hover());
     leave(ui, session, row);
-    None
+    command
 }
 
 /// Leaves the lesson.
