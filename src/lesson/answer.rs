@@ -4,6 +4,10 @@ use crate::figure::Figure;
 use crate::quantity::Quantity;
 use crate::said::Said;
 
+/// Options of a choice.
+pub const LEAST_OPTIONS: usize = 2;
+pub const MOST_OPTIONS: usize = 5;
+
 /// What is predicted.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Answer {

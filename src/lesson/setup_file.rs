@@ -152,7 +152,8 @@ fn row(value: Value, line: u64) -> Result<Row, Wrong> {
     })
 }
 
-const EXAMPLE: [&str; 3] = ["source", "rate_rad_s", "inertia"];
+pub const SOURCE: &str = "source";
+const EXAMPLE: [&str; 3] = [SOURCE, "rate_rad_s", "inertia"];
 const TORQUE: &str = "friction_torque_n_m";
 
 fn worked_example(value: Value) -> Result<WorkedExample, Wrong> {

@@ -2,6 +2,7 @@
 
 mod come_along;
 mod faults;
+mod link;
 mod progress;
 mod truth;
 
