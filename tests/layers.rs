@@ -84,6 +84,7 @@ const LAYERS: [(&str, &[&str]); 19] = [
             "lesson",
             "session",
             "appearance",
+            "picture",
         ],
     ),
     ("player", &["film"]),

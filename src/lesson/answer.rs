@@ -86,6 +86,15 @@ impl Choice {
             Self::Open { options } => options.iter().collect(),
         }
     }
+
+    pub fn texts_mut(&mut self) -> Vec<&mut Said> {
+        match self {
+            Self::Best { options, .. } => options.iter_mut().map(|(said, _)| said).collect(),
+            Self::Change { options, .. } => options.iter_mut().map(|(said, _)| said).collect(),
+            Self::Nearest { options, .. } => options.iter_mut().map(|(said, _)| said).collect(),
+            Self::Open { options } => options.iter_mut().collect(),
+        }
+    }
 }
 
 impl Answer {

@@ -14,6 +14,9 @@ use crate::said::Said;
 /// From one sample of a run to the next, s.
 const SAMPLE_S: f64 = 0.02;
 
+/// Variants of a step at most: each is flown as soon as its step is asked. Our choice.
+pub const MOST_VARIANTS: usize = 5;
+
 /// What is flown.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Setup {

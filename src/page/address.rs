@@ -1,12 +1,14 @@
-//! Links: opens the jump in the address's fragment (after `#`), and writes the present jump and its
-//! reference attempt there for sharing.
+//! Links: opens the jump or the lesson in the address's fragment (after `#`), and writes the present jump and its
+//! reference attempt there for sharing, or the lesson that is made.
 
 use std::cell::RefCell;
+use std::sync::Arc;
 
 use bevy::prelude::*;
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 
+use crate::lesson::Lesson;
 use crate::page::panels::PageCommandSent;
 use crate::page::wake::wake;
 use crate::page::{dom, share_sheet};
@@ -17,7 +19,7 @@ use crate::words::text;
 
 pub fn plugin(app: &mut App) {
     listen();
-    app.init_resource::<LinkedDocument>()
+    app.init_resource::<Shared>()
         .add_systems(PreUpdate, (handle_events, handle_commands))
         .add_systems(Last, remove_stale_link);
 }
@@ -39,9 +41,15 @@ fn push(event: AddressEvent) {
     wake();
 }
 
-/// The document that the link in the address opens; none if the address has no link.
+/// What the link in the address opens; none if the address has no link.
 #[derive(Resource, Default)]
-pub struct LinkedDocument(Option<Document>);
+pub struct Shared(Option<Linked>);
+
+enum Linked {
+    Document(Box<Document>),
+    /// The lesson that is made, as it was then.
+    Lesson(Arc<Lesson>),
+}
 
 /// Opens the link in the page's address, if there is one.
 pub fn restore(session: &mut Session) {
@@ -123,28 +131,39 @@ fn handle_events(mut session: ResMut<CurrentSession>) {
     }
 }
 
-/// Handles the command to make a link.
+/// Handles the commands to make a link.
 fn handle_commands(
     mut commands: MessageReader<PageCommandSent>,
     mut session: ResMut<CurrentSession>,
-    mut linked: ResMut<LinkedDocument>,
+    mut shared: ResMut<Shared>,
 ) {
     for PageCommandSent(command) in commands.read() {
-        if !matches!(command, PageCommand::Link | PageCommand::SendLink) {
-            continue;
-        }
-        let Some(address) = set_fragment(Some(&session.link())) else {
+        let (link, linked) = match command {
+            PageCommand::Link | PageCommand::SendLink => (
+                session.link(),
+                Linked::Document(Box::new(session.document().clone())),
+            ),
+            PageCommand::LessonLink => {
+                let draft = session.lesson_draft();
+                let Some((link, draft)) = session.draft_link().zip(draft) else {
+                    continue;
+                };
+                (link, Linked::Lesson(Arc::clone(draft.version())))
+            }
+            _ => continue,
+        };
+        let Some(address) = set_fragment(Some(&link)) else {
             session.say(text("page-no-link"));
             continue;
         };
-        linked.0 = Some(session.document().clone());
-        if *command == PageCommand::Link {
+        shared.0 = Some(linked);
+        if *command == PageCommand::SendLink {
+            share_sheet::send_link(&session.scenario().name, &address.clone(), move || {
+                push(AddressEvent::SheetRefused(address));
+            });
+        } else {
             offer(&mut session, &address);
-            continue;
         }
-        share_sheet::send_link(&session.scenario().name, &address.clone(), move || {
-            push(AddressEvent::SheetRefused(address));
-        });
     }
 }
 
@@ -179,11 +198,18 @@ fn copy(link: &str) {
     refused.forget();
 }
 
-/// Removes the link from the address once the document differs from it.
-pub fn remove_stale_link(session: Res<CurrentSession>, mut linked: ResMut<LinkedDocument>) {
-    let is_stale = |linked: &Document| linked != session.document();
-    if linked.0.as_ref().is_some_and(is_stale) {
-        linked.0 = None;
+/// Removes the link from the address once what it opens has been changed.
+pub fn remove_stale_link(session: Res<CurrentSession>, mut shared: ResMut<Shared>) {
+    let is_stale = match &shared.0 {
+        None => false,
+        Some(Linked::Document(linked)) => **linked != *session.document(),
+        Some(Linked::Lesson(linked)) => {
+            let draft = session.lesson_draft();
+            !draft.is_some_and(|draft| Arc::ptr_eq(draft.version(), linked))
+        }
+    };
+    if is_stale {
+        shared.0 = None;
         set_fragment(None);
     }
 }

@@ -176,6 +176,7 @@ fn handle_commands(
             | PageCommand::ExampleFilm
             | PageCommand::UseSensor
             | PageCommand::Link
+            | PageCommand::LessonLink
             | PageCommand::SendLink
             | PageCommand::Picture
             | PageCommand::SendPicture => {}

@@ -22,6 +22,7 @@ mod jumps_menu;
 mod layout;
 mod led_by_hand;
 mod lesson;
+mod lesson_draft;
 mod map;
 mod measure;
 mod menu_area;
@@ -52,6 +53,7 @@ mod why;
 
 pub use crate::command::PageCommand;
 pub use crate::controls::touch_targets;
+pub use crate::lesson_draft::Given;
 pub use crate::panels::{Frame, Panels, show};
 pub use crate::picture_text::{HandDistance, hand_distances};
 pub use crate::turntable::AxisOnPicture;

@@ -8,7 +8,7 @@ pub mod figure;
 mod fonts;
 mod lettering;
 pub mod outline;
-mod qr;
+pub mod qr;
 mod strip;
 mod subject;
 

@@ -70,18 +70,28 @@ pub fn show(
         plan(ui, lesson)
     });
     ui.add_space(GAP);
-    leave(ui, session);
+    if !lesson.is_tried() {
+        let copy = Button::labelled("copy lesson", text("draft-copy"));
+        let copy = copy.about(text("draft-copy-about"));
+        if copy.show_in_row(ui).clicked() {
+            session.copy_lesson();
+            return None;
+        }
+        ui.add_space(GAP);
+    }
+    leave(ui, session, lesson);
     None
 }
 
 /// Leaves the lesson.
-pub fn leave(ui: &mut Ui, session: &mut Session) {
-    let leave = Button::labelled("leave lesson", text("lesson-leave"));
-    if leave
-        .about(text("lesson-leave-about"))
-        .show_in_row(ui)
-        .clicked()
-    {
+pub fn leave(ui: &mut Ui, session: &mut Session, lesson: &LessonInSight) {
+    let [label, about] = if lesson.is_tried() {
+        ["draft-back-from-try", "draft-back-from-try-about"]
+    } else {
+        ["lesson-leave", "lesson-leave-about"]
+    };
+    let leave = Button::labelled("leave lesson", text(label));
+    if leave.about(text(about)).show_in_row(ui).clicked() {
         session.leave_lesson();
     }
 }

@@ -41,7 +41,7 @@ pub fn show(
         session.go_back_in_lesson();
     }
     ui.add_space(GAP);
-    leave(ui, session);
+    leave(ui, session, lesson);
     ui.add_space(GAP);
     for caution in step.cautions() {
         small(ui, caution.text());

@@ -21,6 +21,8 @@ pub enum Saved {
     KeptJumps,
     /// The attempt at hand: its marks, and no film.
     Attempt,
+    /// The lesson that is made.
+    LessonDraft,
     /// The flight over time, for a spreadsheet.
     FlightTable,
     /// The run on the turntable over time, for a spreadsheet.
@@ -36,6 +38,7 @@ impl Session {
             Saved::Jump => Some(self.file()),
             Saved::KeptJumps => Some(["kept-jumps.aloft.json".to_owned(), self.kept_file()]),
             Saved::Attempt => self.attempt_file(),
+            Saved::LessonDraft => self.draft_file(),
             Saved::FlightTable => {
                 let name = self.written().file_name().replace(".aloft.json", ".csv");
                 Some([name, self.flight_table()])
@@ -57,7 +60,7 @@ impl Session {
             Saved::FlightTable | Saved::RunTable | Saved::MapTable => {
                 self.say(text("table-saved"));
             }
-            Saved::Jump | Saved::KeptJumps | Saved::Attempt => {}
+            Saved::Jump | Saved::KeptJumps | Saved::Attempt | Saved::LessonDraft => {}
         }
     }
 
