@@ -17,6 +17,7 @@ pub use turns_aloft_physics as physics;
 pub use turns_aloft_picture as picture;
 pub use turns_aloft_scenario as scenario;
 pub use turns_aloft_session as session;
+pub use turns_aloft_sheet as sheet;
 pub use turns_aloft_trace as trace;
 pub use turns_aloft_turntable as turntable;
 pub use turns_aloft_words as words;

@@ -11,7 +11,7 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 19] = [
+const LAYERS: [(&str, &[&str]); 20] = [
     ("physics", &[]),
     ("film", &[]),
     ("scenario", &["physics"]),
@@ -66,6 +66,12 @@ const LAYERS: [(&str, &[&str]); 19] = [
             "words",
             "describe",
             "appearance",
+        ],
+    ),
+    (
+        "sheet",
+        &[
+            "scenario", "analysis", "words", "lesson", "describe", "picture",
         ],
     ),
     (

@@ -140,3 +140,20 @@ fn what_is_wrong_is_said_in_one_line() {
     );
     fs::remove_file(&path).expect("the file is there");
 }
+
+#[test]
+fn sheets_are_printed_in_either_language() {
+    let english = printed(&["sheet", "pupil", "arms-in"]);
+    let german = printed(&["sheet", "pupil", "arms-in", "--language", "de"]);
+    assert!(english.contains("<html lang=\"en\">") && english.contains("Arms in!"));
+    assert!(german.contains("<html lang=\"de\">") && german.contains("Arme ran!"));
+    let coach = printed(&["sheet", "coach", "senior-triple", "--set", "arm_tuck=0.5"]);
+    let turns = flown(&["senior-triple", "--set", "arm_tuck=0.5"], "turns");
+    assert!(coach.contains(&format!("{turns:.2}")), "{turns}");
+    let french = refused(&["sheet", "plan", "arms-in", "--language", "fr"]);
+    assert!(french.contains("en, de"), "{french}");
+    let unknown = refused(&["sheet", "answers", "no-such-lesson", "--language", "de"]);
+    assert!(unknown.contains("is no lesson"), "{unknown}");
+    let none = refused(&["sheet", "results", "arms-in", "no-such-file"]);
+    assert!(none.contains("cannot be read"), "{none}");
+}

@@ -126,6 +126,12 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ),
         // Readouts of the flight that are called as what they came of.
         ("session/describe/flight.rs", &[TakeoffRate, JumpHeight]),
+        (
+            "sheet/coach.rs",
+            &[TakeoffRate, JumpHeight, Stature, BodyMass],
+        ),
+        // How much room a picture of it takes.
+        ("sheet/pictured.rs", &[JumpHeight, Stature]),
         ("lesson/quantity.rs", &[TakeoffRate, JumpHeight]),
         ("session/describe/loads.rs", &[HandMass]),
         ("session/describe/weights.rs", &[TakeoffRate, HandMass]),

@@ -16,6 +16,7 @@ from pathlib import Path
 
 MODULE_BYTES = 'data-bytes=""'
 SCRIPT_HASH = "'sha256-'"
+STYLES = "style-src 'self'"
 WORDS = '<script type="application/json" id="shell-words">'
 # Trunk's inline script, which starts the module.
 INLINE_SCRIPT = re.compile(
@@ -34,6 +35,9 @@ SAYS = re.compile(r'(<(\w+)\b[^>]* data-words="([\w-]+)"[^>]*>)\s*(</\2>)')
 NAMED = re.compile(r'data-words-(label|content)="([\w-]+)"')
 ASKED = re.compile(r' data-words[\w-]*="')
 ATTRIBUTES = {"label": "aria-label", "content": "content"}
+
+# The style of the sheets of paper, which open in pages of their own under this page's policy.
+SHEET = Path(__file__).parents[1] / "assets" / "sheet.css"
 
 WORKER = Path(__file__).with_name("worker.js")
 
@@ -68,15 +72,20 @@ def finish_index(dist: Path, words: dict[str, dict[str, str]], files: dict[str, 
     [module] = dist.glob("*.wasm")
     index = dist / "index.html"
     html = index.read_text(encoding="utf-8")
-    for placeholder in (MODULE_BYTES, SCRIPT_HASH, WORDS):
+    for placeholder in (MODULE_BYTES, SCRIPT_HASH, STYLES, WORDS):
         if html.count(placeholder) != 1:
             sys.exit(f"{index}: expected exactly one {placeholder} to fill in")
     [script] = INLINE_SCRIPT.findall(html)
-    digest = b64encode(hashlib.sha256(script.encode()).digest()).decode()
     html = html.replace(MODULE_BYTES, f'data-bytes="{module.stat().st_size}"')
-    html = html.replace(SCRIPT_HASH, f"'sha256-{digest}'")
+    html = html.replace(SCRIPT_HASH, f"'{sha256(script)}'")
+    html = html.replace(STYLES, f"{STYLES} '{sha256(SHEET.read_text(encoding='utf-8'))}'")
     html = write_words(html, words, files)
     index.write_text(html, encoding="utf-8")
+
+
+def sha256(content: str) -> str:
+    """As a content security policy writes it."""
+    return "sha256-" + b64encode(hashlib.sha256(content.encode()).digest()).decode()
 
 
 def finish_manifest(dist: Path, about: str) -> None:

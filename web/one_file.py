@@ -5,13 +5,12 @@ server. The module is compressed in it; nothing is fetched.
 """
 
 import gzip
-import hashlib
 import re
 import sys
 from base64 import b64encode
 from pathlib import Path
 
-from finish import INLINE_SCRIPT, shipped
+from finish import INLINE_SCRIPT, SHEET, sha256, shipped
 
 # The most that the file may have: what a school's mail and old sticks take easily. Our choice.
 MOST_BYTES = 11_000_000
@@ -119,16 +118,13 @@ def policy(page: str) -> str:
     """Only what is in the page may run, and nothing may be sent."""
     run = re.findall(r"<script(?: type=\"module\")?>(.*?)</script>", page, re.DOTALL)
     [style] = re.findall(r"<style>(.*?)</style>", page, re.DOTALL)
-    scripts = " ".join(f"'{digest(it)}'" for it in run)
+    scripts = " ".join(f"'{sha256(it)}'" for it in run)
+    styles = " ".join(f"'{sha256(it)}'" for it in (style, text(SHEET)))
     return (
         f"default-src 'none'; script-src blob: 'wasm-unsafe-eval' {scripts};"
-        f" style-src '{digest(style)}'; img-src data: blob:; media-src blob: data:;"
+        f" style-src {styles}; img-src data: blob:; media-src blob: data:;"
         " connect-src data:; base-uri 'none'; form-action 'none'"
     )
-
-
-def digest(content: str) -> str:
-    return "sha256-" + b64encode(hashlib.sha256(content.encode()).digest()).decode()
 
 
 if __name__ == "__main__":

@@ -121,6 +121,23 @@ need_browser() {
   need_debian chromedriver chromium-driver
   need_python tests/browser
   BROWSER_PYTHON=$PYTHON
+  need_axe
+}
+
+# Exports AXE, the script of a public checker of accessibility; cached outside the repository for each of
+# its versions.
+need_axe() {
+  local wanted folder
+  need_debian npm npm
+  wanted=$(sha256sum <"$ROOT/tests/browser/axe/package-lock.json" | cut -c 1-12)
+  folder="$CACHE/axe-$wanted"
+  export AXE="$folder/node_modules/axe-core/axe.min.js"
+  if [ ! -f "$AXE" ]; then
+    say "Installing the checker of accessibility into $folder (seconds)."
+    mkdir -p "$folder"
+    cp "$ROOT"/tests/browser/axe/package*.json "$folder"
+    npm ci --silent --no-audit --no-fund --ignore-scripts --prefix "$folder"
+  fi
 }
 
 # Firefox and its driver, which Debian does not have.

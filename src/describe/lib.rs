@@ -21,6 +21,7 @@ pub mod lever;
 pub mod measuring_caution;
 pub mod name;
 pub mod number;
+pub mod outcome;
 mod overlay;
 pub mod quantity;
 pub mod range;

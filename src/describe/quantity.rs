@@ -5,12 +5,12 @@ use std::sync::LazyLock;
 use crate::Label;
 use crate::number::plain;
 use crate::turns::{owed_text, turns_in_all, turns_text};
-use crate::unit::{DEGREES, INERTIA, JOULES, MOMENTUM, SECONDS, TURNS, UnitText, fixed};
+use crate::unit::{DEGREES, INERTIA, JOULES, MOMENTUM, SECONDS, TENTHS_OF_JOULES, TURNS, UnitText};
 use turns_aloft_lesson::figure::{Figure, Piece, pieces};
 use turns_aloft_lesson::quantity::{Dimension, Quantity};
 use turns_aloft_lesson::{Flights, Flown, Step};
 use turns_aloft_scenario::parameter::Kind;
-use turns_aloft_scenario::units::{Unit, UnitSign, Units};
+use turns_aloft_scenario::units::{Unit, Units};
 use turns_aloft_words::{Message, decimal};
 
 /// The names of the messages follow from the quantities' keys.
@@ -28,9 +28,6 @@ impl Label for Quantity {
 /// Decimals of a number without a unit.
 const RATIO_DECIMALS: usize = 2;
 
-/// Energies on a turntable are less, and shown finer.
-const FINE_JOULES: Unit = fixed(UnitSign::J, 1);
-
 /// The unit in which it is shown and typed; none where it is a number alone.
 pub fn unit(quantity: Quantity, units: &Units) -> Option<Unit> {
     Some(match quantity.dimension() {
@@ -41,7 +38,7 @@ pub fn unit(quantity: Quantity, units: &Units) -> Option<Unit> {
         Dimension::Inertia => INERTIA,
         Dimension::AngularMomentum => MOMENTUM,
         Dimension::Energy if quantity.is_of_jump() => JOULES,
-        Dimension::Energy => FINE_JOULES,
+        Dimension::Energy => TENTHS_OF_JOULES,
         Dimension::Angle => Unit {
             si: std::f64::consts::PI / 180.0,
             ..DEGREES

@@ -11,6 +11,14 @@ const BEGIN: char = '\u{feff}';
 /// Digits of a number: more than anything that is measured has. Our choice.
 const DIGITS: usize = 7;
 
+/// What stands in one place of a table.
+#[derive(Debug, Clone, Copy)]
+pub enum Cell<'a> {
+    Text(&'a str),
+    /// In its unit, where it has one.
+    Number(f64, Option<Unit>),
+}
+
 /// A table as CSV (RFC 4180, with the separator of the language).
 pub struct Spreadsheet(String);
 
@@ -34,6 +42,15 @@ impl Spreadsheet {
             .map(|(number, unit)| rounded(unit.from_si(*number)))
             .collect();
         self.row(&cells);
+    }
+
+    /// Adds a row of both.
+    pub fn cells<'a>(&mut self, cells: impl IntoIterator<Item = Cell<'a>>) {
+        let cells = cells.into_iter().map(|cell| match cell {
+            Cell::Text(text) => quoted(text),
+            Cell::Number(number, unit) => rounded(unit.map_or(number, |unit| unit.from_si(number))),
+        });
+        self.row(&cells.collect::<Vec<_>>());
     }
 
     fn row(&mut self, cells: &[String]) {

@@ -9,19 +9,14 @@ use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 
 use crate::lesson::Lesson;
-use crate::page::panels::PageCommandSent;
 use crate::page::wake::wake;
 use crate::page::{dom, share_sheet};
-use crate::panel::PageCommand;
 use crate::session::{Document, Session};
-use crate::stage::current_session::CurrentSession;
 use crate::words::text;
 
 pub fn plugin(app: &mut App) {
     listen();
-    app.init_resource::<Shared>()
-        .add_systems(PreUpdate, (handle_events, handle_commands))
-        .add_systems(Last, remove_stale_link);
+    app.init_resource::<Shared>();
 }
 
 thread_local! {
@@ -121,50 +116,57 @@ fn listen() {
     changed.forget();
 }
 
-fn handle_events(mut session: ResMut<CurrentSession>) {
+pub fn take_events(session: &mut Session) {
     for event in EVENTS.take() {
         match event {
-            AddressEvent::FragmentChanged => restore(&mut session),
+            AddressEvent::FragmentChanged => restore(session),
             AddressEvent::Copied => session.say(text("page-link-copied")),
-            AddressEvent::SheetRefused(link) => offer(&mut session, &link),
+            AddressEvent::SheetRefused(link) => offer(session, &link),
         }
     }
 }
 
-/// Handles the commands to make a link.
-fn handle_commands(
-    mut commands: MessageReader<PageCommandSent>,
-    mut session: ResMut<CurrentSession>,
-    mut shared: ResMut<Shared>,
-) {
-    for PageCommandSent(command) in commands.read() {
-        let (link, linked) = match command {
-            PageCommand::Link | PageCommand::SendLink => (
-                session.link(),
-                Linked::Document(Box::new(session.document().clone())),
-            ),
-            PageCommand::LessonLink => {
-                let draft = session.lesson_draft();
-                let Some((link, draft)) = session.draft_link().zip(draft) else {
-                    continue;
-                };
-                (link, Linked::Lesson(Arc::clone(draft.version())))
-            }
-            _ => continue,
-        };
-        let Some(address) = set_fragment(Some(&link)) else {
-            session.say(text("page-no-link"));
-            continue;
-        };
-        shared.0 = Some(linked);
-        if *command == PageCommand::SendLink {
-            share_sheet::send_link(&session.scenario().name, &address.clone(), move || {
-                push(AddressEvent::SheetRefused(address));
-            });
-        } else {
-            offer(&mut session, &address);
+/// Puts the present jump into the address, and copies that.
+pub fn copy_link(session: &mut Session, shared: &mut Shared) {
+    if let Some(address) = link(session, shared) {
+        offer(session, &address);
+    }
+}
+
+/// The same with the lesson that is made.
+pub fn copy_lesson_link(session: &mut Session, shared: &mut Shared) {
+    let draft = session.lesson_draft().map(|draft| draft.version());
+    if let Some((link, lesson)) = session.draft_link().zip(draft) {
+        let linked = Linked::Lesson(Arc::clone(lesson));
+        if let Some(address) = put(session, shared, &link, linked) {
+            offer(session, &address);
         }
     }
+}
+
+/// Opens the device's sheet for sharing with the address of the present jump.
+pub fn send_link(session: &mut Session, shared: &mut Shared) {
+    if let Some(address) = link(session, shared) {
+        share_sheet::send_link(&session.scenario().name, &address.clone(), move || {
+            push(AddressEvent::SheetRefused(address));
+        });
+    }
+}
+
+/// The address with the present jump; where there is none, that is said.
+fn link(session: &mut Session, shared: &mut Shared) -> Option<String> {
+    let linked = Linked::Document(Box::new(session.document().clone()));
+    put(session, shared, &session.link(), linked)
+}
+
+/// The address with a link; where there is none, that is said.
+fn put(session: &mut Session, shared: &mut Shared, link: &str, to: Linked) -> Option<String> {
+    let address = set_fragment(Some(link));
+    match &address {
+        Some(_) => shared.0 = Some(to),
+        None => session.say(text("page-no-link")),
+    }
+    address
 }
 
 /// Says that the link stands in the address bar, and copies it.
@@ -199,7 +201,7 @@ fn copy(link: &str) {
 }
 
 /// Removes the link from the address once what it opens has been changed.
-pub fn remove_stale_link(session: Res<CurrentSession>, mut shared: ResMut<Shared>) {
+pub fn remove_stale_link(session: &Session, shared: &mut Shared) {
     let is_stale = match &shared.0 {
         None => false,
         Some(Linked::Document(linked)) => **linked != *session.document(),

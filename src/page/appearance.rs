@@ -27,7 +27,7 @@ pub fn plugin(app: &mut App) {
     if let Some(query) = listen() {
         app.insert_non_send(Device(query));
     }
-    app.add_systems(First, follow).add_systems(Last, store);
+    app.add_systems(First, follow);
 }
 
 /// Restores the stored choices, and sets the theme in which the page has opened.
@@ -75,7 +75,7 @@ fn follow(device: Option<NonSend<Device>>) {
 }
 
 /// Stores a changed choice. Without storage it holds until the next reload.
-fn store(mut last: Local<Option<Choice>>) {
+pub fn store(last: &mut Option<Choice>) {
     let choice = appearance::chosen();
     if last.replace(choice).is_none_or(|last| last == choice) {
         return;

@@ -11,15 +11,12 @@ use web_sys::{Blob, BlobPropertyBag, DragEvent, File, HtmlAnchorElement, HtmlInp
 
 use crate::describe::Sentence;
 use crate::page::film::Film;
-use crate::page::panels::PageCommandSent;
 use crate::page::wake::wake;
-use crate::page::{dom, file_input, language};
-use crate::panel::PageCommand;
+use crate::page::{dom, file_input};
 use crate::say;
 use crate::scenario::collection::LARGEST_BYTES;
 use crate::scenario::reading::text_of;
 use crate::session::{Saved, Session};
-use crate::stage::current_session::CurrentSession;
 use crate::trace::{Table, TableReader};
 use crate::words::text;
 
@@ -44,7 +41,7 @@ enum Content {
 type Inbox = Rc<RefCell<Vec<Result<Content, String>>>>;
 
 /// The file input and its results; created once per page.
-struct FileInput {
+pub struct FileInput {
     inbox: Inbox,
     input: HtmlInputElement,
 }
@@ -53,8 +50,6 @@ pub fn plugin(app: &mut App) {
     if let Some(file_input) = FileInput::build() {
         app.insert_non_send(file_input);
     }
-    app.add_systems(PreUpdate, (handle_commands, handle_results))
-        .add_systems(Last, name_input.run_if(language::changed));
 }
 
 impl FileInput {
@@ -85,9 +80,30 @@ impl FileInput {
         drop.forget();
         Some(Self { inbox, input })
     }
+
+    /// Lets the user choose a file.
+    pub fn ask(&self) {
+        self.input.click();
+    }
+
+    /// Opens what has been read.
+    pub fn take_results(&self, session: &mut Session, film: Option<&Film>) {
+        for read in self.inbox.take() {
+            match read {
+                Ok(Content::Text(text)) => session.open_text(&text),
+                Ok(Content::Table(table)) => session.trace_opened(*table),
+                Ok(Content::Film(file)) => {
+                    if let Some(film) = film {
+                        film.choose(file);
+                    }
+                }
+                Err(why) => session.say(say!("page-not-opened", why = why)),
+            }
+        }
+    }
 }
 
-fn name_input() {
+pub fn name_input() {
     dom::describe(INPUT_ID, text("page-open-file"));
 }
 
@@ -158,70 +174,19 @@ fn read_text(file: &File, inbox: Inbox) {
     failed.forget();
 }
 
-/// Handles the commands to open and save.
-fn handle_commands(
-    mut commands: MessageReader<PageCommandSent>,
-    mut session: ResMut<CurrentSession>,
-    file_input: Option<NonSend<FileInput>>,
-) {
-    for PageCommandSent(command) in commands.read() {
-        match command {
-            PageCommand::Open => {
-                if let Some(file_input) = &file_input {
-                    file_input.input.click();
-                }
-            }
-            PageCommand::OpenFilm
-            | PageCommand::Lesson(_)
-            | PageCommand::ExampleFilm
-            | PageCommand::UseSensor
-            | PageCommand::Link
-            | PageCommand::LessonLink
-            | PageCommand::SendLink
-            | PageCommand::Picture
-            | PageCommand::SendPicture => {}
-            PageCommand::Save(saved) => save_or_say(&mut session, *saved),
-        }
-    }
-}
-
-fn save_or_say(session: &mut Session, saved: Saved) {
+/// Saves something as a file, and says where it can't be.
+pub fn save(session: &mut Session, saved: Saved) {
     let Some([name, content]) = session.file_of(saved) else {
         return;
     };
-    match save(&name, &content) {
+    match download(&name, &content) {
         Some(()) => session.say_saved(saved),
         None => session.say(text("page-not-saved")),
     }
 }
 
-fn handle_results(
-    mut session: ResMut<CurrentSession>,
-    file_input: Option<NonSend<FileInput>>,
-    film: Option<NonSend<Film>>,
-) {
-    let Some(file_input) = file_input else {
-        return;
-    };
-    if file_input.inbox.borrow().is_empty() {
-        return;
-    }
-    for read in file_input.inbox.borrow_mut().drain(..) {
-        match read {
-            Ok(Content::Text(text)) => session.open_text(&text),
-            Ok(Content::Table(table)) => session.trace_opened(*table),
-            Ok(Content::Film(file)) => {
-                if let Some(film) = &film {
-                    film.choose(file);
-                }
-            }
-            Err(why) => session.say(say!("page-not-opened", why = why)),
-        }
-    }
-}
-
 /// Starts the download of a text; none if the browser refuses.
-fn save(name: &str, text: &str) -> Option<()> {
+fn download(name: &str, text: &str) -> Option<()> {
     let parts = js_sys::Array::of1(&text.into());
     let options = BlobPropertyBag::new();
     options.set_type(if name.ends_with(".csv") {

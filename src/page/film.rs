@@ -16,10 +16,9 @@ use web_sys::{File, FilePropertyBag, HtmlElement, HtmlInputElement, Response};
 use crate::appearance::NIGHT;
 use crate::describe::Sentence;
 use crate::film::FilmFault;
-use crate::page::panels::{FilmArea, PageCommandSent};
+use crate::page::panels::FilmArea;
 use crate::page::wake::wake;
-use crate::page::{dom, file_input, language};
-use crate::panel::PageCommand;
+use crate::page::{dom, file_input};
 use crate::player::{Event, FilmPoint, Overlay, Player, PlayerFault, Stroke, Watcher};
 use crate::session::Session;
 use crate::session::measuring::{FigureLine, LineOf, Mark, OpenFilm, OverlayState};
@@ -37,9 +36,7 @@ pub fn plugin(app: &mut App) {
     if let Some(film) = Film::build() {
         app.insert_non_send(film);
     }
-    app.add_systems(PreUpdate, (open_by_command, follow_player))
-        .add_systems(PostUpdate, (lead_player, place))
-        .add_systems(Last, name.run_if(language::changed));
+    app.add_systems(PostUpdate, (lead_player, place));
 }
 
 /// What the player and the file input have said, for the app's next frame.
@@ -151,6 +148,71 @@ impl Film {
         wake();
     }
 
+    /// Lets the user choose a film.
+    pub fn ask(&self) {
+        self.input.click();
+    }
+
+    /// Opens the film that comes with the page.
+    pub fn fetch_example(&self) {
+        fetch_example(Rc::clone(&self.heard));
+    }
+
+    /// Opens what has been chosen or fetched.
+    pub fn take_chosen(&mut self, session: &mut Session) {
+        if self.heard.unfetched.take() {
+            session.film_refused(text("page-film-not-fetched").to_owned());
+        }
+        if let Some(file) = self.heard.chosen.take()
+            && let Err(why) = self.open(file)
+        {
+            session.film_refused(why);
+        }
+    }
+
+    /// Passes on what the player has said.
+    pub fn follow_player(&mut self, session: &mut Session) {
+        if self.heard.events.borrow().is_empty() {
+            return;
+        }
+        let events = self.heard.events.take();
+        for event in events {
+            match event {
+                Event::Opened => match opened(self) {
+                    Some(of_film) => session.film_opened(of_film),
+                    None => session.film_refused(text("measure-film-unreadable").to_owned()),
+                },
+                Event::Failed(fault) => {
+                    self.close();
+                    session.film_refused(sentence(fault));
+                }
+                Event::Passing(frame) => {
+                    let first = self.heard.player.borrow().as_ref().map_or(0, first_of);
+                    session.film_played(frame - first, false);
+                }
+                Event::Ended => {
+                    let frame = session.measuring().map_or(0, |it| it.frame());
+                    session.film_played(frame, true);
+                }
+                Event::Tapped(place) => session.mark_point([place.x_px, place.y_px]),
+                Event::Dragged(place) => {
+                    let width = session
+                        .measuring()
+                        .and_then(|it| it.film())
+                        .map(|it| it.size_px[0]);
+                    if let (Some(last), Some(width)) = (self.finger, width) {
+                        let turns = (place.x_px - last.x_px) / (width * WIDTHS_PER_TURN);
+                        // The near side of the body follows the finger.
+                        session.turn_figure(turns * std::f64::consts::TAU);
+                    }
+                    self.finger = Some(place);
+                }
+                Event::Dropped(_) => self.finger = None,
+                Event::Shown(_) | Event::ViewChanged => {}
+            }
+        }
+    }
+
     fn close(&mut self) {
         self.heard.player.replace(None);
         self.heard.events.borrow_mut().clear();
@@ -178,38 +240,11 @@ fn sentence(fault: PlayerFault) -> String {
     }
 }
 
-fn name() {
+pub fn name() {
     dom::describe(INPUT_ID, text("measure-open-film"));
     dom::describe(CONTAINER_ID, text("measure-film"));
 }
 
-fn open_by_command(
-    mut commands: MessageReader<PageCommandSent>,
-    film: Option<NonSendMut<Film>>,
-    mut session: ResMut<CurrentSession>,
-) {
-    let Some(mut film) = film else {
-        return;
-    };
-    for PageCommandSent(command) in commands.read() {
-        match command {
-            PageCommand::OpenFilm => film.input.click(),
-            PageCommand::ExampleFilm => fetch_example(Rc::clone(&film.heard)),
-            _ => {}
-        }
-    }
-    if film.heard.unfetched.take() {
-        session.film_refused(text("page-film-not-fetched").to_owned());
-    }
-    let chosen = film.heard.chosen.take();
-    if let Some(file) = chosen
-        && let Err(why) = film.open(file)
-    {
-        session.film_refused(why);
-    }
-}
-
-/// Opens the film that comes with the page.
 fn fetch_example(heard: Rc<Heard>) {
     spawn_local(async move {
         match example().await {
@@ -234,52 +269,6 @@ async fn example() -> Option<File> {
     File::new_with_blob_sequence_and_options(&parts, text("measure-example-film-name"), &options)
         .ok()
         .filter(|_| response.ok())
-}
-
-/// Passes on what the player has said.
-fn follow_player(film: Option<NonSendMut<Film>>, mut session: ResMut<CurrentSession>) {
-    let Some(mut film) = film else {
-        return;
-    };
-    if film.heard.events.borrow().is_empty() {
-        return;
-    }
-    let events = film.heard.events.take();
-    for event in events {
-        match event {
-            Event::Opened => match opened(&film) {
-                Some(of_film) => session.film_opened(of_film),
-                None => session.film_refused(text("measure-film-unreadable").to_owned()),
-            },
-            Event::Failed(fault) => {
-                film.close();
-                session.film_refused(sentence(fault));
-            }
-            Event::Passing(frame) => {
-                let first = film.heard.player.borrow().as_ref().map_or(0, first_of);
-                session.film_played(frame - first, false);
-            }
-            Event::Ended => {
-                let frame = session.measuring().map_or(0, |it| it.frame());
-                session.film_played(frame, true);
-            }
-            Event::Tapped(place) => session.mark_point([place.x_px, place.y_px]),
-            Event::Dragged(place) => {
-                let width = session
-                    .measuring()
-                    .and_then(|it| it.film())
-                    .map(|it| it.size_px[0]);
-                if let (Some(last), Some(width)) = (film.finger, width) {
-                    let turns = (place.x_px - last.x_px) / (width * WIDTHS_PER_TURN);
-                    // The near side of the body follows the finger.
-                    session.turn_figure(turns * std::f64::consts::TAU);
-                }
-                film.finger = Some(place);
-            }
-            Event::Dropped(_) => film.finger = None,
-            Event::Shown(_) | Event::ViewChanged => {}
-        }
-    }
 }
 
 /// What the session has to know of the film.

@@ -15,7 +15,6 @@ use crate::page::wake::wake;
 use crate::scenario::collection::Collection;
 use crate::scenario::collection::kept::Unreadable;
 use crate::session::Session;
-use crate::stage::current_session::CurrentSession;
 use crate::{say, words};
 
 const NAME: &str = "turns-aloft/kept-jumps";
@@ -40,12 +39,6 @@ pub struct KeptJumpsStorage {
     closed: Option<String>,
     /// A notice that has not been shown yet.
     pending_notice: Option<String>,
-}
-
-pub fn plugin(app: &mut App) {
-    listen();
-    app.add_systems(PreUpdate, read_changes)
-        .add_systems(Last, store);
 }
 
 /// Restores the jumps kept in earlier visits.
@@ -130,7 +123,8 @@ fn move_unread(storage: &Storage, text: &str) -> bool {
     false
 }
 
-fn listen() {
+/// Hears of changes that other pages make.
+pub fn listen() {
     let changed = Closure::<dyn FnMut()>::new(move || {
         CHANGED.set(true);
         wake();
@@ -142,17 +136,17 @@ fn listen() {
 }
 
 /// Reads the kept jumps again after another page has changed them.
-fn read_changes(mut session: ResMut<CurrentSession>, mut kept_jumps: ResMut<KeptJumpsStorage>) {
+pub fn read_changes(session: &mut Session, kept_jumps: &mut KeptJumpsStorage) {
     if CHANGED.take()
         && let Some(storage) = storage()
     {
-        kept_jumps.read(&storage, &mut session);
+        kept_jumps.read(&storage, session);
     }
 }
 
 /// Stores every change of the kept jumps at once.
-fn store(mut session: ResMut<CurrentSession>, mut kept_jumps: ResMut<KeptJumpsStorage>) {
-    kept_jumps.show_notice(&mut session);
+pub fn store(session: &mut Session, kept_jumps: &mut KeptJumpsStorage) {
+    kept_jumps.show_notice(session);
     let kept = session.library().collection();
     let is_stored = |it: &Arc<Collection>| Arc::ptr_eq(it, kept) || it == kept;
     if kept_jumps.stored.as_ref().is_some_and(is_stored) {

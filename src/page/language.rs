@@ -5,8 +5,6 @@
 
 use std::cell::Cell;
 
-use bevy::prelude::*;
-use bevy::window::RequestRedraw;
 use js_sys::futures::{JsFuture, spawn_local};
 use js_sys::{Function, Promise, Reflect};
 use wasm_bindgen::{JsCast, JsValue};
@@ -14,7 +12,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use crate::page::dom;
 use crate::page::visit_storage::storage;
 use crate::page::wake::wake;
-use crate::stage::current_session::CurrentSession;
+use crate::session::Session;
 use crate::words::{self, Language};
 
 /// Name of the choice, a language tag, in the storage; `web/words.js` reads it.
@@ -23,11 +21,6 @@ const NAME: &str = "turns-aloft/language";
 thread_local! {
     /// The texts of another language have come; the app shows them in its next frame.
     static CAME: Cell<bool> = const { Cell::new(false) };
-}
-
-pub fn plugin(app: &mut App) {
-    app.add_systems(PreUpdate, show_texts_that_came)
-        .add_systems(Last, store.run_if(changed));
 }
 
 /// Has the texts of a language, which `web/words.js` fetches. None if they can't be had.
@@ -45,14 +38,13 @@ pub async fn load(language: Language) -> Option<()> {
     words::provide(language, &fetched.ok()?.as_string()?).ok()
 }
 
-fn show_texts_that_came(
-    mut session: ResMut<CurrentSession>,
-    mut redraw: MessageWriter<RequestRedraw>,
-) {
-    if CAME.take() {
+/// Whether the texts of another language have come since the last call: all is drawn again with them.
+pub fn take_texts(session: &mut Session) -> bool {
+    let came = CAME.take();
+    if came {
         session.retranslate();
-        redraw.write(RequestRedraw);
     }
+    came
 }
 
 /// Sets the language in which the page has opened.
@@ -61,12 +53,12 @@ pub fn restore() {
 }
 
 /// Whether the language has changed since the last call.
-pub fn changed(mut last: Local<Option<Language>>) -> bool {
+pub fn has_changed(last: &mut Option<Language>) -> bool {
     let now = words::language();
     last.replace(now).is_some_and(|last| last != now)
 }
 
-fn store() {
+pub fn store() {
     let language = words::language();
     if !words::has(language) {
         spawn_local(async move {

@@ -2,17 +2,14 @@
 
 use std::cell::RefCell;
 
-use bevy::prelude::*;
 use js_sys::futures::{JsFuture, spawn_local};
 use wasm_bindgen::JsCast;
 use web_sys::Response;
 
 use crate::lesson::names::NAMES;
 use crate::page::dom;
-use crate::page::panels::PageCommandSent;
 use crate::page::wake::wake;
-use crate::panel::PageCommand;
-use crate::stage::current_session::CurrentSession;
+use crate::session::Session;
 use crate::words::text;
 
 thread_local! {
@@ -20,26 +17,21 @@ thread_local! {
     static FETCHED: RefCell<Vec<Option<String>>> = const { RefCell::new(Vec::new()) };
 }
 
-pub fn plugin(app: &mut App) {
-    app.add_systems(PreUpdate, handle);
+/// Fetches the lesson at a place among [`NAMES`].
+pub fn fetch(place: usize) {
+    let Some(name) = NAMES.get(place) else {
+        return;
+    };
+    let address = format!("lessons/{name}.lesson.json");
+    spawn_local(async move {
+        let fetched = fetched(address).await;
+        FETCHED.with_borrow_mut(|all| all.push(fetched));
+        wake();
+    });
 }
 
-fn handle(mut commands: MessageReader<PageCommandSent>, mut session: ResMut<CurrentSession>) {
-    for PageCommandSent(command) in commands.read() {
-        if let PageCommand::Lesson(place) = command
-            && let Some(name) = NAMES.get(*place)
-        {
-            let address = format!("lessons/{name}.lesson.json");
-            spawn_local(async move {
-                let fetched = fetch(address).await;
-                FETCHED.with_borrow_mut(|all| all.push(fetched));
-                wake();
-            });
-        }
-    }
-    if FETCHED.with_borrow(Vec::is_empty) {
-        return;
-    }
+/// Opens what has been fetched, or says that it could not be.
+pub fn take_results(session: &mut Session) {
     for fetched in FETCHED.take() {
         match fetched {
             Some(file) => session.open_text(&file),
@@ -48,7 +40,7 @@ fn handle(mut commands: MessageReader<PageCommandSent>, mut session: ResMut<Curr
     }
 }
 
-async fn fetch(address: String) -> Option<String> {
+async fn fetched(address: String) -> Option<String> {
     let fetched = JsFuture::from(dom::window()?.fetch_with_str(&address)).await;
     let response: Response = fetched.ok()?.dyn_into().ok()?;
     if !response.ok() {

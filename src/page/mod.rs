@@ -2,6 +2,7 @@
 
 mod address;
 mod appearance;
+mod commands;
 mod controls;
 mod dom;
 mod egui_events;
@@ -20,6 +21,8 @@ mod picture;
 mod readout_elements;
 mod resize_redraw;
 mod share_sheet;
+mod sheets;
+mod storing;
 mod visit_storage;
 mod wake;
 
@@ -52,6 +55,7 @@ fn start() {
     let mut session = Session::default();
     visit_storage::restore(&mut session);
     let mut kept_jumps = kept_jumps_storage::restore(&mut session);
+    kept_jumps_storage::listen();
     address::restore(&mut session);
     kept_jumps.show_notice(&mut session);
     if dom::prefers_reduced_motion() {
@@ -81,12 +85,11 @@ fn start() {
         .insert_resource(kept_jumps)
         .add_plugins((
             wake::plugin,
+            commands::plugin,
+            storing::plugin,
             StagePlugin,
             panels::plugin,
             appearance::plugin,
-            visit_storage::plugin,
-            language::plugin,
-            kept_jumps_storage::plugin,
             readout_elements::plugin,
             (egui_events::plugin, controls::plugin, keys::plugin),
             frame_pacing::plugin,
@@ -94,9 +97,7 @@ fn start() {
             frame_times::plugin,
             (
                 files::plugin,
-                lessons::plugin,
                 address::plugin,
-                picture::plugin,
                 film::plugin,
                 motion_sensor::plugin,
             ),

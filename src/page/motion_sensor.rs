@@ -10,11 +10,9 @@ use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 
 use crate::page::dom;
-use crate::page::panels::PageCommandSent;
 use crate::page::wake::wake;
-use crate::panel::PageCommand;
+use crate::session::Session;
 use crate::session::turntable::NoSensor;
-use crate::stage::current_session::CurrentSession;
 
 const EVENT: &str = "devicemotion";
 
@@ -40,23 +38,14 @@ enum Message {
 type Inbox = Rc<RefCell<Vec<Message>>>;
 
 #[derive(Default)]
-struct MotionSensor {
+pub struct MotionSensor {
     inbox: Inbox,
     /// While it is read.
     listener: Option<Closure<dyn FnMut(web_sys::Event)>>,
 }
 
 pub fn plugin(app: &mut App) {
-    app.init_non_send::<MotionSensor>()
-        .add_systems(PreUpdate, take_messages)
-        .add_systems(PreUpdate, begin);
-}
-
-fn begin(mut commands: MessageReader<PageCommandSent>, sensor: NonSend<MotionSensor>) {
-    let asked = commands.read().any(|it| it.0 == PageCommand::UseSensor);
-    if asked {
-        ask(&sensor.inbox, false);
-    }
+    app.init_non_send::<MotionSensor>();
 }
 
 /// Asks whether it may be read, where a browser wants to be asked. `is_touched`: while the screen is touched.
@@ -123,30 +112,36 @@ fn tell(inbox: &Inbox, message: Message) {
     wake();
 }
 
-fn take_messages(mut sensor: NonSendMut<MotionSensor>, mut session: ResMut<CurrentSession>) {
-    let messages = std::mem::take(&mut *sensor.inbox.borrow_mut());
-    for message in messages {
-        match message {
-            Message::Granted => {
-                session.sensor_started();
-                if sensor.listener.is_none() {
-                    sensor.listen();
+impl MotionSensor {
+    /// Asks whether it may be read.
+    pub fn ask(&self) {
+        ask(&self.inbox, false);
+    }
+
+    /// Passes on what it has said.
+    pub fn take_messages(&mut self, session: &mut Session) {
+        let messages = std::mem::take(&mut *self.inbox.borrow_mut());
+        for message in messages {
+            match message {
+                Message::Granted => {
+                    session.sensor_started();
+                    if self.listener.is_none() {
+                        self.listen();
+                    }
                 }
+                Message::Not(why) => session.sensor_not_started(why),
+                Message::Read {
+                    t_s,
+                    rate_rad_s,
+                    acceleration_m_s2,
+                } => session.sensor_read(t_s, rate_rad_s, acceleration_m_s2),
             }
-            Message::Not(why) => session.sensor_not_started(why),
-            Message::Read {
-                t_s,
-                rate_rad_s,
-                acceleration_m_s2,
-            } => session.sensor_read(t_s, rate_rad_s, acceleration_m_s2),
+        }
+        if self.listener.is_some() && !session.is_recording_sensor() {
+            self.stop();
         }
     }
-    if sensor.listener.is_some() && !session.is_recording_sensor() {
-        sensor.stop();
-    }
-}
 
-impl MotionSensor {
     fn listen(&mut self) {
         let inbox = Rc::clone(&self.inbox);
         let listener = Closure::<dyn FnMut(web_sys::Event)>::new(move |event: web_sys::Event| {

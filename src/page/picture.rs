@@ -2,25 +2,17 @@
 
 use std::cell::RefCell;
 
-use bevy::prelude::*;
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{
     Blob, CanvasRenderingContext2d, File, FilePropertyBag, HtmlCanvasElement, HtmlImageElement,
 };
 
-use crate::page::panels::PageCommandSent;
 use crate::page::wake::wake;
 use crate::page::{address, dom, files, share_sheet};
-use crate::panel::PageCommand;
 use crate::picture::{HEIGHT_PX, Picture, WIDTH_PX, to_svg};
 use crate::session::Session;
-use crate::stage::current_session::CurrentSession;
 use crate::words::text;
-
-pub fn plugin(app: &mut App) {
-    app.add_systems(PreUpdate, (handle_commands, handle_results));
-}
 
 /// A file that is made in the browser's own time, or that it could not be.
 type Made = Option<File>;
@@ -32,7 +24,7 @@ thread_local! {
 
 /// What is to be done with a picture that is made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Next {
+pub enum Next {
     Send,
     Save,
 }
@@ -42,16 +34,10 @@ fn push(made: Made, next: Next) {
     wake();
 }
 
-fn handle_commands(mut commands: MessageReader<PageCommandSent>, session: Res<CurrentSession>) {
-    for PageCommandSent(command) in commands.read() {
-        let next = match command {
-            PageCommand::Picture => Next::Save,
-            PageCommand::SendPicture => Next::Send,
-            _ => continue,
-        };
-        if start(&session, next).is_none() {
-            push(None, next);
-        }
+/// Makes a picture of the present jump, to be sent or saved.
+pub fn make(session: &Session, next: Next) {
+    if start(session, next).is_none() {
+        push(None, next);
     }
 }
 
@@ -121,7 +107,7 @@ fn file(blob: &Blob, name: &str) -> Option<File> {
 }
 
 /// Saves the pictures that are made, or opens the device's sheet with them; what that refuses is saved.
-fn handle_results(mut session: ResMut<CurrentSession>) {
+pub fn take_results(session: &mut Session) {
     for (made, next) in MADE.take() {
         let Some(file) = made else {
             session.say(text("page-no-picture"));

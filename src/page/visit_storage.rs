@@ -1,19 +1,13 @@
 //! Stores the visit (present jump, undo steps, settings) in the browser's storage, from which a
 //! reload restores it.
 
-use bevy::prelude::*;
 use web_sys::Storage;
 
 use crate::page::{address, dom};
 use crate::session::{Session, VisitState};
-use crate::stage::current_session::CurrentSession;
 use crate::words;
 
 const NAME: &str = "turns-aloft/session";
-
-pub fn plugin(app: &mut App) {
-    app.add_systems(Last, store.after(address::remove_stale_link));
-}
 
 /// The browser's local storage; none where it is blocked.
 pub fn storage() -> Option<Storage> {
@@ -27,12 +21,16 @@ pub fn restore(session: &mut Session) {
     }
 }
 
+/// What was stored last, and whether it has been said that nothing can be.
+#[derive(Default)]
+pub struct StoredVisit {
+    last: Option<VisitState>,
+    warned: bool,
+}
+
 /// Stores the session after a change, but not while a control is dragged.
-fn store(
-    mut session: ResMut<CurrentSession>,
-    mut last: Local<Option<VisitState>>,
-    mut warned: Local<bool>,
-) {
+pub fn store(session: &mut Session, stored: &mut StoredVisit) {
+    let StoredVisit { last, warned } = stored;
     if session.is_dragging() {
         return;
     }
@@ -41,13 +39,13 @@ fn store(
         return;
     }
     let text = session.keep();
-    let stored = storage().is_some_and(|storage| storage.set_item(NAME, &text).is_ok());
+    let is_stored = storage().is_some_and(|storage| storage.set_item(NAME, &text).is_ok());
     // Without storage the address holds the jump, for as long as this page is open.
-    if !stored {
-        address::store_document(&session);
+    if !is_stored {
+        address::store_document(session);
     }
     // A visitor who has changed nothing has nothing to lose.
-    if !stored && last.is_some() && !*warned {
+    if !is_stored && last.is_some() && !*warned {
         *warned = true;
         session.say(words::text("page-keeps-nothing"));
     }

@@ -1,9 +1,9 @@
 //! A column of the page: what stays in sight at its top, and what scrolls below.
 
-use egui::{Rect, ScrollArea, Ui, UiBuilder, pos2, vec2};
+use egui::{Rect, ScrollArea, Sense, Ui, UiBuilder, pos2, vec2};
 
 use crate::controls::scrolling;
-use crate::style::{BACKGROUND, GAP, WIDE_GAP};
+use crate::style::{BACKGROUND, GAP, TOUCH_SIZE, WIDE_GAP};
 
 /// A column that scrolls.
 pub fn column(ui: &mut Ui, name: &str, rect: Rect, add: impl FnOnce(&mut Ui)) {
@@ -28,4 +28,15 @@ pub fn header(ui: &mut Ui, rect: Rect, add: impl FnOnce(&mut Ui)) -> Rect {
     add(&mut child);
     let below = (child.min_rect().bottom() + GAP).min(rect.bottom());
     Rect::from_min_max(pos2(rect.left(), below), rect.max)
+}
+
+/// Two halves of a row.
+pub fn halves(ui: &mut Ui) -> [Rect; 2] {
+    let size = vec2(ui.available_width(), TOUCH_SIZE);
+    let (row, _) = ui.allocate_exact_size(size, Sense::hover());
+    let (left, right) = row.split_left_right_at_x(row.center().x);
+    [
+        left.with_max_x(left.right() - 0.5 * GAP),
+        right.with_min_x(right.left() + 0.5 * GAP),
+    ]
 }

@@ -13,6 +13,8 @@ pub enum PageCommand {
     /// Opens the invented film that comes with the page.
     ExampleFilm,
     Save(Saved),
+    /// Opens a sheet of paper, to be printed by the browser.
+    Sheet(Sheet),
     /// Asks whether the device's motion sensor may be read, and reads it.
     UseSensor,
     /// Saves a still picture of the present jump.
@@ -25,4 +27,16 @@ pub enum PageCommand {
     LessonLink,
     /// Opens the device's sheet for sharing with that address.
     SendLink,
+}
+
+/// A sheet of paper.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Sheet {
+    /// Of the lesson in sight.
+    Pupil,
+    Answers,
+    Plan,
+    Results,
+    /// Of the jump at hand.
+    Coach,
 }

@@ -9,8 +9,8 @@ use turns_aloft_words::text;
 
 /// Shows it at the foot of the stage; returns its area.
 pub fn show(ui: &Ui, session: &mut Session, stage: Rect, others: &[Rect]) -> Option<Rect> {
-    // Whoever begins a jump knows what to do next.
-    if !session.shows_greeting() || session.document().is_begun() {
+    // Whoever begins a jump, or is in a lesson, knows what to do next.
+    if !session.shows_greeting() || session.document().is_begun() || session.lesson().is_some() {
         return None;
     }
     let strip = Strip {

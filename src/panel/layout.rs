@@ -107,6 +107,9 @@ const BAR: f32 = 56.0;
 /// Height of playback and a time line without charts.
 const TIME_LINE: f32 = 110.0;
 
+/// Height of a line of text in place of the time line.
+const TEXT_LINE: f32 = 52.0;
+
 /// Least height of the picture: the buttons of the views are one below the other on it.
 const LEAST_STAGE: f32 = 158.0;
 
@@ -131,6 +134,20 @@ impl Layout {
             controls: None,
             ..self
         }
+    }
+
+    /// The same with only a line of text where the time line is: picture or column have its room.
+    pub fn without_timeline(self) -> Self {
+        let mut layout = self;
+        let line = TEXT_LINE.min(self.timeline.height());
+        if self.column.left() >= self.timeline.right() {
+            layout.timeline = self.timeline.with_min_y(self.timeline.bottom() - line);
+            layout.stage = self.stage.with_max_y(layout.timeline.top());
+        } else {
+            layout.timeline = self.timeline.with_max_y(self.timeline.top() + line);
+            layout.column = self.column.with_min_y(layout.timeline.bottom());
+        }
+        layout
     }
 
     /// While an attempt is measured in a film: the film in place of the picture, as large as it can be, and

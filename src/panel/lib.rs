@@ -51,7 +51,7 @@ mod views;
 mod weights;
 mod why;
 
-pub use crate::command::PageCommand;
+pub use crate::command::{PageCommand, Sheet};
 pub use crate::controls::touch_targets;
 pub use crate::lesson_draft::Given;
 pub use crate::panels::{Frame, Panels, show};

@@ -280,6 +280,12 @@ fn on_turntable(
 fn in_lesson(ui: &mut Ui, panels: &mut Panels, session: &mut Session, view: Option<View>) -> Frame {
     let screen = ui.ctx().viewport_rect();
     let layout = Layout::of(screen, Question::Jump, false).in_one_column();
+    let withheld = session.withholds_flight();
+    let layout = if withheld {
+        layout.without_timeline()
+    } else {
+        layout
+    };
     let (sheet, help) = (panels.has_share_sheet, &mut panels.help);
     let of_bar = bar::show(ui, session, &layout, sheet, help);
     let Some(lesson) = session.lesson().cloned() else {
@@ -308,7 +314,6 @@ fn in_lesson(ui: &mut Ui, panels: &mut Panels, session: &mut Session, view: Opti
         session.set_dragging(ui.ctx().dragged_id().is_some());
         return nothing_but(layout.stage, command);
     }
-    let withheld = session.withholds_flight();
     let (figure, view, of_run) = if session.is_on_turntable() {
         let (views, clicked) = views::show(ui, view, layout.stage);
         let figure = turntable::on_picture(ui, session, layout.stage, views, panels.axis);

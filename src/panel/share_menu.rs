@@ -3,7 +3,7 @@
 use egui::Response;
 use turns_aloft_session::Saved;
 
-use crate::command::PageCommand;
+use crate::command::{PageCommand, Sheet};
 use crate::controls::{menu, menu_item};
 use turns_aloft_words::text;
 
@@ -30,6 +30,11 @@ pub fn show(
     ];
     let of_browser = [
         (PageCommand::Picture, "Picture", text("panel-save-picture")),
+        (
+            PageCommand::Sheet(Sheet::Coach),
+            "Sheet",
+            text("panel-sheet"),
+        ),
         (
             PageCommand::Link,
             "Link",

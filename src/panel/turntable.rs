@@ -10,14 +10,15 @@ mod setup;
 mod transport;
 mod typed;
 
-use egui::{Rect, Sense, Ui, vec2};
+use egui::{Ui, vec2};
 
+use crate::columns::halves;
 use crate::command::PageCommand;
 use crate::controls::{Button, NumberEdit, Scale, fold};
 use crate::layout::Layout;
 use crate::part_slider;
 use crate::playback;
-use crate::style::{BACKGROUND, GAP, TOUCH_SIZE, WIDE_GAP};
+use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::text::{heading, small};
 use turns_aloft_describe::Text;
 use turns_aloft_describe::turntable_caution::TurntableCaution;
@@ -132,17 +133,6 @@ pub fn timeline(ui: &mut Ui, session: &mut Session, layout: &Layout) -> Option<P
         transport::time_line(ui, session, rest);
     }
     command
-}
-
-/// Two halves of a row.
-fn halves(ui: &mut Ui) -> [Rect; 2] {
-    let size = vec2(ui.available_width(), TOUCH_SIZE);
-    let (row, _) = ui.allocate_exact_size(size, Sense::hover());
-    let (left, right) = row.split_left_right_at_x(row.center().x);
-    [
-        left.with_max_x(left.right() - 0.5 * GAP),
-        right.with_min_x(right.left() + 0.5 * GAP),
-    ]
 }
 
 fn push(ui: &mut Ui, session: &mut Session) {

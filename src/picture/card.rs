@@ -261,7 +261,9 @@ fn foot(picture: &Picture<'_>) -> Group {
         group = group.add(small.line(line, [MARGIN_PX, y], DAY.weak_text));
     }
     let left_px = WIDTH_PX - MARGIN_PX - CODE_PX;
-    if let Some(code) = qr::draw(picture, [left_px, 980.0], CODE_PX) {
+    let code = qr::address(picture);
+    let code = code.and_then(|address| qr::draw(&address, [left_px, 980.0], CODE_PX));
+    if let Some(code) = code {
         let caption = text("picture-open-it");
         let size = Type::usual(22.0).fitting(caption, CODE_PX);
         group = group

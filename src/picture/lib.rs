@@ -8,11 +8,13 @@ pub mod figure;
 mod fonts;
 mod lettering;
 pub mod outline;
+mod parts;
 pub mod qr;
 mod strip;
 mod subject;
 
 pub use card::{HEIGHT_PX, WIDTH_PX};
+pub use parts::{code_svg, jump_code_svg, moment_svg, strip_svg};
 pub use subject::Picture;
 
 /// The picture as the text of an SVG file, [`WIDTH_PX`] by [`HEIGHT_PX`], in the language spoken. It holds

@@ -1,4 +1,4 @@
-//! QR codes (ISO/IEC 18004).
+//! QR codes (ISO/IEC 18004), such as the one that opens the jump on the page.
 
 use qrcode::{Color, EcLevel, QrCode};
 use svg::node::element::Path;
@@ -59,8 +59,8 @@ impl Code {
     }
 }
 
-/// The address that opens the jump; its note stays behind, as it would make the code too fine.
-fn address(picture: &Picture<'_>) -> Option<String> {
+/// The address that opens the jump on the page; its note stays behind, as it would make the code too fine.
+pub fn address(picture: &Picture<'_>) -> Option<String> {
     let jump = Scenario {
         note: String::new(),
         ..picture.scenario.clone()
@@ -69,10 +69,10 @@ fn address(picture: &Picture<'_>) -> Option<String> {
     Some(format!("{page}#{}", to_fragment(&jump, None)))
 }
 
-/// The code that opens the jump on the page, in a square of `side_px`, its quiet zone included. None without an
-/// address, or where the address is too long for a code that can be read.
-pub fn draw(picture: &Picture<'_>, corner_px: [f32; 2], side_px: f32) -> Option<Path> {
-    let code = Code::of(&address(picture)?, Where::InPrint, MOST_MODULES)?;
+/// The code of an address in a square of `side_px`, its quiet zone included. None where the address is too
+/// long for a code that can be read.
+pub fn draw(address: &str, corner_px: [f32; 2], side_px: f32) -> Option<Path> {
+    let code = Code::of(address, Where::InPrint, MOST_MODULES)?;
     let module_px = side_px / (code.modules() + 2 * QUIET_MODULES) as f32;
     let mut data = Data::new();
     for at in code.dark() {

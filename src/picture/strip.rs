@@ -18,7 +18,7 @@ const BODIES: usize = 6;
 
 /// Seen from in front and a little above, as the page first shows the jump.
 const YAW_RAD: f64 = 1.15;
-const PITCH_RAD: f64 = 0.12;
+pub const PITCH_RAD: f64 = 0.12;
 
 /// Room below the ground for dials and captions, and between two bodies, px.
 const BELOW_PX: f32 = 170.0;
@@ -103,7 +103,7 @@ pub fn draw(picture: &Picture<'_>, corner_px: [f32; 2], size_px: [f32; 2]) -> Gr
     group
 }
 
-fn ground(left_px: f32, width_px: f32, y_px: f32) -> Line {
+pub fn ground(left_px: f32, width_px: f32, y_px: f32) -> Line {
     Line::new()
         .set("x1", left_px)
         .set("x2", left_px + width_px)
@@ -113,7 +113,7 @@ fn ground(left_px: f32, width_px: f32, y_px: f32) -> Line {
         .set("stroke-width", 3)
 }
 
-fn body(shapes: &[Shape], place: impl Fn(DVec2) -> (f64, f64)) -> Group {
+pub fn body(shapes: &[Shape], place: impl Fn(DVec2) -> (f64, f64)) -> Group {
     let mut group = Group::new()
         .set("stroke", DAY.card.hex())
         .set("stroke-width", 1.2)

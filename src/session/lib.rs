@@ -52,7 +52,9 @@ pub mod map {
 
 /// A lesson that is played.
 pub mod lesson {
-    pub use crate::describe::lesson::{asked, happened, place, predicted, scene, shown, stage};
+    pub use crate::describe::lesson::{
+        asked, happened, option, place, predicted, scene, shown, stage,
+    };
     pub use crate::state::lesson::LessonInSight;
 }
 

@@ -9,7 +9,6 @@ use crate::orbit::Orbit;
 use crate::order::StageSystems;
 use crate::palette::{self, BevyColour as _};
 use crate::shown::{ShownFlight, ShownSample};
-use crate::theme::BuildScene;
 
 /// Length of the arrow per kg m²/s, and the least and the greatest length, m.
 const ARROW_M_PER_KG_M2_S: f32 = 0.02;
@@ -21,7 +20,6 @@ const GAP_M: f32 = 0.11;
 const CROWN_PER_STATURE: f32 = 0.475;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(BuildScene, spawn);
     app.add_systems(
         PostUpdate,
         hide.run_if(resource_exists::<ShownSample>)
@@ -50,7 +48,7 @@ struct Line;
 #[derive(Component)]
 struct LongAxis;
 
-fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, materials: Res<StageMaterials>) {
+pub fn spawn(commands: &mut Commands, meshes: &mut Assets<Mesh>, materials: &StageMaterials) {
     let mut line = MeshBuilder::default();
     let color = palette::now().momentum.linear();
     line.limb(Vec3::ZERO, -Vec3::Y, 0.0065, 0.0065, color);

@@ -11,7 +11,6 @@ use crate::mesh_builder::MeshBuilder;
 use crate::order::StageSystems;
 use crate::palette::{self, BevyColour as _, Rgb};
 use crate::shown::{ShownFlight, ShownSample};
-use crate::theme::BuildScene;
 use turns_aloft_physics::flight::{Flight, FlightSample};
 use turns_aloft_physics::rotation::heading_rad;
 use turns_aloft_scenario::call::QUARTER_BAND_FROM_DEG;
@@ -28,7 +27,7 @@ const RIM_M: f32 = 0.19;
 const STEP_RAD: f32 = 0.09;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(BuildScene, spawn).add_systems(
+    app.add_systems(
         PostUpdate,
         (
             draw_face.run_if(resource_exists_and_changed::<ShownFlight>),
@@ -144,7 +143,7 @@ pub fn bead(color: Rgb) -> MeshBuilder {
     mesh_builder
 }
 
-fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, materials: Res<StageMaterials>) {
+pub fn spawn(commands: &mut Commands, meshes: &mut Assets<Mesh>, materials: &StageMaterials) {
     commands.spawn((Face, mesh_bundle(Handle::default(), &materials.unlit)));
     commands.spawn((TurnedBand, mesh_bundle(Handle::default(), &materials.unlit)));
     commands.spawn((Gap, mesh_bundle(Handle::default(), &materials.unlit)));

@@ -10,21 +10,19 @@ use crate::order::StageSystems;
 use crate::palette;
 use crate::palette::BevyColour as _;
 use crate::shown::{ShownFlight, ShownSample};
-use crate::theme::BuildScene;
 use turns_aloft_appearance::{Figure, Theme, chosen, shown as theme};
 use turns_aloft_figure::pose::FigurePose;
 use turns_aloft_physics::body::{BodySpec, Segment};
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(BuildScene, (spawn_figure, spawn_shadow))
-        .add_systems(
-            PostUpdate,
-            (
-                rebuild_meshes.run_if(resource_exists_and_changed::<ShownFlight>),
-                (pose_figure, place_shadow).run_if(resource_exists_and_changed::<ShownSample>),
-            )
-                .in_set(StageSystems::Follow),
-        );
+    app.add_systems(
+        PostUpdate,
+        (
+            rebuild_meshes.run_if(resource_exists_and_changed::<ShownFlight>),
+            (pose_figure, place_shadow).run_if(resource_exists_and_changed::<ShownSample>),
+        )
+            .in_set(StageSystems::Follow),
+    );
 }
 
 /// The entity that draws a segment of the jumper.
@@ -34,7 +32,7 @@ struct Limb(Segment);
 #[derive(Component)]
 struct Shadow;
 
-fn spawn_figure(mut commands: Commands, materials: Res<StageMaterials>) {
+pub fn spawn_figure(commands: &mut Commands, materials: &StageMaterials) {
     for segment in Segment::ALL {
         commands.spawn((
             Limb(segment),
@@ -102,10 +100,10 @@ pub fn spot(dark: f32) -> MeshBuilder {
     mesh_builder
 }
 
-fn spawn_shadow(
-    mut commands: Commands,
-    mut meshes: ResMut<Assets<Mesh>>,
-    materials: Res<StageMaterials>,
+pub fn spawn_shadow(
+    commands: &mut Commands,
+    meshes: &mut Assets<Mesh>,
+    materials: &StageMaterials,
 ) {
     commands.spawn((
         Shadow,

@@ -12,7 +12,6 @@ use crate::mesh_builder::{MeshBuilder, circle};
 use crate::order::StageSystems;
 use crate::palette::{self, BevyColour as _, Rgb};
 use crate::shown::{ShownFlight, ShownSample};
-use crate::theme::BuildScene;
 use crate::traces::smooth;
 use crate::{boards, layers, traces, trampoline};
 use turns_aloft_appearance::{Theme, shown as theme};
@@ -37,7 +36,7 @@ struct Sky;
 struct Near;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(BuildScene, spawn).add_systems(
+    app.add_systems(
         PostUpdate,
         (
             (
@@ -52,7 +51,7 @@ pub fn plugin(app: &mut App) {
     );
 }
 
-fn spawn(mut commands: Commands, materials: Res<StageMaterials>) {
+pub fn spawn(commands: &mut Commands, materials: &StageMaterials) {
     let sky = mesh_bundle(Handle::default(), &materials.unlit);
     commands.spawn((Sky, layers::both(), sky));
 }

@@ -12,7 +12,6 @@ use crate::order::{StageArea, StageSystems};
 use crate::palette::{self, BevyColour as _, Rgb};
 use crate::shown::{ShownFlight, ShownSample};
 use crate::shown_turntable::ShownTurntable;
-use crate::theme::BuildScene;
 use crate::trails::knuckle_m;
 use turns_aloft_appearance::{Figure, chosen};
 use turns_aloft_physics::body::Segment;
@@ -40,18 +39,16 @@ pub struct HandDistances(pub Vec<HandDistance>);
 struct Level(Segment);
 
 pub fn plugin(app: &mut App) {
-    app.init_resource::<HandDistances>()
-        .add_systems(BuildScene, spawn)
-        .add_systems(
-            PostUpdate,
-            (
-                follow.run_if(resource_exists_and_changed::<ShownSample>),
-                write.run_if(resource_exists::<ShownSample>),
-            )
-                .chain()
-                .after(camera::place)
-                .in_set(StageSystems::Follow),
-        );
+    app.init_resource::<HandDistances>().add_systems(
+        PostUpdate,
+        (
+            follow.run_if(resource_exists_and_changed::<ShownSample>),
+            write.run_if(resource_exists::<ShownSample>),
+        )
+            .chain()
+            .after(camera::place)
+            .in_set(StageSystems::Follow),
+    );
 }
 
 fn hands() -> [(Segment, Rgb); 2] {
@@ -61,7 +58,7 @@ fn hands() -> [(Segment, Rgb); 2] {
     ]
 }
 
-fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, materials: Res<StageMaterials>) {
+pub fn spawn(commands: &mut Commands, meshes: &mut Assets<Mesh>, materials: &StageMaterials) {
     for (hand, color) in hands() {
         let mut line = MeshBuilder::default();
         line.limb(Vec3::ZERO, Vec3::X, LINE_M, LINE_M, color.linear());

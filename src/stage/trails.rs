@@ -8,7 +8,6 @@ use crate::mesh_builder::{MeshBuilder, basis, circle};
 use crate::order::StageSystems;
 use crate::palette::{self, BevyColour as _, Rgb};
 use crate::shown::{ShownFlight, ShownSample};
-use crate::theme::BuildScene;
 use turns_aloft_physics::body::{Body, Segment};
 
 /// Age of the oldest point of a trail, s.
@@ -21,7 +20,7 @@ const OPACITY: f32 = 0.85;
 const AROUND: usize = 6;
 
 pub fn plugin(app: &mut App) {
-    app.add_systems(BuildScene, spawn).add_systems(
+    app.add_systems(
         PostUpdate,
         (
             trace.run_if(resource_exists_and_changed::<ShownFlight>),
@@ -40,7 +39,7 @@ struct Trail {
     points: Vec<Vec3>,
 }
 
-fn spawn(mut commands: Commands, materials: Res<StageMaterials>) {
+pub fn spawn(commands: &mut Commands, materials: &StageMaterials) {
     for (hand, color) in [
         (Segment::LeftHand, palette::now().left_side),
         (Segment::RightHand, palette::now().mark),

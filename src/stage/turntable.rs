@@ -9,7 +9,6 @@ use crate::figure::{segment_transform, spot};
 use crate::material::{StageMaterials, mesh_bundle};
 use crate::order::{StageArea, StageSystems};
 use crate::shown_turntable::{ShownTurntable, TurntableMoment, WhoOnWhat, read};
-use crate::theme::BuildScene;
 use crate::{camera, layers, level, seat};
 use turns_aloft_appearance::{Figure, Theme, chosen, shown as theme};
 use turns_aloft_physics::body::Segment;
@@ -43,7 +42,6 @@ pub fn plugin(app: &mut App) {
     app.init_resource::<ShownTurntable>()
         .init_resource::<TurntableMoment>()
         .init_resource::<TurntableAxis>()
-        .add_systems(BuildScene, spawn)
         .add_systems(
             PostUpdate,
             (
@@ -63,7 +61,7 @@ pub fn plugin(app: &mut App) {
         );
 }
 
-fn spawn(mut commands: Commands, mut meshes: ResMut<Assets<Mesh>>, materials: Res<StageMaterials>) {
+pub fn spawn(commands: &mut Commands, meshes: &mut Assets<Mesh>, materials: &StageMaterials) {
     let limbs = Segment::ALL.map(Part::Limb);
     for part in limbs.into_iter().chain([Part::Seat, Part::Base]) {
         let drawn = mesh_bundle(Handle::default(), &materials.lit);

@@ -79,3 +79,19 @@ answers-newer = Diese Antworten haben die Version { $version }, und dieses Turns
 answers-other-lesson = Diese Antworten gehören zu einer anderen Stunde oder zu einer anderen Fassung von dieser
 answers-broken = Diese Antworten sind beschädigt: { $why }
 answers-step-broken = Die Antwort zu Schritt { $number } ist beschädigt: { $why }
+
+## Was vorhergesagt wurde und was geschah, als Tabelle.
+
+lesson-table-step = Schritt
+lesson-table-question = Frage
+lesson-table-prediction = Vorhersage
+lesson-table-unit = Einheit
+lesson-table-reason = Begründung
+lesson-table-happened = Was geschah
+lesson-table-off = Vorhersage um so viel höher (%)
+lesson-table-right = Richtig
+lesson-table-observation = Was zu sehen war
+lesson-table-yes = ja
+lesson-table-no = nein
+# Ein Wert einer Kurve zu einer Zeit.
+lesson-at-time = { $time } s: { $value }

@@ -79,3 +79,13 @@ lesson-needs-prediction = Sage zuerst voraus, was geschieht.
 lesson-needs-reason = Sage zuerst, warum.
 lesson-needs-flight = Sieh es zuerst bis zum Ende an.
 lesson-needs-observation = Schreibe zuerst auf, was du gesehen hast.
+
+## Paper and tables.
+
+lesson-sheets = Blätter zum Drucken
+lesson-sheets-about = Sie öffnen sich in einem neuen Tab. Dort lassen sie sich drucken, auf A4 oder Letter.
+lesson-sheet-pupil = Das Arbeitsblatt
+lesson-sheet-answers = Das Lösungsblatt
+lesson-sheet-plan = Der Plan
+lesson-results = Meine Antworten auf Papier
+lesson-answers-table = Meine Antworten als Tabelle

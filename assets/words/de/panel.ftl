@@ -15,6 +15,7 @@ panel-settings = Einstellungen
 panel-save = Als Datei speichern
 panel-save-picture = Als Bild speichern
 panel-save-table = Den Flug als Tabelle speichern
+panel-sheet = Blatt für das Training
 panel-send-picture = Ein Bild davon senden
 panel-send-link-to-it = Einen Link dazu senden
 panel-send-link-to-both = Einen Link zu beiden senden

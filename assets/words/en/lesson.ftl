@@ -79,3 +79,19 @@ answers-newer = these answers are of version { $version } and this Turns Aloft r
 answers-other-lesson = these are answers to another lesson, or to another version of this one
 answers-broken = these answers are broken: { $why }
 answers-step-broken = the answer to step { $number } is broken: { $why }
+
+## What was predicted and what happened, as a table.
+
+lesson-table-step = Step
+lesson-table-question = Question
+lesson-table-prediction = Prediction
+lesson-table-unit = Unit
+lesson-table-reason = Reason
+lesson-table-happened = What happened
+lesson-table-off = Prediction more by (%)
+lesson-table-right = Right
+lesson-table-observation = What was seen
+lesson-table-yes = yes
+lesson-table-no = no
+# A value of a curve at a time.
+lesson-at-time = { $time } s: { $value }

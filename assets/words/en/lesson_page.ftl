@@ -79,3 +79,13 @@ lesson-needs-prediction = First give your prediction.
 lesson-needs-reason = First say why.
 lesson-needs-flight = Watch it to the end first.
 lesson-needs-observation = First write down what you saw.
+
+## Paper and tables.
+
+lesson-sheets = Sheets of paper
+lesson-sheets-about = They open in a new tab: print them from there, on A4 or Letter.
+lesson-sheet-pupil = The pupil's sheet
+lesson-sheet-answers = The answer sheet
+lesson-sheet-plan = The plan
+lesson-results = What I answered, on paper
+lesson-answers-table = What I answered, as a table

@@ -15,6 +15,7 @@ panel-settings = Settings
 panel-save = Save it as a file
 panel-save-picture = Save it as a picture
 panel-save-table = Save the flight as a table
+panel-sheet = Sheet for the coach
 panel-send-picture = Send a picture of it
 panel-send-link-to-it = Send a link to it
 panel-send-link-to-both = Send a link to both

@@ -16,6 +16,7 @@ use crate::map::Map;
 use crate::measure::Measure;
 use crate::output::{printed, written};
 use crate::picture::PictureArguments;
+use crate::sheet::SheetArguments;
 use crate::steps::Steps;
 use crate::turn_try::TurnTryArguments;
 use crate::turntable::TurntableArguments;
@@ -63,6 +64,8 @@ enum Task {
     Turntable(TurntableArguments),
     /// Check a lesson and print its answer sheet, worked out by its flights, as JSON.
     Lesson(LessonArguments),
+    /// Print a sheet of a lesson or of a jump as a page of HTML, to be printed from a browser.
+    Sheet(SheetArguments),
 }
 
 pub fn main() -> ExitCode {
@@ -119,6 +122,7 @@ fn run(command: Command) -> Result<String, String> {
         Task::Try(tried) => tried.run(),
         Task::Turntable(turntable) => turntable.run(),
         Task::Lesson(lesson) => lesson.run(),
+        Task::Sheet(sheet) => sheet.run(),
     }
 }
 

@@ -25,6 +25,8 @@ mod output;
 #[cfg(not(target_arch = "wasm32"))]
 mod picture;
 #[cfg(not(target_arch = "wasm32"))]
+mod sheet;
+#[cfg(not(target_arch = "wasm32"))]
 mod steps;
 #[cfg(not(target_arch = "wasm32"))]
 mod turn_try;

@@ -14,7 +14,7 @@ use turns_aloft_describe::unit::UnitText;
 use turns_aloft_lesson::figure::Figure;
 use turns_aloft_lesson::{Answer, Prediction};
 use turns_aloft_session::Session;
-use turns_aloft_session::lesson::{LessonInSight, asked};
+use turns_aloft_session::lesson::{LessonInSight, asked, option as option_text};
 use turns_aloft_words::{number, say, text};
 
 pub fn show(ui: &mut Ui, session: &mut Session, lesson: &LessonInSight, edits: &mut Edits) {
@@ -38,10 +38,11 @@ pub fn show(ui: &mut Ui, session: &mut Session, lesson: &LessonInSight, edits: &
             }
         }
         Answer::Choice(choice) => {
-            for (place, said) in choice.texts().into_iter().enumerate() {
+            for place in 0..choice.texts().len() {
                 let name = format!("lesson option:{}", place + 1);
                 let chosen = given == Some(&Prediction::Choice(place));
-                if option::show(ui, &name, said.text(), chosen, true).clicked() {
+                let label = option_text(lesson, place, session.units());
+                if option::show(ui, &name, &label, chosen, true).clicked() {
                     session.predict(Some(Prediction::Choice(place)));
                 }
             }

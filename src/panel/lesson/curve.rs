@@ -8,6 +8,7 @@ use crate::part_slider;
 use crate::style::{self, ACCENT, CARD, REFERENCE, TEXT, WEAK_TEXT};
 use turns_aloft_describe::Label;
 use turns_aloft_describe::curve::{run_unit, unit};
+use turns_aloft_describe::outcome::at;
 use turns_aloft_describe::unit::{SECONDS, UnitText};
 use turns_aloft_lesson::answer::OfCurve;
 use turns_aloft_lesson::{Prediction, Setup};
@@ -200,19 +201,9 @@ fn set(points: &mut Vec<[f64; 2]>, t_s: f64, value: f64) {
     }
 }
 
-/// The value of what was drawn at a time: in proportion between two points, held at the ends; 0 where nothing was.
-fn value_at(points: &[[f64; 2]], t_s: f64) -> f64 {
-    let later = points.partition_point(|point| point[0] < t_s);
-    match (later.checked_sub(1).map(|it| points[it]), points.get(later)) {
-        (None, None) => 0.0,
-        (Some([_, value]), None) | (None, Some(&[_, value])) => value,
-        (Some([t0, v0]), Some(&[t1, v1])) => v0 + (t_s - t0) / (t1 - t0) * (v1 - v0),
-    }
-}
-
 fn by_sliders(ui: &mut Ui, chart: &Chart, points: &mut Vec<[f64; 2]>) {
     let times = (0..SLIDERS).map(|i| chart.end_s * i as f64 / (SLIDERS - 1) as f64);
-    let mut values: Vec<[f64; 2]> = times.map(|t_s| [t_s, value_at(points, t_s)]).collect();
+    let mut values: Vec<[f64; 2]> = times.map(|t_s| [t_s, at(points, t_s)]).collect();
     let mut is_moved = false;
     for (i, point) in values.iter_mut().enumerate() {
         let name = format!("lesson curve at:{}", i + 1);

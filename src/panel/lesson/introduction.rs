@@ -1,11 +1,11 @@
 //! What introduces a lesson: for whom it is, who plays it, the plan for the teacher, and its sheets.
 
-use egui::{RichText, Ui};
+use egui::{Rect, RichText, Sense, Ui, vec2};
 
-use crate::command::PageCommand;
+use crate::command::{PageCommand, Sheet};
 use crate::controls::{Button, TextBox, fold};
 use crate::lesson::edits::Edits;
-use crate::style::{self, GAP};
+use crate::style::{self, GAP, TOUCH_SIZE};
 use crate::text::{heading, small};
 use turns_aloft_lesson::said::Said;
 use turns_aloft_session::Session;
@@ -70,28 +70,49 @@ pub fn show(
         plan(ui, lesson)
     });
     ui.add_space(GAP);
+    let mut command = None;
+    fold(ui, "Lesson sheets", text("lesson-sheets"), false, |ui| {
+        small(ui, text("lesson-sheets-about"));
+        for (name, label, sheet) in [
+            ("sheet pupil", text("lesson-sheet-pupil"), Sheet::Pupil),
+            (
+                "sheet answers",
+                text("lesson-sheet-answers"),
+                Sheet::Answers,
+            ),
+            ("sheet plan", text("lesson-sheet-plan"), Sheet::Plan),
+        ] {
+            if Button::labelled(name, label).show_in_row(ui).clicked() {
+                command = Some(PageCommand::Sheet(sheet));
+            }
+            ui.add_space(GAP);
+        }
+    });
+    ui.add_space(GAP);
     if !lesson.is_tried() {
         let copy = Button::labelled("copy lesson", text("draft-copy"));
         let copy = copy.about(text("draft-copy-about"));
         if copy.show_in_row(ui).clicked() {
             session.copy_lesson();
-            return None;
+            return command;
         }
         ui.add_space(GAP);
     }
-    leave(ui, session, lesson);
-    None
+    let size = vec2(ui.available_width(), TOUCH_SIZE);
+    let (row, _) = ui.allocate_exact_size(size, Sense::hover());
+    leave(ui, session, lesson, row);
+    command
 }
 
 /// Leaves the lesson.
-pub fn leave(ui: &mut Ui, session: &mut Session, lesson: &LessonInSight) {
+pub fn leave(ui: &Ui, session: &mut Session, lesson: &LessonInSight, rect: Rect) {
     let [label, about] = if lesson.is_tried() {
         ["draft-back-from-try", "draft-back-from-try-about"]
     } else {
         ["lesson-leave", "lesson-leave-about"]
     };
     let leave = Button::labelled("leave lesson", text(label));
-    if leave.about(text(about)).show_in_row(ui).clicked() {
+    if leave.about(text(about)).show(ui, rect).clicked() {
         session.leave_lesson();
     }
 }

@@ -2,7 +2,8 @@
 
 use egui::{RichText, Ui};
 
-use crate::command::PageCommand;
+use crate::columns::halves;
+use crate::command::{PageCommand, Sheet};
 use crate::controls::{Button, TextBox};
 use crate::lesson::edits::Edits;
 use crate::lesson::introduction::{leave, paragraph};
@@ -14,8 +15,11 @@ use crate::turntable;
 use turns_aloft_describe::Text;
 use turns_aloft_describe::turntable_caution::TurntableCaution;
 use turns_aloft_lesson::{Answer, Setup, Stage};
-use turns_aloft_session::Session;
-use turns_aloft_session::lesson::{LessonInSight, happened, predicted, scene, shown};
+use turns_aloft_scenario::units::Units;
+use turns_aloft_session::lesson::{
+    LessonInSight, happened, option as option_text, predicted, scene, shown,
+};
+use turns_aloft_session::{Saved, Session};
 use turns_aloft_words::text;
 
 pub fn show(
@@ -36,12 +40,14 @@ pub fn show(
     ui.add_space(GAP);
     go_on(ui, session, lesson);
     ui.add_space(GAP);
+    let is_done = lesson.progress().is_done() && !lesson.is_for_class();
+    let command = if is_done { done(ui) } else { None };
+    let [left, right] = halves(ui);
     let back = Button::labelled("lesson back", text("lesson-back"));
-    if back.show_in_row(ui).clicked() {
+    if back.show(ui, left).clicked() {
         session.go_back_in_lesson();
     }
-    ui.add_space(GAP);
-    leave(ui, session, lesson);
+    leave(ui, session, lesson, right);
     ui.add_space(GAP);
     for caution in step.cautions() {
         small(ui, caution.text());
@@ -51,7 +57,7 @@ pub fn show(
             small(ui, caution.text());
         }
     }
-    None
+    command
 }
 
 fn question(ui: &mut Ui, session: &Session, lesson: &LessonInSight) {
@@ -67,7 +73,7 @@ fn question(ui: &mut Ui, session: &Session, lesson: &LessonInSight) {
 fn predict(ui: &mut Ui, session: &mut Session, lesson: &LessonInSight, edits: &mut Edits) {
     if lesson.is_for_class() {
         small(ui, text("lesson-class-predicts"));
-        for said in options(lesson) {
+        for said in options(lesson, session.units()) {
             paragraph(ui, &format!("\u{2022} {said}"));
         }
         return;
@@ -87,11 +93,14 @@ fn predict(ui: &mut Ui, session: &mut Session, lesson: &LessonInSight, edits: &m
     }
 }
 
-fn options(lesson: &LessonInSight) -> Vec<&str> {
-    match &lesson.step().answer {
-        Answer::Choice(choice) => choice.texts().into_iter().map(|it| it.text()).collect(),
-        _ => Vec::new(),
-    }
+fn options(lesson: &LessonInSight, units: &Units) -> Vec<String> {
+    let count = match &lesson.step().answer {
+        Answer::Choice(choice) => choice.texts().len(),
+        _ => 0,
+    };
+    (0..count)
+        .map(|place| option_text(lesson, place, units))
+        .collect()
 }
 
 fn fly(ui: &mut Ui, session: &mut Session, lesson: &LessonInSight, edits: &mut Edits) {
@@ -218,9 +227,30 @@ fn explain(ui: &mut Ui, session: &mut Session, lesson: &LessonInSight, edits: &m
     if !lesson.step().free.is_empty() {
         free(ui, session, lesson, edits);
     }
-    if lesson.progress().is_done() {
-        heading(ui, text("lesson-done"));
+}
+
+/// After the last step: what was answered, on paper or as a table.
+fn done(ui: &mut Ui) -> Option<PageCommand> {
+    heading(ui, text("lesson-done"));
+    let mut command = None;
+    for (name, label, does) in [
+        (
+            "lesson results",
+            text("lesson-results"),
+            PageCommand::Sheet(Sheet::Results),
+        ),
+        (
+            "lesson table",
+            text("lesson-answers-table"),
+            PageCommand::Save(Saved::AnswersTable),
+        ),
+    ] {
+        if Button::labelled(name, label).show_in_row(ui).clicked() {
+            command = Some(does);
+        }
+        ui.add_space(GAP);
     }
+    command
 }
 
 /// The button that goes on: what it does is on it.

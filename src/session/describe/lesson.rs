@@ -5,12 +5,10 @@ use std::borrow::Cow;
 use crate::describe::reading::{Group, Reading, line};
 use crate::session::Session;
 use crate::state::lesson::LessonInSight;
-use turns_aloft_describe::number::plain;
-use turns_aloft_describe::quantity::{figure_text, filled, unit};
-use turns_aloft_describe::unit::UnitText;
-use turns_aloft_lesson::figure::Figure;
+use turns_aloft_describe::outcome::{self, Outcome};
+use turns_aloft_describe::quantity::{figure_text, filled};
 use turns_aloft_lesson::said::Said;
-use turns_aloft_lesson::{Answer, Choice, Prediction, Stage, Step, Truth};
+use turns_aloft_lesson::{Answer, Choice, Stage, Step, Truth};
 use turns_aloft_scenario::units::Units;
 use turns_aloft_words::{say, text};
 
@@ -30,35 +28,25 @@ pub fn shown(said: &Said, lesson: &LessonInSight, units: &Units) -> String {
 
 /// What was predicted, in words; none where nothing was, or where it is a curve.
 pub fn predicted(lesson: &LessonInSight, units: &Units) -> Option<String> {
-    let prediction = lesson.progress().record().prediction.as_ref()?;
-    match (prediction, &lesson.step().answer) {
-        (Prediction::Number(si), Answer::Number(figure)) => Some(number(*si, figure, units)),
-        (Prediction::Choice(place), Answer::Choice(choice)) => choice
-            .texts()
-            .get(*place)
-            .map(|said| said.text().to_owned()),
-        (Prediction::Words(words), _) => Some(words.clone()),
-        _ => None,
+    let (step, record) = (lesson.step(), lesson.progress().record());
+    if matches!(step.answer, Answer::Curve(_)) {
+        return None;
     }
+    Outcome::of(step, record, lesson.flights(), units).map(|it| it.predicted)
 }
 
 /// What is right, in words; none where nothing is, or where it is a curve.
 pub fn happened(lesson: &LessonInSight, units: &Units) -> Option<String> {
     match (lesson.truth()?, &lesson.step().answer) {
         (Truth::Number(_), Answer::Number(figure)) => figure_text(figure, lesson.flights(), units),
-        (Truth::Choice { right, .. }, Answer::Choice(choice)) => choice
-            .texts()
-            .get(*right)
-            .map(|said| said.text().to_owned()),
+        (Truth::Choice { right, .. }, _) => Some(option(lesson, *right, units)),
         _ => None,
     }
 }
 
-fn number(si: f64, figure: &Figure, units: &Units) -> String {
-    match unit(figure.quantity, units) {
-        Some(unit) => unit.set_text(si),
-        None => plain(si),
-    }
+/// The text of an option.
+pub fn option(lesson: &LessonInSight, place: usize, units: &Units) -> String {
+    outcome::option(lesson.step(), place, lesson.flights(), units)
 }
 
 /// What kind of answer is asked for, for whom the answer is drawn or chosen.

@@ -4,6 +4,7 @@ use crate::session::Session;
 use turns_aloft_analysis::map::TurnMap;
 use turns_aloft_describe::Label;
 use turns_aloft_describe::curve::{run_unit, unit};
+use turns_aloft_describe::outcome::table as answers_table;
 use turns_aloft_describe::spreadsheet::{Spreadsheet, heading};
 use turns_aloft_describe::unit::{SECONDS, TURNS};
 use turns_aloft_scenario::curve::Curve;
@@ -23,6 +24,8 @@ pub enum Saved {
     Attempt,
     /// The lesson that is made.
     LessonDraft,
+    /// What was answered in the lesson in sight, for a spreadsheet.
+    AnswersTable,
     /// The flight over time, for a spreadsheet.
     FlightTable,
     /// The run on the turntable over time, for a spreadsheet.
@@ -39,6 +42,11 @@ impl Session {
             Saved::KeptJumps => Some(["kept-jumps.aloft.json".to_owned(), self.kept_file()]),
             Saved::Attempt => self.attempt_file(),
             Saved::LessonDraft => self.draft_file(),
+            Saved::AnswersTable => {
+                let lesson = self.lesson()?;
+                let table = answers_table(lesson.lesson(), lesson.progress(), self.units());
+                Some(["answers.csv".to_owned(), table])
+            }
             Saved::FlightTable => {
                 let name = self.written().file_name().replace(".aloft.json", ".csv");
                 Some([name, self.flight_table()])
@@ -57,7 +65,7 @@ impl Session {
     /// Says how a file was written, where somebody has to know.
     pub fn say_saved(&mut self, saved: Saved) {
         match saved {
-            Saved::FlightTable | Saved::RunTable | Saved::MapTable => {
+            Saved::AnswersTable | Saved::FlightTable | Saved::RunTable | Saved::MapTable => {
                 self.say(text("table-saved"));
             }
             Saved::Jump | Saved::KeptJumps | Saved::Attempt | Saved::LessonDraft => {}
