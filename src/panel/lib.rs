@@ -31,6 +31,7 @@ mod number;
 mod number_row;
 mod panels;
 mod part_slider;
+mod pick;
 mod picture_text;
 mod playback;
 mod questions;

@@ -2,10 +2,11 @@
 
 use egui::Ui;
 
-use crate::controls::{Button, NumberText, choice, pick};
+use crate::controls::{Button, NumberText, choice};
 use crate::lesson::Edits;
 use crate::lesson_draft::written::Written;
 use crate::number_row;
+use crate::pick::pick;
 use crate::style::GAP;
 use crate::text::small;
 use turns_aloft_describe::Label;

@@ -2,11 +2,12 @@
 
 use egui::Ui;
 
-use crate::controls::{Button, choice_across, fold, pick};
+use crate::controls::{Button, choice_across, fold};
 use crate::lesson::introduction::paragraph;
 use crate::lesson::{Edits, option};
 use crate::lesson_draft::answer;
 use crate::lesson_draft::written::Written;
+use crate::pick::pick;
 use crate::style::GAP;
 use crate::text::{heading, small};
 use turns_aloft_describe::quantity::filled;
