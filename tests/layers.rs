@@ -96,7 +96,6 @@ const LAYERS: [(&str, &[&str]); 21] = [
             "lesson",
             "session",
             "appearance",
-            "picture",
         ],
     ),
     ("player", &["film"]),
