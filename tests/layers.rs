@@ -96,6 +96,7 @@ const LAYERS: [(&str, &[&str]); 21] = [
             "lesson",
             "session",
             "appearance",
+            "picture",
         ],
     ),
     ("player", &["film"]),

@@ -23,6 +23,8 @@ pub enum PageCommand {
     SendPicture,
     /// Puts the present jump, and the reference attempt, into the page's address, and copies it.
     Link,
+    /// Puts the lesson that is made into the page's address, and copies it.
+    LessonLink,
     /// Opens the device's sheet for sharing with that address.
     SendLink,
 }
