@@ -132,6 +132,7 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
         ),
         // How much room a picture of it takes.
         ("sheet/pictured.rs", &[JumpHeight, Stature]),
+        ("panel/lesson/picture.rs", &[Stature]),
         ("lesson/quantity.rs", &[TakeoffRate, JumpHeight]),
         ("session/describe/loads.rs", &[HandMass]),
         ("session/describe/weights.rs", &[TakeoffRate, HandMass]),
