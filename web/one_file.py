@@ -41,11 +41,9 @@ FETCH = """<script>{
     const unpacked = answer.body.pipeThrough(new DecompressionStream("gzip"));
     return new Response(unpacked, { headers: { "content-type": "application/wasm" } });
   };
-  window.turnsAloft = {
-    // Where a script can be imported from.
-    address: (what) => URL.createObjectURL(
-      new Blob([atob(fetched[what].split(",")[1])], { type: "text/javascript" })),
-  };
+  // Where a script can be imported from.
+  window.turnsAloft.address = (what) => URL.createObjectURL(
+    new Blob([atob(fetched[what].split(",")[1])], { type: "text/javascript" }));
 }</script>"""
 
 # Starts the module from what is in the page. An inline script can't export, so the two that are

@@ -14,8 +14,7 @@
       return null; // Storage is blocked.
     }
   }
-  // The page as one file has put something there already.
-  window.turnsAloft = { ...window.turnsAloft, stored };
+  window.turnsAloft = { stored };
 
   const theme = stored("turns-aloft/light");
   root.dataset.light = ["day", "night"].includes(theme) ? theme : dark.matches ? "night" : "day";

@@ -53,6 +53,10 @@ pub fn show_no_graphics() {
     }
     if let Some(section) = element("no-graphics") {
         section.remove_attribute("hidden").ok();
+        // What scrolls then, and has nothing in it that a keyboard could reach.
+        if let Some(main) = section.parent_element() {
+            main.set_attribute("tabindex", "0").ok();
+        }
     }
     if let Some(readout) = element("readout") {
         readout.set_class_name("");

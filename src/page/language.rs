@@ -38,13 +38,21 @@ pub async fn load(language: Language) -> Option<()> {
     words::provide(language, &fetched.ok()?.as_string()?).ok()
 }
 
-/// Whether the texts of another language have come since the last call: all is drawn again with them.
+/// Whether the texts of another language have come since the last call, or can't be had, which is said: all
+/// is drawn again.
 pub fn take_texts(session: &mut Session) -> bool {
-    let came = CAME.take();
-    if came {
-        session.retranslate();
+    if !CAME.take() {
+        return false;
     }
-    came
+    let is_there = words::has(words::language());
+    if !is_there && let Some(other) = Language::ALL.into_iter().find(|it| words::has(*it)) {
+        words::set_language(other);
+    }
+    session.retranslate();
+    if !is_there {
+        session.say(words::text("page-no-texts"));
+    }
+    true
 }
 
 /// Sets the language in which the page has opened.
@@ -52,21 +60,23 @@ pub fn restore() {
     words::set_language(Language::of_tags(dom::language().as_deref()));
 }
 
-/// Whether the language has changed since the last call.
-pub fn has_changed(last: &mut Option<Language>) -> bool {
-    let now = words::language();
+/// Whether there is another language since the last call, or the texts of the present one are there now.
+pub fn has_changed(last: &mut Option<(Language, bool)>) -> bool {
+    let language = words::language();
+    let now = (language, words::has(language));
     last.replace(now).is_some_and(|last| last != now)
 }
 
+/// Passes the language on to the page and the storage once its texts are there; has those fetched before.
 pub fn store() {
     let language = words::language();
     if !words::has(language) {
         spawn_local(async move {
-            // Without a network the texts stay in the language that there is.
             load(language).await;
             CAME.set(true);
             wake();
         });
+        return;
     }
     let tag = language.tag();
     dom::set_language(tag);

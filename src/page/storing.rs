@@ -17,7 +17,7 @@ pub fn plugin(app: &mut App) {
 /// What was stored last.
 #[derive(Default)]
 struct Stored {
-    language: Option<Language>,
+    language: Option<(Language, bool)>,
     look: Option<Choice>,
     visit: StoredVisit,
 }

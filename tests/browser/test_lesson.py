@@ -25,10 +25,25 @@ def enter(page, lesson):
     page.wait_until("the lesson", lambda: "lesson:title" in page.outputs())
 
 
+# Where the column of a lesson begins on an upright screen, as a part of its height, at the latest.
+COLUMN = 0.68
+
+
 def tap(page, name):
-    page.wait_until(name, lambda: name in page.rects())
-    touch.tap(page, *reveal(page, name))
+    """Taps a touch target, scrolled into sight where it has to be."""
+    touch.tap(page, *in_sight(page, name))
     page.next_frames(4)
+
+
+def in_sight(page, name):
+    """The middle of a touch target, scrolled into sight where it has to be: in the column, not on the picture."""
+    page.wait_until(name, lambda: name in page.rects())
+    width, height = page.run("return [innerWidth, innerHeight]")
+    upright = width < height and "lesson:step" in page.outputs()
+    _, y, _, high = page.rects()[name]
+    if y >= (COLUMN * height if upright else 0) and y + high <= height:
+        return page.centre(name)
+    return reveal(page, name, top=COLUMN * height if upright else 0)
 
 
 def said(page, key):
@@ -48,7 +63,7 @@ def predict(page):
     if "lesson number" in rects:
         write(page, "lesson number", "1.5")
     elif "lesson curve" in rects:
-        reveal(page, "lesson curve")
+        in_sight(page, "lesson curve")
         x, y, width, height = page.rects()["lesson curve"]
         touch.touch_drag(page, x + 9, y + 0.6 * height, x + width - 9, y + 0.4 * height)
     elif "lesson words" in rects:

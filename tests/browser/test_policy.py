@@ -89,6 +89,9 @@ def test_the_policy_allows_no_inline_and_no_evaluated_code(page):
     assert rules.pop("img-src") == {"'self'", "data:"}
     # A film that the user opens.
     assert rules.pop("media-src") == {"blob:"}
+    # The style of the sheets of paper, which open in tabs of their own.
+    [of_sheets] = rules.pop("style-src") - {"'self'"}
+    assert of_sheets.startswith("'sha256-")
     assert all(allowed in ({"'self'"}, {"'none'"}) for allowed in rules.values())
 
 

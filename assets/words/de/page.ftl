@@ -12,6 +12,7 @@ page-link-of-file = Diese Seite wurde aus einer Datei geöffnet, ihr Link führt
 page-sheet-open = Das Blatt ist in einem neuen Tab offen. Dort lässt es sich drucken.
 page-sheet-saved = Der Browser öffnet keinen Tab. Das Blatt ist als Datei gespeichert: Öffne sie und drucke sie.
 page-no-documents = Was Bilder und Blätter macht, konnte nicht geladen werden. Öffne die Seite einmal mit Netz und versuche es dann noch einmal.
+page-no-texts = Die Texte dieser Sprache konnten nicht geladen werden. Öffne die Seite einmal mit Netz und versuche es dann noch einmal.
 page-no-link = Dieser Browser lässt die Seite keinen Link anlegen; bitte den Sprung als Datei speichern.
 page-keeps-nothing = Dieser Browser merkt sich nichts für diese Seite. Nur in ihrer Adresse steht der Sprung. Um ihn zu behalten, bitte als Datei speichern.
 page-kept-jumps-aside = Nicht geöffnet: { $why }. Die alte Liste liegt in diesem Browser beiseite, und eine neue beginnt.

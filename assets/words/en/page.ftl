@@ -12,6 +12,7 @@ page-link-of-file = This page was opened from a file, so its link opens on this 
 page-sheet-open = The sheet is open in a new tab: print it from there.
 page-sheet-saved = The browser opens no tab: the sheet is saved as a file. Open that, and print it.
 page-no-documents = What makes pictures and sheets could not be fetched. Open the page once with a network; then try again.
+page-no-texts = The texts of that language could not be fetched. Open the page once with a network; then try again.
 page-no-link = This browser does not let the page make a link; save the jump as a file.
 page-keeps-nothing = This browser keeps nothing for this page. Only the page's address holds the jump. Save the jump as a file to keep it.
 page-kept-jumps-aside = Not opened: { $why }. The old list is put aside in this browser, and a new list begins.
