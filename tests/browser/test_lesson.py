@@ -25,10 +25,6 @@ def enter(page, lesson):
     page.wait_until("the lesson", lambda: "lesson:title" in page.outputs())
 
 
-# Where the column of a lesson begins on an upright screen, as a part of its height, at the latest.
-COLUMN = 0.68
-
-
 def tap(page, name):
     """Taps a touch target, scrolled into sight where it has to be."""
     touch.tap(page, *in_sight(page, name))
@@ -36,14 +32,23 @@ def tap(page, name):
 
 
 def in_sight(page, name):
-    """The middle of a touch target, scrolled into sight where it has to be: in the column, not on the picture."""
+    """The middle of a touch target, scrolled into sight where it has to be. On an upright screen the finger stays
+    in the lower part, where the column is: above it is the picture."""
     page.wait_until(name, lambda: name in page.rects())
     width, height = page.run("return [innerWidth, innerHeight]")
-    upright = width < height and "lesson:step" in page.outputs()
-    _, y, _, high = page.rects()[name]
-    if y >= (COLUMN * height if upright else 0) and y + high <= height:
-        return page.centre(name)
-    return reveal(page, name, top=COLUMN * height if upright else 0)
+    if width >= height or "lesson:step" not in page.outputs():
+        return reveal(page, name)
+
+    def seen():
+        _, y, _, high = page.still_rects()[name]
+        below = y + high - height
+        if below > 0:
+            by = min(below + 20, 0.2 * height)
+            touch.touch_drag(page, width / 2, 0.95 * height, width / 2, 0.95 * height - by)
+        return below <= 0
+
+    page.wait_until(f"{name} in sight", seen)
+    return page.centre(name)
 
 
 def said(page, key):
