@@ -6,6 +6,7 @@ pub use turns_aloft_analysis as analysis;
 pub use turns_aloft_appearance as appearance;
 pub use turns_aloft_attempt as attempt;
 pub use turns_aloft_describe as describe;
+pub use turns_aloft_documents as documents;
 pub use turns_aloft_figure as figure;
 pub use turns_aloft_film as film;
 pub use turns_aloft_fit as fit;

@@ -11,7 +11,7 @@ mod packages;
 use packages::packages;
 
 /// Each layer, the lowest first, and the other layers that it may reach.
-const LAYERS: [(&str, &[&str]); 20] = [
+const LAYERS: [(&str, &[&str]); 21] = [
     ("physics", &[]),
     ("film", &[]),
     ("scenario", &["physics"]),
@@ -75,6 +75,12 @@ const LAYERS: [(&str, &[&str]); 20] = [
         ],
     ),
     (
+        "documents",
+        &[
+            "scenario", "analysis", "lesson", "words", "describe", "picture", "sheet",
+        ],
+    ),
+    (
         "panel",
         &[
             "physics",
@@ -90,7 +96,6 @@ const LAYERS: [(&str, &[&str]); 20] = [
             "lesson",
             "session",
             "appearance",
-            "picture",
         ],
     ),
     ("player", &["film"]),

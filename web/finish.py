@@ -15,6 +15,7 @@ from base64 import b64encode
 from pathlib import Path
 
 MODULE_BYTES = 'data-bytes=""'
+DOCUMENTS = 'data-documents=""'
 SCRIPT_HASH = "'sha256-'"
 STYLES = "style-src 'self'"
 WORDS = '<script type="application/json" id="shell-words">'
@@ -72,15 +73,27 @@ def finish_index(dist: Path, words: dict[str, dict[str, str]], files: dict[str, 
     [module] = dist.glob("*.wasm")
     index = dist / "index.html"
     html = index.read_text(encoding="utf-8")
-    for placeholder in (MODULE_BYTES, SCRIPT_HASH, STYLES, WORDS):
+    for placeholder in (MODULE_BYTES, SCRIPT_HASH, STYLES, DOCUMENTS, WORDS):
         if html.count(placeholder) != 1:
             sys.exit(f"{index}: expected exactly one {placeholder} to fill in")
     [script] = INLINE_SCRIPT.findall(html)
     html = html.replace(MODULE_BYTES, f'data-bytes="{module.stat().st_size}"')
     html = html.replace(SCRIPT_HASH, f"'{sha256(script)}'")
     html = html.replace(STYLES, f"{STYLES} '{sha256(SHEET.read_text(encoding='utf-8'))}'")
+    html = html.replace(DOCUMENTS, f'data-documents="{name_documents(dist)}"')
     html = write_words(html, words, files)
     index.write_text(html, encoding="utf-8")
+
+
+def name_documents(dist: Path) -> str:
+    """Puts the hash of the module that makes documents into the names of its two files; their name without
+    its ends."""
+    folder = dist / "documents"
+    module = folder / "documents_bg.wasm"
+    name = f"documents-{hashlib.sha256(module.read_bytes()).hexdigest()[:16]}"
+    module.rename(folder / f"{name}_bg.wasm")
+    (folder / "documents.js").rename(folder / f"{name}.js")
+    return f"documents/{name}"
 
 
 def sha256(content: str) -> str:

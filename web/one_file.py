@@ -26,16 +26,26 @@ STYLE = re.compile(r'<link rel="stylesheet" href="\./([^"]*)"/?>')
 ICON = re.compile(r'<link rel="icon" href="\./([^"]*)"/?>')
 SCRIPT = re.compile(r'<script src="\./([^"]*)"( type="module")?></script>')
 
-TYPES = {".json": "application/json", ".mp4": "video/mp4", ".svg": "image/svg+xml", ".js": "text/javascript", ".ftl": "text/plain"}
+TYPES = {".json": "application/json", ".mp4": "video/mp4", ".svg": "image/svg+xml", ".js": "text/javascript", ".ftl": "text/plain", ".wasm": "application/gzip"}
 
 # Folders of what the page fetches while it runs.
-FETCHED = ("films", "lessons", "words")
+FETCHED = ("documents", "films", "lessons", "words")
 
 # Whatever the page fetches comes from the page itself.
 FETCH = """<script>{
   const fetched = JSON.parse(document.getElementById("fetched").textContent);
   const { fetch } = window;
-  window.fetch = (what, options) => fetch(fetched[what] ?? what, options);
+  window.fetch = async (what, options) => {
+    const answer = await fetch(fetched[what] ?? what, options);
+    if (!String(what).endsWith(".wasm")) return answer;
+    const unpacked = answer.body.pipeThrough(new DecompressionStream("gzip"));
+    return new Response(unpacked, { headers: { "content-type": "application/wasm" } });
+  };
+  window.turnsAloft = {
+    // Where a script can be imported from.
+    address: (what) => URL.createObjectURL(
+      new Blob([atob(fetched[what].split(",")[1])], { type: "text/javascript" })),
+  };
 }</script>"""
 
 # Starts the module from what is in the page. An inline script can't export, so the two that are
@@ -111,7 +121,9 @@ def packed(path: Path) -> str:
 
 
 def data(path: Path) -> str:
-    return f"data:{TYPES[path.suffix]};base64,{b64encode(path.read_bytes()).decode()}"
+    """What is in a file; a module compressed."""
+    content = packed(path) if path.suffix == ".wasm" else b64encode(path.read_bytes()).decode()
+    return f"data:{TYPES[path.suffix]};base64,{content}"
 
 
 def policy(page: str) -> str:

@@ -14,7 +14,8 @@
       return null; // Storage is blocked.
     }
   }
-  window.turnsAloft = { stored };
+  // The page as one file has put something there already.
+  window.turnsAloft = { ...window.turnsAloft, stored };
 
   const theme = stored("turns-aloft/light");
   root.dataset.light = ["day", "night"].includes(theme) ? theme : dark.matches ? "night" : "day";

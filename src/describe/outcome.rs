@@ -139,7 +139,7 @@ pub fn table(lesson: &Lesson, progress: &Progress, units: &Units) -> String {
     let heading = [
         text("lesson-table-step"),
         text("lesson-table-question"),
-        text("lesson-table-prediction"),
+        text("lesson-table-prediction-number"),
         text("lesson-table-unit"),
         text("lesson-table-reason"),
         text("lesson-table-happened"),

@@ -62,7 +62,7 @@ pub fn value_text(quantity: Quantity, si: f64, units: &Units) -> String {
 /// A figure with its unit; none where it has not been flown.
 pub fn figure_text(figure: &Figure, flights: &Flights, units: &Units) -> Option<String> {
     let flown = flights.one(figure.variant)?;
-    let si = figure.quantity.of(flown)?;
+    let si = flights.value(figure)?;
     // Turns in all are shown so wherever they stand.
     let Flown::Jump { jump, .. } = flown else {
         return Some(value_text(figure.quantity, si, units));

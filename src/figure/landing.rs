@@ -11,7 +11,7 @@ use std::f64::consts::PI;
 
 use glam::{DQuat, DVec3};
 
-use crate::apart::overlap_m;
+use crate::apart::LegForms;
 use crate::easing::{dying_away, progress, turned_on};
 use crate::ground_motion::{BED_SHARE, bed_after_touchdown_m, sinking_m};
 use crate::leg::{LEFT, Leg, RIGHT};
@@ -36,6 +36,8 @@ const OVER_FOOT_S: f64 = 0.35;
 /// How far over the ground the free foot is kept, m, and from when, s.
 const CLEAR_M: f64 = 0.06;
 const CLEAR_S: f64 = 0.25;
+/// How far the free ankle is kept to its side of the one that stands, m, unless it comes down nearer.
+const LEAST_ASIDE_M: f64 = 0.05;
 /// How long a foot takes to come down flat, s.
 const FOOT_S: f64 = 0.18;
 /// How long the knee gives at most, and how long it then takes to come up, s.
@@ -146,6 +148,9 @@ pub struct Landing<'a> {
     /// The leg that gives way to the one that stands, and the side of the body that it is on.
     other: Leg,
     aside: f64,
+    /// How far its ankle is kept to that side of the one that stands, m.
+    least_aside_m: f64,
+    legs: LegForms,
     /// How deep the legs are inside each other at touch-down, m.
     overlap_m: f64,
 }
@@ -186,14 +191,17 @@ impl<'a> Landing<'a> {
         let (spin_rad_s, tipping) = (rate_rad_s.y, rate_rad_s - DVec3::Y * rate_rad_s.y);
         let turning_s = (2.0 * style.turning_rad / spin_rad_s.abs().max(1e-9)).min(TURNING_S);
         let from_foot_m = level(flown.cm_m) - stands[0].toe_m[0];
-        Self {
+        let legs = LegForms::of(body);
+        let mut landing = Self {
+            least_aside_m: 0.0,
             moving: flight.motion().at(flight.touchdown_s),
             fall_m_s: -pose.cm_velocity_m_s.y,
             spin: (spin_rad_s, turning_s),
             tipping_rad_s: flown.rotation[Segment::LowerTrunk as usize].conjugate() * tipping,
             drift_m_s: -(DVec3::Y * spin_rad_s).cross(from_foot_m),
             sign: turning.sign(),
-            overlap_m: overlap_m(body, &flown, standing, other).max(0.0),
+            overlap_m: legs.overlap_m(&flown, standing, other).max(0.0),
+            legs,
             aside: body.link(other.thigh).joint_m.z.signum(),
             other,
             body,
@@ -203,7 +211,9 @@ impl<'a> Landing<'a> {
             end,
             stands,
             free,
-        }
+        };
+        landing.least_aside_m = landing.aside_m(&landing.flown).min(LEAST_ASIDE_M);
+        landing
     }
 
     /// The jumper this long after touch-down.
@@ -370,22 +380,43 @@ impl<'a> Landing<'a> {
         pose
     }
 
-    /// Takes the other leg aside where it would be inside the one that stands.
+    /// Takes the other leg aside where it would be inside the one that stands, or past it: from there it would have
+    /// to come back through it.
     fn part_legs(&self, since_s: f64, pose: &mut FigurePose) {
         const ROUNDS: u32 = 24;
         const ROUNDING_M: f64 = 1e-9;
         let allowed_m = self.overlap_m * (1.0 - progress(since_s, CLEAR_S));
-        let other = self.other;
+        let past_m = self.least_aside_m - self.aside_m(pose);
+        if past_m > 0.0 {
+            self.take_aside(past_m, pose);
+        }
         for _ in 0..ROUNDS {
-            let by_m = overlap_m(self.body, pose, self.stands[0].leg, other) - allowed_m;
+            let by_m = self.legs.overlap_m(pose, self.stands[0].leg, self.other) - allowed_m;
             if by_m <= ROUNDING_M {
                 return;
             }
-            let [hip_m, ankle_m] = [other.thigh, other.foot].map(|s| pose.joint_m[s as usize]);
-            let aside = level(pose.rotation[0] * DVec3::Z * self.aside).normalize_or(DVec3::Z);
-            let hinge = pose.rotation[other.shank as usize] * DVec3::Z;
-            self.place(other, hip_m, ankle_m + aside * (1.5 * by_m), hinge, pose);
+            self.take_aside(1.5 * by_m, pose);
         }
+    }
+
+    /// To the other leg's side, level.
+    fn outwards(&self, pose: &FigurePose) -> DVec3 {
+        level(pose.rotation[0] * DVec3::Z * self.aside).normalize_or(DVec3::Z)
+    }
+
+    /// How far the other ankle is to its side of the one that stands, m.
+    fn aside_m(&self, pose: &FigurePose) -> f64 {
+        let [stands_m, other_m] =
+            [self.stands[0].leg, self.other].map(|leg| pose.joint_m[leg.foot as usize]);
+        (other_m - stands_m).dot(self.outwards(pose))
+    }
+
+    fn take_aside(&self, by_m: f64, pose: &mut FigurePose) {
+        let other = self.other;
+        let [hip_m, ankle_m] = [other.thigh, other.foot].map(|s| pose.joint_m[s as usize]);
+        let hinge = pose.rotation[other.shank as usize] * DVec3::Z;
+        let ankle_m = ankle_m + self.outwards(pose) * by_m;
+        self.place(other, hip_m, ankle_m, hinge, pose);
     }
 
     /// Puts an ankle elsewhere; the foot keeps its rotation.

@@ -1,7 +1,10 @@
 //! The flights of a step: of what it sets up, and of every variant of that.
 
+use std::sync::OnceLock;
+
 use crate::figure::Figure;
 use crate::flown::Flown;
+use crate::quantity::Quantity;
 use crate::step::Step;
 
 /// What a step sets up, flown, and its variants in their order; nothing where there is nothing to fly.
@@ -9,6 +12,9 @@ use crate::step::Step;
 pub struct Flights {
     setup: Option<Flown>,
     variants: Vec<Option<Flown>>,
+    /// The values that somebody has asked for: some take many flights. Those of the setup first, then those of
+    /// each variant.
+    values: Vec<OnceLock<Option<f64>>>,
 }
 
 impl Flights {
@@ -20,9 +26,12 @@ impl Flights {
             let changed = setup?.changed(&variant.changes).ok()?;
             changed.flown().ok().flatten()
         });
+        let variants: Vec<Option<Flown>> = variants.collect();
+        let each = Quantity::all().count();
         Self {
             setup: flown,
-            variants: variants.collect(),
+            values: vec![OnceLock::new(); each * (1 + variants.len())],
+            variants,
         }
     }
 
@@ -46,6 +55,12 @@ impl Flights {
 
     /// The value of a figure, in SI.
     pub fn value(&self, figure: &Figure) -> Option<f64> {
-        figure.quantity.of(self.one(figure.variant)?)
+        let value = || figure.quantity.of(self.one(figure.variant)?);
+        let before = figure.variant.map_or(0, |place| place + 1);
+        let place = Quantity::all().count() * before + figure.quantity.place();
+        match self.values.get(place) {
+            Some(known) => *known.get_or_init(value),
+            None => value(),
+        }
     }
 }

@@ -1,6 +1,7 @@
 //! What is right, worked out from a step's flights.
 
 use crate::answer::{Answer, Choice, Meaning};
+use crate::figure::Figure;
 use crate::flights::Flights;
 use crate::step::Step;
 
@@ -60,7 +61,10 @@ impl Choice {
         match self {
             Self::Best { of, most, options } => {
                 let value = |variant: &Option<usize>| {
-                    flown(flights.one(*variant).and_then(|flown| of.of(flown)))
+                    flown(flights.value(&Figure {
+                        quantity: *of,
+                        variant: *variant,
+                    }))
                 };
                 let values: Result<Vec<f64>, _> = options.iter().map(|(_, it)| value(it)).collect();
                 let values = values?;

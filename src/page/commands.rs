@@ -9,7 +9,9 @@ use crate::page::film::Film;
 use crate::page::kept_jumps_storage::KeptJumpsStorage;
 use crate::page::motion_sensor::MotionSensor;
 use crate::page::panels::PageCommandSent;
-use crate::page::{address, files, kept_jumps_storage, language, lessons, picture, sheets};
+use crate::page::{
+    address, files, kept_jumps_storage, language, lesson_code, lessons, picture, sheets,
+};
 use crate::panel::PageCommand;
 use crate::stage::current_session::CurrentSession;
 
@@ -47,8 +49,9 @@ fn carry_out(
             PageCommand::SendPicture => picture::make(&session, picture::Next::Send),
             PageCommand::Link => address::copy_link(&mut session, &mut shared),
             PageCommand::LessonLink => address::copy_lesson_link(&mut session, &mut shared),
+            PageCommand::LessonCode => lesson_code::make(&session),
             PageCommand::SendLink => address::send_link(&mut session, &mut shared),
-            PageCommand::Sheet(sheet) => sheets::open(&mut session, sheet),
+            PageCommand::Sheet(sheet) => sheets::open(&session, sheet),
             PageCommand::UseSensor => sensor.ask(),
         }
     }
@@ -71,6 +74,7 @@ fn take_results(
     }
     address::take_events(session);
     picture::take_results(session);
+    sheets::take_said(session);
     lessons::take_results(session);
     kept_jumps_storage::read_changes(session, &mut kept_jumps);
     sensor.take_messages(session);

@@ -8,9 +8,10 @@ use web_sys::{
     Blob, CanvasRenderingContext2d, File, FilePropertyBag, HtmlCanvasElement, HtmlImageElement,
 };
 
+use crate::documents::Document;
 use crate::page::wake::wake;
-use crate::page::{address, dom, files, share_sheet};
-use crate::picture::{HEIGHT_PX, Picture, WIDTH_PX, to_svg};
+use crate::page::{documents, dom, files, share_sheet};
+use crate::picture::{HEIGHT_PX, WIDTH_PX};
 use crate::session::Session;
 use crate::words::text;
 
@@ -36,26 +37,20 @@ fn push(made: Made, next: Next) {
 
 /// Makes a picture of the present jump, to be sent or saved.
 pub fn make(session: &Session, next: Next) {
-    if start(session, next).is_none() {
-        push(None, next);
-    }
-}
-
-/// Starts drawing the picture; none if the browser cannot.
-fn start(session: &Session, next: Next) -> Option<()> {
-    let page = address::of_page();
-    let picture = Picture {
-        scenario: session.scenario(),
-        jump: session.jump(),
-        units: session.units(),
-        tried: session.turn_try(),
-        address: page.as_deref(),
-    };
-    let svg = to_svg(&picture);
     let name = session
         .scenario()
         .file_name()
         .replace(".aloft.json", ".png");
+    documents::make(Document::Picture, session, move |made| {
+        let started = made.ok().and_then(|svg| start(&svg, name, next));
+        if started.is_none() {
+            push(None, next);
+        }
+    });
+}
+
+/// Starts drawing the picture; none if the browser cannot.
+fn start(svg: &str, name: String, next: Next) -> Option<()> {
     let image = HtmlImageElement::new().ok()?;
     let drawn = image.clone();
     let loaded = Closure::once(move |_: JsValue| {
@@ -68,7 +63,7 @@ fn start(session: &Session, next: Next) -> Option<()> {
     image.set_onerror(Some(failed.as_ref().unchecked_ref()));
     // An address that holds the picture itself: one of a blob would bar the canvas from being read in some
     // browsers.
-    let encoded = String::from(js_sys::encode_uri_component(&svg));
+    let encoded = String::from(js_sys::encode_uri_component(svg));
     image.set_src(&format!("data:image/svg+xml;charset=utf-8,{encoded}"));
     loaded.forget();
     failed.forget();

@@ -1,60 +1,57 @@
 //! Opens a sheet of paper in a tab of its own, which the browser prints; where it opens none, saves it as a file.
 
+use std::cell::RefCell;
+
 use web_sys::{Blob, BlobPropertyBag, Url};
 
-use crate::describe::Sentence;
-use crate::page::{address, dom, files};
+use crate::documents::Document;
+use crate::page::wake::wake;
+use crate::page::{documents, dom, files};
 use crate::panel::Sheet;
-use crate::picture::Picture;
 use crate::session::Session;
 use crate::words::text;
-use crate::{say, sheet};
 
-pub fn open(session: &mut Session, of: Sheet) {
-    let html = match html(session, of) {
-        Some(Ok(html)) => html,
-        Some(Err(why)) => {
-            session.say(say!("page-no-answers", why = why));
-            return;
-        }
-        None => return,
-    };
-    let Some(blob) = blob(&html) else {
-        session.say(text("page-not-saved"));
-        return;
-    };
-    if in_tab(&blob).is_some() {
-        session.say(text("page-sheet-open"));
-    } else if files::save_blob(NAME, &blob).is_some() {
-        session.say(text("page-sheet-saved"));
-    } else {
-        session.say(text("page-not-saved"));
-    }
+thread_local! {
+    /// What is to be said, in the app's next frame.
+    static SAID: RefCell<Option<String>> = const { RefCell::new(None) };
 }
 
 const NAME: &str = "sheet.html";
 
-/// None where there is nothing that the sheet would be of.
-fn html(session: &Session, of: Sheet) -> Option<Result<String, String>> {
-    let page = address::of_page();
-    let (units, page) = (session.units(), page.as_deref());
-    if of == Sheet::Coach {
-        return Some(Ok(sheet::coach(&Picture {
-            scenario: session.scenario(),
-            jump: session.jump(),
-            units,
-            tried: None,
-            address: page,
-        })));
+pub fn open(session: &Session, sheet: Sheet) {
+    let document = match sheet {
+        Sheet::Pupil => Document::Pupil,
+        Sheet::Answers => Document::Answers,
+        Sheet::Plan => Document::Plan,
+        Sheet::Results => Document::Results,
+        Sheet::Coach => Document::Coach,
+    };
+    documents::make(document, session, |made| {
+        let said = made.map_or_else(|why| why, |html| show(&html).to_owned());
+        SAID.replace(Some(said));
+        wake();
+    });
+}
+
+/// Says what became of the sheet asked for last.
+pub fn take_said(session: &mut Session) {
+    if let Some(said) = SAID.take() {
+        session.say(said);
     }
-    let played = session.lesson()?;
-    let lesson = played.lesson();
-    Some(match of {
-        Sheet::Pupil => Ok(sheet::pupil(lesson, units, page)),
-        Sheet::Answers => sheet::answers(lesson, units, page).map_err(|why| why.sentence()),
-        Sheet::Plan => Ok(sheet::plan(lesson, page)),
-        Sheet::Results | Sheet::Coach => Ok(sheet::results(lesson, played.progress(), units)),
-    })
+}
+
+/// Returns what is to be said of it.
+fn show(html: &str) -> &'static str {
+    let Some(blob) = blob(html) else {
+        return text("page-not-saved");
+    };
+    if in_tab(&blob).is_some() {
+        text("page-sheet-open")
+    } else if files::save_blob(NAME, &blob).is_some() {
+        text("page-sheet-saved")
+    } else {
+        text("page-not-saved")
+    }
 }
 
 fn blob(html: &str) -> Option<Blob> {

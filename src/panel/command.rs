@@ -25,6 +25,8 @@ pub enum PageCommand {
     Link,
     /// Puts the lesson that is made into the page's address, and copies it.
     LessonLink,
+    /// Makes the QR code that opens that lesson, to be shown on the screen.
+    LessonCode,
     /// Opens the device's sheet for sharing with that address.
     SendLink,
 }

@@ -24,7 +24,7 @@ pub fn show(
     session: &mut Session,
     draft: &LessonDraft,
     edits: &mut Edits,
-    given: &mut Given,
+    given: &Given,
 ) -> Option<PageCommand> {
     match draft.step() {
         Some(step) => {

@@ -359,7 +359,7 @@ fn making_lesson(ui: &mut Ui, panels: &mut Panels, session: &mut Session) -> Fra
             texts: &mut panels.texts,
             about: &mut panels.about,
         };
-        let given = &mut panels.given;
+        let given = &panels.given;
         of_column = lesson_draft::show(ui, session, &draft, &mut edits, given);
     });
     session.set_dragging(ui.ctx().dragged_id().is_some());

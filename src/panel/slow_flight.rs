@@ -59,6 +59,9 @@ fn lead(ui: &mut Ui, session: &mut Session, height: f32) {
         }
         pad::show(ui, session, pad_height);
     }
+    if let Some(tried) = session.turn_try() {
+        small(ui, &say!("try-step-by-hand", turns = tried.step));
+    }
     ui.label(RichText::new(how()).font(style::bold(17.0)));
     small(ui, text("slow-open-again"));
     if !in_air {
@@ -86,7 +89,11 @@ fn paces(ui: &mut Ui, session: &mut Session) {
 
 fn leave(ui: &mut Ui, session: &mut Session) {
     ui.add_space(GAP);
-    let leave = Button::labelled("leave slow flight", text("slow-leave"));
+    let label = match session.turn_try() {
+        Some(_) => text("try-back"),
+        None => text("slow-leave"),
+    };
+    let leave = Button::labelled("leave slow flight", label);
     if leave.show_in_row(ui).clicked() {
         session.stop_flying_by_hand();
     }

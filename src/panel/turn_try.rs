@@ -6,7 +6,7 @@ use crate::command::PageCommand;
 use crate::controls::{Button, choice};
 use crate::style::{self, ACCENT, GAP, TEXT, WARNING};
 use crate::text::{card, small};
-use turns_aloft_analysis::turn_try::{CAUTIONS, STEPS};
+use turns_aloft_analysis::turn_try::{CAUTIONS, STEPS, TurnTry};
 use turns_aloft_describe::Text;
 use turns_aloft_describe::turn_try::{KNOWN, limit, turns, unknown};
 use turns_aloft_session::Session;
@@ -29,27 +29,11 @@ pub fn show(ui: &mut Ui, session: &mut Session) -> Option<PageCommand> {
             session.set_try_step(step);
         }
         ui.add_space(GAP);
-        let colour = if tried.is_full() { ACCENT } else { WARNING };
-        ui.label(
-            RichText::new(turns(&tried))
-                .font(style::bold(18.0))
-                .color(colour.get()),
-        );
-        let units = session.units();
-        let passed = match tried.passed.len() {
-            0 => text("try-none-passed").to_owned(),
-            count => say!("try-passed-count", count = count),
-        };
-        ui.label(
-            RichText::new(passed)
-                .font(style::bold(16.0))
-                .color(TEXT.get()),
-        );
-        for held in &tried.passed {
-            small(ui, &say!("try-passed-one", what = limit(held, units)));
-        }
-        if let Some(unknown) = unknown(&tried, units) {
-            small(ui, &unknown);
+        result(ui, session, &tried);
+        ui.add_space(GAP);
+        let by_hand = Button::labelled("try by hand", text("try-by-hand"));
+        if by_hand.show_in_row(ui).clicked() {
+            session.fly_by_hand();
         }
         ui.add_space(GAP);
         let save = Button::labelled("try card", text("try-card"));
@@ -70,4 +54,30 @@ pub fn show(ui: &mut Ui, session: &mut Session) -> Option<PageCommand> {
     });
     ui.add_space(GAP);
     command
+}
+
+/// Whether all turns are there, and which limits were passed.
+pub fn result(ui: &mut Ui, session: &Session, tried: &TurnTry) {
+    let colour = if tried.is_full() { ACCENT } else { WARNING };
+    ui.label(
+        RichText::new(turns(tried))
+            .font(style::bold(18.0))
+            .color(colour.get()),
+    );
+    let units = session.units();
+    let passed = match tried.passed.len() {
+        0 => text("try-none-passed").to_owned(),
+        count => say!("try-passed-count", count = count),
+    };
+    ui.label(
+        RichText::new(passed)
+            .font(style::bold(16.0))
+            .color(TEXT.get()),
+    );
+    for held in &tried.passed {
+        small(ui, &say!("try-passed-one", what = limit(held, units)));
+    }
+    if let Some(unknown) = unknown(tried, units) {
+        small(ui, &unknown);
+    }
 }

@@ -13,7 +13,7 @@ use turns_aloft_scenario::link::to_fragment;
 const MOST_MODULES: usize = 109;
 
 /// Light modules around it, as the standard asks for.
-pub const QUIET_MODULES: usize = 4;
+const QUIET_MODULES: usize = 4;
 
 /// How much of a code may be spoilt.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

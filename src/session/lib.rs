@@ -79,7 +79,7 @@ pub mod measuring {
 
 /// For the jump that is flown slowly by hand.
 pub mod slow_flight {
-    pub use crate::describe::slow_flight::{how, lands_in, percent, rows};
+    pub use crate::describe::slow_flight::{against, how, lands_in, percent, rows};
     pub use crate::state::slow_flight::{Landed, PACES, SlowFlight};
 }
 

@@ -31,9 +31,9 @@ pub enum TraceFault {
     RateUnit { largest: f64 },
     /// The clock goes back at this line.
     ClockBackwards { line: u64 },
-    /// Too few readings for a jump.
+    /// Too few readings.
     TooShort { readings: usize },
-    /// Too few readings a second for a jump.
+    /// Too few readings a second.
     TooSlow { readings_a_second: f64 },
     /// The gyroscope says the same all along.
     Constant,

@@ -196,6 +196,38 @@ fn texts_are_filled_in() {
     assert!(filled_in > 30, "{filled_in}");
 }
 
+/// Most words of a sentence, or of a part of one that ends with a colon or semicolon, as of the program's own
+/// texts (`tests/plain_words.rs`).
+const MOST_WORDS: usize = 30;
+
+#[test]
+fn texts_are_plain() {
+    let mut seen = 0;
+    for name in NAMES {
+        for text in texts(&lesson(name)).into_iter().flat_map(Said::all) {
+            let ends = [". ", "? ", "! ", "; ", ": "];
+            let sentences = ends
+                .iter()
+                .fold(text.to_owned(), |it, end| it.replace(end, "\n"));
+            for sentence in sentences.lines() {
+                assert!(
+                    sentence.split_whitespace().count() <= MOST_WORDS,
+                    "{sentence}"
+                );
+                seen += 1;
+            }
+            // One thing has one word; quantities in braces have their own.
+            let words: String = text
+                .split('{')
+                .map(|it| it.split('}').next_back().unwrap_or(it))
+                .collect();
+            let others = words.to_lowercase().replace("angular momentum", "");
+            assert!(!others.contains("momentum"), "{text}");
+        }
+    }
+    assert!(seen > 300, "{seen}");
+}
+
 /// Where a step lets somebody jump higher or turn on a chair, cautions stand beside it.
 #[test]
 fn cautions_stand_where_they_have_to() {

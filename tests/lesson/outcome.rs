@@ -79,6 +79,12 @@ fn a_curve_is_told_at_the_same_times() {
 
 /// A cell of the first row, as a spreadsheet reads it.
 fn cells(text: &str, separator: u8) -> Vec<String> {
+    let sign = if separator == b',' { "point" } else { "komma" };
+    assert!(
+        text.lines()
+            .next()
+            .is_some_and(|first| first.contains(sign))
+    );
     let text = text
         .strip_prefix('\u{feff}')
         .expect("it says that it is UTF-8");

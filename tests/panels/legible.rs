@@ -338,6 +338,13 @@ impl Walk {
             .change(|scenario| scenario.takeoff_rate_rad_s *= 1.9);
         settle(&mut self.page);
         self.look_through("tried");
+        self.session().fly_by_hand();
+        settle(&mut self.page);
+        self.look("a try about to be flown by hand");
+        self.session().take_off();
+        slow_flight::land(&mut self.page);
+        self.look_through("a try flown by hand");
+        self.session().stop_flying_by_hand();
         self.session().leave_try();
         self.session().undo();
         settle(&mut self.page);

@@ -1,14 +1,18 @@
 //! A lesson is made by its form alone: every kind of answer, at every size and in both languages. What is missing is
 //! said, and nothing is lost.
 
+use std::sync::Arc;
+
 use egui::accesskit::{ActionData, Role};
 use egui_kittest::kittest::NodeT;
 
+use turns_aloft::documents::{Document, Request, made};
 use turns_aloft::lesson::link::from_fragment;
-use turns_aloft::lesson::{Answer, Choice, Flights, Lesson, Setup, Stage, Truth};
+use turns_aloft::lesson::{Answer, Choice, Flights, Lesson, Said, Setup, Stage, Truth};
 use turns_aloft::panel::PageCommand;
 use turns_aloft::scenario::parameter::Parameter;
 use turns_aloft::scenario::starts;
+use turns_aloft::scenario::units::Units;
 use turns_aloft::session::lesson_draft::{LessonDraft, fault};
 use turns_aloft::session::readings::readings;
 use turns_aloft::session::{Question, Saved, Session};
@@ -359,38 +363,76 @@ fn an_unfinished_file_is_opened_to_be_changed() {
     );
 }
 
+/// Asks for the code, which the page has made by another module.
+fn show_code(page: &mut Page) -> String {
+    press_target(page, "draft code");
+    assert_eq!(
+        page.state_mut().commands.pop(),
+        Some(PageCommand::LessonCode)
+    );
+    let request = Request {
+        document: Document::LessonCode,
+        language: "en".to_owned(),
+        units: Units::default(),
+        address: page.state().panels.given.address.clone(),
+        jump: String::new(),
+        is_try: false,
+        lesson: Some([draft(page).lesson().to_file(), String::new()]),
+    };
+    let rows = made(&request.to_text()).expect("it is made");
+    let lesson = Arc::clone(draft(page).version());
+    page.state_mut().panels.given.take_code(lesson, &rows);
+    settle(page);
+    rows
+}
+
+/// What another library (rqrr) reads from the rows of a code, each module four pixels wide.
+fn read_back(rows: &str) -> String {
+    let rows: Vec<&[u8]> = rows.lines().map(str::as_bytes).collect();
+    let side = 4 * (rows.len() + 8);
+    let grey = |x: usize, y: usize| {
+        let [column, row] = [x, y].map(|at| (at / 4).checked_sub(4));
+        let module = row
+            .zip(column)
+            .and_then(|(row, column)| rows.get(row)?.get(column));
+        if module == Some(&b'#') { 0 } else { 255 }
+    };
+    let mut image = rqrr::PreparedImage::prepare_from_greyscale(side, side, grey);
+    let grids = image.detect_grids();
+    grids[0].decode().expect("it is read").1
+}
+
 #[test]
 fn the_code_on_the_screen_opens_the_lesson() {
     let mut page = short();
-    assert!(
-        !targets().contains_key("fold:Lesson code"),
-        "nobody can open a file's address"
-    );
-    page.state_mut().panels.given.address = Some("https://example.org/jumps/".to_owned());
+    let has_code = |_: &Page| targets().contains_key("draft code");
+    assert!(!has_code(&page), "nobody can open a file's address");
+    let address = "https://example.org/jumps/";
+    page.state_mut().panels.given.address = Some(address.to_owned());
     settle(&mut page);
-    press_target(&mut page, "fold:Lesson code");
+    look(&page, TALL, "a code can be asked for");
+    let rows = show_code(&mut page);
     look(&page, TALL, "code");
-    assert!(says(&page, "Who scans this"), "there is a code");
-    // Too long for one.
+    assert!(says(&page, "Who scans this") && !has_code(&page));
+    let link = page.state().session.draft_link().expect("it is short");
+    assert_eq!(read_back(&rows), format!("{address}#{link}"));
+    // It is asked for again after a change; too long, there is none.
     let session = &mut page.state_mut().session;
     session.show_draft_step(Some(0));
-    let long = "Well. ".repeat(300);
-    session.edit_draft_step(|step| {
-        step.explanation = turns_aloft::lesson::Said::typed(&long);
-    });
+    session.edit_draft_step(|step| step.explanation = Said::typed(&"Well. ".repeat(300)));
     session.show_draft_step(None);
     settle(&mut page);
+    assert_eq!(show_code(&mut page), "");
     assert!(says(&page, "too long for a QR code"));
     assert!(at_target(&page, "draft link").is_some());
     for _ in 0..8 {
         let step = draft(&page).lesson().steps[0].clone();
-        page.state_mut()
-            .session
-            .edit_draft(|lesson| lesson.steps.push(step));
+        let session = &mut page.state_mut().session;
+        session.edit_draft(|lesson| lesson.steps.push(step));
     }
     page.state_mut().session.show_draft_step(None);
     settle(&mut page);
-    assert!(says(&page, "too long for a link"));
+    assert!(says(&page, "too long for a link") && !has_code(&page));
 }
 
 #[test]

@@ -256,9 +256,7 @@ fn a_jump_that_was_led_by_hand_has_no_sliders_without_a_part() {
         press_target(&mut page, "take off");
         land(&mut page);
         press_target(&mut page, "take this jump");
-        for fold in ["fold:Take-off, closing, opening"] {
-            press_target(&mut page, fold);
-        }
+        press_target(&mut page, "fold:Take-off, closing, opening");
         let sliders = || -> Vec<Parameter> {
             let shown = targets();
             let all = Parameter::ALL.into_iter();

@@ -1,10 +1,15 @@
 //! The five-turn try: begun from the menu of jumps, step by step, with the limits that were passed in sight.
 
+use std::cmp::Ordering;
+
 use turns_aloft::analysis::turn_try::TurnTry;
+use turns_aloft::describe::turn_try::turns;
+use turns_aloft::session::slow_flight::against;
 use turns_aloft::session::{Question, Session};
-use turns_aloft::words::Language;
+use turns_aloft::words::{Language, text};
 
 use crate::harness::*;
+use crate::slow_flight::{begin, land};
 
 #[test]
 fn it_is_tried_step_by_step() {
@@ -79,4 +84,82 @@ fn it_goes_on_after_a_reload() {
             .iter()
             .any(|line| line.quantity == "try:turns")
     );
+}
+
+/// From a step of the try it is flown by hand; what that came to counts for the step, or is left, and the try goes on.
+#[test]
+fn a_step_is_flown_by_hand_and_counts() {
+    for size in SIZES {
+        let mut page = open(size, Language::English, Question::Jump);
+        page.state_mut().session.begin_try();
+        page.state_mut().session.set_try_step(2);
+        settle(&mut page);
+        let before = page.state().session.turn_try().cloned();
+        let planned = page.state().session.scenario().clone();
+        press_target(&mut page, "try by hand");
+        assert!(says(&page, "The five-turn try: 2 turns"), "{size:?}");
+        press_target(&mut page, "take off");
+        page.state_mut().session.lead(1.0);
+        land(&mut page);
+        let session = &page.state().session;
+        let landed = session.slow_flight().and_then(|it| it.landed());
+        let landed = landed.expect("it has landed").clone();
+        let tried = landed.tried.clone().expect("it is a try");
+        assert_eq!(tried, TurnTry::new(&landed.scenario, &landed.jump, 2));
+        let against = against(session, &tried).expect("the jump at hand");
+        let lines = session.answers();
+        let line = lines.iter().find(|line| line.quantity == "slow:try");
+        let said = &line.expect("a line").text;
+        assert!(said.contains(against) && said.starts_with(&turns(&tried)));
+        let take = at_target(&page, "take this jump").expect("it can be taken");
+        take.scroll_to_me();
+        settle(&mut page);
+        assert!(says(&page, against), "{size:?}");
+        // Left, nothing counts, and the try is where it was.
+        press_target(&mut page, "leave slow flight");
+        assert_eq!(page.state().session.turn_try().cloned(), before);
+        press_target(&mut page, "try by hand");
+        press_target(&mut page, "take off");
+        page.state_mut().session.lead(1.0);
+        land(&mut page);
+        press_target(&mut page, "take this jump");
+        let session = &page.state().session;
+        assert!(!session.is_flown_by_hand() && session.scenario().led.is_some());
+        assert_eq!(session.turn_try(), Some(&tried));
+        assert!(targets().contains_key("try step:5"), "{size:?}");
+        page.state_mut().session.undo();
+        assert_eq!(*page.state().session.scenario(), planned);
+        assert_eq!(page.state().session.turn_try().cloned(), before);
+    }
+    // Without the try it is a jump like any other.
+    let mut page = begin(TABLET, Language::English, true);
+    press_target(&mut page, "take off");
+    land(&mut page);
+    let slow = page.state().session.slow_flight();
+    assert_eq!(
+        slow.and_then(|it| it.landed())
+            .and_then(|it| it.tried.clone()),
+        None
+    );
+}
+
+/// What makes one try better than another is said of the jump that was flown: all turns there, then fewer limits.
+#[test]
+fn a_try_by_hand_is_held_against_the_jump_before() {
+    let mut session = Session::default();
+    session.begin_try();
+    session.set_try_step(2);
+    let tried = session.turn_try().expect("a try").clone();
+    assert_eq!(against(&session, &tried), Some(text("try-as-good")));
+    let mut faster = session.scenario().clone();
+    faster.takeoff_rate_rad_s *= 2.0;
+    let passed = TurnTry::new(&faster, &faster.fly(), 2);
+    assert!(passed.passed.len() > tried.passed.len());
+    let expected = match passed.is_full().cmp(&tried.is_full()) {
+        Ordering::Greater => "try-better",
+        _ => "try-worse",
+    };
+    assert_eq!(against(&session, &passed), Some(text(expected)));
+    session.leave_try();
+    assert_eq!(against(&session, &passed), None);
 }

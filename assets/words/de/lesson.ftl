@@ -85,6 +85,8 @@ answers-step-broken = Die Antwort zu Schritt { $number } ist beschädigt: { $why
 lesson-table-step = Schritt
 lesson-table-question = Frage
 lesson-table-prediction = Vorhersage
+# Über einer Spalte mit Zahlen: Sie sagt, welches Dezimalzeichen sie haben.
+lesson-table-prediction-number = Vorhersage (Zahlen mit Dezimalkomma)
 lesson-table-unit = Einheit
 lesson-table-reason = Begründung
 lesson-table-happened = Was geschah

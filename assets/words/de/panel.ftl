@@ -357,3 +357,11 @@ try-passed-count = Überschrittene Grenzen: { $count }
 try-passed-one = • { $what }
 try-card = Die Karte als Bild speichern
 try-leave = Versuch beenden
+try-by-hand = Diesen Versuch von Hand fliegen
+# $turns: die versucht werden.
+try-step-by-hand = Der Fünf-Drehungen-Versuch: { $turns } Drehungen
+try-count = Für den Versuch zählen
+try-back = Zurück zum Versuch
+try-better = Besser als dein Sprung davor.
+try-as-good = So gut wie dein Sprung davor.
+try-worse = Nicht so gut wie dein Sprung davor.

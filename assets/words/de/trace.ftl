@@ -2,7 +2,7 @@
 
 trace-empty = Die Datei ist leer; wähle die Datei, die der Sensor geschrieben hat.
 trace-not-text = Das ist kein Text: Speichere die Messwerte als CSV-Datei.
-trace-too-large = Die Datei ist zu groß: Schneide den Sprung heraus, höchstens { $most } MB.
+trace-too-large = Die Datei ist zu groß: Schneide heraus, was nötig ist, höchstens { $most } MB.
 trace-no-numbers = Darin stehen keine Zeilen mit Zahlen zwischen Kommas, Strichpunkten oder Tabulatoren: Speichere die Messwerte als CSV-Datei.
 trace-no-header = Die Spalten haben keine Namen: Wähle, welche die Zeit ist und welche zum Gyroskop gehören.
 trace-no-time = Keine Spalte heißt wie eine Zeit: Wähle, welche es ist.
@@ -12,8 +12,8 @@ trace-text-in-numbers = In Zeile { $line } steht der Text „{ $text }“ in der
 trace-time-unit = Zur Zeit passt keine Einheit: Von einem Messwert zum nächsten geht sie um { $step } weiter.
 trace-rate-unit = Zum Gyroskop passt keine Einheit: Sein größter Messwert ist { $largest }.
 trace-clock-backwards = In Zeile { $line } geht die Uhr zurück: Vielleicht sind es zwei Aufnahmen in einer Datei.
-trace-too-short = Es sind nur { $readings } Messwerte, zu wenige für einen Sprung.
-trace-too-slow = Es sind nur { $readings } Messwerte in der Sekunde, zu wenige für einen Sprung: Stelle den Sensor auf 50 oder mehr.
+trace-too-short = Es sind nur { $readings } Messwerte: Daraus lässt sich nichts ablesen.
+trace-too-slow = Es sind nur { $readings } Messwerte in der Sekunde, daraus lässt sich nichts ablesen: Stelle den Sensor auf 50 oder mehr.
 trace-constant = Das Gyroskop zeigt immer dasselbe: Es war nicht an, oder das sind andere Spalten.
 trace-no-flight = Darin ist kein Sprung mit Drehung zu finden: Setze Anfang und Ende des Flugs von Hand.
 trace-gap = Im Flug fehlen Messwerte, von { $from } bis { $to } s.

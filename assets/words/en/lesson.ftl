@@ -85,6 +85,8 @@ answers-step-broken = the answer to step { $number } is broken: { $why }
 lesson-table-step = Step
 lesson-table-question = Question
 lesson-table-prediction = Prediction
+# At the head of a column of numbers: it says which decimal sign they have.
+lesson-table-prediction-number = Prediction (numbers with a decimal point)
 lesson-table-unit = Unit
 lesson-table-reason = Reason
 lesson-table-happened = What happened

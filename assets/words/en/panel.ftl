@@ -357,3 +357,11 @@ try-passed-count = Limits passed: { $count }
 try-passed-one = • { $what }
 try-card = Save the card as a picture
 try-leave = End the try
+try-by-hand = Fly this try by hand
+# $turns: those that are tried.
+try-step-by-hand = The five-turn try: { $turns } turns
+try-count = Count this for the try
+try-back = Back to the try
+try-better = Better than your jump before.
+try-as-good = As good as your jump before.
+try-worse = Not as good as your jump before.

@@ -2,7 +2,7 @@
 
 trace-empty = The file is empty; choose the file that the sensor wrote.
 trace-not-text = This is no text: save the readings as a CSV file.
-trace-too-large = The file is too large: cut out the jump, { $most } MB at most.
+trace-too-large = The file is too large: cut out what is needed, { $most } MB at most.
 trace-no-numbers = There are no rows of numbers between commas, semicolons or tabs: save the readings as a CSV file.
 trace-no-header = The columns have no names: choose which is the time and which are the gyroscope's.
 trace-no-time = No column is named like a time: choose which one it is.
@@ -12,8 +12,8 @@ trace-text-in-numbers = Line { $line } has the text “{ $text }” in the colum
 trace-time-unit = No unit makes sense of the time: from one reading to the next it goes on by { $step }.
 trace-rate-unit = No unit makes sense of the gyroscope: its largest reading is { $largest }.
 trace-clock-backwards = The clock goes back in line { $line }: it may be two recordings in one file.
-trace-too-short = There are only { $readings } readings, too few for a jump.
-trace-too-slow = There are only { $readings } readings a second, too few for a jump: set the sensor to 50 or more.
+trace-too-short = There are only { $readings } readings, too few to go by.
+trace-too-slow = There are only { $readings } readings a second, too few to go by: set the sensor to 50 or more.
 trace-constant = The gyroscope reads the same all the time: it was not on, or these are other columns.
 trace-no-flight = No jump with turning was found: set the beginning and the end of the flight by hand.
 trace-gap = Readings are missing in the flight, from { $from } to { $to } s.

@@ -5,17 +5,16 @@ use std::sync::Arc;
 use egui::{Color32, Mesh, Rect, Sense, Ui, pos2, vec2};
 
 use crate::command::PageCommand;
-use crate::controls::{Button, fold};
+use crate::controls::Button;
 use crate::style::GAP;
 use crate::text::{heading, small};
 use turns_aloft_lesson::Lesson;
-use turns_aloft_picture::qr::{Code, QUIET_MODULES, Where};
 use turns_aloft_session::lesson_draft::LessonDraft;
 use turns_aloft_session::{Saved, Session};
 use turns_aloft_words::text;
 
-/// Most modules on a side: a camera reads so many from a screen that is held before it. Our choice.
-const MOST_MODULES: usize = 137;
+/// Light modules around a code (ISO/IEC 18004).
+const QUIET_MODULES: usize = 4;
 
 /// Greatest side of a code on the screen.
 const LARGEST: f32 = 560.0;
@@ -25,15 +24,32 @@ const LARGEST: f32 = 560.0;
 pub struct Given {
     /// The page's address, without a fragment; none where nobody else can open it.
     pub address: Option<String>,
-    /// The code of the draft as it was when it was last shown.
-    code: Option<(Arc<Lesson>, Option<Code>)>,
+    /// The code of a lesson as it was then.
+    code: Option<(Arc<Lesson>, Code)>,
+}
+
+/// A QR code: its rows, each module of which is dark or not. Without a row where the link is too long for one.
+struct Code(Vec<Vec<bool>>);
+
+impl Given {
+    /// Takes the code that the page has had made of a lesson: rows of `#` and `.`.
+    pub fn take_code(&mut self, lesson: Arc<Lesson>, rows: &str) {
+        let row = |row: &str| row.bytes().map(|module| module == b'#').collect();
+        self.code = Some((lesson, Code(rows.lines().map(row).collect())));
+    }
+
+    /// The code of a lesson, unless that has been changed since.
+    fn code_of(&self, lesson: &Arc<Lesson>) -> Option<&Code> {
+        let (of, code) = self.code.as_ref()?;
+        Arc::ptr_eq(of, lesson).then_some(code)
+    }
 }
 
 pub fn show(
     ui: &mut Ui,
     session: &mut Session,
     draft: &LessonDraft,
-    given: &mut Given,
+    given: &Given,
 ) -> Option<PageCommand> {
     let is_whole = draft.is_whole();
     let mut command = None;
@@ -70,49 +86,34 @@ pub fn show(
     command
 }
 
-fn link(
-    ui: &mut Ui,
-    session: &Session,
-    draft: &LessonDraft,
-    given: &mut Given,
-) -> Option<PageCommand> {
-    let Some(link) = session.draft_link() else {
+fn link(ui: &mut Ui, session: &Session, draft: &LessonDraft, given: &Given) -> Option<PageCommand> {
+    if session.draft_link().is_none() {
         small(ui, text("draft-too-long-for-link"));
         return None;
-    };
+    }
+    let mut command = None;
     let copy = Button::labelled("draft link", text("draft-link"));
-    let copied = copy.show_in_row(ui).clicked();
-    if let Some(address) = &given.address {
-        ui.add_space(GAP);
-        let (address, kept) = (format!("{address}#{link}"), &mut given.code);
-        fold(
-            ui,
-            "Lesson code",
-            text("draft-code"),
-            false,
-            |ui| match code(kept, &address, draft.version()) {
-                Some(code) => {
-                    small(ui, text("draft-code-about"));
-                    draw(ui, code);
-                }
-                None => small(ui, text("draft-too-long-for-code")),
-            },
-        );
+    if copy.show_in_row(ui).clicked() {
+        command = Some(PageCommand::LessonLink);
     }
-    copied.then_some(PageCommand::LessonLink)
-}
-
-/// The code of an address, made again where the lesson has been changed.
-fn code<'a>(
-    kept: &'a mut Option<(Arc<Lesson>, Option<Code>)>,
-    address: &str,
-    lesson: &Arc<Lesson>,
-) -> Option<&'a Code> {
-    if !(kept.as_ref()).is_some_and(|(of, _)| Arc::ptr_eq(of, lesson)) {
-        let code = Code::of(address, Where::OnScreen, MOST_MODULES);
-        *kept = Some((Arc::clone(lesson), code));
+    if given.address.is_none() {
+        return command;
     }
-    kept.as_ref()?.1.as_ref()
+    ui.add_space(GAP);
+    match given.code_of(draft.version()) {
+        None => {
+            let show = Button::labelled("draft code", text("draft-code"));
+            if show.show_in_row(ui).clicked() {
+                command = Some(PageCommand::LessonCode);
+            }
+        }
+        Some(Code(rows)) if rows.is_empty() => small(ui, text("draft-too-long-for-code")),
+        Some(code) => {
+            small(ui, text("draft-code-about"));
+            draw(ui, code);
+        }
+    }
+    command
 }
 
 /// Dark on light by night as well: cameras expect that.
@@ -122,7 +123,7 @@ fn draw(ui: &mut Ui, code: &Code) {
     let (room, _) = ui.allocate_exact_size(vec2(width, side), Sense::hover());
     let square = Rect::from_center_size(room.center(), vec2(side, side));
     ui.painter().rect_filled(square, 0.0, Color32::WHITE);
-    let modules = code.modules() + 2 * QUIET_MODULES;
+    let modules = code.0.len() + 2 * QUIET_MODULES;
     // Whole pixels, so that no module is blurred.
     let pixel = 1.0 / ui.ctx().pixels_per_point();
     let module = (side / modules as f32 / pixel).floor().max(1.0) * pixel;
@@ -132,10 +133,14 @@ fn draw(ui: &mut Ui, code: &Code) {
         (corner.y / pixel).round() * pixel,
     );
     let mut mesh = Mesh::default();
-    for at in code.dark() {
-        let [x, y] = at.map(|n| (n + QUIET_MODULES) as f32 * module);
-        let own = Rect::from_min_size(corner + vec2(x, y), vec2(module, module));
-        mesh.add_colored_rect(own, Color32::BLACK);
+    let place = |n: usize| (n + QUIET_MODULES) as f32 * module;
+    for (row, modules) in code.0.iter().enumerate() {
+        let dark = modules.iter().enumerate().filter(|(_, dark)| **dark);
+        for (column, _) in dark {
+            let at = corner + vec2(place(column), place(row));
+            let own = Rect::from_min_size(at, vec2(module, module));
+            mesh.add_colored_rect(own, Color32::BLACK);
+        }
     }
     ui.painter().add(mesh);
 }

@@ -21,7 +21,7 @@ pub fn show(
     session: &mut Session,
     draft: &LessonDraft,
     edits: &mut Edits,
-    given: &mut Given,
+    given: &Given,
 ) -> Option<PageCommand> {
     let lesson = draft.lesson();
     let title = Written {

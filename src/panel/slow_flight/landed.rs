@@ -8,10 +8,11 @@ use crate::controls::{Button, choice};
 use crate::fitted::fitted;
 use crate::style::{self, GAP, LINE, REFERENCE, TEXT};
 use crate::text::{card, heading, small};
+use crate::turn_try;
 use turns_aloft_describe::call::verdict_text;
 use turns_aloft_describe::turns::{owed_text, turns_in_all, turns_text};
 use turns_aloft_session::Session;
-use turns_aloft_session::slow_flight::{Landed, rows};
+use turns_aloft_session::slow_flight::{Landed, against, rows};
 use turns_aloft_words::{say, text};
 
 const FIGURES: f32 = 96.0;
@@ -28,7 +29,19 @@ pub fn show(ui: &mut Ui, session: &mut Session) {
     let again = Button::labelled("again", text("slow-again")).filled(true);
     let again = again.show_in_row(ui).clicked();
     card(ui, |ui| answer(ui, session, &landed));
-    let take = Button::labelled("take this jump", text("slow-take"));
+    if let Some(tried) = &landed.tried {
+        card(ui, |ui| {
+            turn_try::result(ui, session, tried);
+            if let Some(against) = against(session, tried) {
+                ui.label(RichText::new(against).font(style::bold(16.0)));
+            }
+        });
+    }
+    let label = match landed.tried {
+        Some(_) => text("try-count"),
+        None => text("slow-take"),
+    };
+    let take = Button::labelled("take this jump", label);
     let take = take.show_in_row(ui).clicked();
     heading(ui, text("panel-where-turns-went"));
     budgets(ui, &landed);

@@ -1,5 +1,6 @@
 //! The jump that is flown slowly by hand, as lines of text.
 
+use std::cmp::Ordering;
 use std::f64::consts::TAU;
 
 use crate::describe::moment::turns_so_far_text;
@@ -7,10 +8,12 @@ use crate::describe::reading::{Group, Reading, line};
 use crate::session::Session;
 use crate::state::slow_flight::{Landed, SlowFlight};
 use turns_aloft_analysis::budget::Cause;
+use turns_aloft_analysis::turn_try::TurnTry;
 use turns_aloft_describe::Label;
 use turns_aloft_describe::beyond;
 use turns_aloft_describe::call::verdict_text;
 use turns_aloft_describe::rounded_budget::Shown;
+use turns_aloft_describe::turn_try::{passed, turns};
 use turns_aloft_describe::turns::{signed_text, turns_in_all, turns_text};
 use turns_aloft_describe::unit::UnitText;
 use turns_aloft_physics::led_flight::LedFlight;
@@ -71,11 +74,31 @@ pub(crate) fn lines(session: &Session, slow: &SlowFlight) -> Vec<Reading> {
             let said = say!("slow-both", before = before, flown = flown);
             add(key, label, said, about);
         }
+        if let Some(tried) = &landed.tried {
+            add("try", text("try-title"), tried_text(session, tried), "");
+        }
         if let Some(beyond) = beyond::sentence(&landed.beyond_seen, session.units()) {
             add("beyond_seen", text("slow-line-state"), beyond, "");
         }
     }
     lines
+}
+
+/// What came of it as a try, and whether that is better than the jump at hand.
+fn tried_text(session: &Session, tried: &TurnTry) -> String {
+    let passed = passed(tried, session.units());
+    let against = against(session, tried).unwrap_or_default();
+    [&turns(tried), &passed, against].join(" ")
+}
+
+/// Whether a try is better than the jump at hand is.
+pub fn against(session: &Session, tried: &TurnTry) -> Option<&'static str> {
+    let before = session.turn_try()?;
+    Some(text(match tried.compared(before) {
+        Ordering::Greater => "try-better",
+        Ordering::Equal => "try-as-good",
+        Ordering::Less => "try-worse",
+    }))
 }
 
 /// The rate in steps, so that what is read out doesn't change all the time, rad/s: tens of revolutions a minute.

@@ -70,6 +70,7 @@ impl Session {
     /// Flies on by `passed_s` of real time, or works out the next piece of what it came to; whether a flight is led
     /// at all.
     pub(crate) fn fly_on(&mut self, passed_s: f64) -> bool {
+        let step = self.trying.then_some(self.document.scenario.jump_turns);
         let Some(slow) = &mut self.slow_flight else {
             return false;
         };
@@ -79,7 +80,7 @@ impl Session {
                 led.step(passed_s);
                 self.playback.t_s = led.time_s();
                 if led.has_landed() {
-                    slow.phase = Phase::Landing(Box::new(Landing::of((**led).clone())));
+                    slow.phase = Phase::Landing(Box::new(Landing::of((**led).clone(), step)));
                 }
             }
             Phase::Landing(landing) => {

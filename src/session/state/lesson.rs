@@ -157,6 +157,15 @@ impl LessonInSight {
         &self.played.lesson
     }
 
+    /// The text of its file, and of that of its answers.
+    pub fn files(&self) -> [String; 2] {
+        let played = &self.played;
+        [
+            played.file.to_string(),
+            played.progress.to_file(&played.lesson),
+        ]
+    }
+
     pub const fn progress(&self) -> &Progress {
         &self.played.progress
     }

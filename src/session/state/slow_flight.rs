@@ -1,6 +1,7 @@
 //! A jump that is flown slowly, its arms and legs led by hand: before the take-off, in the air, and landed.
 
 use turns_aloft_analysis::budget::{Budget, LossSearch, Losses};
+use turns_aloft_analysis::turn_try::TurnTry;
 use turns_aloft_describe::rounded_budget::Shown;
 use turns_aloft_physics::knot_search::KnotSearch;
 use turns_aloft_physics::led_flight::LedFlight;
@@ -44,6 +45,8 @@ pub struct Landed {
     pub beyond_seen: Vec<Respect>,
     /// Where the turns went: of the jump at hand, and of the one flown by hand.
     pub budgets: [Shown; 2],
+    /// What came of it as a try, while the five-turn try is on.
+    pub tried: Option<TurnTry>,
 }
 
 impl SlowFlight {
@@ -107,6 +110,9 @@ pub(crate) struct Landing {
     jump: Option<Jump>,
     beyond_seen: Option<Vec<Respect>>,
     losses: [OfLosses; 2],
+    /// The turns that are tried, while the five-turn try is on.
+    step: Option<u8>,
+    tried: Option<TurnTry>,
 }
 
 /// What the causes lost.
@@ -135,9 +141,11 @@ impl OfLosses {
 }
 
 impl Landing {
-    pub(crate) fn of(led: LedFlight) -> Self {
+    pub(crate) fn of(led: LedFlight, step: Option<u8>) -> Self {
         Self {
             led,
+            step,
+            tried: None,
             search: KnotSearch::default(),
             scenario: None,
             jump: None,
@@ -164,6 +172,10 @@ impl Landing {
             self.beyond_seen = Some(flown.beyond_seen(jump));
             return None;
         };
+        if let Some(step) = self.step.take() {
+            self.tried = Some(TurnTry::new(flown, jump, step));
+            return None;
+        }
         let [of_before, of_flown] = &mut self.losses;
         let budgets = [
             shown(scenario, before, of_before.advance(scenario, before)?),
@@ -171,6 +183,7 @@ impl Landing {
         ];
         Some(Landed {
             budgets,
+            tried: self.tried.take(),
             beyond_seen: beyond_seen.clone(),
             scenario: flown.clone(),
             jump: jump.clone(),
