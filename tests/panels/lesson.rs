@@ -281,10 +281,7 @@ fn what_a_step_does_not_leave_free_is_locked_and_that_is_said() {
     assert!(!session.playback.playing && session.playback.t_s < 0.0);
     let of = lesson(&page);
     assert!(matches!(of.step().setup, Some(Setup::Jump(_))));
-    assert!(matches!(
-        of.progress().record().prediction,
-        None::<Prediction>
-    ));
+    assert!(of.progress().record().prediction.is_none());
 }
 
 #[test]
