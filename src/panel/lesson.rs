@@ -15,10 +15,16 @@ use crate::style::{self, ACCENT, BACKGROUND, GAP, LINE, TEXT, WEAK_TEXT};
 use crate::text::small;
 use turns_aloft_lesson::{Setup, Stage};
 use turns_aloft_session::Session;
-use turns_aloft_session::lesson::{LessonInSight, place, stage};
+use turns_aloft_session::lesson::{LessonInSight, place as place_text, stage};
 use turns_aloft_words::text;
 
 pub use crate::lesson::edits::Edits;
+
+/// Where a lesson is: the step and its stage; none while it is introduced.
+pub fn place(lesson: &LessonInSight) -> Option<(usize, Stage)> {
+    let progress = lesson.progress();
+    lesson.is_begun().then(|| (progress.at(), progress.stage()))
+}
 
 /// Whether the step in sight has something in the picture.
 pub fn has_picture(lesson: &LessonInSight) -> bool {
@@ -43,7 +49,7 @@ pub fn header(ui: &mut Ui, lesson: &LessonInSight) {
         return;
     }
     small(ui, lesson.lesson().title.text());
-    let title = format!("{}: {}", place(lesson), lesson.step().title.text());
+    let title = format!("{}: {}", place_text(lesson), lesson.step().title.text());
     ui.label(RichText::new(title).font(style::bold(20.0)));
     let width = ui.available_width();
     let (row, _) = ui.allocate_exact_size(egui::vec2(width, 26.0), egui::Sense::hover());

@@ -301,7 +301,9 @@ fn in_lesson(ui: &mut Ui, panels: &mut Panels, session: &mut Session, view: Opti
     };
     let rest = header(ui, room, |ui| lesson::header(ui, &lesson));
     let mut of_column = None;
-    column(ui, "lesson", rest, |ui| {
+    // Each stage begins at its top.
+    let name = format!("lesson {:?}", lesson::place(&lesson));
+    column(ui, &name, rest, |ui| {
         let mut edits = lesson::Edits {
             numbers: &mut panels.edit,
             texts: &mut panels.texts,

@@ -99,6 +99,7 @@ turntable-use-sensor = Sensor dieses Geräts verwenden
 turntable-stop-sensor = Aufnahme beenden
 turntable-lay-file = Sensordatei darüberlegen
 turntable-turn-as-measured = Drehen und langsamer werden wie gemessen
+turntable-as-measured-about = Halte die Figur so, wie du gesessen hast: Ihr Trägheitsmoment wird für die Reibung verwendet.
 turntable-drop-measured = Gemessene Drehrate wegnehmen
 turntable-sensor-waits = Vom Sensor ist noch nichts gekommen; vielleicht hat dieses Gerät keinen.
 turntable-measured-now = Gerade gemessen: { $rate }

@@ -99,6 +99,7 @@ turntable-use-sensor = Use this device’s sensor
 turntable-stop-sensor = Stop recording
 turntable-lay-file = Lay a sensor file over it
 turntable-turn-as-measured = Turn and slow down as measured
+turntable-as-measured-about = Hold the figure as you sat: its moment of inertia is used for the friction.
 turntable-drop-measured = Take the measured rate away
 turntable-sensor-waits = Nothing has come from the sensor yet; this device may have none.
 turntable-measured-now = Measured now: { $rate }

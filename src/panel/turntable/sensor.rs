@@ -28,6 +28,7 @@ pub fn show(ui: &mut Ui, session: &mut Session) -> Option<PageCommand> {
         return None;
     }
     if session.turntable()?.measured().is_some() {
+        small(ui, text("turntable-as-measured-about"));
         if button(ui, "turn as measured", text("turntable-turn-as-measured")) {
             session.turn_as_measured();
         }
