@@ -3,8 +3,8 @@
 mod answer;
 mod curve;
 mod edits;
-mod introduction;
-mod option;
+pub mod introduction;
+pub mod option;
 mod picture;
 mod stages;
 

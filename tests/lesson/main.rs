@@ -2,6 +2,7 @@
 
 mod come_along;
 mod faults;
+mod link;
 mod outcome;
 mod progress;
 mod truth;

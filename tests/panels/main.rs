@@ -7,6 +7,7 @@ mod harness;
 mod help;
 mod legible;
 mod lesson;
+mod lesson_draft;
 mod letters;
 mod measure;
 mod names;

@@ -7,6 +7,10 @@ use crate::setting::Refused;
 pub enum Unreadable {
     TooLong,
     Damaged,
-    Newer(u64),
+    /// Of a version that is newer than the newest one `known`.
+    Newer {
+        version: u64,
+        known: u64,
+    },
     OutOfRange(Refused),
 }
