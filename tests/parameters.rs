@@ -148,7 +148,6 @@ fn meant() -> BTreeMap<&'static str, BTreeSet<Parameter>> {
             &[Stature, BodyMass, HandMass, BootMass],
         ),
         // What the picture is as large as.
-        ("panel/lesson/picture.rs", &[Stature]),
         ("stage/axis.rs", &[Stature]),
         ("stage/shown_turntable.rs", &[Stature]),
         // What marks in a film are as far off as.

@@ -341,8 +341,8 @@ impl Sentence for link::Unreadable {
         match self {
             Self::TooLong => text("link-too-long").to_owned(),
             Self::Damaged => text("link-damaged").to_owned(),
-            Self::Newer { version, known } => {
-                say!("link-newer", version = *version, known = *known)
+            Self::Newer(version) => {
+                say!("link-newer", version = *version, known = link::VERSION)
             }
             Self::OutOfRange(why) => say!("link-out-of-range", why = why.sentence()),
         }

@@ -36,7 +36,6 @@ impl Sentence for Unreadable {
             Self::TooLarge => text("lesson-too-large").to_owned(),
             Self::NotText(why) => why.sentence(),
             Self::NotJson(why) => say!("lesson-not-json", why = why.sentence()),
-            Self::Link(why) => why.sentence(),
             Self::NotALesson => text("lesson-none").to_owned(),
             Self::Newer(version) => {
                 say!("lesson-newer", version = *version, known = file::VERSION)

@@ -2,9 +2,7 @@
 
 use turns_aloft_analysis::turn_try::TurnTry;
 use turns_aloft_describe::Sentence;
-use turns_aloft_lesson::link::to_fragment;
 use turns_aloft_lesson::{Lesson, Progress};
-use turns_aloft_picture::qr::{Code, Where};
 use turns_aloft_picture::{Picture, to_svg};
 use turns_aloft_scenario::Scenario;
 use turns_aloft_sheet::{answers, coach, plan, pupil, results};
@@ -45,21 +43,6 @@ fn of_jump(request: &Request) -> Result<String, String> {
     })
 }
 
-/// Most modules on a side: a camera reads so many from a screen that is held before it. Our choice.
-const MOST_MODULES: usize = 137;
-
-fn code(lesson: &Lesson, address: Option<&str>) -> Option<String> {
-    let link = format!("{}#{}", address?, to_fragment(lesson)?);
-    let code = Code::of(&link, Where::OnScreen, MOST_MODULES)?;
-    let side = code.modules();
-    let mut rows = vec![vec!['.'; side]; side];
-    for [column, row] in code.dark() {
-        rows[row][column] = '#';
-    }
-    let rows: Vec<String> = rows.into_iter().map(String::from_iter).collect();
-    Some(rows.join("\n"))
-}
-
 fn of_lesson(request: &Request) -> Result<String, String> {
     let [lesson, answered] = request.lesson.as_ref().ok_or("there is no lesson")?;
     let lesson = Lesson::open_file(lesson).map_err(|why| why.sentence())?;
@@ -67,7 +50,6 @@ fn of_lesson(request: &Request) -> Result<String, String> {
     match request.document {
         Document::Answers => answers(&lesson, units, address).map_err(|why| why.sentence()),
         Document::Plan => Ok(plan(&lesson, address)),
-        Document::LessonCode => Ok(code(&lesson, address).unwrap_or_default()),
         Document::Results => {
             let progress = Progress::open_file(answered, &lesson).map_err(|why| why.sentence())?;
             Ok(results(&lesson, &progress, units))

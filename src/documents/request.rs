@@ -14,9 +14,6 @@ pub enum Document {
     Answers,
     Plan,
     Results,
-    /// The QR code that opens the lesson, to be shown on a screen: a row of `#` and `.` for each of its own. Without a
-    /// row where there would be too many for a camera.
-    LessonCode,
     /// and of the jump.
     Coach,
 }

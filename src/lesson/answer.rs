@@ -4,10 +4,6 @@ use crate::figure::Figure;
 use crate::quantity::Quantity;
 use crate::said::Said;
 
-/// Options of a choice.
-pub const LEAST_OPTIONS: usize = 2;
-pub const MOST_OPTIONS: usize = 5;
-
 /// What is predicted.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Answer {
@@ -84,15 +80,6 @@ impl Choice {
             Self::Change { options, .. } => options.iter().map(|(said, _)| said).collect(),
             Self::Nearest { options, .. } => options.iter().map(|(said, _)| said).collect(),
             Self::Open { options } => options.iter().collect(),
-        }
-    }
-
-    pub fn texts_mut(&mut self) -> Vec<&mut Said> {
-        match self {
-            Self::Best { options, .. } => options.iter_mut().map(|(said, _)| said).collect(),
-            Self::Change { options, .. } => options.iter_mut().map(|(said, _)| said).collect(),
-            Self::Nearest { options, .. } => options.iter_mut().map(|(said, _)| said).collect(),
-            Self::Open { options } => options.iter_mut().collect(),
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use serde_json::{Value, json};
 
-use crate::answer::{Answer, Choice, LEAST_OPTIONS, MOST_OPTIONS, Meaning, OfCurve};
+use crate::answer::{Answer, Choice, Meaning, OfCurve};
 use crate::entries::{Object, number, word, written as written_text};
 use crate::fault::Wrong;
 use crate::figure::{Figure, NoFigure, of_variant};
@@ -10,7 +10,13 @@ use crate::quantity::Quantity;
 use crate::said::Said;
 use crate::setup::{Setup, Variant};
 use crate::setup_file::SETUP;
+use turns_aloft_scenario::curve::Curve;
 use turns_aloft_scenario::fault::Fault;
+use turns_aloft_turntable::RunCurve;
+
+/// Options of a choice.
+const LEAST_OPTIONS: usize = 2;
+const MOST_OPTIONS: usize = 5;
 
 /// What stands under `kind` of an answer.
 pub const NUMBER: &str = "number";
@@ -32,14 +38,19 @@ const TO: &str = "to";
 /// What an option stands for: a variant, what comes of a quantity, or a value.
 const STANDS_FOR: [&str; 3] = ["variant", "is", "value"];
 
-impl Quantity {
-    /// Whether what is set up has such a quantity.
-    pub(crate) fn check(self, setup: Option<&Setup>) -> Result<(), Wrong> {
-        if self.is_of(setup) {
-            Ok(())
-        } else {
-            Err(Wrong::NotOfSetup(self))
-        }
+/// Whether what is set up has such a quantity.
+pub fn check(setup: Option<&Setup>, quantity: Quantity) -> Result<(), Wrong> {
+    let is = match setup {
+        Some(Setup::Jump(_)) => quantity.is_of_jump(),
+        Some(Setup::WorkedExample(_)) => quantity.is_of_run(),
+        // Led by hand, nothing is known beforehand.
+        Some(Setup::Turntable(on)) => quantity.is_of_run() && on.programme.is_some(),
+        None => false,
+    };
+    if is {
+        Ok(())
+    } else {
+        Err(Wrong::NotOfSetup(quantity))
     }
 }
 
@@ -53,7 +64,7 @@ impl Of<'_> {
         let written = word(key, written)?;
         let figure = Figure::read(&written, self.variants);
         let figure = figure.map_err(|why| Wrong::NoFigure { key, why })?;
-        figure.quantity.check(self.setup)?;
+        check(self.setup, figure.quantity)?;
         Ok(figure)
     }
 
@@ -73,7 +84,12 @@ impl Of<'_> {
         let written = word(OF, written)?;
         let of = of_variant(&written, self.variants);
         let (variant, curve) = of.map_err(|why| Wrong::NoFigure { key: OF, why })?;
-        let known = self.setup.map(Setup::curves).unwrap_or_default();
+        let known: Vec<&str> = match self.setup {
+            Some(Setup::Jump(_)) => Curve::ALL.map(Curve::name).into(),
+            Some(Setup::Turntable(on)) if on.programme.is_none() => Vec::new(),
+            Some(_) => RunCurve::ALL.map(RunCurve::name).into(),
+            None => Vec::new(),
+        };
         if !known.contains(&curve) {
             let curve = curve.to_owned();
             return Err(Wrong::UnknownCurve { curve, known });

@@ -135,27 +135,18 @@ pub fn said(key: &'static str, value: Value) -> Result<Said, Wrong> {
     Ok(Said::Each(texts))
 }
 
-/// A text; whether it says something is for [`Said::check`].
+/// A text that says something, in one paragraph.
 fn plain(key: &'static str, value: Value) -> Result<String, Wrong> {
-    match value {
-        Value::String(text) => Ok(text),
-        _ => Err(wrong_kind(key, Expected::Text)),
+    let Value::String(text) = value else {
+        return Err(wrong_kind(key, Expected::Text));
+    };
+    if text.trim().is_empty() || text.contains(char::is_control) {
+        return Err(Wrong::NoText(key));
     }
-}
-
-impl Said {
-    /// Whether it says something in one paragraph, in every language in which there is a text.
-    pub(crate) fn check(&self, key: &'static str) -> Result<(), Wrong> {
-        for text in self.all() {
-            if text.trim().is_empty() || text.contains(char::is_control) {
-                return Err(Wrong::NoText(key));
-            }
-            if text.chars().count() > LONGEST {
-                return Err(Wrong::LongText { key, most: LONGEST });
-            }
-        }
-        Ok(())
+    if text.chars().count() > LONGEST {
+        return Err(Wrong::LongText { key, most: LONGEST });
     }
+    Ok(text)
 }
 
 /// A text as it stands in a file.

@@ -2,7 +2,6 @@
 
 use turns_aloft_scenario::fault::{Fault, NotJson};
 use turns_aloft_scenario::file;
-use turns_aloft_scenario::link::unreadable::Unreadable as BadLink;
 use turns_aloft_scenario::reading::NotText;
 use turns_aloft_turntable::programme::ProgrammeFault;
 
@@ -17,8 +16,6 @@ pub enum Unreadable {
     NotText(NotText),
     NotJson(NotJson),
     NotALesson,
-    /// As a link.
-    Link(BadLink),
     Newer(u64),
     Wrong(Wrong),
     /// In one of its steps, counted from 1.

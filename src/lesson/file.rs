@@ -21,16 +21,10 @@ pub const LARGEST_BYTES: usize = 300_000;
 /// Steps at most, entries of a list of the plan, and minutes. Our choice.
 pub const MOST_STEPS: usize = 20;
 const MOST_LISTED: usize = 20;
-pub const MOST_MINUTES: u64 = 240;
+const MOST_MINUTES: u64 = 240;
 
-const TITLE: &str = "title";
-const FOR_WHOM: &str = "for_whom";
 const STEPS: &str = "steps";
 const PLAN: &str = "plan";
-const PARTS: &str = "parts";
-const DOING: &str = "doing";
-const CLASSROOM_ANSWERS: &str = "classroom_answers";
-const ANSWER: [&str; 2] = ["said", "reply"];
 const LISTS: [&str; 3] = ["fetch", "goes_wrong", "curricula"];
 
 impl Lesson {
@@ -41,13 +35,6 @@ impl Lesson {
 
     /// Reads a file's text. Whether every step has one right answer is found by flying it ([`crate::truth`]).
     pub fn open_file(text: &str) -> Result<Self, Unreadable> {
-        let lesson = Self::open_draft(text)?;
-        lesson.check()?;
-        Ok(lesson)
-    }
-
-    /// Reads a file's text that may be unfinished: some of its texts may say nothing yet.
-    pub fn open_draft(text: &str) -> Result<Self, Unreadable> {
         if text.len() > LARGEST_BYTES {
             return Err(Unreadable::TooLarge);
         }
@@ -60,12 +47,12 @@ impl Lesson {
         if let Some(twice) = twice {
             return Err(Unreadable::Wrong(twice.into()));
         }
-        let needed = [MARK, TITLE, FOR_WHOM, "minutes", PLAN, STEPS];
+        let needed = [MARK, "title", "for_whom", "minutes", PLAN, STEPS];
         let wrong = Unreadable::Wrong;
         let mut file = Object::of(MARK, value, &needed, &["pictures"]).map_err(wrong)?;
         let mut lesson = Self {
-            title: file.said(TITLE).map_err(wrong)?,
-            for_whom: file.said(FOR_WHOM).map_err(wrong)?,
+            title: file.said("title").map_err(wrong)?,
+            for_whom: file.said("for_whom").map_err(wrong)?,
             minutes: file
                 .whole_number("minutes", 1..=MOST_MINUTES)
                 .map_err(wrong)?,
@@ -94,47 +81,12 @@ impl Lesson {
         Ok(lesson)
     }
 
-    /// Whether every text says something, and every figure in one is there.
-    pub fn check(&self) -> Result<(), Unreadable> {
-        self.check_own_texts().map_err(Unreadable::Wrong)?;
-        for (i, step) in self.steps.iter().enumerate() {
-            let in_step = |why| Unreadable::Step { number: i + 1, why };
-            step.check().map_err(in_step)?;
-        }
-        Ok(())
-    }
-
-    /// The same of the texts that are no step's.
-    pub fn check_own_texts(&self) -> Result<(), Wrong> {
-        let plan = &self.plan;
-        self.title.check(TITLE)?;
-        self.for_whom.check(FOR_WHOM)?;
-        for part in &plan.parts {
-            part.doing.check(DOING)?;
-        }
-        let lists = [&plan.fetch, &plan.goes_wrong, &plan.curricula];
-        for (key, texts) in LISTS.into_iter().zip(lists) {
-            for text in texts {
-                text.check(key)?;
-            }
-        }
-        for answer in &plan.classroom_answers {
-            answer.said.check(ANSWER[0])?;
-            answer.reply.check(ANSWER[1])?;
-        }
-        Ok(())
-    }
-
     /// The file's text.
     pub fn to_file(&self) -> String {
-        format!("{:#}\n", self.to_json())
-    }
-
-    pub(crate) fn to_json(&self) -> Value {
         let mut file = Map::new();
         file.insert(MARK.to_owned(), VERSION.into());
-        file.insert(TITLE.to_owned(), written(&self.title));
-        file.insert(FOR_WHOM.to_owned(), written(&self.for_whom));
+        file.insert("title".to_owned(), written(&self.title));
+        file.insert("for_whom".to_owned(), written(&self.for_whom));
         file.insert("minutes".to_owned(), self.minutes.into());
         if self.pictures {
             file.insert("pictures".to_owned(), true.into());
@@ -142,7 +94,7 @@ impl Lesson {
         file.insert(PLAN.to_owned(), written_plan(&self.plan));
         let steps = self.steps.iter().map(step_file::written).collect();
         file.insert(STEPS.to_owned(), Value::Array(steps));
-        Value::Object(file)
+        format!("{:#}\n", Value::Object(file))
     }
 }
 
@@ -152,43 +104,44 @@ fn all_written(texts: &[Said]) -> Value {
 
 fn plan(value: Value) -> Result<Plan, Wrong> {
     let [fetch, goes_wrong, curricula] = LISTS;
-    let optional = [fetch, goes_wrong, curricula, CLASSROOM_ANSWERS];
-    let mut plan = Object::of(PLAN, value, &[PARTS], &optional)?;
+    let optional = [fetch, goes_wrong, curricula, "classroom_answers"];
+    let mut plan = Object::of(PLAN, value, &["parts"], &optional)?;
     let mut list = |key| plan.each(key, MOST_LISTED, |text| said(key, text));
     let [fetch, goes_wrong, curricula] = [list(fetch)?, list(goes_wrong)?, list(curricula)?];
     Ok(Plan {
-        parts: plan.each(PARTS, MOST_LISTED, part)?,
+        parts: plan.each("parts", MOST_LISTED, part)?,
         fetch,
         goes_wrong,
-        classroom_answers: plan.each(CLASSROOM_ANSWERS, MOST_LISTED, classroom_answer)?,
+        classroom_answers: plan.each("classroom_answers", MOST_LISTED, classroom_answer)?,
         curricula,
     })
 }
 
 fn part(value: Value) -> Result<Part, Wrong> {
-    let mut part = Object::of(PARTS, value, &["minutes", DOING], &[])?;
+    let mut part = Object::of("parts", value, &["minutes", "doing"], &[])?;
     Ok(Part {
         minutes: part.whole_number("minutes", 1..=MOST_MINUTES)?,
-        doing: part.said(DOING)?,
+        doing: part.said("doing")?,
     })
 }
 
 fn classroom_answer(value: Value) -> Result<ClassroomAnswer, Wrong> {
-    let mut answer = Object::of(CLASSROOM_ANSWERS, value, &ANSWER, &[])?;
+    let mut answer = Object::of("classroom_answers", value, &["said", "reply"], &[])?;
     Ok(ClassroomAnswer {
-        said: answer.said(ANSWER[0])?,
-        reply: answer.said(ANSWER[1])?,
+        said: answer.said("said")?,
+        reply: answer.said("reply")?,
     })
 }
 
 fn written_plan(plan: &Plan) -> Value {
-    let part = |it: &Part| json!({ "minutes": it.minutes, DOING: written(&it.doing) });
-    let answer = |it: &ClassroomAnswer| json!({ ANSWER[0]: written(&it.said), ANSWER[1]: written(&it.reply) });
+    let part = |it: &Part| json!({ "minutes": it.minutes, "doing": written(&it.doing) });
+    let answer =
+        |it: &ClassroomAnswer| json!({ "said": written(&it.said), "reply": written(&it.reply) });
     json!({
-        PARTS: plan.parts.iter().map(part).collect::<Value>(),
+        "parts": plan.parts.iter().map(part).collect::<Value>(),
         "fetch": all_written(&plan.fetch),
         "goes_wrong": all_written(&plan.goes_wrong),
-        CLASSROOM_ANSWERS: plan.classroom_answers.iter().map(answer).collect::<Value>(),
+        "classroom_answers": plan.classroom_answers.iter().map(answer).collect::<Value>(),
         "curricula": all_written(&plan.curricula),
     })
 }

@@ -17,24 +17,8 @@ pub struct Lesson {
     pub steps: Vec<Step>,
 }
 
-impl Lesson {
-    /// Leaves every text in the language spoken alone, or in another one where there is none in that.
-    pub fn in_one_language(&mut self) {
-        let plan = &mut self.plan;
-        let lists = [&mut plan.fetch, &mut plan.goes_wrong, &mut plan.curricula];
-        let said = [&mut self.title, &mut self.for_whom].into_iter();
-        let said = said.chain(plan.parts.iter_mut().map(|part| &mut part.doing));
-        let said = said.chain(lists.into_iter().flatten());
-        let answers = plan.classroom_answers.iter_mut();
-        let said = said.chain(answers.flat_map(|it| [&mut it.said, &mut it.reply]));
-        for said in said.chain(self.steps.iter_mut().flat_map(Step::texts_mut)) {
-            *said = Said::Alike(said.text().to_owned());
-        }
-    }
-}
-
 /// The plan for the teacher.
-#[derive(Debug, Clone, Default, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Plan {
     /// One after the other; their minutes add up to the lesson's.
     pub parts: Vec<Part>,

@@ -12,7 +12,6 @@ pub mod flights;
 pub mod flown;
 pub mod free;
 pub mod lesson;
-pub mod link;
 pub mod names;
 pub mod progress;
 pub mod progress_file;

@@ -9,7 +9,6 @@ use turns_aloft_scenario::fly::Jump;
 use turns_aloft_turntable::{Run, Sample};
 
 use crate::flown::Flown;
-use crate::setup::Setup;
 
 /// A quantity of what was flown, by its place in the table.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -226,17 +225,6 @@ impl Quantity {
     /// Whether a run on a turntable has it.
     pub fn is_of_run(self) -> bool {
         ROWS[self.0].of_run.is_some()
-    }
-
-    /// Whether what is set up has it, and it is known before.
-    pub fn is_of(self, setup: Option<&Setup>) -> bool {
-        match setup {
-            Some(Setup::Jump(_)) => self.is_of_jump(),
-            Some(Setup::WorkedExample(_)) => self.is_of_run(),
-            // Led by hand, nothing is known beforehand.
-            Some(Setup::Turntable(on)) => self.is_of_run() && on.programme.is_some(),
-            None => false,
-        }
     }
 
     /// The value in SI; none where what was flown has no such quantity, or none that is a number.

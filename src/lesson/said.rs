@@ -15,12 +15,6 @@ pub enum Said {
 }
 
 impl Said {
-    /// What somebody has typed, in one paragraph, as much of it as a text has room for.
-    pub fn typed(text: &str) -> Self {
-        let plain = |c: char| if c.is_control() { ' ' } else { c };
-        Self::Alike(text.trim().chars().map(plain).take(LONGEST).collect())
-    }
-
     /// In the language spoken; where there is none in that, in another one.
     pub fn text(&self) -> &str {
         match self {

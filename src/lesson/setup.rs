@@ -1,21 +1,15 @@
 //! What a step sets up to be flown, and what a variant of it changes.
 
-use turns_aloft_scenario::curve::Curve;
 use turns_aloft_scenario::{Scenario, setting};
 use turns_aloft_turntable::planned::{PlanFault, Planned};
 use turns_aloft_turntable::setup as turntable;
-use turns_aloft_turntable::{
-    Friction, Given, Person, Programme, RunCurve, Setup as TurntableSetup,
-};
+use turns_aloft_turntable::{Friction, Given, Person, Programme, Setup as TurntableSetup};
 
 use crate::flown::Flown;
 use crate::said::Said;
 
 /// From one sample of a run to the next, s.
 const SAMPLE_S: f64 = 0.02;
-
-/// Variants of a step at most: each is flown as soon as its step is asked. Our choice.
-pub const MOST_VARIANTS: usize = 5;
 
 /// What is flown.
 #[derive(Debug, Clone, PartialEq)]
@@ -74,15 +68,6 @@ impl Setup {
             Self::WorkedExample(_) if !changes.0.is_empty() => return Err(Refused::WorkedExample),
             Self::WorkedExample(example) => Self::WorkedExample(example.clone()),
         })
-    }
-
-    /// The curves that are known before, by their names.
-    pub fn curves(&self) -> Vec<&'static str> {
-        match self {
-            Self::Jump(_) => Curve::ALL.map(Curve::name).into(),
-            Self::Turntable(on) if on.programme.is_none() => Vec::new(),
-            Self::Turntable(_) | Self::WorkedExample(_) => RunCurve::ALL.map(RunCurve::name).into(),
-        }
     }
 
     /// Flown; nothing where somebody on a turntable is led by hand.

@@ -4,9 +4,7 @@ use serde_json::{Map, Value, json};
 
 use crate::entries::{Object, number, word, written as written_text, wrong_kind};
 use crate::fault::Wrong;
-use crate::setup::{
-    Changes, MOST_VARIANTS, OnTurntable, Refused, Setup, Variant, WorkedExample, changed,
-};
+use crate::setup::{Changes, OnTurntable, Refused, Setup, Variant, WorkedExample, changed};
 use turns_aloft_scenario::fault::Expected;
 use turns_aloft_scenario::input::Input;
 use turns_aloft_scenario::{Scenario, starts};
@@ -23,8 +21,10 @@ const SET: &str = "set";
 const PROGRAMME: &str = "programme";
 pub const VARIANTS: &str = "variants";
 
-/// Inputs that are changed at most, rows of a programme, and its longest time, s. Our choice.
+/// Inputs that are changed at most, variants of a step, rows of a programme, and its longest time, s: each variant
+/// is flown as soon as its step is asked. Our choice.
 const MOST_CHANGES: usize = 30;
+const MOST_VARIANTS: usize = 5;
 const MOST_ROWS: usize = 100;
 const LONGEST_S: f64 = 30.0;
 
@@ -152,8 +152,7 @@ fn row(value: Value, line: u64) -> Result<Row, Wrong> {
     })
 }
 
-pub const SOURCE: &str = "source";
-const EXAMPLE: [&str; 3] = [SOURCE, "rate_rad_s", "inertia"];
+const EXAMPLE: [&str; 3] = ["source", "rate_rad_s", "inertia"];
 const TORQUE: &str = "friction_torque_n_m";
 
 fn worked_example(value: Value) -> Result<WorkedExample, Wrong> {

@@ -32,19 +32,6 @@ impl Step {
             .position(|variant| variant.name == name)
     }
 
-    /// Every text of it.
-    pub(crate) fn texts_mut(&mut self) -> Vec<&mut Said> {
-        let mut all = vec![&mut self.title, &mut self.question, &mut self.explanation];
-        all.extend(&mut self.observe);
-        if let Some(Setup::WorkedExample(example)) = &mut self.setup {
-            all.push(&mut example.source);
-        }
-        if let Answer::Choice(choice) = &mut self.answer {
-            all.extend(choice.texts_mut());
-        }
-        all
-    }
-
     /// Whether the pupil may change that.
     pub fn is_free(&self, free: Free) -> bool {
         self.free.contains(&free)

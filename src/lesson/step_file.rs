@@ -3,14 +3,14 @@
 use serde_json::{Map, Value};
 
 use crate::answer::Answer;
-use crate::answer_file::{self, ANSWER, TEXT};
+use crate::answer_file::{self, ANSWER, TEXT, check};
 use crate::entries::{Object, said, word, written as written_text};
 use crate::fault::Wrong;
 use crate::figure::{Piece, pieces};
 use crate::free::Free;
 use crate::said::Said;
 use crate::setup::Setup;
-use crate::setup_file::{self, SETUP, SOURCE, VARIANTS, setup, variants, written_changes};
+use crate::setup_file::{self, SETUP, VARIANTS, setup, variants, written_changes};
 use crate::step::Step;
 
 const FREE: &str = "free";
@@ -39,7 +39,7 @@ pub fn read(value: Value) -> Result<Step, Wrong> {
     };
     let answer = answer_file::read(step.take(ANSWER)?, set_up.as_ref(), &variants)?;
     let observe = step.take_if_there(OBSERVE);
-    Ok(Step {
+    let read = Step {
         title: step.said(TITLE)?,
         question: step.said(QUESTION)?,
         reason: step.is(REASON)?,
@@ -49,12 +49,14 @@ pub fn read(value: Value) -> Result<Step, Wrong> {
         variants,
         free,
         answer,
-    })
+    };
+    read.check_texts()?;
+    Ok(read)
 }
 
 impl Step {
-    /// Whether every text says something, and every figure in one is of what is set up.
-    pub fn check(&self) -> Result<(), Wrong> {
+    /// Whether every figure in its texts is one of what is set up.
+    fn check_texts(&self) -> Result<(), Wrong> {
         let texts = [
             (TITLE, Some(&self.title)),
             (QUESTION, Some(&self.question)),
@@ -63,9 +65,6 @@ impl Step {
         ];
         for (key, said) in texts {
             self.check_text(key, said)?;
-        }
-        if let Some(Setup::WorkedExample(example)) = &self.setup {
-            example.source.check(SOURCE)?;
         }
         if let Answer::Choice(choice) = &self.answer {
             for said in choice.texts() {
@@ -76,15 +75,11 @@ impl Step {
     }
 
     fn check_text(&self, key: &'static str, said: Option<&Said>) -> Result<(), Wrong> {
-        let Some(said) = said else {
-            return Ok(());
-        };
-        said.check(key)?;
-        for text in said.all() {
+        for text in said.into_iter().flat_map(Said::all) {
             let no_figure = |why| Wrong::NoFigure { key, why };
             for piece in pieces(text, &self.variants).map_err(no_figure)? {
                 if let Piece::Figure(figure) = piece {
-                    figure.quantity.check(self.setup.as_ref())?;
+                    check(self.setup.as_ref(), figure.quantity)?;
                 }
             }
         }

@@ -1,14 +1,12 @@
-//! Links: opens the jump or the lesson in the address's fragment (after `#`), and writes the present jump and its
-//! reference attempt there for sharing, or the lesson that is made.
+//! Links: opens the jump in the address's fragment (after `#`), and writes the present jump and its
+//! reference attempt there for sharing.
 
 use std::cell::RefCell;
-use std::sync::Arc;
 
 use bevy::prelude::*;
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 
-use crate::lesson::Lesson;
 use crate::page::wake::wake;
 use crate::page::{dom, share_sheet};
 use crate::session::{Document, Session};
@@ -16,7 +14,7 @@ use crate::words::text;
 
 pub fn plugin(app: &mut App) {
     listen();
-    app.init_resource::<Shared>();
+    app.init_resource::<LinkedDocument>();
 }
 
 thread_local! {
@@ -36,15 +34,9 @@ fn push(event: AddressEvent) {
     wake();
 }
 
-/// What the link in the address opens; none if the address has no link.
+/// The document that the link in the address opens; none if the address has no link.
 #[derive(Resource, Default)]
-pub struct Shared(Option<Linked>);
-
-enum Linked {
-    Document(Box<Document>),
-    /// The lesson that is made, as it was then.
-    Lesson(Arc<Lesson>),
-}
+pub struct LinkedDocument(Option<Document>);
 
 /// Opens the link in the page's address, if there is one.
 pub fn restore(session: &mut Session) {
@@ -127,26 +119,15 @@ pub fn take_events(session: &mut Session) {
 }
 
 /// Puts the present jump into the address, and copies that.
-pub fn copy_link(session: &mut Session, shared: &mut Shared) {
-    if let Some(address) = link(session, shared) {
+pub fn copy_link(session: &mut Session, linked: &mut LinkedDocument) {
+    if let Some(address) = link(session, linked) {
         offer(session, &address);
     }
 }
 
-/// The same with the lesson that is made.
-pub fn copy_lesson_link(session: &mut Session, shared: &mut Shared) {
-    let draft = session.lesson_draft().map(|draft| draft.version());
-    if let Some((link, lesson)) = session.draft_link().zip(draft) {
-        let linked = Linked::Lesson(Arc::clone(lesson));
-        if let Some(address) = put(session, shared, &link, linked) {
-            offer(session, &address);
-        }
-    }
-}
-
 /// Opens the device's sheet for sharing with the address of the present jump.
-pub fn send_link(session: &mut Session, shared: &mut Shared) {
-    if let Some(address) = link(session, shared) {
+pub fn send_link(session: &mut Session, linked: &mut LinkedDocument) {
+    if let Some(address) = link(session, linked) {
         share_sheet::send_link(&session.scenario().name, &address.clone(), move || {
             push(AddressEvent::SheetRefused(address));
         });
@@ -154,16 +135,10 @@ pub fn send_link(session: &mut Session, shared: &mut Shared) {
 }
 
 /// The address with the present jump; where there is none, that is said.
-fn link(session: &mut Session, shared: &mut Shared) -> Option<String> {
-    let linked = Linked::Document(Box::new(session.document().clone()));
-    put(session, shared, &session.link(), linked)
-}
-
-/// The address with a link; where there is none, that is said.
-fn put(session: &mut Session, shared: &mut Shared, link: &str, to: Linked) -> Option<String> {
-    let address = set_fragment(Some(link));
+fn link(session: &mut Session, linked: &mut LinkedDocument) -> Option<String> {
+    let address = set_fragment(Some(&session.link()));
     match &address {
-        Some(_) => shared.0 = Some(to),
+        Some(_) => linked.0 = Some(session.document().clone()),
         None => session.say(text("page-no-link")),
     }
     address
@@ -200,18 +175,11 @@ fn copy(link: &str) {
     refused.forget();
 }
 
-/// Removes the link from the address once what it opens has been changed.
-pub fn remove_stale_link(session: &Session, shared: &mut Shared) {
-    let is_stale = match &shared.0 {
-        None => false,
-        Some(Linked::Document(linked)) => **linked != *session.document(),
-        Some(Linked::Lesson(linked)) => {
-            let draft = session.lesson_draft();
-            !draft.is_some_and(|draft| Arc::ptr_eq(draft.version(), linked))
-        }
-    };
-    if is_stale {
-        shared.0 = None;
+/// Removes the link from the address once the document differs from it.
+pub fn remove_stale_link(session: &Session, linked: &mut LinkedDocument) {
+    let is_stale = |linked: &Document| linked != session.document();
+    if linked.0.as_ref().is_some_and(is_stale) {
+        linked.0 = None;
         set_fragment(None);
     }
 }

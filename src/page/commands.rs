@@ -3,15 +3,13 @@
 use bevy::prelude::*;
 use bevy::window::RequestRedraw;
 
-use crate::page::address::Shared;
+use crate::page::address::LinkedDocument;
 use crate::page::files::FileInput;
 use crate::page::film::Film;
 use crate::page::kept_jumps_storage::KeptJumpsStorage;
 use crate::page::motion_sensor::MotionSensor;
 use crate::page::panels::PageCommandSent;
-use crate::page::{
-    address, files, kept_jumps_storage, language, lesson_code, lessons, picture, sheets,
-};
+use crate::page::{address, files, kept_jumps_storage, language, lessons, picture, sheets};
 use crate::panel::PageCommand;
 use crate::stage::current_session::CurrentSession;
 
@@ -22,7 +20,7 @@ pub fn plugin(app: &mut App) {
 fn carry_out(
     mut commands: MessageReader<PageCommandSent>,
     mut session: ResMut<CurrentSession>,
-    mut shared: ResMut<Shared>,
+    mut linked: ResMut<LinkedDocument>,
     (file_input, film): (Option<NonSend<FileInput>>, Option<NonSend<Film>>),
     sensor: NonSend<MotionSensor>,
 ) {
@@ -47,10 +45,8 @@ fn carry_out(
             PageCommand::Save(saved) => files::save(&mut session, saved),
             PageCommand::Picture => picture::make(&session, picture::Next::Save),
             PageCommand::SendPicture => picture::make(&session, picture::Next::Send),
-            PageCommand::Link => address::copy_link(&mut session, &mut shared),
-            PageCommand::LessonLink => address::copy_lesson_link(&mut session, &mut shared),
-            PageCommand::LessonCode => lesson_code::make(&session),
-            PageCommand::SendLink => address::send_link(&mut session, &mut shared),
+            PageCommand::Link => address::copy_link(&mut session, &mut linked),
+            PageCommand::SendLink => address::send_link(&mut session, &mut linked),
             PageCommand::Sheet(sheet) => sheets::open(&session, sheet),
             PageCommand::UseSensor => sensor.ask(),
         }

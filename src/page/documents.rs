@@ -22,20 +22,12 @@ pub fn make(
         address: address::of_page(),
         jump: session.scenario().to_file(),
         is_try: session.turn_try().is_some(),
-        lesson: files_of_lesson(session),
+        lesson: session.lesson().map(|lesson| lesson.files()),
     };
     let request = request.to_text();
     spawn_local(async move {
         then(made(request).await);
     });
-}
-
-/// Of the lesson in sight, or of the one that is made, which has no answers.
-fn files_of_lesson(session: &Session) -> Option<[String; 2]> {
-    match session.lesson() {
-        Some(lesson) => Some(lesson.files()),
-        None => Some([session.lesson_draft()?.lesson().to_file(), String::new()]),
-    }
 }
 
 async fn made(request: String) -> Result<String, String> {

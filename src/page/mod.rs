@@ -15,7 +15,6 @@ mod frame_times;
 mod kept_jumps_storage;
 mod keys;
 mod language;
-mod lesson_code;
 mod lessons;
 mod motion_sensor;
 mod panels;

@@ -3,7 +3,7 @@
 use bevy::prelude::*;
 use bevy_egui::{EguiContexts, EguiPrimaryContextPass, egui};
 
-use crate::page::{address, lesson_code, share_sheet};
+use crate::page::share_sheet;
 use crate::panel::{self, AxisOnPicture, HandDistance, PageCommand, Panels};
 use crate::stage::current_session::CurrentSession;
 use crate::stage::{HandDistances, Orbit, StageArea, TurntableAxis};
@@ -26,7 +26,6 @@ struct PanelState(Panels);
 pub fn plugin(app: &mut App) {
     let mut panels = Panels::default();
     panels.has_share_sheet = share_sheet::is_there();
-    panels.given.address = address::of_page();
     app.insert_resource(PanelState(panels))
         .init_resource::<FilmArea>()
         .add_message::<PageCommandSent>()
@@ -49,7 +48,6 @@ fn show(
         hips: on_screen(axis.hips),
         points_per_m: axis.px_per_m / zoom,
     });
-    lesson_code::take_made(&mut session, &mut panels.0.given);
     let Some(frame) = panel::show(ctx, &mut panels.0, &mut session, orbit.view()) else {
         return Ok(());
     };

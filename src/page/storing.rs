@@ -3,7 +3,7 @@
 use bevy::prelude::*;
 
 use crate::appearance::Choice;
-use crate::page::address::Shared;
+use crate::page::address::LinkedDocument;
 use crate::page::kept_jumps_storage::KeptJumpsStorage;
 use crate::page::visit_storage::StoredVisit;
 use crate::page::{address, appearance, files, film, kept_jumps_storage, language, visit_storage};
@@ -24,7 +24,7 @@ struct Stored {
 
 fn store(
     mut session: ResMut<CurrentSession>,
-    mut shared: ResMut<Shared>,
+    mut linked: ResMut<LinkedDocument>,
     mut kept_jumps: ResMut<KeptJumpsStorage>,
     mut stored: Local<Stored>,
 ) {
@@ -35,6 +35,6 @@ fn store(
     }
     appearance::store(&mut stored.look);
     kept_jumps_storage::store(&mut session, &mut kept_jumps);
-    address::remove_stale_link(&session, &mut shared);
+    address::remove_stale_link(&session, &mut linked);
     visit_storage::store(&mut session, &mut stored.visit);
 }

@@ -23,10 +23,6 @@ pub enum PageCommand {
     SendPicture,
     /// Puts the present jump, and the reference attempt, into the page's address, and copies it.
     Link,
-    /// Puts the lesson that is made into the page's address, and copies it.
-    LessonLink,
-    /// Makes the QR code that opens that lesson, to be shown on the screen.
-    LessonCode,
     /// Opens the device's sheet for sharing with that address.
     SendLink,
 }

@@ -102,13 +102,6 @@ fn items(ui: &mut Ui, session: &mut Session, under: &Response, open: bool) -> Op
             session.begin_try();
         }
         heading(ui, text("lessons"));
-        let make = match session.lesson_draft() {
-            Some(_) => text("draft-go-on"),
-            None => text("draft-make"),
-        };
-        if menu_item(ui, "make lesson", make, width, false).clicked() {
-            session.make_lesson();
-        }
         for (place, name) in NAMES.into_iter().enumerate() {
             let label = lesson_title(name);
             if menu_item(ui, &format!("lesson:{name}"), label, width, false).clicked() {

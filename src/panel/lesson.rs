@@ -3,8 +3,8 @@
 mod answer;
 mod curve;
 mod edits;
-pub mod introduction;
-pub mod option;
+mod introduction;
+mod option;
 mod picture;
 mod stages;
 

@@ -9,15 +9,10 @@ use crate::style::WIDE_GAP;
 /// Width of a menu: what the smallest screen has room for.
 pub const WIDTH: f32 = 254.0;
 
-/// Makes a menu scroll if it is longer than the room between its button and the bottom of the screen, or
-/// the top where there is more.
-pub fn as_high_as_fits(ui: &mut Ui, button: &Response, add: impl FnOnce(&mut Ui)) {
-    let (screen, button) = (ui.ctx().viewport_rect(), button.rect);
-    let rooms = [
-        screen.bottom() - button.bottom(),
-        button.top() - screen.top(),
-    ];
-    let room = rooms[0].max(rooms[1]) - 2.0 * WIDE_GAP;
+/// Makes a menu scroll if it is longer than the room between its button and the bottom of the
+/// screen.
+pub fn as_high_as_fits(ui: &mut Ui, below: &Response, add: impl FnOnce(&mut Ui)) {
+    let room = ui.ctx().viewport_rect().bottom() - below.rect.bottom() - 2.0 * WIDE_GAP;
     let area = ScrollArea::vertical()
         .max_height(room)
         // egui's default would make it scroll below a fixed height.

@@ -21,7 +21,7 @@ pub fn show(ui: &Ui, session: &mut Session, stage: Rect, others: &[Rect]) -> Opt
     let (rect, touched) = strip.show(ui, stage, others);
     match touched {
         Some(Touched::Sentence) => session.dismiss(),
-        Some(Touched::Button) => session.bring_back(),
+        Some(Touched::Button) => session.undo(),
         None => (),
     }
     Some(rect)

@@ -9,14 +9,13 @@ use crate::command::PageCommand;
 use crate::controls::{Button, NumberEdit, TextEdit, fold, touch_targets};
 use crate::folded_charts::folded_charts;
 use crate::layout::{self, Layout};
-use crate::lesson_draft::Given;
 use crate::style::{BACKGROUND, GAP, WIDE_GAP};
 use crate::turntable::AxisOnPicture;
 use crate::{
     bar, begun_jump, beyond, cautions, charts, compare, folded_inputs, goal, greeting, hang_time,
-    help, led_by_hand, lesson, lesson_draft, map, measure, notice, number, picture_text, playback,
-    questions, readouts, slow_flight, style, turn_try, turns, turntable, uncertainty, undo, views,
-    weights, why,
+    help, led_by_hand, lesson, map, measure, notice, number, picture_text, playback, questions,
+    readouts, slow_flight, style, turn_try, turns, turntable, uncertainty, undo, views, weights,
+    why,
 };
 use turns_aloft_appearance::view::View;
 use turns_aloft_appearance::{Theme, chosen, shown};
@@ -37,8 +36,6 @@ pub struct Panels {
     kept: compare::KeptJumps,
     /// Whether the device has a sheet of its own for sharing.
     pub has_share_sheet: bool,
-    /// How a lesson that is made is given to others.
-    pub given: Given,
     /// Where the picture has the axis of a turntable, if somebody is on one.
     pub axis: Option<AxisOnPicture>,
     /// Whether the help is shown, in place of all else.
@@ -113,9 +110,6 @@ pub fn show(
     session.watch_lesson();
     if session.lesson().is_some() {
         return Some(in_lesson(&mut ui, panels, session, view));
-    }
-    if session.is_making_lesson() {
-        return Some(making_lesson(&mut ui, panels, session));
     }
     if session.is_on_turntable() {
         return Some(on_turntable(&mut ui, panels, session, view));
@@ -297,8 +291,13 @@ fn in_lesson(ui: &mut Ui, panels: &mut Panels, session: &mut Session, view: Opti
     let room = if has_picture {
         layout.column
     } else {
-        without_picture(ui, session, &layout)
+        let all = layout.column.union(layout.stage).union(layout.timeline);
+        layout::readable(all)
     };
+    if !has_picture {
+        let all = layout.column.union(layout.stage).union(layout.timeline);
+        ui.painter().rect_filled(all, 0.0, BACKGROUND.get());
+    }
     let rest = header(ui, room, |ui| lesson::header(ui, &lesson));
     let mut of_column = None;
     // Each stage begins at its top.
@@ -314,6 +313,7 @@ fn in_lesson(ui: &mut Ui, panels: &mut Panels, session: &mut Session, view: Opti
     let command = of_bar.or(of_column);
     if !has_picture {
         session.set_dragging(ui.ctx().dragged_id().is_some());
+        notice::show(ui, session, layout.stage, &[]);
         return nothing_but(layout.stage, command);
     }
     let (figure, view, of_run) = if session.is_on_turntable() {
@@ -339,43 +339,6 @@ fn in_lesson(ui: &mut Ui, panels: &mut Panels, session: &mut Session, view: Opti
         view,
         command: command.or(of_run),
     }
-}
-
-/// A lesson that is made: nothing but its form.
-fn making_lesson(ui: &mut Ui, panels: &mut Panels, session: &mut Session) -> Frame {
-    let screen = ui.ctx().viewport_rect();
-    let layout = Layout::of(screen, Question::Jump, false).in_one_column();
-    let (sheet, help) = (panels.has_share_sheet, &mut panels.help);
-    let of_bar = bar::show(ui, session, &layout, sheet, help);
-    let room = without_picture(ui, session, &layout);
-    let Some(draft) = session.lesson_draft().cloned() else {
-        // It has just given way to something else.
-        return nothing_but(layout.stage, of_bar);
-    };
-    let rest = header(ui, room, |ui| lesson_draft::header(ui, &draft));
-    let mut of_column = None;
-    let name = format!("lesson draft {:?}", draft.at());
-    column(ui, &name, rest, |ui| {
-        let mut edits = lesson::Edits {
-            numbers: &mut panels.edit,
-            texts: &mut panels.texts,
-            about: &mut panels.about,
-        };
-        let given = &panels.given;
-        of_column = lesson_draft::show(ui, session, &draft, &mut edits, given);
-    });
-    session.set_dragging(ui.ctx().dragged_id().is_some());
-    nothing_but(layout.stage, of_bar.or(of_column))
-}
-
-/// Takes the picture's room as well, with what is to be said at its foot; returns as much of the rest as text is
-/// read well in.
-fn without_picture(ui: &Ui, session: &mut Session, layout: &Layout) -> Rect {
-    let all = layout.column.union(layout.stage).union(layout.timeline);
-    ui.painter().rect_filled(all, 0.0, BACKGROUND.get());
-    let notice = notice::show(ui, session, all, &[]);
-    let bottom = notice.map_or(all.bottom(), |notice| notice.top() - GAP);
-    layout::readable(all.with_max_y(bottom))
 }
 
 /// A frame with nothing in the picture.

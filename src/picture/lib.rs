@@ -9,7 +9,7 @@ mod fonts;
 mod lettering;
 pub mod outline;
 mod parts;
-pub mod qr;
+mod qr;
 mod strip;
 mod subject;
 

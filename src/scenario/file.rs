@@ -167,20 +167,19 @@ impl Scenario {
 
     /// A name for the file: the scenario's own, in letters every file system takes.
     pub fn file_name(&self) -> String {
-        format!("{}.aloft.json", file_stem(&self.name, "jump"))
-    }
-}
-
-/// The beginning of a file's name: another name in letters every file system takes, or `unnamed` where none of it
-/// is left.
-pub fn file_stem(name: &str, unnamed: &str) -> String {
-    let lower = name.to_lowercase();
-    let words = lower.split(|c: char| !c.is_ascii_alphanumeric());
-    let words: Vec<&str> = words.filter(|word| !word.is_empty()).collect();
-    if words.is_empty() {
-        unnamed.to_owned()
-    } else {
-        words.join("-")
+        let words: Vec<String> = self
+            .name
+            .to_lowercase()
+            .split(|c: char| !c.is_ascii_alphanumeric())
+            .filter(|word| !word.is_empty())
+            .map(str::to_owned)
+            .collect();
+        let stem = if words.is_empty() {
+            "jump".to_owned()
+        } else {
+            words.join("-")
+        };
+        format!("{stem}.aloft.json")
     }
 }
 

@@ -7,7 +7,6 @@ pub mod flight;
 pub mod goal_lines;
 pub mod goal_words;
 pub mod lesson;
-pub mod lesson_draft;
 mod loads;
 pub mod map;
 pub mod measured_rate;

@@ -58,15 +58,6 @@ pub mod lesson {
     pub use crate::state::lesson::LessonInSight;
 }
 
-/// A lesson that is made.
-pub mod lesson_draft {
-    pub use crate::describe::lesson_draft::{fault, place};
-    pub use crate::state::asked::{
-        AnswerKind, CHANGED, ask_for_quantity, asked_quantity, changed_input,
-    };
-    pub use crate::state::lesson_draft::{DraftFault, LessonDraft};
-}
-
 /// For the attempt that is being measured.
 pub mod measuring {
     pub use crate::describe::measuring::{about, frame, title};

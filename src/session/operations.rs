@@ -12,8 +12,6 @@ mod hang_time;
 mod inputs;
 mod language;
 mod lesson;
-mod lesson_draft;
-mod lesson_draft_step;
 mod library;
 mod link;
 mod map;

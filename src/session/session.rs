@@ -12,11 +12,10 @@ use crate::state::fitted_jumps::FittedJumps;
 use crate::state::goal_settings::GoalSettings;
 use crate::state::history::History;
 use crate::state::lesson::{LessonInSight, Played};
-use crate::state::lesson_draft::LessonDraft;
 use crate::state::levers::Levers;
 use crate::state::library::Library;
 use crate::state::measuring::Measuring;
-use crate::state::notice::{BroughtBack, Notice};
+use crate::state::notice::Notice;
 use crate::state::playback::Playback;
 use crate::state::policy::Policy;
 use crate::state::preferences::Preferences;
@@ -79,8 +78,6 @@ pub struct Session {
     pub(crate) lesson: Option<LessonInSight>,
     /// Lessons that were played before, with what was answered.
     pub(crate) lessons: Vec<Played>,
-    /// The lesson that is made.
-    pub(crate) lesson_draft: Option<LessonDraft>,
     /// Who is on a turntable, if somebody is.
     pub(crate) turntable: Option<OnTurntable>,
     /// Who was on it last.
@@ -132,7 +129,6 @@ impl Session {
             slow_flight: None,
             lesson: None,
             lessons: Vec::new(),
-            lesson_draft: None,
             turntable: None,
             turntable_setup: Setup::on(Stand::Platform),
             fitted_jumps: FittedJumps::default(),
@@ -272,30 +268,20 @@ impl Session {
         self.notice.as_ref().map(|notice| &*notice.sentence)
     }
 
-    /// Whether it tells of something that can be brought back.
+    /// Whether it tells of something that undoing the last change brings back.
     pub fn notice_brings_back(&self) -> bool {
-        (self.notice.as_ref()).is_some_and(|it| it.brings_back.is_some())
-    }
-
-    /// Brings back what the notice tells of.
-    pub fn bring_back(&mut self) {
-        match self.notice.take().and_then(|it| it.brings_back) {
-            None => {}
-            Some(BroughtBack::LastChange) => self.undo(),
-            Some(BroughtBack::DraftStep(place, step)) => self.put_back_draft_step(place, *step),
-            Some(BroughtBack::Draft(lesson)) => self.put_back_draft(lesson),
-        }
+        self.notice.as_ref().is_some_and(|it| it.brings_back)
     }
 
     pub fn say(&mut self, sentence: impl Into<String>) {
         self.notice = Some(sentence.into().into());
     }
 
-    /// Says something of what can be brought back.
-    pub(crate) fn say_that_it_comes_back(&mut self, sentence: String, what: BroughtBack) {
+    /// Says something of what undoing the last change brings back.
+    pub(crate) fn say_that_it_comes_back(&mut self, sentence: String) {
         self.notice = Some(Notice {
             sentence,
-            brings_back: Some(what),
+            brings_back: true,
         });
     }
 

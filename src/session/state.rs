@@ -1,13 +1,11 @@
 //! What the session holds.
 
-pub mod asked;
 pub mod curves;
 pub mod document;
 pub mod fitted_jumps;
 pub mod goal_settings;
 pub mod history;
 pub mod lesson;
-pub mod lesson_draft;
 pub mod levers;
 pub mod library;
 pub mod measured_rate;

@@ -49,11 +49,6 @@ macro_rules! messages {
                 $language,
                 "/lesson_page.ftl"
             )),
-            include_str!(concat!(
-                "../../assets/words/",
-                $language,
-                "/lesson_draft.ftl"
-            )),
             include_str!(concat!("../../assets/words/", $language, "/sheet.ftl")),
             include_str!(concat!("../../assets/words/", $language, "/page.ftl")),
         ]
@@ -101,7 +96,7 @@ impl Language {
 
     /// The contents of its message files.
     #[cfg(not(target_arch = "wasm32"))]
-    pub const fn sources(self) -> [&'static str; 15] {
+    pub const fn sources(self) -> [&'static str; 14] {
         match self {
             Self::English => messages!("en"),
             Self::German => messages!("de"),

@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use turns_aloft::describe::Sentence;
-use turns_aloft::lesson::{Lesson, Said};
+use turns_aloft::lesson::Lesson;
 use turns_aloft::words::{Language, set_language};
 
 use crate::{one_step, opened, step};
@@ -247,18 +247,4 @@ fn choices() {
     has(&choice(is), &["is = jumps", "`stays`"]);
     let without_to = json!({ "from": "turns", "options": two });
     has(&choice(without_to), &["missing field `to`"]);
-}
-
-#[test]
-fn an_unfinished_lesson_is_read_as_a_draft_alone() {
-    let mut lesson = opened(&one_step(&step()));
-    lesson.title = Said::Alike(String::new());
-    lesson.steps[0].explanation = Said::Alike("There are {turns".to_owned());
-    let text = lesson.to_file();
-    assert_eq!(Lesson::open_draft(&text).as_ref(), Ok(&lesson));
-    has(&said(&text), &["`title` says nothing"]);
-    lesson.title = Said::Alike("A test".to_owned());
-    has(&said(&lesson.to_file()), &["step 1", "brace"]);
-    // What is no lesson at all is no draft either.
-    assert!(Lesson::open_draft("{}").is_err());
 }

@@ -2,7 +2,6 @@
 
 mod come_along;
 mod faults;
-mod link;
 mod outcome;
 mod progress;
 mod truth;

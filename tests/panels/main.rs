@@ -7,7 +7,6 @@ mod harness;
 mod help;
 mod legible;
 mod lesson;
-mod lesson_draft;
 mod letters;
 mod measure;
 mod names;

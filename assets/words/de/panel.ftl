@@ -22,7 +22,6 @@ panel-send-link-to-both = Einen Link zu beiden senden
 panel-link-to-it = Link dazu kopieren
 panel-link-to-both = Link zu beiden kopieren
 panel-jumps = Sprünge. Offen: { $name }
-panel-picked = { $what }: { $present }
 panel-new-jump = Neuer Sprung
 panel-open-file = Datei öffnen
 panel-starts-invented = Ausgangspunkte, alle erfunden

@@ -22,7 +22,6 @@ panel-send-link-to-both = Send a link to both
 panel-link-to-it = Copy a link to it
 panel-link-to-both = Copy a link to both
 panel-jumps = Jumps. Open: { $name }
-panel-picked = { $what }: { $present }
 panel-new-jump = New jump
 panel-open-file = Open a file
 panel-starts-invented = Starting points, all invented

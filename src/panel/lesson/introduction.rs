@@ -89,30 +89,17 @@ pub fn show(
         }
     });
     ui.add_space(GAP);
-    if !lesson.is_tried() {
-        let copy = Button::labelled("copy lesson", text("draft-copy"));
-        let copy = copy.about(text("draft-copy-about"));
-        if copy.show_in_row(ui).clicked() {
-            session.copy_lesson();
-            return command;
-        }
-        ui.add_space(GAP);
-    }
     let size = vec2(ui.available_width(), TOUCH_SIZE);
     let (row, _) = ui.allocate_exact_size(size, Sense::hover());
-    leave(ui, session, lesson, row);
+    leave(ui, session, row);
     command
 }
 
 /// Leaves the lesson.
-pub fn leave(ui: &Ui, session: &mut Session, lesson: &LessonInSight, rect: Rect) {
-    let [label, about] = if lesson.is_tried() {
-        ["draft-back-from-try", "draft-back-from-try-about"]
-    } else {
-        ["lesson-leave", "lesson-leave-about"]
-    };
-    let leave = Button::labelled("leave lesson", text(label));
-    if leave.about(text(about)).show(ui, rect).clicked() {
+pub fn leave(ui: &Ui, session: &mut Session, rect: Rect) {
+    let leave = Button::labelled("leave lesson", text("lesson-leave"));
+    let leave = leave.about(text("lesson-leave-about"));
+    if leave.show(ui, rect).clicked() {
         session.leave_lesson();
     }
 }

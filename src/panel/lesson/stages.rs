@@ -47,7 +47,7 @@ pub fn show(
     if back.show(ui, left).clicked() {
         session.go_back_in_lesson();
     }
-    leave(ui, session, lesson, right);
+    leave(ui, session, right);
     ui.add_space(GAP);
     for caution in step.cautions() {
         small(ui, caution.text());

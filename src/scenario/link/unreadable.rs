@@ -7,10 +7,6 @@ use crate::setting::Refused;
 pub enum Unreadable {
     TooLong,
     Damaged,
-    /// Of a version that is newer than the newest one `known`.
-    Newer {
-        version: u64,
-        known: u64,
-    },
+    Newer(u64),
     OutOfRange(Refused),
 }

@@ -2,8 +2,8 @@
 
 use crate::describe::reading::Reading;
 use crate::describe::{
-    compare, efforts, flight, goal_lines, lesson, lesson_draft, loads, map, measuring, result,
-    slow_flight, turn_try, turntable, uncertainty, weights, why_lines,
+    compare, efforts, flight, goal_lines, lesson, loads, map, measuring, result, slow_flight,
+    turn_try, turntable, uncertainty, weights, why_lines,
 };
 use crate::session::Session;
 use crate::state::question::Question;
@@ -47,9 +47,6 @@ impl Session {
         }
         if let Some(lesson) = self.lesson() {
             return lesson::lines(self, lesson);
-        }
-        if self.is_making_lesson() {
-            return lesson_draft::lines(self);
         }
         if self.is_on_turntable() {
             return Vec::new();

@@ -5,7 +5,6 @@ use std::mem;
 use crate::session::Session;
 use crate::state::document::{Attempt, Document};
 use crate::state::history::{Change, History};
-use crate::state::notice::BroughtBack;
 use crate::state::own_settings::OwnSettings;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::parameter::Parameter;
@@ -118,8 +117,7 @@ impl Session {
             self.history.record(change, step, &own, self.dragging);
             self.replace_document(change, after);
             if let Some(name) = left.flatten() {
-                let said = say!("changed-jump-left", name = name);
-                self.say_that_it_comes_back(said, BroughtBack::LastChange);
+                self.say_that_it_comes_back(say!("changed-jump-left", name = name));
             }
         }
         true

@@ -25,11 +25,7 @@ impl Session {
         if !self.apply(Action::Set(parameter, value)) {
             return;
         }
-        self.say_held(parameter, value, parameter.get(self.scenario()));
-    }
-
-    /// Says that a value is held at the limit of its range, where it is.
-    pub(crate) fn say_held(&mut self, parameter: Parameter, value: f64, held: f64) {
+        let held = parameter.get(self.scenario());
         self.notice = (held != value).then(|| {
             let unit = self.units().of(parameter.kind());
             say!(

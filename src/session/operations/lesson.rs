@@ -27,8 +27,8 @@ impl Session {
         self.lesson.as_ref()
     }
 
-    /// Opens a lesson's file, where it was left if it was played before; an unfinished one to be changed. A bad one is
-    /// said and leaves everything as it was.
+    /// Opens a lesson's file, where it was left if it was played before. A bad one is said and leaves everything as
+    /// it was.
     pub(crate) fn open_lesson(&mut self, file: &str) {
         let kept = self.lessons.iter().position(|it| &*it.file == file);
         let played = match kept {
@@ -40,7 +40,6 @@ impl Session {
                 self.leave_modes();
                 self.show_lesson(played, false);
             }
-            Err(why) if self.open_unfinished(file, &why) => {}
             Err(why) => self.say(say!("not-opened", why = why.sentence())),
         }
     }
@@ -84,17 +83,12 @@ impl Session {
         let Some(lesson) = self.lesson.take() else {
             return;
         };
-        if !lesson.is_tried {
-            self.keep_lesson(lesson.played);
-        }
+        self.keep_lesson(lesson.played);
         self.policy = Policy::default();
         self.turntable = None;
         self.history = lesson.before.history;
         self.replace_document(Change::Opened, lesson.before.document);
         self.take_up(lesson.before.own);
-        if self.is_making_lesson() {
-            self.playback.playing = false;
-        }
     }
 
     /// The one played last stands first; the oldest ones are forgotten.
@@ -107,7 +101,7 @@ impl Session {
     /// All lessons whose answers are kept, the one in sight first.
     pub(crate) fn lessons_to_keep(&self) -> Vec<Played> {
         let mut all = self.lessons.clone();
-        if let Some(lesson) = self.lesson.as_ref().filter(|it| !it.is_tried) {
+        if let Some(lesson) = &self.lesson {
             all.retain(|it| it.file != lesson.played.file);
             let mut played = lesson.played.clone();
             played.left[lesson.progress().at()] = self.changed_in_step();
@@ -342,13 +336,10 @@ impl Session {
         }
     }
 
-    /// Opening another jump leaves the lesson, or the one that is made.
+    /// Opening another jump leaves the lesson.
     pub(crate) fn leave_lesson_for(&mut self, action: &Action) {
-        if matches!(action, Action::Open(..)) {
-            if self.lesson.is_some() {
-                self.leave_lesson();
-            }
-            self.leave_lesson_draft();
+        if matches!(action, Action::Open(..)) && self.lesson.is_some() {
+            self.leave_lesson();
         }
     }
 }

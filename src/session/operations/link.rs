@@ -1,12 +1,10 @@
-//! The jump at hand, and the one beside it, as the text behind the `#` of an address, and back; a lesson comes
-//! back as well.
+//! The jump at hand, and the one beside it, as the text behind the `#` of an address, and back.
 
 use crate::operations::action::Action;
 use crate::session::Session;
 use crate::state::document::{Attempt, Which};
 use crate::state::question::Question;
 use turns_aloft_describe::Sentence;
-use turns_aloft_lesson::link as lesson_link;
 use turns_aloft_scenario::input::Input;
 use turns_aloft_scenario::link::{self, Link};
 use turns_aloft_words::say;
@@ -22,13 +20,6 @@ impl Session {
     /// one is said and leaves everything as it was. Nobody who follows a link means to give up a
     /// jump of their own: one that was changed is kept.
     pub fn open_link(&mut self, fragment: &str) {
-        match lesson_link::from_fragment(fragment) {
-            None => {}
-            // Who made it and reloads the page has it in sight already.
-            Some(Ok(lesson)) if self.is_making(&lesson) => return,
-            Some(Ok(lesson)) => return self.open_lesson(&lesson.to_file()),
-            Some(Err(why)) => return self.say(say!("not-opened", why = why.sentence())),
-        }
         let opened = match link::from_fragment(fragment) {
             None => return,
             Some(Ok(link)) => self.open_linked(link),

@@ -73,7 +73,6 @@ impl Session {
         self.leave_turntable();
         self.stop_flying_by_hand();
         self.leave_lesson();
-        self.leave_lesson_draft();
         self.setting_up = false;
         self.notice = None;
     }

@@ -22,8 +22,6 @@ pub enum Saved {
     KeptJumps,
     /// The attempt at hand: its marks, and no film.
     Attempt,
-    /// The lesson that is made.
-    LessonDraft,
     /// What was answered in the lesson in sight, for a spreadsheet.
     AnswersTable,
     /// The flight over time, for a spreadsheet.
@@ -41,7 +39,6 @@ impl Session {
             Saved::Jump => Some(self.file()),
             Saved::KeptJumps => Some(["kept-jumps.aloft.json".to_owned(), self.kept_file()]),
             Saved::Attempt => self.attempt_file(),
-            Saved::LessonDraft => self.draft_file(),
             Saved::AnswersTable => {
                 let lesson = self.lesson()?;
                 let table = answers_table(lesson.lesson(), lesson.progress(), self.units());
@@ -68,7 +65,7 @@ impl Session {
             Saved::AnswersTable | Saved::FlightTable | Saved::RunTable | Saved::MapTable => {
                 self.say(text("table-saved"));
             }
-            Saved::Jump | Saved::KeptJumps | Saved::Attempt | Saved::LessonDraft => {}
+            Saved::Jump | Saved::KeptJumps | Saved::Attempt => {}
         }
     }
 

@@ -1,13 +1,10 @@
 //! Keeping what survives a reload, and restoring it.
 
-use std::sync::Arc;
-
 use crate::session::Session;
 use crate::state::document::Document;
 use crate::state::fitted_jumps::FittedJumps;
 use crate::state::history::{Change, History};
 use crate::state::lesson::{LessonInSight, Played};
-use crate::state::lesson_draft::LessonDraft;
 use crate::state::measuring::Measuring;
 use crate::state::reference::SavedReference;
 use crate::state::visit::{Visit, VisitState, jump_of};
@@ -33,20 +30,8 @@ impl Session {
             turntable: self.turntable_setup,
             fitted: self.fitted_jumps.clone(),
             lessons: self.lessons_to_keep(),
-            in_lesson: self.lesson_to_come_back_to(),
-            draft: self.lesson_draft.as_ref().map(|it| Arc::clone(&it.lesson)),
-            in_draft: self.is_draft_to_come_back_to(),
+            in_lesson: self.lesson().map(LessonInSight::is_begun),
         }
-    }
-
-    /// Whether a lesson is in sight and begun; none is where a draft is tried, to which a reload comes back.
-    fn lesson_to_come_back_to(&self) -> Option<bool> {
-        let lesson = self.lesson.as_ref().filter(|it| !it.is_tried());
-        lesson.map(LessonInSight::is_begun)
-    }
-
-    fn is_draft_to_come_back_to(&self) -> bool {
-        self.lesson_draft.as_ref().is_some_and(|it| it.in_sight)
     }
 
     /// What a reload needs, as text.
@@ -76,9 +61,7 @@ impl Session {
             fitted: self.fitted_jumps.saved(),
             turntable: self.turntable_setup.written(),
             lessons: self.lessons_to_keep().iter().map(Played::saved).collect(),
-            in_lesson: self.lesson_to_come_back_to(),
-            draft: self.lesson_draft.as_ref().map(|it| it.lesson.to_file()),
-            in_draft: self.is_draft_to_come_back_to(),
+            in_lesson: lesson.map(LessonInSight::is_begun),
             history: history.saved(),
         })
         .expect("a session holds nothing that JSON cannot say")
@@ -123,9 +106,6 @@ impl Session {
                     self.turntable_setup = setup;
                 }
                 self.measure_range();
-                let draft = visit.draft.as_ref();
-                self.lesson_draft = draft.and_then(|it| LessonDraft::restore(it, visit.in_draft));
-                self.playback.playing &= !self.is_making_lesson();
                 self.lessons = visit.lessons.iter().filter_map(Played::restore).collect();
                 if let (Some(begun), Some(played)) =
                     (visit.in_lesson, self.lessons.first().cloned())

@@ -44,8 +44,6 @@ pub struct LessonInSight {
     pub(crate) flown: bool,
     /// What is right has been shown to the class.
     pub(crate) truth_shown: bool,
-    /// It is the draft of a lesson, tried by who makes it: its answers are not kept.
-    pub(crate) is_tried: bool,
     pub(crate) before: Box<Before>,
 }
 
@@ -138,7 +136,6 @@ impl LessonInSight {
             begun: false,
             flown: false,
             truth_shown: false,
-            is_tried: false,
             before: Box::new(before),
         }
     }
@@ -195,10 +192,6 @@ impl LessonInSight {
 
     pub const fn is_begun(&self) -> bool {
         self.begun
-    }
-
-    pub const fn is_tried(&self) -> bool {
-        self.is_tried
     }
 
     pub const fn is_for_class(&self) -> bool {

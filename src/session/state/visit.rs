@@ -1,7 +1,5 @@
 //! What survives a reload, as text.
 
-use std::sync::Arc;
-
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
@@ -17,7 +15,6 @@ use crate::state::reference::SavedReference;
 use crate::state::uncertainty::UncertaintyInputs;
 use turns_aloft_attempt::Attempt;
 use turns_aloft_describe::Sentence;
-use turns_aloft_lesson::Lesson;
 use turns_aloft_scenario::Scenario;
 use turns_aloft_scenario::file::Opened;
 use turns_aloft_scenario::reading::unmarked;
@@ -67,11 +64,6 @@ pub(crate) struct Visit {
     /// Whether one is in sight, and whether its first step has been asked for.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub in_lesson: Option<bool>,
-    /// The file of the lesson that is made, and whether it has the screen.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub draft: Option<String>,
-    #[serde(default, skip_serializing_if = "is_not")]
-    pub in_draft: bool,
     /// Visits before there was undo have none. Read apart: where it is spoilt the rest is not.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub history: Option<Value>,
@@ -142,8 +134,6 @@ pub struct VisitState {
     pub(crate) fitted: FittedJumps,
     pub(crate) lessons: Vec<Played>,
     pub(crate) in_lesson: Option<bool>,
-    pub(crate) draft: Option<Arc<Lesson>>,
-    pub(crate) in_draft: bool,
 }
 
 /// The jump of a visit, whatever else stands there.

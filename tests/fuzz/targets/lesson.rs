@@ -1,4 +1,4 @@
-//! A lesson's file, finished or not, what a pupil has answered to a lesson, or a link to one.
+//! A lesson's file, or what a pupil has answered to a lesson.
 
 #![no_main]
 
@@ -6,9 +6,7 @@ use std::sync::LazyLock;
 
 use libfuzzer_sys::{Corpus, fuzz_target};
 use turns_aloft::describe::quantity::filled;
-use turns_aloft::lesson::link::{VERSION, from_fragment, to_fragment};
 use turns_aloft::lesson::{Flights, Lesson, Progress, Said, Setup, Step, Truth};
-use turns_aloft::scenario::link::sealed::seal;
 use turns_aloft::scenario::units::Units;
 use turns_aloft_fuzz::said;
 
@@ -33,30 +31,8 @@ fuzz_target!(|data: &[u8]| -> Corpus {
         Ok(lesson) => good(&lesson),
         Err(why) => said(&why),
     }
-    if let Ok(draft) = Lesson::open_draft(text) {
-        let again = Lesson::open_draft(&draft.to_file());
-        assert!(again.is_ok_and(|again| again == draft));
-    }
-    linked(text);
     Corpus::Keep
 });
-
-/// As a link, and as what is in one: made with a checksum that is right.
-fn linked(text: &str) {
-    let sealed = seal("lesson.", text.as_bytes().to_vec(), VERSION);
-    for link in [text, &sealed] {
-        match from_fragment(link) {
-            None => assert!(!link.starts_with("lesson.")),
-            Some(Err(why)) => said(&why),
-            Some(Ok(lesson)) => {
-                good(&lesson);
-                if let Some(again) = to_fragment(&lesson) {
-                    assert!(from_fragment(&again).is_some_and(|it| it.as_ref() == Ok(&lesson)));
-                }
-            }
-        }
-    }
-}
 
 /// Nothing has been flown before it was predicted, and it is read back.
 fn answered(progress: &Progress) {
