@@ -35,3 +35,23 @@ def reveal(page, name, top=0, at_x=None):
 
     page.wait_until(f"{name} in sight", seen)
     return page.centre(name)
+
+
+def in_column(page, name):
+    """The centre of a target in the column, scrolled into sight from below where it has to be. On an upright screen
+    the finger stays in the lowest part: above the column are the picture and what goes through time."""
+    page.wait_until(name, lambda: name in page.rects())
+    width, height = page.run("return [innerWidth, innerHeight]")
+    if width >= height:
+        return reveal(page, name)
+
+    def seen():
+        _, y, _, high = page.still_rects()[name]
+        below = y + high - page.run(BOTTOM)
+        if below > 0:
+            by = min(below + 20, 0.2 * height)
+            touch.touch_drag(page, width / 2, 0.95 * height, width / 2, 0.95 * height - by)
+        return below <= 0
+
+    page.wait_until(f"{name} in sight", seen)
+    return page.centre(name)

@@ -7,6 +7,7 @@ import pytest
 
 import touch
 from questions import QUESTIONS, ask
+from sight import reveal
 from test_lesson import enter, tap
 
 SERIOUS = {"serious", "critical"}
@@ -40,7 +41,9 @@ def test_the_jump_and_every_answer(new_page, language):
 def test_what_is_done_by_hand_and_measured(page):
     for name in ["turntable", "slow flight", "measure watch", "five-turn try"]:
         touch.tap(page, *page.centre("starts"))
-        tap(page, name)
+        page.wait_until("the menu", lambda: name in page.rects())
+        _, y, _, height = page.rects()["starts"]
+        touch.tap(page, *reveal(page, name, top=y + height))
         page.next_frames(10)
         assert faults(page) == [], name
 

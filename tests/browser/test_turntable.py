@@ -34,7 +34,7 @@ def number(page, key):
 
 
 def tap(page, name):
-    touch.tap(page, *sight.reveal(page, name))
+    touch.tap(page, *sight.in_column(page, name))
     page.next_frames()
 
 
@@ -180,7 +180,7 @@ window.DeviceMotionEvent = {
 
 def open_sensor(page):
     enter(page)
-    tap(page, "fold:A sensor on a real chair")
+    touch.tap(page, *sight.in_column(page, "fold:A sensor on a real chair"))
     page.wait_until("its buttons", lambda: "use sensor" in page.rects())
 
 
