@@ -122,22 +122,3 @@ def test_nothing_is_drawn_before_the_take_off_and_after_the_landing(page):
     page.wait_until("a flight", lambda: frames_asked_for(page) > 0)
     page.wait_until("the landing", lambda: "take this jump" in page.rects())
     page.wait_until("a rest after the landing", lambda: frames_asked_for(page) == 0)
-
-
-@pytest.mark.window(390, 844)
-def test_a_step_of_the_try_is_flown_by_hand_and_counts(page):
-    at_rest(page)
-    touch.tap(page, *page.centre("starts"))
-    page.wait_until("the menu", lambda: "five-turn try" in page.rects())
-    _, y, _, height = page.rects()["starts"]
-    touch.tap(page, *reveal(page, "five-turn try", top=y + height))
-    page.wait_until("the try", lambda: "try by hand" in page.rects())
-    touch.tap(page, *reveal(page, "try by hand"))
-    page.wait_until("the pad", lambda: "pad" in page.rects())
-    tab_to(page, SLOWEST)
-    press(page, Keys.SPACE)
-    fly(page, lambda: None)
-    said = wait_for_output(page, "slow:try", lambda text: text != "")
-    touch.tap(page, *reveal(page, "take this jump"))
-    counted = wait_for_output(page, "try:turns", lambda text: text != "")
-    assert said.startswith(counted)
