@@ -33,12 +33,16 @@ pub fn has_picture(lesson: &LessonInSight) -> bool {
 }
 
 /// The column; what needs the browser is returned.
-pub fn show(ui: &mut Ui, session: &mut Session, edits: &mut Edits) -> Option<PageCommand> {
-    let lesson = session.lesson()?.clone();
+pub fn show(
+    ui: &mut Ui,
+    session: &mut Session,
+    lesson: &LessonInSight,
+    edits: &mut Edits,
+) -> Option<PageCommand> {
     if lesson.is_begun() {
-        stages::show(ui, session, &lesson, edits)
+        stages::show(ui, session, lesson, edits)
     } else {
-        introduction::show(ui, session, &lesson, edits)
+        introduction::show(ui, session, lesson, edits)
     }
 }
 

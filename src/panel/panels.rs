@@ -292,12 +292,9 @@ fn in_lesson(ui: &mut Ui, panels: &mut Panels, session: &mut Session, view: Opti
         layout.column
     } else {
         let all = layout.column.union(layout.stage).union(layout.timeline);
+        ui.painter().rect_filled(all, 0.0, BACKGROUND.get());
         layout::readable(all)
     };
-    if !has_picture {
-        let all = layout.column.union(layout.stage).union(layout.timeline);
-        ui.painter().rect_filled(all, 0.0, BACKGROUND.get());
-    }
     let rest = header(ui, room, |ui| lesson::header(ui, &lesson));
     let mut of_column = None;
     // Each stage begins at its top.
@@ -308,7 +305,7 @@ fn in_lesson(ui: &mut Ui, panels: &mut Panels, session: &mut Session, view: Opti
             texts: &mut panels.texts,
             about: &mut panels.about,
         };
-        of_column = lesson::show(ui, session, &mut edits);
+        of_column = lesson::show(ui, session, &lesson, &mut edits);
     });
     let command = of_bar.or(of_column);
     if !has_picture {

@@ -1,6 +1,7 @@
 //! A lesson, played: opened, predicted, flown, observed, explained, and left.
 
 use std::mem;
+use std::sync::Arc;
 
 use crate::operations::action::Action;
 use crate::session::Session;
@@ -86,9 +87,10 @@ impl Session {
         self.keep_lesson(lesson.played);
         self.policy = Policy::default();
         self.turntable = None;
-        self.history = lesson.before.history;
-        self.replace_document(Change::Opened, lesson.before.document);
-        self.take_up(lesson.before.own);
+        let before = Arc::unwrap_or_clone(lesson.before);
+        self.history = before.history;
+        self.replace_document(Change::Opened, before.document);
+        self.take_up(before.own);
     }
 
     /// The one played last stands first; the oldest ones are forgotten.

@@ -27,12 +27,12 @@ pub struct Played {
     pub(crate) for_class: bool,
 }
 
-/// The lesson in sight.
+/// The lesson in sight. The panels take a copy in every frame: what is large in it is shared.
 #[derive(Debug, Clone)]
 pub struct LessonInSight {
     pub(crate) played: Played,
     /// Of the step that is shown.
-    flights: Flights,
+    flights: Arc<Flights>,
     truth: Result<Truth, Unanswerable>,
     /// The first step has been asked for; before, the lesson is introduced.
     pub(crate) begun: bool,
@@ -44,7 +44,7 @@ pub struct LessonInSight {
     pub(crate) flown: bool,
     /// What is right has been shown to the class.
     pub(crate) truth_shown: bool,
-    pub(crate) before: Box<Before>,
+    pub(crate) before: Arc<Before>,
 }
 
 /// What was at hand before a lesson.
@@ -131,18 +131,18 @@ impl LessonInSight {
             truth: played.step().truth(&flights),
             scenes: played.step().answer.about(),
             scene: 0,
-            flights,
+            flights: Arc::new(flights),
             played,
             begun: false,
             flown: false,
             truth_shown: false,
-            before: Box::new(before),
+            before: Arc::new(before),
         }
     }
 
     /// Called after another step is shown.
     pub(crate) fn take_stock(&mut self) {
-        self.flights = Flights::of(self.step());
+        self.flights = Arc::new(Flights::of(self.step()));
         self.truth = self.step().truth(&self.flights);
         self.scenes = self.step().answer.about();
         self.scene = 0;
@@ -171,7 +171,7 @@ impl LessonInSight {
         self.played.step()
     }
 
-    pub const fn flights(&self) -> &Flights {
+    pub fn flights(&self) -> &Flights {
         &self.flights
     }
 
