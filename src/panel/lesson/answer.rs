@@ -42,7 +42,7 @@ pub fn show(ui: &mut Ui, session: &mut Session, lesson: &LessonInSight, edits: &
                 let name = format!("lesson option:{}", place + 1);
                 let chosen = given == Some(&Prediction::Choice(place));
                 let label = option_text(lesson, place, session.units());
-                if option::show(ui, &name, &label, chosen, true).clicked() {
+                if option::show(ui, &name, &label, chosen).clicked() {
                     session.predict(Some(Prediction::Choice(place)));
                 }
             }

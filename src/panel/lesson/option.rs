@@ -8,7 +8,7 @@ use crate::style::{self, GAP, TEXT, TOUCH_SIZE};
 /// Distance of the text from the sides.
 const EDGE: f32 = 12.0;
 
-pub fn show(ui: &mut Ui, name: &str, label: &str, chosen: bool, enabled: bool) -> Response {
+pub fn show(ui: &mut Ui, name: &str, label: &str, chosen: bool) -> Response {
     let width = ui.available_width();
     let room = width - 2.0 * EDGE;
     let font = style::text(17.0);
@@ -22,5 +22,5 @@ pub fn show(ui: &mut Ui, name: &str, label: &str, chosen: bool, enabled: bool) -
         let at = rect.left_center() + vec2(EDGE, -0.5 * galley.size().y);
         painter.galley(at, galley, colour);
     });
-    button.chosen(chosen).enabled(enabled).show(ui, rect)
+    button.chosen(chosen).show(ui, rect)
 }

@@ -103,21 +103,18 @@ fn jumper(painter: &Painter, rect: Rect, flown: &Flown, colour: Color32) {
     let across = across.normalize_or(across);
     let scale = f64::from(rect.height()) / (STATURES * body.spec.stature_m);
     let middle = pose.point_m(Segment::LowerTrunk, body.link(Segment::LowerTrunk).cm_m);
-    let on = |point: &dyn Fn() -> [f64; 2]| {
-        let [aside, up] = point();
-        pos2(
-            rect.center().x + (scale * aside) as f32,
-            rect.bottom() - (scale * up) as f32,
-        )
-    };
     let place = |segment: Segment, own| {
         let at = pose.point_m(segment, own);
-        on(&|| [(at - middle).dot(across), at.y])
+        let aside = (at - middle).dot(across);
+        pos2(
+            rect.center().x + (scale * aside) as f32,
+            rect.bottom() - (scale * at.y) as f32,
+        )
     };
     let stroke = Stroke::new(5.0, colour);
     for segment in Segment::ALL {
         let link = body.link(segment);
-        let from = place(segment, link.cm_m * 0.0);
+        let from = place(segment, Default::default());
         let to = place(segment, link.end_m);
         if segment == Segment::Head {
             painter.circle_filled(to + 0.5 * (from - to), 0.055 * rect.height(), colour);

@@ -130,7 +130,7 @@ fn scenes(ui: &mut Ui, session: &mut Session, lesson: &LessonInSight) {
     for place in 0..count {
         let name = format!("lesson flight:{}", place + 1);
         let label = scene(lesson, place);
-        if option::show(ui, &name, &label, place == at, true).clicked() {
+        if option::show(ui, &name, &label, place == at).clicked() {
             session.fly_lesson_scene(place);
         }
     }
