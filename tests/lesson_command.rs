@@ -4,12 +4,14 @@
 mod command;
 #[path = "support/printed.rs"]
 mod printed;
+#[path = "support/refused.rs"]
+mod refused;
 
 use std::fs;
 use std::path::Path;
 
-use command::aloft;
 use printed::printed;
+use refused::refused;
 use serde_json::Value;
 
 use turns_aloft::lesson::names::NAMES;
@@ -25,16 +27,6 @@ fn flown(arguments: &[&str], key: &str) -> f64 {
     flight[key]
         .as_f64()
         .unwrap_or_else(|| panic!("{key}: {text}"))
-}
-
-#[track_caller]
-fn refused(arguments: &[&str]) -> String {
-    let output = aloft(arguments);
-    assert_eq!(output.status.code(), Some(2), "{arguments:?}");
-    assert_eq!(output.stdout, b"", "{arguments:?}");
-    let said = String::from_utf8(output.stderr).expect("it says text");
-    assert_eq!(said.lines().count(), 1, "{said}");
-    said
 }
 
 #[test]

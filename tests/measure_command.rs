@@ -4,13 +4,15 @@
 mod command;
 #[path = "support/printed.rs"]
 mod printed;
+#[path = "support/refused.rs"]
+mod refused;
 
 use std::fmt::Write as _;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use command::aloft;
 use printed::printed;
+use refused::refused;
 use serde_json::Value;
 
 use turns_aloft::attempt::Attempt;
@@ -18,17 +20,6 @@ use turns_aloft::scenario::{Scenario, starts};
 
 fn report(arguments: &[&str]) -> Value {
     serde_json::from_str(&printed(arguments)).expect("it prints JSON")
-}
-
-/// What is said of what is refused.
-#[track_caller]
-fn refused(arguments: &[&str]) -> String {
-    let output = aloft(arguments);
-    assert_eq!(output.status.code(), Some(2), "{arguments:?}");
-    assert_eq!(output.stdout, b"", "{arguments:?}");
-    let said = String::from_utf8(output.stderr).expect("it says text");
-    assert_eq!(said.lines().count(), 1, "{said}");
-    said
 }
 
 fn scratch(name: &str) -> PathBuf {
